@@ -1,0 +1,1 @@
+"""Data that ships with studiowatch: sheets, icons, sounds and the demo scenario."""

@@ -1,0 +1,1 @@
+"""Serial in: bytes to checked readings."""

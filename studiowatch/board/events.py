@@ -1,0 +1,79 @@
+"""What a board source tells the keeper: frozen values handed from the reader's thread."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from studiowatch.room.readings import Reading
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LineCounts:
+    """Lines since the source was started; nothing vanishes without being counted here.
+
+    Attributes
+    ----------
+    good : int
+        Lines accepted.
+    faulty : int
+        Lines refused: wrong checksum, wrong grammar, over-long, or noise between lines.
+    lost : int
+        Lines that the board numbered and that never came.
+    resets : int
+        Times the board started again.
+    """
+
+    good: int = 0
+    faulty: int = 0
+    lost: int = 0
+    resets: int = 0
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PortOpened:
+    """A port was opened and lines may come."""
+
+    time_ms: int
+    port: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PortLost:
+    """The port vanished, could not be opened, or was closed; `reason` is one sentence for her."""
+
+    time_ms: int
+    port: str
+    reason: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BoardNamed:
+    """The board said hello: who it is and which sensor it carries."""
+
+    time_ms: int
+    board_id: str
+    sensor: str
+    sensor_serial: str
+    firmware: str
+    boots: int | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ReadingArrived:
+    """A checked reading, with the counts after it."""
+
+    reading: Reading
+    counts: LineCounts
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LineRefused:
+    """Bytes that are no line of the wire format; `quoted` shows them, cut to a readable length."""
+
+    time_ms: int
+    reason: str
+    quoted: str
+    counts: LineCounts
+
+
+BoardEvent = PortOpened | PortLost | BoardNamed | ReadingArrived | LineRefused

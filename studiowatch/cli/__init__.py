@@ -1,0 +1,1 @@
+"""Commands for people and for scripts."""

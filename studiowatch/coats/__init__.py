@@ -1,0 +1,1 @@
+"""The film: data sheets, drying, stages and ready times."""

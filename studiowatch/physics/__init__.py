@@ -1,0 +1,1 @@
+"""Numbers only: moist air, and heat and vapour transfer at a plate."""

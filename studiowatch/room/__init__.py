@@ -1,0 +1,1 @@
+"""The air: readings, movement, limits and the health of the sensors."""

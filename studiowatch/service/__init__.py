@@ -1,0 +1,1 @@
+"""The keeper: one thread that owns the store and the model and publishes snapshots."""

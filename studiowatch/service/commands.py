@@ -1,0 +1,143 @@
+"""What she can do: frozen commands that travel the same road inward as a reading."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+
+from studiowatch.coats.stages import Orientation
+from studiowatch.studio.pieces import Finding, Outcome
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RegisterPiece:
+    """Put a piece on the rack, with its coats to come as sheet names, lowest first."""
+
+    title: str
+    width_cm: float
+    height_cm: float
+    due: date | None = None
+    support: str = "canvas"
+    orientation: Orientation = Orientation.FACE_UP
+    sheets: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class AmendPiece:
+    """Correct what was registered; fields left None stay."""
+
+    piece_key: str
+    title: str | None = None
+    width_cm: float | None = None
+    height_cm: float | None = None
+    due: date | None = None
+    support: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ArchivePiece:
+    """Take a piece off the rack; its records stay."""
+
+    piece_key: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class MovePiece:
+    """Put a piece at another place in the rack, counted from 0."""
+
+    piece_key: str
+    place: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LayCoat:
+    """The brush went down at `laid_ms`.
+
+    With `coat_key` a planned coat is laid; without, a new coat of `sheet` is added on top.
+    At most one of `volume_mL`, `grams`, `wet_um` is given; none means as thick as the sheet says.
+    """
+
+    piece_key: str
+    laid_ms: int
+    sheet: str
+    coat_key: str | None = None
+    volume_mL: float | None = None
+    grams: float | None = None
+    wet_um: float | None = None
+    thinned_pct: float = 0.0
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PlanCoat:
+    """Add a coat to come on top of a piece."""
+
+    piece_key: str
+    sheet: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CoverCoat:
+    """A mesh cover was set over the coat at `covered_ms`."""
+
+    coat_key: str
+    covered_ms: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RecordLook:
+    """A touch test or a look at a coat."""
+
+    coat_key: str
+    time_ms: int
+    finding: Finding
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RecordOutcome:
+    """How a coat came out."""
+
+    coat_key: str
+    seen_ms: int
+    outcome: Outcome
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class HearWarning:
+    """She has heard it: no more sound for this one."""
+
+    warning_key: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RemindLater:
+    """Quiet until `until_ms`, then again if it still stands."""
+
+    warning_key: str
+    until_ms: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TickPrompt:
+    """A prompt was done."""
+
+    prompt_key: str
+
+
+Command = (
+    RegisterPiece
+    | AmendPiece
+    | ArchivePiece
+    | MovePiece
+    | LayCoat
+    | PlanCoat
+    | CoverCoat
+    | RecordLook
+    | RecordOutcome
+    | HearWarning
+    | RemindLater
+    | TickPrompt
+)
+
+
+class Refused(Exception):  # noqa: N818 - a refusal is an answer, not a fault
+    """A command that cannot be carried out; the message is one sentence for her. Nothing was changed."""

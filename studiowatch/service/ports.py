@@ -1,0 +1,163 @@
+"""What the service needs from outside, as Protocols met structurally; only the entry point picks the classes."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, Protocol
+
+if TYPE_CHECKING:
+    from concurrent.futures import Future
+
+    import numpy as np
+    from numpy.typing import NDArray
+
+    from studiowatch.board.events import BoardEvent
+    from studiowatch.room.readings import Channel, Reading
+    from studiowatch.service.commands import Command
+    from studiowatch.studio.pieces import Piece
+
+
+class Clock(Protocol):
+    """Wall time for what is stored, monotonic time for durations."""
+
+    def utc_ms(self) -> int:
+        """Return UTC, milliseconds since 1970-01-01."""
+        ...
+
+    def monotonic_s(self) -> float:
+        """Return seconds that never run backwards."""
+        ...
+
+
+class BoardSource(Protocol):
+    """A board, real, simulated or replayed. `start` returns at once; events come from the source's own thread."""
+
+    def start(self, deliver: Callable[[BoardEvent], None]) -> None:
+        """Begin to deliver events."""
+        ...
+
+    def stop(self) -> None:
+        """Stop, join the thread, and raise if it lives on."""
+        ...
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Series:
+    """A stretch of one channel, in buckets.
+
+    Attributes
+    ----------
+    time_ms : (n,) int64
+        Middle of each bucket, UTC ms, rising.
+    low, high, mean : (n,) float64
+        Least, greatest and mean value in the bucket. A bucket without readings is not there.
+    bucket_ms : int
+        Width of a bucket, ms; neighbours further apart than a few of these are a gap.
+    """
+
+    time_ms: NDArray[np.int64]
+    low: NDArray[np.float64]
+    high: NDArray[np.float64]
+    mean: NDArray[np.float64]
+    bucket_ms: int
+
+
+class History(Protocol):
+    """Reads the log without holding up the writer. Every call may come from any one thread."""
+
+    def span_ms(self) -> tuple[int, int] | None:
+        """Return the times of the first and the last reading, or None if there is none."""
+        ...
+
+    def series(self, channel: Channel, start_ms: int, end_ms: int, buckets: int) -> Series:
+        """Return `channel` between two times in at most about `buckets` buckets."""
+        ...
+
+    def close(self) -> None:
+        """Let go of the file."""
+        ...
+
+
+class ReadingsLog(Protocol):
+    """The keeper's own way to write and re-read readings."""
+
+    def append(self, readings: Sequence[Reading]) -> None:
+        """Commit `readings` in one transaction; on return they are on disk."""
+        ...
+
+    def between(self, start_ms: int, end_ms: int) -> Sequence[Reading]:
+        """Return the readings with start <= time < end, in the order of time."""
+        ...
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WarningRecord:
+    """A warning as it is kept. `state` is raised, heard, remind or cleared."""
+
+    key: str
+    kind: str
+    level: int
+    state: str
+    headline: str
+    detail: str
+    advice: str
+    began_ms: int
+    raised_ms: int
+    cleared_ms: int | None
+    pieces: tuple[str, ...]
+    remind_ms: int | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PromptRecord:
+    """A prompt as it is kept; `done_ms` is None until it is ticked."""
+
+    key: str
+    coat_key: str
+    due_ms: int
+    text: str
+    done_ms: int | None = None
+
+
+class Records(Protocol):
+    """Her records. Every write is one transaction and is on disk on return."""
+
+    def pieces(self) -> Sequence[Piece]:
+        """Return all pieces with their coats and looks, archived ones too, by place."""
+        ...
+
+    def save_piece(self, piece: Piece) -> None:
+        """Insert or replace one piece with all its coats and looks; the earlier form is kept as a correction."""
+        ...
+
+    def warnings(self, limit: int) -> Sequence[WarningRecord]:
+        """Return the latest warnings, newest first; open ones are always among them."""
+        ...
+
+    def save_warning(self, warning: WarningRecord) -> None:
+        """Insert or replace one warning and log its change of state."""
+        ...
+
+    def prompts(self) -> Sequence[PromptRecord]:
+        """Return the prompts that are not done."""
+        ...
+
+    def save_prompt(self, prompt: PromptRecord) -> None:
+        """Insert or replace one prompt."""
+        ...
+
+    def note(self, time_ms: int, kind: str, text: str) -> None:
+        """Keep a fact about the log itself: a clock step, a resume, a reset, an overflow."""
+        ...
+
+
+class Desk(Protocol):
+    """What the window and the commands hold: a way to ask for things, answered when they are on disk."""
+
+    def submit(self, command: Command) -> Future[str]:
+        """Carry out `command` on the keeper's thread.
+
+        The future holds the key of what was made or changed, or raises `Refused` with one sentence for her.
+        """
+        ...

@@ -1,0 +1,213 @@
+"""Snapshots: all that the window and the terminal may know, frozen, handed over whole."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+from enum import StrEnum
+
+from studiowatch.board.events import LineCounts
+from studiowatch.coats.stages import Orientation, Stage, Surface
+from studiowatch.studio.words import Level, Sentence
+
+
+class Movement(StrEnum):
+    """What the air over the rack does."""
+
+    UNKNOWN = "unknown"
+    STILL = "still"
+    MOVING = "moving"
+    FAN = "fan"
+
+
+class WarningState(StrEnum):
+    """Where a warning stands."""
+
+    RAISED = "raised"
+    HEARD = "heard"
+    REMIND = "remind"
+    CLEARED = "cleared"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BoardView:
+    """The board as she sees it: connected or not, and what it lost.
+
+    `last_ms` is the UTC ms of the last reading; `silent` is True once that is too long ago.
+    """
+
+    connected: bool = False
+    port: str = ""
+    sensor: str = ""
+    trouble: str = ""
+    last_ms: int | None = None
+    silent: bool = False
+    checked: bool = True
+    counts: LineCounts = LineCounts()
+    overflowed: int = 0
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RoomView:
+    """The room now. None is "not measured".
+
+    Attributes
+    ----------
+    film_C : float or None
+        Temperature of the coldest wet film, °C.
+    film_above_dew_K : float or None
+        Margin of that film (or of the air, if nothing is wet) over the dew point, K.
+    movement : Movement
+        What the two-stage detector says; `moving_since_ms` is back-dated to when it began.
+    temperature_level, humidity_level, air_level : Level
+        How each figure stands against the limits of the coats that are wet now.
+    """
+
+    time_ms: int
+    temperature_C: float | None = None
+    humidity_pct: float | None = None
+    air_speed_m_s: float | None = None
+    air_signal_mV: float | None = None
+    particles_per_m3_5um: float | None = None
+    dew_point_C: float | None = None
+    film_C: float | None = None
+    film_above_dew_K: float | None = None
+    movement: Movement = Movement.UNKNOWN
+    moving_since_ms: int | None = None
+    temperature_level: Level = Level.CALM
+    humidity_level: Level = Level.CALM
+    air_level: Level = Level.CALM
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StageTime:
+    """When a stage was or will be reached, UTC ms.
+
+    `reached` is True when it lies behind. `p10_ms` to `p90_ms` bound it; both equal `time_ms` when the run is nominal.
+    None in `time_ms` means that it is not reached within the horizon at the present conditions.
+    """
+
+    stage: Stage
+    time_ms: int | None
+    reached: bool
+    p10_ms: int | None = None
+    p90_ms: int | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CoatView:
+    """One coat, as drawn in the rack and in its lane.
+
+    Attributes
+    ----------
+    label : str
+        Short name within the stack: "isolation", "gloss 1", "paint".
+    laid_ms : int or None
+        None while planned.
+    surface : Surface or None
+        Wet, tacky or dry; None while planned.
+    milky : bool
+        True while a clear coat has not yet cleared.
+    wet_um, dry_um : float
+        Thickness as laid and when dry, µm.
+    water_g_m2 : float or None
+        Water still in the film, g/m².
+    stages : tuple of StageTime
+        In the order of Stage.
+    limit_C : float or None
+        Temperature that this film must stay above, °C.
+    limit_humidity_pct : float or None
+        Humidity that the room must stay below while it dries, %.
+    """
+
+    key: str
+    sheet: str
+    label: str
+    sheen: str
+    clear_film: bool
+    laid_ms: int | None
+    surface: Surface | None
+    milky: bool
+    wet_um: float
+    dry_um: float
+    water_g_m2: float | None = None
+    film_C: float | None = None
+    covered: bool = False
+    stages: tuple[StageTime, ...] = ()
+    limit_C: float | None = None
+    limit_humidity_pct: float | None = None
+
+    def stage(self, stage: Stage) -> StageTime | None:
+        """Return the time of `stage`, or None if this coat has no such stage."""
+        return next((time for time in self.stages if time.stage is stage), None)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PieceView:
+    """One piece on the rack. `next_step` is in plain words: "recoat: satin, 62 mL"; `next_ms` is when it is ready."""
+
+    key: str
+    title: str
+    width_cm: float
+    height_cm: float
+    support: str
+    orientation: Orientation
+    due: date | None
+    coats: tuple[CoatView, ...]
+    next_step: str = ""
+    next_ms: int | None = None
+    next_p10_ms: int | None = None
+    next_p90_ms: int | None = None
+    slack_days: int | None = None
+
+    @property
+    def top(self) -> CoatView | None:
+        """The topmost coat that has been laid, or None."""
+        laid = [coat for coat in self.coats if coat.laid_ms is not None]
+        return laid[-1] if laid else None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PromptView:
+    """Something to do at the rack at a time."""
+
+    key: str
+    due_ms: int
+    text: str
+    piece_key: str
+    piece_title: str
+    overdue: bool = False
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WarningView:
+    """A warning, open or past. `sound` is True while it may be heard."""
+
+    key: str
+    kind: str
+    state: WarningState
+    level: Level
+    sentence: Sentence
+    began_ms: int
+    cleared_ms: int | None
+    piece_titles: tuple[str, ...]
+    sound: bool = False
+    remind_ms: int | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Snapshot:
+    """The studio at one moment.
+
+    `warnings` holds the open ones first (most urgent first), then the latest past ones, newest first.
+    `store_trouble` is one sentence when readings or records cannot be written, else "".
+    """
+
+    time_ms: int
+    board: BoardView
+    room: RoomView
+    sentence: Sentence
+    pieces: tuple[PieceView, ...] = ()
+    prompts: tuple[PromptView, ...] = ()
+    warnings: tuple[WarningView, ...] = ()
+    store_trouble: str = ""

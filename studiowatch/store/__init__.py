@@ -1,0 +1,1 @@
+"""SQLite: readings and records on disk, and files in and out."""

@@ -1,0 +1,1 @@
+"""The work: pieces, coats, prompts, warnings and the words for them."""

@@ -1,0 +1,114 @@
+"""Pieces on the rack, their coats, and what she saw when she looked."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+from enum import StrEnum
+from math import sqrt
+
+from studiowatch.coats.stages import Orientation
+
+
+class Finding(StrEnum):
+    """The four answers of a touch test or a look."""
+
+    TACKY = "tacky"
+    DRY = "dry"
+    MILKY = "still milky"
+    CLEAR = "clear"
+
+
+class Outcome(StrEnum):
+    """How a finished coat came out."""
+
+    CLEAR = "clear"
+    MILKY_ALL_OVER = "milky all over"
+    MILKY_IN_PATCHES = "milky in patches"
+    DULL_IN_DARKS = "dull in darks"
+    POWDERY = "powdery"
+    SPECKS = "specks"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Look:
+    """One touch test or look at a coat, at a UTC time in milliseconds."""
+
+    key: str
+    time_ms: int
+    finding: Finding
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Coat:
+    """One coat of a piece, laid or still planned.
+
+    Attributes
+    ----------
+    key : str
+        Unique among all coats; never shown.
+    sheet : str
+        Name of the data sheet.
+    laid_ms : int or None
+        UTC ms when the brush went down; None while the coat is only planned.
+    volume_mL, grams, wet_um : float or None
+        How much was laid, in whichever unit she measured; all None means "as the sheet says".
+    thinned_pct : float
+        Water added, % of the volume.
+    covered_from_ms : int or None
+        UTC ms from which a mesh cover stands over the coat.
+    outcome, seen_ms
+        How it came out and when that was seen.
+    """
+
+    key: str
+    sheet: str
+    laid_ms: int | None = None
+    volume_mL: float | None = None
+    grams: float | None = None
+    wet_um: float | None = None
+    thinned_pct: float = 0.0
+    covered_from_ms: int | None = None
+    outcome: Outcome | None = None
+    seen_ms: int | None = None
+    looks: tuple[Look, ...] = ()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Piece:
+    """One piece on the rack; `coats` run from the lowest to the topmost, planned ones last.
+
+    Attributes
+    ----------
+    key : str
+        Unique among all pieces; never shown.
+    width_cm, height_cm : float
+        Size of the face, cm.
+    due : date or None
+        The day it is due, in her local calendar.
+    support : str
+        What it is painted on, in her words.
+    place : int
+        Position in the rack, from 0.
+    """
+
+    key: str
+    title: str
+    width_cm: float
+    height_cm: float
+    due: date | None = None
+    support: str = "canvas"
+    orientation: Orientation = Orientation.FACE_UP
+    place: int = 0
+    archived: bool = False
+    coats: tuple[Coat, ...] = ()
+
+    @property
+    def area_m2(self) -> float:
+        """Area of the face, m²."""
+        return self.width_cm * self.height_cm * 1e-4
+
+    @property
+    def side_m(self) -> float:
+        """Side of the square of the same area, m: the length that the air sees."""
+        return sqrt(self.area_m2)

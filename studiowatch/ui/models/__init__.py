@@ -1,0 +1,1 @@
+"""View models: words, colours and ranges, tested without Qt."""

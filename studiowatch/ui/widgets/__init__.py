@@ -1,0 +1,1 @@
+"""Thin widgets: they set what the view models say."""

@@ -15,6 +15,7 @@ if TYPE_CHECKING:
     from studiowatch.board.events import BoardEvent
     from studiowatch.room.readings import Channel, Reading
     from studiowatch.service.commands import Command
+    from studiowatch.service.snapshot import SheetChoice, Snapshot
     from studiowatch.studio.pieces import Piece
 
 
@@ -90,6 +91,10 @@ class ReadingsLog(Protocol):
         """Return the readings with start <= time < end, in the order of time."""
         ...
 
+    def minute_means(self, start_ms: int, end_ms: int) -> Sequence[Reading]:
+        """Return one reading per minute that has any, each channel the mean of that minute, at the minute's middle."""
+        ...
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class WarningRecord:
@@ -153,11 +158,19 @@ class Records(Protocol):
 
 
 class Desk(Protocol):
-    """What the window and the commands hold: a way to ask for things, answered when they are on disk."""
+    """What the window and the commands hold: a way to ask for things, and to be told what is."""
 
     def submit(self, command: Command) -> Future[str]:
         """Carry out `command` on the keeper's thread.
 
         The future holds the key of what was made or changed, or raises `Refused` with one sentence for her.
         """
+        ...
+
+    def subscribe(self, listener: Callable[[Snapshot], None]) -> None:
+        """Have `listener` called with each new snapshot, on the keeper's thread: it must hand over and return."""
+        ...
+
+    def sheets(self) -> Sequence[SheetChoice]:
+        """Return the data sheets that may be laid, built-in ones first."""
         ...

@@ -4,29 +4,12 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import date
-from enum import StrEnum
 
 from studiowatch.board.events import LineCounts
 from studiowatch.coats.stages import Orientation, Stage, Surface
+from studiowatch.room.air_movement import Movement
+from studiowatch.studio.warnings import WarningState
 from studiowatch.studio.words import Level, Sentence
-
-
-class Movement(StrEnum):
-    """What the air over the rack does."""
-
-    UNKNOWN = "unknown"
-    STILL = "still"
-    MOVING = "moving"
-    FAN = "fan"
-
-
-class WarningState(StrEnum):
-    """Where a warning stands."""
-
-    RAISED = "raised"
-    HEARD = "heard"
-    REMIND = "remind"
-    CLEARED = "cleared"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -196,10 +179,28 @@ class WarningView:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class SheetChoice:
+    """A data sheet as offered in a list. 1 µm of wet film on 1 m² is 1 mL, so area times `wet_um` suggests the mL.
+
+    `cautions` are shown at the step where they bite: before the brush goes down.
+    """
+
+    name: str
+    title: str
+    sheen: str
+    clear_film: bool
+    solvent: bool
+    wet_um: float
+    density_kg_m3: float
+    cautions: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Snapshot:
     """The studio at one moment.
 
     `warnings` holds the open ones first (most urgent first), then the latest past ones, newest first.
+    `room_checks` holds, for each sheet by name, whether the room is fit to lay it now, or why not yet.
     `store_trouble` is one sentence when readings or records cannot be written, else "".
     """
 
@@ -210,4 +211,9 @@ class Snapshot:
     pieces: tuple[PieceView, ...] = ()
     prompts: tuple[PromptView, ...] = ()
     warnings: tuple[WarningView, ...] = ()
+    room_checks: tuple[tuple[str, Sentence], ...] = ()
     store_trouble: str = ""
+
+    def room_check(self, sheet: str) -> Sentence | None:
+        """Return whether the room is fit to lay `sheet` now, or None if the sheet is not known."""
+        return dict(self.room_checks).get(sheet)

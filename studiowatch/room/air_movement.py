@@ -1,8 +1,33 @@
-"""Is the air over the rack moving? A two-stage detector on one signal, fast for a fan and hard to fool by drift."""
+"""Is the air over the rack moving? A two-stage detector on one signal, fast for a fan and hard to fool by drift.
+
+Stage one is a clipped cumulative sum: it lights within seconds and goes out within seconds. Stage two asks for
+45 s on end, or half of two minutes, and then stands until the air has been quiet for a while.
+"""
 
 from __future__ import annotations
 
+from dataclasses import dataclass, field, replace
 from enum import StrEnum
+from math import isfinite
+
+from studiowatch.room.baseline import Baseline, learn
+from studiowatch.room.cusum import Cusum, accumulate
+
+SLACK = 1.0  # k of stage one, in spreads
+LIGHT = 6.0  # h of stage one, in spreads
+GO_OUT = 3.0  # a lit stage one goes out at this sum, in spreads; assumption
+CEILING = 8.0  # the sum never grows past this, so that it runs down in about 5 s; assumption
+CLIP = 5.0  # no reading counts as more than this many spreads: one spike gives 4, under LIGHT; assumption
+FULL_WEIGHT_S = 2.0  # s that one reading may stand for in the sum when readings are rarer than that; assumption
+RELEARN = 20.0  # lower sum at which the quiet signal has plainly fallen, and the baseline was of moving air; assumption
+ABOVE = 4.0  # stage two counts readings further above the baseline than this, in spreads
+STAY = 2.0  # a fan is still on while readings are above this, in spreads; assumption
+STEADY_MS = 45_000  # ms on end above ABOVE make a fan
+WINDOW_MS = 120_000  # ms looked back on for a swinging fan
+SHARE_MS = 60_000  # ms above ABOVE within the window make a fan: half of it
+QUIET_MS = 20_000  # ms without a reading above STAY end a fan: longer than a swing is away; assumption
+READING_MS = 1_000  # ms that a reading above may stand for before it; assumption
+STALE_MS = 3_600_000  # ms without readings after which the baseline is learnt anew; assumption
 
 
 class Movement(StrEnum):
@@ -12,3 +37,174 @@ class Movement(StrEnum):
     STILL = "still"
     MOVING = "moving"
     FAN = "fan"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class AirSignal:
+    """What kind of number the detector is fed.
+
+    Attributes
+    ----------
+    floor : float
+        Least spread that the quiet signal is credited with, in its unit.
+    limit : float or None
+        Above this the air counts as moving whatever the baseline, in its unit; None if the signal has no absolute
+        meaning.
+    """
+
+    floor: float
+    limit: float | None = None
+
+
+SPEED = AirSignal(floor=0.02, limit=0.2)  # m/s; floor of a heated bead, limit as room/limits.py
+VOLTAGE = AirSignal(floor=5.0)  # mV of an uncalibrated bead; assumption
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class AirMovement:
+    """All that the detector remembers; feed one signal only, and begin anew when the signal changes.
+
+    Attributes
+    ----------
+    movement : Movement
+        UNKNOWN while the baseline is being learnt, which takes the first ten quiet readings.
+    began_ms : int or None
+        UTC ms when the present movement began, back-dated to the first reading that showed it; None if none is on.
+    time_ms, interval_ms : int or None
+        UTC ms of the last reading, and ms between it and the one before.
+    rising_ms : int or None
+        UTC ms when the upper sum last left 0.
+    runs : tuple of (int, int)
+        Stretches above `ABOVE` that reach into the window, UTC ms, oldest first.
+    stirred_ms : int or None
+        UTC ms of the last reading above `STAY`.
+    """
+
+    movement: Movement = Movement.UNKNOWN
+    began_ms: int | None = None
+    time_ms: int | None = None
+    interval_ms: int | None = None
+    cusum: Cusum = field(default_factory=Cusum)
+    rising_ms: int | None = None
+    baseline: Baseline = field(default_factory=Baseline)
+    runs: tuple[tuple[int, int], ...] = ()
+    stirred_ms: int | None = None
+
+    @property
+    def is_on(self) -> bool:
+        """Whether either stage is lit."""
+        return self.movement in (Movement.MOVING, Movement.FAN)
+
+
+def observe(state: AirMovement, time_ms: int, value: float, signal: AirSignal = SPEED) -> AirMovement:
+    """Return the state after one reading.
+
+    Parameters
+    ----------
+    state : AirMovement
+        The state so far; `AirMovement()` to begin.
+    time_ms : int
+        UTC ms of the reading, at any cadence. A gap, or a clock set back, ends what was on and keeps the baseline.
+    value : float
+        Air speed, m/s, or voltage, mV.
+    signal : AirSignal
+        `SPEED` or `VOLTAGE`.
+
+    Raises
+    ------
+    ValueError
+        If `value` is not a finite number.
+    """
+    if not isfinite(value):
+        raise ValueError(f"air signal is {value}; a finite number is needed: leave out readings that failed")
+    state = _across_gap(state, time_ms)
+    over_limit = signal.limit is not None and value > signal.limit
+    z = _clipped_deviation(state.baseline, value, signal, over_limit=over_limit)
+    cusum = accumulate(state.cusum, z, slack=SLACK, weight=_weight(state, time_ms))
+    baseline = state.baseline
+    if cusum.low > RELEARN:
+        cusum, baseline = Cusum(), Baseline()
+    seen = AirMovement(
+        movement=state.movement,
+        began_ms=state.began_ms,
+        time_ms=time_ms,
+        interval_ms=None if state.time_ms is None else time_ms - state.time_ms,
+        cusum=replace(cusum, high=min(cusum.high, CEILING)),
+        rising_ms=None if cusum.high == 0.0 else (state.rising_ms or time_ms),
+        baseline=baseline,
+        runs=_runs(state, time_ms, above=z > ABOVE),
+        stirred_ms=time_ms if z > STAY else state.stirred_ms,
+    )
+    seen = _judged(seen)
+    if seen.is_on or over_limit or z > ABOVE:
+        return seen
+    return replace(seen, baseline=learn(baseline, time_ms, value))
+
+
+def _across_gap(state: AirMovement, time_ms: int) -> AirMovement:
+    """Forget the sums and runs when readings were missing too long, or when the clock was set back."""
+    if state.time_ms is None:
+        return state
+    passed_ms = time_ms - state.time_ms
+    usual_ms = state.interval_ms or 0
+    if 0 < passed_ms <= max(WINDOW_MS, 3 * usual_ms):
+        return state
+    stale = passed_ms > STALE_MS or not state.baseline.learnt
+    baseline = Baseline() if stale else replace(state.baseline, sampled_ms=time_ms)
+    return AirMovement(movement=Movement.STILL if baseline.learnt else Movement.UNKNOWN, baseline=baseline)
+
+
+def _clipped_deviation(baseline: Baseline, value: float, signal: AirSignal, *, over_limit: bool) -> float:
+    if over_limit:
+        return CLIP
+    if not baseline.learnt:
+        return 0.0
+    return max(-CLIP, min(baseline.deviation(value, signal.floor), CLIP))
+
+
+def _weight(state: AirMovement, time_ms: int) -> float:
+    """Return how many one-second readings this one stands for; the first after a lost line counts no more than usual."""
+    if state.time_ms is None or state.interval_ms is None:
+        return 1.0
+    return min((time_ms - state.time_ms) / 1000, state.interval_ms / 1000, FULL_WEIGHT_S)
+
+
+def _runs(state: AirMovement, time_ms: int, *, above: bool) -> tuple[tuple[int, int], ...]:
+    runs = state.runs
+    if above:
+        last_ms = time_ms - READING_MS if state.time_ms is None else state.time_ms
+        if runs and runs[-1][1] == last_ms:
+            runs = (*runs[:-1], (runs[-1][0], time_ms))
+        else:
+            runs = (*runs, (max(last_ms, time_ms - READING_MS), time_ms))
+    if runs and runs[0][1] < time_ms - WINDOW_MS:
+        runs = runs[1:]
+    return runs
+
+
+def _judged(seen: AirMovement) -> AirMovement:
+    """Give the state its movement, and the time when that began."""
+    fan_ms = _fan_since(seen)
+    lit = seen.cusum.high > (GO_OUT if seen.is_on else LIGHT)
+    if fan_ms is not None:
+        began_ms = fan_ms if seen.began_ms is None else min(fan_ms, seen.began_ms)
+        return replace(seen, movement=Movement.FAN, began_ms=began_ms)
+    if lit:
+        return replace(seen, movement=Movement.MOVING, began_ms=seen.began_ms or seen.rising_ms)
+    still = Movement.STILL if seen.baseline.learnt else Movement.UNKNOWN
+    return replace(seen, movement=still, began_ms=None)
+
+
+def _fan_since(seen: AirMovement) -> int | None:
+    """Return since when a fan is on, UTC ms, or None."""
+    now_ms = seen.time_ms or 0
+    if seen.movement is Movement.FAN and now_ms - (seen.stirred_ms or 0) <= QUIET_MS:
+        return seen.began_ms
+    if not seen.runs or seen.runs[-1][1] != now_ms:
+        return None
+    newest_start_ms = seen.runs[-1][0]
+    if now_ms - newest_start_ms >= STEADY_MS:
+        return newest_start_ms
+    window_start_ms = now_ms - WINDOW_MS
+    above_ms = sum(end_ms - max(start_ms, window_start_ms) for start_ms, end_ms in seen.runs)
+    return seen.runs[0][0] if above_ms >= SHARE_MS else None

@@ -1,0 +1,180 @@
+"""The wire format without I/O: bytes in any portions to checked lines and counted faults.
+
+::
+
+    line  = "$" kind 1*(SP key "=" value) "*" 4HEX [CR] LF   ; printable ASCII, <= 160 bytes
+    kind  = "H" hello | "D" data | "E" error
+    key   = lowercase then lowercase/digits, <= 8, unique in its line
+    value = ["-"] 1*DIGIT ["." 1*DIGIT] | "!" code | token    ; tokens in H and E only
+    code  = 1*(letter | digit | "_" | "-")
+    token = printable without SP "$" "*" "=", not beginning with "!"
+    crc   = CRC-16/CCITT-FALSE over the bytes between "$" and "*", upper-case hexadecimal
+
+The bytes fall into stretches, each ended by LF or by the next "$". A stretch is a line, a fault, or empty (nothing,
+or a bare CR); there is no fourth thing, whatever the bytes are.
+"""
+
+from __future__ import annotations
+
+import re
+from binascii import crc_hqx
+from collections.abc import Mapping
+from dataclasses import dataclass
+from enum import StrEnum
+
+LONGEST_LINE = 160  # bytes from "$" to LF, both included: the wire format
+CRC_START = 0xFFFF  # CRC-16/CCITT-FALSE (also called IBM-3740): poly 0x1021, start 0xFFFF, unreflected
+QUOTED_BYTES = 60  # of a refused line, enough to see what it was: assumption
+
+_KEY = rb"[a-z][a-z0-9]{0,7}"
+_NUMBER = rb"-?+[0-9]++(?:\.[0-9]++)?+"
+_CODE = rb"![A-Za-z0-9_-]++"
+_TOKEN = rb"(?!!)[!-#%-)+-<>-~]++"
+_DATA = re.compile(rb"D(?: " + _KEY + rb"=(?:" + _NUMBER + rb"|" + _CODE + rb"))++")
+_WORDS = re.compile(rb"[HE](?: " + _KEY + rb"=(?:" + _TOKEN + rb"|" + _CODE + rb"))++")
+_RESYNC = re.compile(rb"[$\n]")
+_EMPTY = (b"", b"\r")
+
+
+class Kind(StrEnum):
+    """What a line is for."""
+
+    HELLO = "H"
+    DATA = "D"
+    ERROR = "E"
+
+
+_SHAPES = {b"D": (Kind.DATA, _DATA), b"H": (Kind.HELLO, _WORDS), b"E": (Kind.ERROR, _WORDS)}
+
+
+@dataclass(frozen=True, slots=True)
+class WireLine:
+    """A line whose checksum and grammar are right.
+
+    Attributes
+    ----------
+    fields : mapping of str to str
+        Values as they were sent, in the order of the line. In a data line each is a decimal number or ``!code``.
+    """
+
+    kind: Kind
+    fields: Mapping[str, str]
+
+
+@dataclass(frozen=True, slots=True)
+class WireFault:
+    """A stretch of bytes that is no line; `raw` holds at most its first 160 bytes."""
+
+    reason: str
+    raw: bytes
+
+    def quoted(self) -> str:
+        """Return the bytes for people: printable ASCII as it is, the rest as escapes, cut to a readable length."""
+        shown = self.raw[:QUOTED_BYTES].decode("ascii", "backslashreplace")
+        text = "".join(c if c.isprintable() else f"\\x{ord(c):02x}" for c in shown)
+        return text + "…" if len(self.raw) > QUOTED_BYTES else text
+
+
+def checksum(body: bytes) -> int:
+    """Return the CRC-16/CCITT-FALSE of `body`."""
+    return crc_hqx(body, CRC_START)
+
+
+def encode(kind: Kind, fields: Mapping[str, str]) -> bytes:
+    """Return the bytes of a line, CR and LF included.
+
+    Raises
+    ------
+    ValueError
+        If the line would not be read back: a key, value or length outside the grammar.
+    """
+    body = " ".join([kind.value, *(f"{key}={value}" for key, value in fields.items())]).encode()
+    line = b"$%b*%04X\r\n" % (body, checksum(body))
+    if isinstance(read_line(line[:-1]), WireFault):
+        raise ValueError(f"{line!r} is no line of the wire format.")
+    return line
+
+
+def read_line(raw: bytes) -> WireLine | WireFault:
+    """Judge one stretch that was ended by LF; `raw` is without the LF, and not empty."""
+    if len(raw) >= LONGEST_LINE:
+        return _too_long(raw)
+    if raw[0] != 0x24:
+        return WireFault("The bytes do not begin with $: noise between lines.", raw)
+    line = raw[:-1] if raw[-1] == 0x0D else raw
+    body, check = line[1:-5], line[-5:]
+    if check != b"*%04X" % crc_hqx(body, CRC_START):
+        return WireFault(f"The checksum {checksum(body):04X} was expected: bytes were changed or lost.", raw)
+    kind, shape = _SHAPES.get(body[:1], (None, _DATA))
+    if kind is None or not shape.fullmatch(body):
+        return WireFault("The checksum is right, but the line does not follow the wire format.", raw)
+    parts = body.decode("ascii").replace("=", " ").split(" ")
+    keys = parts[1::2]
+    fields = dict(zip(keys, parts[2::2], strict=True))
+    if len(fields) != len(keys):
+        return WireFault("The checksum is right, but a key occurs twice in the line.", raw)
+    return WireLine(kind, fields)
+
+
+def _too_long(raw: bytes) -> WireFault:
+    return WireFault(f"The line is longer than {LONGEST_LINE} bytes.", raw[:LONGEST_LINE])
+
+
+def _broken_off(raw: bytes) -> WireFault:
+    if len(raw) > LONGEST_LINE:
+        return _too_long(raw)
+    return WireFault("The line broke off: $ came before its end.", raw)
+
+
+class LineParser:
+    """Bytes to lines and faults, in any portions; the result does not depend on the portions.
+
+    Parameters
+    ----------
+    mid_line : bool
+        True if the first bytes may be the rest of a line that began before anyone listened: they are then passed
+        over, uncounted, up to the first "$" or LF.
+    """
+
+    __slots__ = ("_pending", "_skipping")
+
+    def __init__(self, *, mid_line: bool = False) -> None:
+        self._pending = b""
+        self._skipping = mid_line
+
+    def feed(self, data: bytes) -> list[WireLine | WireFault]:
+        """Take `data`, return what it completed. Holds at most 160 bytes back."""
+        buffer = self._pending + data
+        if self._skipping:
+            buffer = self._resync(buffer)
+        *ended, rest = buffer.split(b"\n")
+        found: list[WireLine | WireFault] = []
+        for stretch in ended:
+            raw = stretch
+            if raw.rfind(b"$") > 0:
+                raw = self._cut_at_begins(stretch, found)
+            if raw not in _EMPTY:
+                found.append(read_line(raw))
+        self._pending = self._cut_at_begins(rest, found)
+        if len(self._pending) > LONGEST_LINE:
+            found.append(_too_long(self._pending))
+            self._pending, self._skipping = b"", True
+        return found
+
+    def _resync(self, buffer: bytes) -> bytes:
+        """Pass over bytes up to the next "$" or past the next LF."""
+        found = _RESYNC.search(buffer)
+        if found is None:
+            return b""
+        self._skipping = False
+        return buffer[found.start() :] if found[0] == b"$" else buffer[found.end() :]
+
+    @staticmethod
+    def _cut_at_begins(stretch: bytes, found: list[WireLine | WireFault]) -> bytes:
+        """Report every part that a "$" cut off, and return the last one, which is still whole."""
+        head, *begun = stretch.split(b"$")
+        if not begun:
+            return stretch
+        cut = [head, *(b"$" + part for part in begun[:-1])]
+        found += [_broken_off(raw) for raw in cut if raw not in _EMPTY]
+        return b"$" + begun[-1]

@@ -1,0 +1,58 @@
+"""The command line: which calls there are and what they take."""
+
+from __future__ import annotations
+
+import argparse
+from pathlib import Path
+
+from studiowatch import __version__
+
+DESCRIPTION = "Watches a painter's drying room: ready times for wet coats, and warnings before the air spoils one."
+
+
+def parser() -> argparse.ArgumentParser:
+    """Return the parser of all calls."""
+    top = argparse.ArgumentParser(prog="studiowatch", description=DESCRIPTION)
+    top.add_argument("--version", action="version", version=f"studiowatch {__version__}")
+    top.add_argument("--folder", type=Path, help="the studio's records; default: the user's data folder")
+    calls = top.add_subparsers(dest="call", metavar="command")
+    _watching(calls)
+    _asking(calls)
+    return top
+
+
+def _watching(calls: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    demo = calls.add_parser("demo", help="look around: a made-up studio and the built-in simulated board")
+    demo.add_argument("--headless", action="store_true", help="print instead of opening a window")
+    demo.add_argument("--seconds", type=float, help="end by itself after so long")
+    record = calls.add_parser("record", help="watch without a window: store, and print warnings")
+    record.add_argument("--port", help="the board's port; default: the first on which one answers")
+    record.add_argument("--simulated", action="store_true", help="use the built-in simulated board")
+    record.add_argument("--seconds", type=float, help="end by itself after so long")
+    replay = calls.add_parser("replay", help="run the whole watch over a room log, faster than life")
+    replay.add_argument("room", type=Path, metavar="ROOM.csv")
+    replay.add_argument("--studio", type=Path, required=True, metavar="STUDIO.toml")
+    replay.add_argument("--columns", help="name=header pairs for logs of other loggers, e.g. temperature_C=Temp,time=When")
+    replay.add_argument("--json", action="store_true", help="one JSON object a line")
+
+
+def _asking(calls: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    boards = calls.add_parser("boards", help="ports seen, and what answers on each")
+    boards.add_argument("--json", action="store_true")
+    boards.add_argument("--listen-s", type=float, default=3.0, help="how long to listen on each port, s")
+    check = calls.add_parser("check", help="diagnose board, database, clock and sound")
+    check.add_argument("--json", action="store_true")
+    predict = calls.add_parser("predict", help="stage times of one coat in a given room")
+    predict.add_argument("--sheet", required=True, metavar="NAME|FILE.toml")
+    predict.add_argument("--wet-um", type=float, required=True, help="wet film thickness, µm")
+    predict.add_argument("--side-m", type=float, required=True, help="side of the square of the piece's area, m")
+    predict.add_argument("--orientation", choices=("face-up", "vertical"), default="face-up")
+    air = predict.add_mutually_exclusive_group(required=True)
+    air.add_argument("--air", metavar="T,RH,V", help="°C, %%, m/s held all the time")
+    air.add_argument("--room", type=Path, metavar="ROOM.csv", help="a room log; needs --laid")
+    predict.add_argument("--laid", metavar="ISO", help="when the brush went down, with zone")
+    predict.add_argument("--columns", help="as for replay")
+    predict.add_argument("--draws", type=int, default=256, help="draws of the range")
+    predict.add_argument("--seed", type=int, default=1)
+    predict.add_argument("--horizon-h", type=float, default=96.0, help="how far to look, h")
+    predict.add_argument("--json", action="store_true", help="one JSON document")

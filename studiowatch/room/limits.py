@@ -1,0 +1,132 @@
+"""Limits of a room for a wet coat: when to take care, when to act, and on what basis."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import IntEnum
+
+
+class Standing(IntEnum):
+    """How a condition stands against its limits."""
+
+    FINE = 0
+    CAUTION = 1
+    ACT = 2
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Limit:
+    """Two limits on one condition.
+
+    Attributes
+    ----------
+    caution, act : float
+        Where care and where action begins, in `unit`; the limit itself is still allowed.
+    worse_above : bool
+        True if high values are bad, False if low ones are.
+    release : float
+        How far back inside the limit a value must come before its standing falls again, in `unit`.
+    basis : str
+        Where the figures come from, to be shown on request.
+    """
+
+    condition: str
+    unit: str
+    caution: float
+    act: float
+    worse_above: bool
+    release: float
+    basis: str
+
+    def standing(self, value: float, before: Standing = Standing.FINE) -> Standing:
+        """Return how `value` stands; with the standing `before`, a value at the limit does not flicker."""
+        crossed = self._crossed(value, 0.0)
+        if crossed >= before:
+            return crossed
+        return min(before, self._crossed(value, self.release))
+
+    def _crossed(self, value: float, release: float) -> Standing:
+        sign = 1.0 if self.worse_above else -1.0
+        for standing, limit in ((Standing.ACT, self.act), (Standing.CAUTION, self.caution)):
+            if sign * (value - limit) > -release:
+                return standing
+        return Standing.FINE
+
+
+SHEET_HUMIDITY_CARE_PCT = 5.0  # %RH under the sheet's own limit where care begins: a room sensor errs by about 3; assumption
+
+HUMIDITY = Limit(
+    condition="relative humidity",
+    unit="%",
+    caution=75.0,
+    act=85.0,
+    worse_above=True,
+    release=2.0,
+    basis="85 %: coating practice of ISO 12944-7 and ISO 8502-4; 75 %: from memory. The product's sheet comes first.",
+)
+DEW_MARGIN = Limit(
+    condition="surface above dew point",
+    unit="K",
+    caution=5.0,
+    act=3.0,
+    worse_above=False,
+    release=0.3,
+    basis="3 K: ISO 8502-4; 5 K: from memory.",
+)
+FILM_MARGIN = Limit(
+    condition="film above its minimum film-forming temperature",
+    unit="K",
+    caution=5.0,
+    act=0.0,
+    worse_above=False,
+    release=0.3,
+    basis="Minimum film-forming temperature by ISO 2115 or ASTM D2354, from the product's sheet; 5 K: from memory.",
+)
+AIR_SPEED = Limit(
+    condition="air at the piece",
+    unit="m/s",
+    caution=0.2,
+    act=0.5,
+    worse_above=True,
+    release=0.03,
+    basis="Draught rate of ISO 7730: 0.15 to 0.31 m/s at 18 to 28 °C, 20 % dissatisfied, turbulence 40 %; "
+    "0.5 m/s: assumption.",
+)
+LIMITS = (HUMIDITY, DEW_MARGIN, FILM_MARGIN, AIR_SPEED)
+
+
+def humidity_limit(max_humidity_pct: float | None = None) -> Limit:
+    """Return the humidity limit, the sheet's own if it states one, %RH."""
+    if max_humidity_pct is None:
+        return HUMIDITY
+    return Limit(
+        condition=HUMIDITY.condition,
+        unit=HUMIDITY.unit,
+        caution=max_humidity_pct - SHEET_HUMIDITY_CARE_PCT,
+        act=max_humidity_pct,
+        worse_above=True,
+        release=HUMIDITY.release,
+        basis="The product's sheet.",
+    )
+
+
+def humidity_standing(
+    humidity_pct: float, max_humidity_pct: float | None = None, before: Standing = Standing.FINE
+) -> Standing:
+    """Return how the room's humidity stands, %RH, against the sheet's limit or the general one."""
+    return humidity_limit(max_humidity_pct).standing(humidity_pct, before)
+
+
+def dew_margin_standing(margin_K: float, before: Standing = Standing.FINE) -> Standing:
+    """Return how a surface that is `margin_K` above the dew point stands."""
+    return DEW_MARGIN.standing(margin_K, before)
+
+
+def film_margin_standing(margin_K: float, before: Standing = Standing.FINE) -> Standing:
+    """Return how a film that is `margin_K` above its minimum film-forming temperature stands."""
+    return FILM_MARGIN.standing(margin_K, before)
+
+
+def air_speed_standing(air_speed_m_s: float, before: Standing = Standing.FINE) -> Standing:
+    """Return how the air speed at the piece stands, m/s."""
+    return AIR_SPEED.standing(air_speed_m_s, before)

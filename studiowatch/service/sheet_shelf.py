@@ -1,0 +1,88 @@
+"""The shelf of data sheets: the built-in generic ones, and hers from the folder beside the records."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from importlib.resources import files
+from pathlib import Path
+
+from studiowatch.coats.data_sheet import DataSheet, Kind, read_sheet
+from studiowatch.service.snapshot import SheetChoice
+
+
+class SheetUnknown(Exception):  # noqa: N818 - reads as the answer it is
+    """A sheet that is not on the shelf; the message names those that are."""
+
+
+def built_in_sheets() -> dict[str, DataSheet]:
+    """Return the generic sheets that ship with studiowatch, by name."""
+    folder = files("studiowatch.resources") / "sheets"
+    texts = sorted((entry.name, entry.read_text("utf-8")) for entry in folder.iterdir() if entry.name.endswith(".toml"))
+    sheets = [read_sheet(text, name) for name, text in texts]
+    return {sheet.name: sheet for sheet in sheets}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SheetShelf:
+    """Data sheets by name."""
+
+    sheets: dict[str, DataSheet]
+
+    @classmethod
+    def open(cls, folder: Path | None = None) -> SheetShelf:
+        """Read the built-in sheets, then those in `folder`; hers win over built-in ones of the same name.
+
+        Raises
+        ------
+        SheetFaults
+            If a file in `folder` is not a sheet; all its faults are listed.
+        """
+        sheets = built_in_sheets()
+        if folder is not None and folder.is_dir():
+            for path in sorted(folder.glob("*.toml")):
+                sheet = read_sheet(path.read_text("utf-8"), str(path))
+                sheets[sheet.name] = sheet
+        return cls(sheets=sheets)
+
+    def get(self, name: str) -> DataSheet:
+        """Return a sheet by its name.
+
+        Raises
+        ------
+        SheetUnknown
+            If there is none; the sentence names those there are.
+        """
+        try:
+            return self.sheets[name]
+        except KeyError:
+            known = ", ".join(sorted(self.sheets))
+            raise SheetUnknown(f"There is no data sheet {name!r}; known are {known}.") from None
+
+    def find(self, name: str, beside: Path) -> DataSheet:
+        """Return a sheet by its name, or from a ``.toml`` file whose path is taken from the folder `beside`."""
+        if not name.endswith(".toml"):
+            return self.get(name)
+        path = beside / name
+        try:
+            return read_sheet(path.read_text("utf-8"), str(path))
+        except OSError as fault:
+            raise SheetUnknown(f"The data sheet {path} cannot be read: {fault.strerror or fault}.") from fault
+
+    def choices(self) -> Sequence[SheetChoice]:
+        """Return what the window offers in its lists."""
+        return tuple(choice_of(sheet) for sheet in self.sheets.values())
+
+
+def choice_of(sheet: DataSheet) -> SheetChoice:
+    """Return a sheet as a list shows it."""
+    return SheetChoice(
+        name=sheet.name,
+        title=sheet.title,
+        sheen=sheet.sheen.value,
+        clear_film=sheet.kind is not Kind.PAINT,
+        solvent=sheet.kind is Kind.SOLVENTBORNE,
+        wet_um=sheet.wet_um,
+        density_kg_m3=sheet.density_kg_m3,
+        cautions=sheet.cautions,
+    )

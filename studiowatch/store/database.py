@@ -1,0 +1,124 @@
+"""Opens the one file that holds readings and records, or refuses it in one sentence and leaves it alone."""
+
+from __future__ import annotations
+
+import sqlite3
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager
+from pathlib import Path
+from typing import Any
+
+from studiowatch.store.header import read_header, refuse_foreign, refuse_unwritable
+from studiowatch.store.migrations import STEPS, Step, migrate
+from studiowatch.store.trouble import StoreRefused, in_plain_words
+
+BUSY_TIMEOUT_MS = 5_000  # ms, assumption: longer than any transaction of ours, shorter than her patience
+_LOG_LIMIT_BYTES = 16 * 2**20  # bytes, assumption: what a long read let the log grow by is given back above this
+
+
+class Database:
+    """One connection to the file, for one thread at a time.
+
+    Every fault of the file leaves as `StoreTrouble`, with the open transaction undone.
+    """
+
+    def __init__(self, connection: sqlite3.Connection, path: Path) -> None:
+        self._connection = connection
+        self.path = path
+
+    @contextmanager
+    def transaction(self) -> Iterator[sqlite3.Connection]:
+        """Commit what is done inside as one; on any exception nothing of it was done."""
+        with self._bracket("BEGIN IMMEDIATE") as connection:
+            yield connection
+
+    @contextmanager
+    def view(self) -> Iterator[sqlite3.Connection]:
+        """Give several reads the same view of the file. Keep it short: the log grows while it lasts."""
+        with self._bracket("BEGIN DEFERRED") as connection:
+            yield connection
+
+    def rows(self, sql: str, parameters: Sequence[Any] = ()) -> list[tuple[Any, ...]]:
+        """Return all rows of one query; no cursor is left open."""
+        with in_plain_words(self.path):
+            return self._connection.execute(sql, parameters).fetchall()
+
+    def close(self) -> None:
+        """Let go of the file; the last one to do so folds the log into it."""
+        with in_plain_words(self.path):
+            self._connection.close()
+
+    @contextmanager
+    def _bracket(self, begin: str) -> Iterator[sqlite3.Connection]:
+        with in_plain_words(self.path):
+            self._connection.execute(begin)
+            try:
+                yield self._connection
+                self._connection.execute("COMMIT")
+            finally:
+                # a full disk has undone the transaction already, and undoing it twice is an error
+                if self._connection.in_transaction:
+                    self._connection.execute("ROLLBACK")
+
+
+def open_database(
+    path: Path,
+    *,
+    read_only: bool = False,
+    busy_timeout_ms: int = BUSY_TIMEOUT_MS,
+    steps: Sequence[Step] = STEPS,
+) -> Database:
+    """Open the records at `path`; make them if there is no file and `read_only` is False.
+
+    Every commit is on disk when it returns (write-ahead log, synchronous FULL).
+
+    Parameters
+    ----------
+    busy_timeout_ms : int
+        How long to wait for another program's lock, ms.
+    steps : sequence of Step
+        The migrations; given only by tests of them.
+
+    Raises
+    ------
+    StoreRefused
+        If the file is newer, locked, read-only, another program's, or not a database. It was not touched.
+    StoreTrouble
+        If a migration failed; the file is as it was.
+    """
+    header = read_header(path)
+    if header is not None:
+        refuse_foreign(path, header, len(steps))
+    elif read_only:
+        raise StoreRefused(f"{path} is not there or is empty; there are no readings to show yet.")
+    if not read_only:
+        refuse_unwritable(path)
+    mode = "ro" if read_only else "rwc"
+    with in_plain_words(path, opening=True):
+        connection = sqlite3.connect(
+            f"{path.resolve().as_uri()}?mode={mode}",
+            uri=True,
+            timeout=busy_timeout_ms / 1000,
+            isolation_level=None,
+            check_same_thread=False,
+        )
+        try:
+            if not read_only:
+                _prepare(connection, path, steps)
+        except BaseException:
+            connection.close()
+            raise
+    return Database(connection, path)
+
+
+def _prepare(connection: sqlite3.Connection, path: Path, steps: Sequence[Step]) -> None:
+    connection.execute("PRAGMA synchronous = FULL")
+    connection.execute("PRAGMA foreign_keys = ON")
+    connection.execute(f"PRAGMA journal_size_limit = {_LOG_LIMIT_BYTES}")
+    migrated = migrate(connection, path, steps)
+    (journal,) = connection.execute("PRAGMA journal_mode = WAL").fetchone()
+    if journal != "wal":
+        raise StoreRefused(f"{path} lies on a disk that cannot keep a write-ahead log; choose a folder on a local disk.")
+    if migrated:
+        # so that the file alone, without its log, has the tables and says its version
+        connection.execute("PRAGMA wal_checkpoint(TRUNCATE)")

@@ -1,0 +1,97 @@
+"""The folder of one studio: where its records lie, and the lock that keeps a second watcher out."""
+
+from __future__ import annotations
+
+import os
+import sys
+from dataclasses import dataclass
+from pathlib import Path
+from typing import IO
+
+
+class FolderRefused(Exception):  # noqa: N818 - reads as the answer it is
+    """The folder cannot be used; the message is one sentence that says what to do."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StudioFolder:
+    """Paths of one studio's files."""
+
+    path: Path
+
+    @property
+    def database(self) -> Path:
+        """The records and readings."""
+        return self.path / "studio.sqlite3"
+
+    @property
+    def sheets(self) -> Path:
+        """Her own data sheets."""
+        return self.path / "sheets"
+
+    @property
+    def lock(self) -> Path:
+        """Held while a studiowatch watches this studio."""
+        return self.path / "watching.lock"
+
+    def make(self) -> None:
+        """Make the folder with rights for its owner only.
+
+        Raises
+        ------
+        FolderRefused
+            If it cannot be made.
+        """
+        try:
+            self.path.mkdir(mode=0o700, parents=True, exist_ok=True)
+        except OSError as fault:
+            sentence = f"The records folder {self.path} cannot be made: {fault.strerror or fault}. Choose another."
+            raise FolderRefused(sentence) from fault
+
+
+class Watching:
+    """Holds the lock of a studio folder until it is released or the process ends, however it ends."""
+
+    def __init__(self, folder: StudioFolder) -> None:
+        """Take the lock.
+
+        Raises
+        ------
+        FolderRefused
+            If another studiowatch holds it, or the folder cannot be written.
+        """
+        try:
+            self._file: IO[bytes] = folder.lock.open("a+b")
+        except OSError as fault:
+            sentence = f"The records folder {folder.path} cannot be written: {fault.strerror or fault}."
+            raise FolderRefused(f"{sentence} Give it back its rights or choose another.") from fault
+        try:
+            _lock(self._file)
+        except OSError as fault:
+            self._file.close()
+            sentence = f"Another studiowatch is watching this studio already ({folder.path})."
+            raise FolderRefused(f"{sentence} Use its window, or close it first.") from fault
+
+    def release(self) -> None:
+        """Let the next watcher in."""
+        self._file.close()
+
+
+if sys.platform == "win32":
+    import msvcrt
+
+    def _lock(file: IO[bytes]) -> None:
+        file.seek(0)
+        msvcrt.locking(file.fileno(), msvcrt.LK_NBLCK, 1)
+
+else:
+    import fcntl
+
+    def _lock(file: IO[bytes]) -> None:
+        fcntl.flock(file.fileno(), fcntl.LOCK_EX | fcntl.LOCK_NB)
+
+
+def default_folder(data_folder: Path) -> StudioFolder:
+    """Return the studio in the user's own data folder, or where ``STUDIOWATCH_FOLDER`` points."""
+    named = os.environ.get("STUDIOWATCH_FOLDER")
+    return StudioFolder(path=Path(named).expanduser() if named else data_folder)

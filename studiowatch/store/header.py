@@ -1,0 +1,79 @@
+"""Looks at a file's first bytes before the library does, so that a file that is not ours is never touched."""
+
+from __future__ import annotations
+
+import os
+import struct
+from dataclasses import dataclass
+from pathlib import Path
+
+from studiowatch.store.trouble import StoreRefused
+
+APPLICATION_ID = 0x73747764  # "stwd", our own mark in the header
+_MAGIC = b"SQLite format 3\x00"  # "Database File Format", sqlite.org/fileformat2.html, section 1.3
+_HEADER_BYTES = 100  # same section: user version at offset 60, application id at offset 68, both big-endian
+_VERSION_AT, _APPLICATION_AT = 60, 68
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Header:
+    """What the first bytes of a database say about it."""
+
+    user_version: int
+    application_id: int
+
+
+def read_header(path: Path) -> Header | None:
+    """Return the header of the file at `path`, or None if there is no file yet or it is empty.
+
+    Raises
+    ------
+    StoreRefused
+        If it cannot be read or is not a database.
+    """
+    try:
+        with path.open("rb") as file:
+            start = file.read(_HEADER_BYTES)
+    except FileNotFoundError:
+        return None
+    except OSError as error:
+        raise StoreRefused(f"{path} cannot be read ({error.strerror}); choose a file that may be read.") from error
+    if not start:
+        return None
+    if len(start) < _HEADER_BYTES or not start.startswith(_MAGIC):
+        raise StoreRefused(f"{path} is not a database; choose another file, or restore a backup of this one.")
+    (version,) = struct.unpack_from(">i", start, _VERSION_AT)
+    (application,) = struct.unpack_from(">i", start, _APPLICATION_AT)
+    return Header(user_version=version, application_id=application)
+
+
+def refuse_foreign(path: Path, header: Header, newest: int) -> None:
+    """Raise `StoreRefused` if `header` is another program's, or of a version above `newest`."""
+    if header.application_id != APPLICATION_ID:
+        raise StoreRefused(
+            f"{path} belongs to another program (its mark is {header.application_id:#x}, "
+            f"ours is {APPLICATION_ID:#x}); choose another file.",
+        )
+    if header.user_version > newest:
+        raise StoreRefused(
+            f"{path} has version {header.user_version}, made by a newer studiowatch; "
+            f"this one reads up to version {newest}: update it, or choose another file.",
+        )
+
+
+def refuse_unwritable(path: Path) -> None:
+    """Raise `StoreRefused` if the file at `path`, or the folder that must hold its log, may not be written."""
+    folder = path.parent
+    if not folder.is_dir():
+        raise StoreRefused(f"The folder {folder} is not there; make it, or choose another place for {path.name}.")
+    if path.exists() and not _may_write(path):
+        raise StoreRefused(f"{path} may only be read, not written; allow writing to it, or choose another file.")
+    if not _may_write(folder):
+        raise StoreRefused(
+            f"The folder {folder} may only be read, and the log of {path.name} must be written there; "
+            "allow writing to it, or choose another folder.",
+        )
+
+
+def _may_write(path: Path) -> bool:
+    return os.access(path, os.W_OK, effective_ids=os.access in os.supports_effective_ids)

@@ -1,0 +1,58 @@
+"""The values that the store hands out and takes in."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Series:
+    """A stretch of one channel, in buckets.
+
+    Attributes
+    ----------
+    time_ms : (n,) int64
+        Middle of each bucket, UTC ms, rising.
+    low, high, mean : (n,) float64
+        Least, greatest and mean value in the bucket. A bucket without readings is not there.
+    bucket_ms : int
+        Width of a bucket, ms; neighbours further apart than a few of these are a gap.
+    """
+
+    time_ms: NDArray[np.int64]
+    low: NDArray[np.float64]
+    high: NDArray[np.float64]
+    mean: NDArray[np.float64]
+    bucket_ms: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WarningRecord:
+    """A warning as it is kept. `state` is raised, heard, remind or cleared."""
+
+    key: str
+    kind: str
+    level: int
+    state: str
+    headline: str
+    detail: str
+    advice: str
+    began_ms: int
+    raised_ms: int
+    cleared_ms: int | None
+    pieces: tuple[str, ...]
+    remind_ms: int | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PromptRecord:
+    """A prompt as it is kept; `done_ms` is None until it is ticked."""
+
+    key: str
+    coat_key: str
+    due_ms: int
+    text: str
+    done_ms: int | None = None

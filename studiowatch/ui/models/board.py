@@ -1,0 +1,48 @@
+"""The line at the bottom: how the board does, and whether anything was lost."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from studiowatch.service.snapshot import BoardView, Snapshot
+from studiowatch.ui.models.times import ago_words
+from studiowatch.ui.models.tones import Tone
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BoardLine:
+    """The words and their tone."""
+
+    words: str
+    tone: Tone
+
+
+def board_line(snapshot: Snapshot) -> BoardLine:
+    """Return what to say of the board now; trouble with the records comes before it."""
+    board = snapshot.board
+    if snapshot.store_trouble:
+        return BoardLine(words=snapshot.store_trouble, tone=Tone.ACT)
+    if not board.connected:
+        return BoardLine(words=board.trouble or "No board is connected: plug it in by USB.", tone=Tone.CAUTION)
+    last = f"last reading {ago_words(board.last_ms, snapshot.time_ms)}" if board.last_ms else "no reading yet"
+    parts = [f"Board on {short_port(board.port)}" if board.port else "Board connected", board.sensor, last]
+    if board.trouble:
+        parts.append(board.trouble)
+    parts += _counts(board)
+    tone = Tone.CAUTION if board.silent or board.trouble or board.overflowed else Tone.MUTED
+    return BoardLine(words=" · ".join(part for part in parts if part), tone=tone)
+
+
+def _counts(board: BoardView) -> list[str]:
+    counted = [
+        (board.counts.lost, "lost"),
+        (board.counts.faulty, "faulty"),
+        (board.overflowed, "could not be kept up with"),
+    ]
+    said = [f"{count:,} {words}" for count, words in counted if count] or ["none lost"]
+    return said if board.checked else [*said, "unchecked lines"]
+
+
+def short_port(port: str) -> str:
+    """Return "ttyUSB0" for "/dev/ttyUSB0"; other names as they are."""
+    return port.removeprefix("/dev/")

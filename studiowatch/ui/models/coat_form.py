@@ -1,0 +1,157 @@
+"""Laying a coat: how much to pour, what it makes, what to see to first, and the command."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from enum import StrEnum
+
+from studiowatch.service.commands import LayCoat
+from studiowatch.service.snapshot import CoatView, PieceView, SheetChoice
+from studiowatch.ui.models.forms import FormError, number, optional_number
+from studiowatch.ui.models.tones import Tone
+
+GREATEST_AMOUNT = 5000.0
+GREATEST_THINNING_PCT = 100.0
+_THICK = 1.5  # times the sheet's thickness, from which time to dry grows past twice: common practice, no source
+_VERY_THICK = 2.0
+_CM2_PER_M2 = 1e4
+_G_PER_ML_PER_KG_M3 = 1e-3
+
+# The order of work is common practice, no source.
+PREPARATION = (
+    "Surface wiped, free of dust and hair; fans and heater fan off ten minutes ago",
+    "Piece level on its supports, back edges taped",
+    "Bottle rolled gently, not shaken, then at rest about 15 minutes so that bubbles rise",
+    "Thin, wide synthetic brush wetted and pressed out; mesh cover within reach, held ready",
+)
+SOLVENT_CAUTIONS = (
+    "Solvent vapour: let fresh air through the room without blowing on the piece; fresh air comes before a perfect coat.",
+    "No flame, torch or spark anywhere near. Wear gloves.",
+    "Rags can heat up and catch fire by themselves: dry them flat outdoors, or keep them in a closed metal tin with water.",
+)
+STANDING_CAUTION = "The product's own sheet, local codes and licensed advice come before this program."
+
+
+class Unit(StrEnum):
+    """How the amount is measured."""
+
+    ML = "mL"
+    GRAMS = "g"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SheetOption:
+    """One line of the list of sheets; `coat_key` names the planned coat it would lay, or None for an added one."""
+
+    words: str
+    sheet: SheetChoice
+    coat_key: str | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Thickness:
+    """What the amount makes on this piece."""
+
+    words: str
+    tone: Tone
+
+
+def sheet_options(piece: PieceView, sheets: Sequence[SheetChoice]) -> tuple[SheetOption, ...]:
+    """Return the planned next coat first, then every sheet as an added coat."""
+    by_name = {sheet.name: sheet for sheet in sheets}
+    planned = next((coat for coat in piece.coats if coat.laid_ms is None and coat.sheet in by_name), None)
+    added = [SheetOption(words=sheet.title, sheet=sheet, coat_key=None) for sheet in sheets]
+    if planned is None:
+        return tuple(added)
+    return (_planned_option(planned, by_name[planned.sheet]), *added)
+
+
+def _planned_option(coat: CoatView, sheet: SheetChoice) -> SheetOption:
+    return SheetOption(words=f"{coat.label} (planned next): {sheet.title}", sheet=sheet, coat_key=coat.key)
+
+
+def area_m2(piece: PieceView) -> float:
+    """Return the area of the face, m²."""
+    return piece.width_cm * piece.height_cm / _CM2_PER_M2
+
+
+def suggested_amount(piece: PieceView, sheet: SheetChoice, unit: Unit) -> float:
+    """Return the mL or grams that make the sheet's wet thickness: 1 µm on 1 m² is 1 mL."""
+    volume_mL = area_m2(piece) * sheet.wet_um
+    return volume_mL if unit is Unit.ML else volume_mL * sheet.density_kg_m3 * _G_PER_ML_PER_KG_M3
+
+
+def amount_words(amount: float) -> str:
+    """Return an amount as one would measure it: whole from 10 on, one decimal below."""
+    return f"{amount:.0f}" if amount >= 10 else f"{amount:.1f}"  # noqa: PLR2004
+
+
+def suggestion_words(piece: PieceView, sheet: SheetChoice, unit: Unit) -> str:
+    """Return how much to pour and why."""
+    amount = amount_words(suggested_amount(piece, sheet, unit))
+    return f"{amount} {unit} makes the sheet's {sheet.wet_um:.0f} µm on {area_m2(piece):.2f} m²"
+
+
+def thickness_of(piece: PieceView, sheet: SheetChoice, unit: Unit, text: str) -> Thickness:
+    """Return what the typed amount makes; an empty or unreadable amount says what is assumed or allowed."""
+    try:
+        amount = _amount(text, unit)
+    except FormError as error:
+        return Thickness(words=str(error), tone=Tone.CAUTION)
+    if amount is None:
+        return Thickness(words="Left empty: recorded as thick as the sheet says.", tone=Tone.MUTED)
+    per_um = suggested_amount(piece, sheet, unit) / sheet.wet_um
+    wet_um = amount / per_um
+    ratio = wet_um / sheet.wet_um
+    words = f"{wet_um:.0f} µm wet, {ratio:.1f} × the sheet"
+    if ratio > _VERY_THICK:
+        return Thickness(words=f"{words}: far too thick, it will dry slowly and may stay milky", tone=Tone.ACT)
+    if ratio > _THICK:
+        return Thickness(words=f"{words}: thick, it will dry slowly", tone=Tone.CAUTION)
+    return Thickness(words=words, tone=Tone.INK)
+
+
+def _amount(text: str, unit: Unit) -> float | None:
+    return optional_number(
+        text, field="amount", name="The amount", unit=unit, low=0.1, high=GREATEST_AMOUNT, example="54"
+    )
+
+
+def cautions_of(sheet: SheetChoice) -> tuple[str, ...]:
+    """Return what to heed before the brush goes down, the sheet's own cautions first."""
+    own = sheet.cautions or (SOLVENT_CAUTIONS if sheet.solvent else ())
+    return (*own, STANDING_CAUTION)
+
+
+def read_coat(
+    *, piece: PieceView, option: SheetOption, unit: Unit, amount: str, thinned: str, laid_ms: int, now_ms: int
+) -> LayCoat:
+    """Return the command to lay a coat.
+
+    Raises
+    ------
+    FormError
+        If a field cannot be taken.
+    """
+    measured = _amount(amount, unit)
+    thinned_pct = number(
+        thinned or "0",
+        field="thinned",
+        name="The water added",
+        unit="%",
+        low=0,
+        high=GREATEST_THINNING_PCT,
+        example="5",
+    )
+    if laid_ms > now_ms:
+        raise FormError("laid", "The brush went down in the future: choose a time that has passed, or now.")
+    return LayCoat(
+        piece_key=piece.key,
+        laid_ms=laid_ms,
+        sheet=option.sheet.name,
+        coat_key=option.coat_key,
+        volume_mL=measured if unit is Unit.ML else None,
+        grams=measured if unit is Unit.GRAMS else None,
+        thinned_pct=thinned_pct,
+    )

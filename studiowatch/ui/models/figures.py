@@ -1,0 +1,127 @@
+"""The room's figures: a number for two metres away, and what it means for a wet coat."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import tzinfo
+
+from studiowatch.room.air_movement import Movement
+from studiowatch.service.snapshot import RoomView, Snapshot
+from studiowatch.studio.words import Level
+from studiowatch.ui.models.times import clock_words
+
+# Below this a heated bead cannot tell a draught from its own rising warmth: free convection swamps it
+# (Collis and Williams 1959); what is left is called still.
+STILL_BELOW_M_S = 0.1
+NOT_MEASURED = "–"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Figure:
+    """One large figure. `stale` is True when the board has fallen silent and the number is its last word."""
+
+    name: str
+    value: str
+    unit: str = ""
+    meaning: str = ""
+    level: Level = Level.CALM
+    stale: bool = False
+
+    @property
+    def spoken(self) -> str:
+        """Return the figure as one phrase for a screen reader."""
+        value = "not measured" if self.value == NOT_MEASURED else f"{self.value} {self.unit}".strip()
+        return f"{self.name}: {value}. {self.meaning}".strip()
+
+
+def room_figures(snapshot: Snapshot, zone: tzinfo | None = None) -> tuple[Figure, ...]:
+    """Return temperature, humidity and air speed, and dust where the board counts it."""
+    room, board = snapshot.room, snapshot.board
+    last = f"last heard {clock_words(board.last_ms, snapshot.time_ms, zone)}" if board.last_ms else "no reading yet"
+    blind = board.silent or not board.connected
+    figures = [_temperature(room), _humidity(room), _air(room, snapshot.time_ms, zone)]
+    if room.particles_per_m3_5um is not None:
+        figures.append(_dust(room.particles_per_m3_5um))
+    if not blind:
+        return tuple(figures)
+    return tuple(
+        Figure(name=one.name, value=one.value, unit=one.unit, meaning=last, level=Level.CALM, stale=True)
+        for one in figures
+    )
+
+
+def _temperature(room: RoomView) -> Figure:
+    if room.temperature_C is None:
+        return Figure(name="Air temperature", value=NOT_MEASURED, meaning="not measured")
+    meaning = "no wet film" if room.film_C is None else f"coldest wet film {_degrees(room.film_C)}"
+    return Figure(
+        name="Air temperature",
+        value=_signed(room.temperature_C),
+        unit="°C",
+        meaning=meaning,
+        level=room.temperature_level,
+    )
+
+
+def _humidity(room: RoomView) -> Figure:
+    if room.humidity_pct is None:
+        return Figure(name="Relative humidity", value=NOT_MEASURED, meaning="not measured")
+    meaning = "" if room.dew_point_C is None else f"dew point {_degrees(room.dew_point_C)}"
+    if room.film_above_dew_K is not None:
+        of = "air" if room.film_C is None else "film"
+        side = "below" if room.film_above_dew_K >= 0 else "above"
+        meaning += f", {abs(room.film_above_dew_K):.1f} {side} {of}"
+    return Figure(
+        name="Relative humidity",
+        value=f"{room.humidity_pct:.0f}",
+        unit="%",
+        meaning=meaning.removeprefix(", "),
+        level=room.humidity_level,
+    )
+
+
+def _air(room: RoomView, now_ms: int, zone: tzinfo | None) -> Figure:
+    if room.air_speed_m_s is not None:
+        return _calibrated_air(room, room.air_speed_m_s, now_ms, zone)
+    if room.air_signal_mV is not None:
+        return _uncalibrated_air(room, room.air_signal_mV)
+    return Figure(name="Air", value=NOT_MEASURED, meaning="not measured")
+
+
+def _calibrated_air(room: RoomView, speed_m_s: float, now_ms: int, zone: tzinfo | None) -> Figure:
+    meaning = {Movement.STILL: "the air is still", Movement.UNKNOWN: "learning what still air is"}.get(
+        room.movement, ""
+    )
+    if room.movement in {Movement.MOVING, Movement.FAN}:
+        meaning = "a fan" if room.movement is Movement.FAN else "moving"
+        if room.moving_since_ms is not None:
+            meaning += f" since {clock_words(room.moving_since_ms, now_ms, zone)}"
+    if speed_m_s < STILL_BELOW_M_S:
+        return Figure(
+            name="Air speed", value="still", unit=f"< {STILL_BELOW_M_S} m/s", meaning=meaning, level=room.air_level
+        )
+    return Figure(name="Air speed", value=f"{speed_m_s:.2f}", unit="m/s", meaning=meaning, level=room.air_level)
+
+
+def _uncalibrated_air(room: RoomView, signal_mV: float) -> Figure:
+    value = {Movement.STILL: "still", Movement.MOVING: "moving", Movement.FAN: "moving"}.get(
+        room.movement, NOT_MEASURED
+    )
+    known = "no calibration" if value != NOT_MEASURED else "learning still air"
+    return Figure(name="Air", value=value, meaning=f"{signal_mV:.0f} mV, {known}", level=room.air_level)
+
+
+def _dust(particles_per_m3: float) -> Figure:
+    if particles_per_m3 >= 10_000:  # noqa: PLR2004 - from here on the number no longer fits beside the others
+        value, unit = f"{particles_per_m3 / 1000:.0f}k", "per m³"
+    else:
+        value, unit = f"{particles_per_m3:.0f}", "per m³"
+    return Figure(name="Dust", value=value, unit=unit, meaning="specks over 5 µm")
+
+
+def _degrees(temperature_C: float) -> str:
+    return f"{_signed(temperature_C)} °C"
+
+
+def _signed(value: float) -> str:
+    return f"{value:.1f}".replace("-", "−")

@@ -1,0 +1,51 @@
+"""Registering a piece: from what she typed to a command."""
+
+from __future__ import annotations
+
+from datetime import date
+
+from studiowatch.coats.stages import Orientation
+from studiowatch.service.commands import RegisterPiece
+from studiowatch.ui.models.forms import FormError, number
+
+LEAST_SIDE_CM = 1.0
+GREATEST_SIDE_CM = 500.0
+LONGEST_TITLE = 120
+SUPPORTS = ("canvas", "panel", "paper on panel", "paper", "board")
+
+
+def read_piece(
+    *,
+    title: str,
+    width: str,
+    height: str,
+    due: date | None,
+    support: str,
+    orientation: Orientation,
+    sheets: tuple[str, ...],
+) -> RegisterPiece:
+    """Return the command to register a piece.
+
+    Raises
+    ------
+    FormError
+        If a field cannot be taken.
+    """
+    title = " ".join(title.split())
+    if not title:
+        raise FormError("title", "The title is empty: type what you call the piece, such as Kiln Light.")
+    if len(title) > LONGEST_TITLE:
+        raise FormError("title", f"The title has {len(title)} letters: shorten it to {LONGEST_TITLE} or fewer.")
+    return RegisterPiece(
+        title=title,
+        width_cm=_side(width, "width", "The width", "60"),
+        height_cm=_side(height, "height", "The height", "90"),
+        due=due,
+        support=support.strip() or "canvas",
+        orientation=orientation,
+        sheets=sheets,
+    )
+
+
+def _side(text: str, field: str, name: str, example: str) -> float:
+    return number(text, field=field, name=name, unit="cm", low=LEAST_SIDE_CM, high=GREATEST_SIDE_CM, example=example)

@@ -1,0 +1,182 @@
+"""The rack: what each piece's card says."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import tzinfo
+
+from studiowatch.coats.stages import Stage, Surface
+from studiowatch.service.snapshot import CoatView, PieceView, Snapshot
+from studiowatch.ui.models.film import Section, full_scale_um, section_of
+from studiowatch.ui.models.times import (
+    DAY_MS,
+    clock_words,
+    day_words,
+    lasting_words,
+    moment_words,
+    range_words,
+)
+from studiowatch.ui.models.tones import Tone
+
+STAGE_WORDS = {
+    Stage.SET_TO_TOUCH: "set to touch",
+    Stage.DUST_FREE: "dust-free",
+    Stage.TACK_FREE: "tack-free",
+    Stage.DRY_TO_TOUCH: "dry to touch",
+    Stage.CLEAR: "clear",
+    Stage.DRY_TO_RECOAT: "dry to recoat",
+    Stage.DRY_THROUGH: "dry through",
+    Stage.CURED: "cured",
+}
+_SHOWN_AHEAD = (Stage.SET_TO_TOUCH, Stage.DUST_FREE, Stage.CLEAR, Stage.DRY_TO_TOUCH)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PieceCard:
+    """All the words of one card, and the section it draws.
+
+    Attributes
+    ----------
+    state, state_tone
+        The top coat in words.
+    ahead : str
+        The next stage on the way, or "".
+    step, ready, ready_tone, likely
+        What comes next, when it is ready, and the range.
+    due, due_tone
+        The day it is due and the slack, or "".
+    full_um : float
+        Thickness that fills the section's height: one figure for the whole rack.
+    """
+
+    key: str
+    title: str
+    size: str
+    state: str
+    state_tone: Tone
+    ahead: str
+    step: str
+    ready: str
+    ready_tone: Tone
+    likely: str
+    due: str
+    due_tone: Tone
+    section: Section
+    full_um: float
+
+    @property
+    def spoken(self) -> str:
+        """Return the card as one phrase for a screen reader."""
+        said = (self.title, self.size, self.state, f"{self.step} {self.ready}".strip(), self.likely, self.due)
+        return ". ".join(part for part in said if part)
+
+
+def rack_cards(snapshot: Snapshot, zone: tzinfo | None = None) -> tuple[PieceCard, ...]:
+    """Return one card per piece, in the order of the rack."""
+    sections = [section_of(piece) for piece in snapshot.pieces]
+    full_um = full_scale_um(sections)
+    return tuple(
+        _card(piece, section, full_um, snapshot.time_ms, zone)
+        for piece, section in zip(snapshot.pieces, sections, strict=True)
+    )
+
+
+def _card(piece: PieceView, section: Section, full_um: float, now_ms: int, zone: tzinfo | None) -> PieceCard:
+    state, state_tone = state_words(piece.top, now_ms, zone)
+    ready, ready_tone = _ready(piece, now_ms, zone)
+    due, due_tone = _due(piece)
+    return PieceCard(
+        key=piece.key,
+        title=piece.title,
+        size=f"{piece.width_cm:g} × {piece.height_cm:g} cm",
+        state=state,
+        state_tone=state_tone,
+        ahead=_ahead(piece, now_ms, zone),
+        step=_capital(piece.next_step),
+        ready=ready,
+        ready_tone=ready_tone,
+        likely=_likely(piece, now_ms, zone),
+        due=due,
+        due_tone=due_tone,
+        section=section,
+        full_um=full_um,
+    )
+
+
+def state_words(coat: CoatView | None, now_ms: int, zone: tzinfo | None = None) -> tuple[str, Tone]:
+    """Return what the top coat is, in words, and the tone to say it in."""
+    if coat is None or coat.laid_ms is None:
+        return "No coat laid yet", Tone.MUTED
+    name = _capital(coat.label)
+    age = lasting_words(now_ms - coat.laid_ms)
+    cover = " · covered" if coat.covered else ""
+    if coat.surface is not Surface.DRY:
+        milky = " and milky" if coat.milky else ""
+        return f"{name} · {coat.surface}{milky}, {age}{cover}", Tone.LINK
+    if coat.milky:
+        return f"{name} · dry, still milky{cover}", Tone.LINK
+    reached = [time for time in coat.stages if time.reached and time.time_ms is not None]
+    last = max(reached, key=lambda time: (time.time_ms or 0, list(Stage).index(time.stage)), default=None)
+    if last is None or last.time_ms is None:
+        return f"{name} · {_drying(coat, now_ms, age)}{cover}", Tone.INK
+    return f"{name} · {STAGE_WORDS[last.stage]} since {clock_words(last.time_ms, now_ms, zone)}{cover}", Tone.INK
+
+
+def _drying(coat: CoatView, now_ms: int, age: str) -> str:
+    if not coat.clear_film and coat.laid_ms is not None:
+        return f"drying through, day {(now_ms - coat.laid_ms) // DAY_MS + 1}"
+    return f"drying, {age}"
+
+
+def _ahead(piece: PieceView, now_ms: int, zone: tzinfo | None) -> str:
+    top = piece.top
+    if top is None:
+        return ""
+    coming = [
+        (time.time_ms, STAGE_WORDS[time.stage])
+        for time in top.stages
+        if time.stage in _SHOWN_AHEAD and not time.reached and time.time_ms is not None
+    ]
+    if not coming:
+        return ""
+    time_ms, words = min(coming)
+    return f"{words} about {clock_words(time_ms, now_ms, zone)}"
+
+
+def _ready(piece: PieceView, now_ms: int, zone: tzinfo | None) -> tuple[str, Tone]:
+    if piece.next_ms is not None:
+        if piece.next_ms <= now_ms:
+            return f"ready since {clock_words(piece.next_ms, now_ms, zone)}", Tone.GOOD
+        return moment_words(piece.next_ms, now_ms, zone), Tone.INK
+    recoat = piece.top.stage(Stage.DRY_TO_RECOAT) if piece.top else None
+    if recoat is not None and not recoat.reached and recoat.time_ms is None:
+        return "not in this room as it is", Tone.CAUTION
+    return "", Tone.INK
+
+
+def _likely(piece: PieceView, now_ms: int, zone: tzinfo | None) -> str:
+    low, high = piece.next_p10_ms, piece.next_p90_ms
+    if low is None or high is None or low >= high or (piece.next_ms or 0) <= now_ms:
+        return ""
+    return f"{range_words(low, high, now_ms, zone)} likely"
+
+
+def _due(piece: PieceView) -> tuple[str, Tone]:
+    if piece.due is None:
+        return "", Tone.MUTED
+    due = f"due {day_words(piece.due)}"
+    if piece.slack_days is None:
+        return due, Tone.MUTED
+    if piece.slack_days < 0:
+        return f"{due} · {_days(-piece.slack_days)} late", Tone.ACT
+    if piece.slack_days == 0:
+        return f"{due} · no day to spare", Tone.CAUTION
+    return f"{due} · {_days(piece.slack_days)} to spare", Tone.GOOD
+
+
+def _days(count: int) -> str:
+    return "1 day" if count == 1 else f"{count} days"
+
+
+def _capital(words: str) -> str:
+    return words[:1].upper() + words[1:]

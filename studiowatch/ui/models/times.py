@@ -1,0 +1,73 @@
+"""Times and lengths of time, as one says them beside a drying rack."""
+
+from __future__ import annotations
+
+from datetime import UTC, date, datetime, tzinfo
+
+SECOND_MS = 1000
+MINUTE_MS = 60 * SECOND_MS
+HOUR_MS = 60 * MINUTE_MS
+DAY_MS = 24 * HOUR_MS
+REMIND_AFTER_MS = 10 * MINUTE_MS
+_WEEK_DAYS = 6
+
+# Own names: Qt changes the process's locale, and the rest of the window speaks English.
+_WEEKDAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
+_MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
+
+
+def local(time_ms: int, zone: tzinfo | None = None) -> datetime:
+    """Return UTC `time_ms` in `zone`, or in the machine's own zone."""
+    return datetime.fromtimestamp(time_ms / SECOND_MS, tz=UTC).astimezone(zone)
+
+
+def day_words(day: date) -> str:
+    """Return "9 Dec"."""
+    return f"{day.day} {_MONTHS[day.month - 1]}"
+
+
+def clock_words(time_ms: int, now_ms: int, zone: tzinfo | None = None) -> str:
+    """Return "14:07" for today, "Thu 08:10" within six days, "9 Dec 08:10" beyond."""
+    moment, now = local(time_ms, zone), local(now_ms, zone)
+    days = abs((moment.date() - now.date()).days)
+    clock = f"{moment:%H:%M}"
+    if days == 0:
+        return clock
+    if days <= _WEEK_DAYS:
+        return f"{_WEEKDAYS[moment.weekday()]} {clock}"
+    return f"{day_words(moment.date())} {clock}"
+
+
+def moment_words(time_ms: int, now_ms: int, zone: tzinfo | None = None) -> str:
+    """Return what `clock_words` says, with "today" before a bare time."""
+    words = clock_words(time_ms, now_ms, zone)
+    return words if " " in words else f"today {words}"
+
+
+def range_words(low_ms: int, high_ms: int, now_ms: int, zone: tzinfo | None = None) -> str:
+    """Return "07:05 – 10:20", naming the second day only where it is another one."""
+    low, high = clock_words(low_ms, now_ms, zone), clock_words(high_ms, now_ms, zone)
+    if local(low_ms, zone).date() == local(high_ms, zone).date():
+        return f"{low.rsplit(' ', 1)[-1]} – {high.rsplit(' ', 1)[-1]}"
+    return f"{low} – {high}"
+
+
+def lasting_words(length_ms: int) -> str:
+    """Return "40 s", "38 min", "2 h 10 min" or "3 days"; a negative length counts as none."""
+    length_ms = max(0, length_ms)
+    if length_ms < MINUTE_MS:
+        return f"{length_ms // SECOND_MS} s"
+    if length_ms < HOUR_MS:
+        return f"{length_ms // MINUTE_MS} min"
+    if length_ms < DAY_MS:
+        hours, minutes = divmod(length_ms // MINUTE_MS, 60)
+        return f"{hours} h {minutes} min" if minutes else f"{hours} h"
+    days = length_ms // DAY_MS
+    return "1 day" if days == 1 else f"{days} days"
+
+
+def ago_words(then_ms: int, now_ms: int) -> str:
+    """Return "just now" under two seconds, then "38 min ago"."""
+    if now_ms - then_ms < 2 * SECOND_MS:
+        return "just now"
+    return f"{lasting_words(now_ms - then_ms)} ago"

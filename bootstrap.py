@@ -79,7 +79,7 @@ class Stamp:
     """What ``.venv`` holds, or should hold.
 
     ``python`` and ``place`` cannot change under a virtual environment; ``project`` is the SHA-256 of pyproject.toml.
-    ``packages`` were seen installed on the system; ``tried`` were asked of apt-get, whatever it answered.
+    ``packages`` were seen installed on the system; ``tried`` were seen to once, whether they could be installed or not.
     """
 
     python: str
@@ -196,23 +196,14 @@ def root_prefix() -> list[str] | None:
     """Return what to put before a command so that it runs as root, or None when this user may not."""
     if os.geteuid() == 0:
         return []
-    silent_sudo = ["sudo", "-n"]
-    if (
-        shutil.which("sudo")
-        and subprocess.run([*silent_sudo, "true"], capture_output=True, check=False).returncode == 0
-    ):
-        return silent_sudo
-    return None
+    if shutil.which("sudo") is None:
+        return None
+    answer = subprocess.run(["sudo", "-n", "true"], capture_output=True, check=False)
+    return ["sudo", "-n"] if answer.returncode == 0 else None
 
 
 def install_packages(missing: frozenset[str], prefix: Sequence[str]) -> None:
-    """Install system packages with apt-get.
-
-    Raises
-    ------
-    Refusal
-        With apt-get's last lines, if it fails even after its lists were renewed.
-    """
+    """Install system packages with apt-get, renewing its lists first where that is needed."""
     apt = [*prefix, "env", "DEBIAN_FRONTEND=noninteractive", "apt-get", "-y", "-o", "DPkg::Lock::Timeout=120"]
     install = [*apt, "install", "--no-install-recommends", *sorted(missing)]
     if any(Path("/var/lib/apt/lists").glob("*_Packages*")) and watch(install)[0] == 0:
@@ -224,19 +215,20 @@ def install_packages(missing: frozenset[str], prefix: Sequence[str]) -> None:
 
 
 def settle_packages(wanted: frozenset[str], tried: frozenset[str], number: str) -> frozenset[str]:
-    """Install what is missing if that was not tried before and this user may, and return what is still missing."""
-    missing = find_missing(wanted) if wanted else wanted
-    prefix = root_prefix() if missing - tried else None
-    if prefix is not None:
-        try:
-            with step(f"{number} Installing {len(missing)} system packages with apt-get"):
+    """Install what is missing, if this user may and it was not tried before, and return what is still missing."""
+    with step(f"{number} System packages"):
+        missing = find_missing(wanted) if wanted else wanted
+        prefix = root_prefix() if missing - tried else None
+        if prefix is not None:
+            say(f"      installing {len(missing)} with apt-get")
+            try:
                 install_packages(missing, prefix)
-        except Refusal as refusal:
-            say(str(refusal))
-        missing = find_missing(wanted)
+            except Refusal as refusal:
+                say(str(refusal))
+            missing = find_missing(wanted)
     if missing:
         say("Some system packages are missing, so not everything may work. To install them:")
-        say(f"  sudo apt-get install --no-install-recommends {' '.join(sorted(missing))}")
+        say(f"  sudo apt-get update && sudo apt-get install --no-install-recommends {' '.join(sorted(missing))}")
     return missing
 
 
@@ -322,51 +314,44 @@ def private_screen() -> Iterator[dict[str, str]]:
     environment = dict(os.environ)
     with contextlib.ExitStack() as stack:
         if sys.platform == "linux":
-            display = open_xvfb(stack)
-            environment |= (
-                {"QT_QPA_PLATFORM": "xcb", "DISPLAY": display} if display else {"QT_QPA_PLATFORM": "offscreen"}
-            )
             environment.pop("WAYLAND_DISPLAY", None)
-            if display and shutil.which("openbox"):
-                start_aside(stack, ["openbox"], env=environment)
+            display = open_xvfb(stack)
+            if display is None:
+                say("Xvfb is missing or did not start: testing without a screen (QT_QPA_PLATFORM=offscreen).")
+                environment["QT_QPA_PLATFORM"] = "offscreen"
+            else:
+                environment |= {"QT_QPA_PLATFORM": "xcb", "DISPLAY": display}
+                if shutil.which("openbox"):
+                    start_aside(stack, ["openbox"], environment=environment)
         yield environment
 
 
 def open_xvfb(stack: contextlib.ExitStack) -> str | None:
-    """Start Xvfb on a free display that ends with `stack`, and return the display, or None and say why not."""
-    if not shutil.which("Xvfb"):
-        say("Xvfb is not installed: the window's tests run without a screen (QT_QPA_PLATFORM=offscreen).")
+    """Start Xvfb on a free display that ends with `stack`, and return the display, or None if there is none."""
+    if shutil.which("Xvfb") is None:
         return None
-    ready, told = os.pipe()
-    with open(ready, encoding="ascii") as answer:  # noqa: PTH123 - a descriptor, not a path
+    reader, writer = os.pipe()
+    with open(reader, encoding="ascii") as answer:  # noqa: PTH123 - a descriptor, not a path
         try:
-            command = ["Xvfb", "-displayfd", str(told), "-screen", "0", "1920x1200x24", "-nolisten", "tcp"]
-            start_aside(stack, command, pass_fds=(told,))
+            command = ["Xvfb", "-displayfd", str(writer), "-screen", "0", "1920x1200x24", "-nolisten", "tcp"]
+            start_aside(stack, command, pass_fds=(writer,))
         finally:
-            os.close(told)
+            os.close(writer)
         number = answer.readline().strip()
-    if not number:
-        say("Xvfb did not start: the window's tests run without a screen (QT_QPA_PLATFORM=offscreen).")
-        return None
-    return f":{number}"
+    return f":{number}" if number else None
 
 
 def start_aside(
     stack: contextlib.ExitStack,
     command: Sequence[str],
     *,
-    env: Mapping[str, str] | None = None,
+    environment: Mapping[str, str] | None = None,
     pass_fds: Sequence[int] = (),
 ) -> None:
     """Start a quiet helper out of Ctrl-C's reach, ended with `stack`."""
+    quiet = subprocess.DEVNULL
     process = subprocess.Popen(
-        command,
-        env=env,
-        pass_fds=pass_fds,
-        stdin=subprocess.DEVNULL,
-        stdout=subprocess.DEVNULL,
-        stderr=subprocess.DEVNULL,
-        start_new_session=True,
+        command, env=environment, pass_fds=pass_fds, stdin=quiet, stdout=quiet, stderr=quiet, start_new_session=True
     )
     stack.callback(process.wait)
     stack.callback(process.terminate)

@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 
 from studiowatch.room.readings import Reading
 from studiowatch.service.ports import ReadingsLog
-from studiowatch.store.shapes import StoreTrouble
+from studiowatch.store.trouble import StoreTrouble
 
 BATCH_S = 4.0  # s, age at which a batch is committed; looked at each second, so a power cut takes at most five
 RETRY_S = 5.0  # s between attempts while the disk refuses

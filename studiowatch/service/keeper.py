@@ -29,7 +29,12 @@ class Keeper:
     """
 
     def __init__(
-        self, *, open_watch: Callable[[], Watchkeeping], source: BoardSource, clock: Clock, sheets: Sequence[SheetChoice]
+        self,
+        *,
+        open_watch: Callable[[], Watchkeeping],
+        source: BoardSource,
+        clock: Clock,
+        sheets: Sequence[SheetChoice],
     ) -> None:
         self._open_watch = open_watch
         self._source = source
@@ -92,7 +97,7 @@ class Keeper:
                 self._turn(watch, LOOK_S)
             self._turn(watch, 0.0)
         finally:
-            watch.close(self._clock.utc_ms(), self._clock.monotonic_s())
+            watch.close(self._clock.monotonic_s())
 
     def _turn(self, watch: Watchkeeping, wait_s: float) -> None:
         """Take what came, look at the clock, publish. A fault in one item is reported; the watch goes on."""

@@ -74,15 +74,7 @@ class Bench:
 
 
 PieceCommand = (
-    RegisterPiece
-    | AmendPiece
-    | ArchivePiece
-    | MovePiece
-    | LayCoat
-    | PlanCoat
-    | CoverCoat
-    | RecordLook
-    | RecordOutcome
+    RegisterPiece | AmendPiece | ArchivePiece | MovePiece | LayCoat | PlanCoat | CoverCoat | RecordLook | RecordOutcome
 )
 
 
@@ -172,12 +164,15 @@ def _lay(command: LayCoat, bench: Bench) -> Changed:
     below = [coat for coat in piece.coats if coat.laid_ms is not None]
     if below and laid_ms < (below[-1].laid_ms or 0):
         raise Refused("The coat below was laid later than this one; check the time, or lay the lower coat first.")
+    _check_amount(command)
     coat = Coat(
         key=_planned_key(command, piece, bench),
         sheet=_sheet(command.sheet, bench),
         laid_ms=laid_ms,
+        volume_mL=command.volume_mL,
+        grams=command.grams,
+        wet_um=command.wet_um,
         thinned_pct=_within("water added", command.thinned_pct, "% of the volume", THINNED_pct),
-        **_amount(command),
     )
     planned = tuple(old for old in piece.coats if old.laid_ms is None and old.key != coat.key)
     return Changed(piece=replace(piece, coats=(*below, coat, *planned)), key=coat.key)
@@ -194,15 +189,13 @@ def _planned_key(command: LayCoat, piece: Piece, bench: Bench) -> str:
     return command.coat_key
 
 
-def _amount(command: LayCoat) -> dict[str, float | None]:
-    given = {"volume_mL": command.volume_mL, "grams": command.grams, "wet_um": command.wet_um}
-    if sum(value is not None for value in given.values()) > 1:
+def _check_amount(command: LayCoat) -> None:
+    given = {"mL": command.volume_mL, "g": command.grams, "µm": command.wet_um}
+    measured = {unit: value for unit, value in given.items() if value is not None}
+    if len(measured) > 1:
         raise Refused("Give the amount once: in mL, or in grams, or as a thickness in µm.")
-    units = {"volume_mL": "mL", "grams": "g", "wet_um": "µm"}
-    for name, value in given.items():
-        if value is not None:
-            _within("amount laid", value, units[name], AMOUNT[units[name]])
-    return given
+    for unit, value in measured.items():
+        _within("amount laid", value, unit, AMOUNT[unit])
 
 
 def _note(command: CoverCoat | RecordLook | RecordOutcome, bench: Bench) -> Changed:

@@ -3,20 +3,27 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
-from typing import TYPE_CHECKING, Protocol
+from concurrent.futures import Future
+from typing import Protocol
 
-if TYPE_CHECKING:
-    from concurrent.futures import Future
+from studiowatch.board.events import BoardEvent
+from studiowatch.room.readings import Channel, Reading
+from studiowatch.service.commands import Command
+from studiowatch.service.snapshot import SheetChoice, Snapshot
+from studiowatch.store.shapes import PromptRecord, Series, WarningRecord
+from studiowatch.studio.pieces import Piece
 
-    import numpy as np
-    from numpy.typing import NDArray
-
-    from studiowatch.board.events import BoardEvent
-    from studiowatch.room.readings import Channel, Reading
-    from studiowatch.service.commands import Command
-    from studiowatch.service.snapshot import SheetChoice, Snapshot
-    from studiowatch.studio.pieces import Piece
+__all__ = [
+    "BoardSource",
+    "Clock",
+    "Desk",
+    "History",
+    "PromptRecord",
+    "ReadingsLog",
+    "Records",
+    "Series",
+    "WarningRecord",
+]
 
 
 class Clock(Protocol):
@@ -41,27 +48,6 @@ class BoardSource(Protocol):
     def stop(self) -> None:
         """Stop, join the thread, and raise if it lives on."""
         ...
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Series:
-    """A stretch of one channel, in buckets.
-
-    Attributes
-    ----------
-    time_ms : (n,) int64
-        Middle of each bucket, UTC ms, rising.
-    low, high, mean : (n,) float64
-        Least, greatest and mean value in the bucket. A bucket without readings is not there.
-    bucket_ms : int
-        Width of a bucket, ms; neighbours further apart than a few of these are a gap.
-    """
-
-    time_ms: NDArray[np.int64]
-    low: NDArray[np.float64]
-    high: NDArray[np.float64]
-    mean: NDArray[np.float64]
-    bucket_ms: int
 
 
 class History(Protocol):
@@ -91,38 +77,13 @@ class ReadingsLog(Protocol):
         """Return the readings with start <= time < end, in the order of time."""
         ...
 
+    def seal(self, before_ms: int) -> int:
+        """Pack the hours that ended by `before_ms`; return how many readings were moved."""
+        ...
+
     def minute_means(self, start_ms: int, end_ms: int) -> Sequence[Reading]:
         """Return one reading per minute that has any, each channel the mean of that minute, at the minute's middle."""
         ...
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class WarningRecord:
-    """A warning as it is kept. `state` is raised, heard, remind or cleared."""
-
-    key: str
-    kind: str
-    level: int
-    state: str
-    headline: str
-    detail: str
-    advice: str
-    began_ms: int
-    raised_ms: int
-    cleared_ms: int | None
-    pieces: tuple[str, ...]
-    remind_ms: int | None = None
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class PromptRecord:
-    """A prompt as it is kept; `done_ms` is None until it is ticked."""
-
-    key: str
-    coat_key: str
-    due_ms: int
-    text: str
-    done_ms: int | None = None
 
 
 class Records(Protocol):
@@ -146,6 +107,10 @@ class Records(Protocol):
 
     def prompts(self) -> Sequence[PromptRecord]:
         """Return the prompts that are not done."""
+        ...
+
+    def done_prompts(self) -> frozenset[str]:
+        """Return the keys of the prompts that were ticked."""
         ...
 
     def save_prompt(self, prompt: PromptRecord) -> None:

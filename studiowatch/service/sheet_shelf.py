@@ -79,8 +79,8 @@ def choice_of(sheet: DataSheet) -> SheetChoice:
     return SheetChoice(
         name=sheet.name,
         title=sheet.title,
-        sheen=sheet.sheen.value,
-        clear_film=sheet.kind is not Kind.PAINT,
+        sheen=sheet.sheen.value if sheet.sheen else "",
+        clear_film=sheet.clear_film,
         solvent=sheet.kind is Kind.SOLVENTBORNE,
         wet_um=sheet.wet_um,
         density_kg_m3=sheet.density_kg_m3,

@@ -101,6 +101,8 @@ class CoatView:
         Temperature that this film must stay above, °C.
     limit_humidity_pct : float or None
         Humidity that the room must stay below while it dries, %.
+    unlogged_ms : int
+        How long this coat dried with nobody watching the room, ms; its times are less certain for it.
     """
 
     key: str
@@ -119,6 +121,7 @@ class CoatView:
     stages: tuple[StageTime, ...] = ()
     limit_C: float | None = None
     limit_humidity_pct: float | None = None
+    unlogged_ms: int = 0
 
     def stage(self, stage: Stage) -> StageTime | None:
         """Return the time of `stage`, or None if this coat has no such stage."""
@@ -152,7 +155,7 @@ class PieceView:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PromptView:
-    """Something to do at the rack at a time."""
+    """Something to do at the rack at a time; `caution` belongs beside it, at the step where it bites."""
 
     key: str
     due_ms: int
@@ -160,6 +163,7 @@ class PromptView:
     piece_key: str
     piece_title: str
     overdue: bool = False
+    caution: str = ""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

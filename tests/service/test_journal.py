@@ -9,7 +9,7 @@ import pytest
 from studiowatch.room.readings import Reading
 from studiowatch.service import journal as journal_module
 from studiowatch.service.journal import Journal
-from studiowatch.store.shapes import StoreTrouble
+from studiowatch.store.trouble import StoreTrouble
 
 
 class Disk:

@@ -1,0 +1,123 @@
+"""One laid coat under the logged room: the film as it is, and where it is heading in the present air."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+from studiowatch.coats.anchoring import anchor
+from studiowatch.coats.data_sheet import DataSheet
+from studiowatch.coats.draws import Draws, sample
+from studiowatch.coats.film import Film, StageReached, advance, lay
+from studiowatch.coats.readiness import Ready, forecast
+from studiowatch.coats.stages import Stage
+from studiowatch.physics.air import Air
+from studiowatch.service.log_air import Moment
+from studiowatch.service.snapshot import StageTime
+from studiowatch.studio.amounts import is_measured, wet_um_of
+from studiowatch.studio.pieces import Coat, Piece
+
+DRAWS = 64  # draws of a live coat: enough for p10 and p90, and cheap at one reading a second
+SEED = 20260301  # any fixed number: a coat shows the same range after a restart
+HORIZON_S = 96 * 3600.0  # s, how far ahead a ready time is sought
+AHEAD_EVERY_MS = 60_000  # ms of board time between two looks ahead
+
+
+def live_draws(*, measured: bool) -> Draws:
+    """Return the draws of a live coat; a measured amount narrows the thickness."""
+    return sample(DRAWS, SEED, measured=measured)
+
+
+@dataclass(slots=True)
+class CoatRun:
+    """The run of one coat.
+
+    Attributes
+    ----------
+    film : Film
+        The film at `at_ms`.
+    at_ms : int
+        UTC ms up to which the film has been advanced.
+    air : Air or None
+        The air it dries in now; None before the first reading.
+    ahead : mapping of Stage to Ready
+        When each stage was or will be reached, in seconds from `laid_ms`.
+    unlogged_ms : int
+        How long it dried with nobody watching, ms.
+    """
+
+    coat: Coat
+    sheet: DataSheet
+    laid_ms: int
+    film: Film
+    at_ms: int
+    air: Air | None = None
+    ahead: Mapping[Stage, Ready] = field(default_factory=dict)
+    unlogged_ms: int = 0
+    _ahead_ms: int | None = None
+
+    @classmethod
+    def begin(cls, coat: Coat, piece: Piece, sheet: DataSheet, below: Film | None) -> CoatRun:
+        """Lay `coat` on `piece` over the film `below`; the coat must have been laid."""
+        if coat.laid_ms is None:
+            raise ValueError(f"the coat {coat.key} has not been laid")
+        draws = live_draws(measured=is_measured(coat))
+        wet_um = wet_um_of(coat, area_m2=piece.area_m2, density_kg_m3=sheet.density_kg_m3, sheet_wet_um=sheet.wet_um)
+        film = lay(
+            sheet,
+            anchor(sheet, draws),
+            wet_um=wet_um,
+            side_m=piece.side_m,
+            orientation=piece.orientation,
+            thinned_pct=coat.thinned_pct,
+            over=below,
+        )
+        return cls(coat=coat, sheet=sheet, laid_ms=coat.laid_ms, film=film, at_ms=coat.laid_ms)
+
+    @property
+    def covered(self) -> bool:
+        """Whether a mesh cover stands over the coat at `at_ms`."""
+        return self.coat.covered_from_ms is not None and self.at_ms >= self.coat.covered_from_ms
+
+    def advance(self, moment: Moment) -> tuple[StageReached, ...]:
+        """Dry the film up to a moment; an earlier time than the film's own changes nothing."""
+        passed_ms = moment.time_ms - self.at_ms
+        if passed_ms <= 0:
+            return ()
+        self.film, reached = advance(self.film, moment.air, passed_ms / 1000.0, covered=self.covered)
+        self.at_ms, self.air = moment.time_ms, moment.air
+        self.unlogged_ms += passed_ms if moment.unseen else 0
+        return reached
+
+    def look_ahead(self, *, now: bool = False) -> None:
+        """Bring `ahead` up to date if it is older than a minute, or at once."""
+        fresh = self._ahead_ms is not None and self.at_ms - self._ahead_ms < AHEAD_EVERY_MS
+        if self.air is None or (fresh and not now):
+            return
+        self.ahead = forecast(self.film, self.air, horizon_s=HORIZON_S, covered=self.covered)
+        self._ahead_ms = self.at_ms
+
+    def reached_ms(self, stage: Stage) -> int | None:
+        """Return when `stage` was reached, UTC ms, or None."""
+        reached_s = self.film.reached_s(stage)
+        return None if reached_s is None else self.laid_ms + round(reached_s * 1000)
+
+    def stage_times(self) -> tuple[StageTime, ...]:
+        """Return the times of all stages that this coat has."""
+        return tuple(self._stage_time(stage, ready) for stage, ready in self.ahead.items())
+
+    def _stage_time(self, stage: Stage, ready: Ready) -> StageTime:
+        reached_ms = self.reached_ms(stage)
+        if reached_ms is not None:
+            return StageTime(stage=stage, time_ms=reached_ms, reached=True)
+        return StageTime(
+            stage=stage,
+            time_ms=self.after_ms(ready.nominal_s),
+            reached=False,
+            p10_ms=self.after_ms(ready.p10_s),
+            p90_ms=self.after_ms(ready.p90_s),
+        )
+
+    def after_ms(self, elapsed_s: float | None) -> int | None:
+        """Return the UTC ms at which the coat is `elapsed_s` old; None stays None."""
+        return None if elapsed_s is None else self.laid_ms + round(elapsed_s * 1000)

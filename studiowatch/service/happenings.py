@@ -1,0 +1,90 @@
+"""What happened, as it is printed: one frozen value each, with the form that other programs read."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import UTC, datetime
+
+from studiowatch.coats.stages import Stage
+from studiowatch.studio.warnings import StudioWarning, WarningState
+
+LEVEL_NAMES = ("calm", "caution", "act")
+
+
+def iso(time_ms: int) -> str:
+    """Return UTC ms as ISO 8601 to the second."""
+    return datetime.fromtimestamp(time_ms / 1000, UTC).strftime("%Y-%m-%dT%H:%M:%SZ")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WarningHappened:
+    """A warning was raised, heard, put off or cleared at `time_ms`; `is_new` asks to say it aloud."""
+
+    time_ms: int
+    warning: StudioWarning
+    is_new: bool
+
+    def document(self) -> dict[str, object]:
+        """Return the object that is printed for other programs."""
+        state = self.warning.state
+        return {
+            "time": iso(self.time_ms),
+            "event": "warning",
+            "kind": self.warning.kind.value,
+            "state": state.value,
+            "pieces": list(self.warning.piece_titles),
+            "level": LEVEL_NAMES[self.warning.level],
+            "began": iso(self.warning.began_ms),
+        }
+
+    def line(self) -> str:
+        """Return the line that people read."""
+        sentence = self.warning.sentence
+        if self.warning.state is WarningState.CLEARED:
+            return f"over: {sentence.headline}"
+        return " ".join(part for part in (f"{sentence.headline}.", sentence.detail, sentence.advice) if part)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StageHappened:
+    """A coat reached a stage."""
+
+    time_ms: int
+    piece_title: str
+    coat_number: int
+    coat_label: str
+    stage: Stage
+
+    def document(self) -> dict[str, object]:
+        """Return the object that is printed for other programs."""
+        return {
+            "time": iso(self.time_ms),
+            "event": "stage",
+            "stage": self.stage.value,
+            "pieces": [self.piece_title],
+            "coat": self.coat_number,
+        }
+
+    def line(self) -> str:
+        """Return the line that people read."""
+        return f"{self.piece_title}: {self.coat_label} is {self.stage.value.replace('_', ' ')}"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PromptHappened:
+    """A prompt fell due."""
+
+    time_ms: int
+    piece_title: str
+    text: str
+
+    def document(self) -> dict[str, object]:
+        """Return the object that is printed for other programs."""
+        return {"time": iso(self.time_ms), "event": "prompt", "text": self.text, "pieces": [self.piece_title]}
+
+    def line(self) -> str:
+        """Return the line that people read."""
+        return f"{self.piece_title}: {self.text}"
+
+
+Happening = WarningHappened | StageHappened | PromptHappened

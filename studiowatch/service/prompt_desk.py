@@ -1,0 +1,117 @@
+"""The prompts on the keeper's desk: made from the coats, moved with the model, kept until they are ticked."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, field
+
+from studiowatch.service.commands import Refused
+from studiowatch.service.happenings import PromptHappened
+from studiowatch.service.ports import Records
+from studiowatch.service.snapshot import PromptView
+from studiowatch.store.shapes import PromptRecord
+from studiowatch.store.trouble import StoreTrouble
+from studiowatch.studio.prompts import CoatToTend, Prompt, Step, prompts_for
+
+MOVED_MS = 300_000  # ms, a modelled time must move this far before the record on disk is written again; assumption
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Tended:
+    """A coat that prompts are made for, and the steps that it is too late for."""
+
+    coat: CoatToTend
+    piece_key: str
+    piece_title: str
+    past: frozenset[Step]
+
+
+@dataclass(slots=True)
+class PromptDesk:
+    """Holds the open prompts.
+
+    Attributes
+    ----------
+    trouble : str
+        One sentence while prompts cannot be put on disk, else "".
+    """
+
+    records: Records
+    trouble: str = ""
+    _open: dict[str, tuple[Prompt, Tended]] = field(default_factory=dict)
+    _due_ms: dict[str, int] = field(default_factory=dict)
+    _stored: dict[str, PromptRecord] = field(default_factory=dict)
+    _done: frozenset[str] = frozenset()
+    _told: set[str] = field(default_factory=set)
+
+    def reopen(self, now_ms: int) -> None:
+        """Take up the prompts as they were left; those that fell due meanwhile are not told again."""
+        self._done = self.records.done_prompts()
+        self._stored = {record.key: record for record in self.records.prompts()}
+        self._due_ms = {record.key: record.due_ms for record in self._stored.values()}
+        self._told = {key for key, due_ms in self._due_ms.items() if due_ms <= now_ms}
+
+    def settle(self, tended: Iterable[Tended], now_ms: int) -> list[PromptHappened]:
+        """Bring the prompts in line with the coats; return those that fell due."""
+        self._open = {
+            prompt.key: (prompt, coat)
+            for coat in tended
+            for prompt in prompts_for(coat.coat, now_ms=now_ms, before=self._due_ms)
+            if prompt.key not in self._done and prompt.step not in coat.past
+        }
+        self._due_ms = {key: prompt.due_ms for key, (prompt, _) in self._open.items()}
+        self._save([prompt for prompt, _ in self._open.values()])
+        fresh = [pair for key, pair in self._open.items() if pair[0].due_ms <= now_ms and key not in self._told]
+        self._told |= {prompt.key for prompt, _ in fresh}
+        return [
+            PromptHappened(time_ms=now_ms, piece_title=coat.piece_title, text=prompt.text) for prompt, coat in fresh
+        ]
+
+    def tick(self, key: str, now_ms: int) -> None:
+        """Take a prompt off: it was done.
+
+        Raises
+        ------
+        Refused
+            If there is no such prompt any more.
+        """
+        if key not in self._open:
+            raise Refused("That prompt is gone: the coat has moved on.")
+        prompt, _ = self._open.pop(key)
+        self.records.save_prompt(_record_of(prompt, done_ms=now_ms))
+        self._done |= {key}
+
+    def views(self, now_ms: int) -> tuple[PromptView, ...]:
+        """Return the open prompts, soonest first."""
+        pairs = sorted(self._open.values(), key=lambda pair: (pair[0].due_ms, pair[0].key))
+        return tuple(
+            PromptView(
+                key=prompt.key,
+                due_ms=prompt.due_ms,
+                text=prompt.headline,
+                caution=prompt.caution,
+                piece_key=coat.piece_key,
+                piece_title=coat.piece_title,
+                overdue=prompt.due_ms <= now_ms,
+            )
+            for prompt, coat in pairs
+        )
+
+    def _save(self, prompts: Sequence[Prompt]) -> None:
+        try:
+            for prompt in prompts:
+                before = self._stored.get(prompt.key)
+                if before is None or abs(before.due_ms - prompt.due_ms) >= MOVED_MS:
+                    record = _record_of(prompt, done_ms=None)
+                    self.records.save_prompt(record)
+                    self._stored[prompt.key] = record
+        except StoreTrouble as trouble:
+            self.trouble = str(trouble)
+        else:
+            self.trouble = ""
+
+
+def _record_of(prompt: Prompt, *, done_ms: int | None) -> PromptRecord:
+    return PromptRecord(
+        key=prompt.key, coat_key=prompt.coat_key, due_ms=prompt.due_ms, text=prompt.text, done_ms=done_ms
+    )

@@ -1,0 +1,184 @@
+"""The rack as the window sees it, as the watch judges it, and as the prompts tend it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import date
+
+from studiowatch.coats.data_sheet import DataSheet, Kind
+from studiowatch.coats.readiness import ready_by_s
+from studiowatch.coats.stages import Stage, Surface
+from studiowatch.room.limits import humidity_limit
+from studiowatch.service.coat_run import CoatRun
+from studiowatch.service.prompt_desk import Tended
+from studiowatch.service.rack import Rack
+from studiowatch.service.snapshot import CoatView, PieceView
+from studiowatch.studio.amounts import wet_um_of
+from studiowatch.studio.concern import CoatAtRisk
+from studiowatch.studio.labels import next_step, slack_days, suggested_mL
+from studiowatch.studio.pieces import Coat, Finding, Piece
+from studiowatch.studio.prompts import CoatToTend, Step
+
+
+def coats_at_risk(rack: Rack) -> list[CoatAtRisk]:
+    """Return the laid coats that the room may still spoil, in the order of the rack."""
+    at_risk = []
+    for piece in rack.on_rack():
+        for coat, label in zip(piece.coats, rack.labels(piece), strict=True):
+            run = rack.runs.get(coat.key)
+            if run is not None and run.sheet.kind is not Kind.PAINT:
+                at_risk.append(_at_risk(piece, label, run))
+    return [coat for coat in at_risk if coat.wet or coat.forming]
+
+
+def _at_risk(piece: Piece, label: str, run: CoatRun) -> CoatAtRisk:
+    formed = run.reached_ms(Stage.CLEAR) is not None and run.reached_ms(Stage.DRY_TO_TOUCH) is not None
+    return CoatAtRisk(
+        piece_key=piece.key,
+        piece_title=piece.title,
+        coat_label=label,
+        wet=run.reached_ms(Stage.DRY_TO_TOUCH) is None,
+        forming=not formed,
+        covered=run.covered,
+        film_C=run.film.film_C,
+        mfft_C=run.sheet.mfft_C,
+        max_humidity_pct=run.sheet.max_humidity_pct,
+        solvent=run.sheet.kind is Kind.SOLVENTBORNE,
+    )
+
+
+def piece_views(rack: Rack, local_date: Callable[[int], date]) -> tuple[PieceView, ...]:
+    """Return all pieces on the rack; `local_date` turns UTC ms into her calendar day."""
+    return tuple(_piece_view(rack, piece, local_date) for piece in rack.on_rack())
+
+
+def _piece_view(rack: Rack, piece: Piece, local_date: Callable[[int], date]) -> PieceView:
+    labels = rack.labels(piece)
+    following = following_coat(piece)
+    run = rack.top_run(piece)
+    next_ms = next_p10_ms = next_p90_ms = None
+    if run is not None:
+        goal = Stage.DRY_TO_RECOAT if following is not None else Stage.CURED
+        next_ms, next_p10_ms, next_p90_ms = ready_ms(run, goal)
+    top_label = None if run is None else labels[piece.coats.index(run.coat)]
+    volume_mL = None
+    following_label = None
+    if following is not None:
+        sheet = rack.shelf.get(following.sheet)
+        following_label = labels[piece.coats.index(following)]
+        volume_mL = suggested_mL(piece.area_m2, sheet.wet_um)
+    return PieceView(
+        key=piece.key,
+        title=piece.title,
+        width_cm=piece.width_cm,
+        height_cm=piece.height_cm,
+        support=piece.support,
+        orientation=piece.orientation,
+        due=piece.due,
+        coats=tuple(
+            _coat_view(piece, coat, label, rack.shelf.get(coat.sheet), rack.runs.get(coat.key))
+            for coat, label in zip(piece.coats, labels, strict=True)
+        ),
+        next_step=next_step(top=top_label, following=following_label, volume_mL=volume_mL),
+        next_ms=next_ms,
+        next_p10_ms=next_p10_ms,
+        next_p90_ms=next_p90_ms,
+        slack_days=None if piece.due is None or next_p90_ms is None else slack_days(piece.due, local_date(next_p90_ms)),
+    )
+
+
+def following_coat(piece: Piece) -> Coat | None:
+    """Return the next coat planned, or None."""
+    return next((coat for coat in piece.coats if coat.laid_ms is None), None)
+
+
+def ready_ms(run: CoatRun, stage: Stage) -> tuple[int | None, int | None, int | None]:
+    """Return when a coat is ready, UTC ms: what to tell her, and the likely range.
+
+    The next coat may go on at p90, and never before the sheet's own recoat time.
+    """
+    ready = run.ahead.get(stage)
+    if ready is None:
+        return None, None, None
+    told_s = ready_by_s(run.sheet, ready) if stage is Stage.DRY_TO_RECOAT else ready.p90_s
+    return run.after_ms(told_s), run.after_ms(ready.p10_s), run.after_ms(ready.p90_s)
+
+
+def _coat_view(piece: Piece, coat: Coat, label: str, sheet: DataSheet, run: CoatRun | None) -> CoatView:
+    wet_um = wet_um_of(coat, area_m2=piece.area_m2, density_kg_m3=sheet.density_kg_m3, sheet_wet_um=sheet.wet_um)
+    dry_um = wet_um * sheet.volume_solids / (1.0 + coat.thinned_pct / 100.0)
+    sheen = sheet.sheen.value if sheet.sheen else ""
+    if run is None:
+        surface = None if coat.laid_ms is None else Surface.DRY
+        return CoatView(
+            key=coat.key,
+            sheet=coat.sheet,
+            label=label,
+            sheen=sheen,
+            clear_film=sheet.clear_film,
+            laid_ms=coat.laid_ms,
+            surface=surface,
+            milky=False,
+            wet_um=wet_um,
+            dry_um=dry_um,
+        )
+    forming = run.film.milky or run.reached_ms(Stage.DRY_TO_TOUCH) is None
+    return CoatView(
+        key=coat.key,
+        sheet=coat.sheet,
+        label=label,
+        sheen=sheen,
+        clear_film=sheet.clear_film,
+        laid_ms=coat.laid_ms,
+        surface=run.film.surface,
+        milky=run.film.milky,
+        wet_um=wet_um,
+        dry_um=dry_um,
+        water_g_m2=run.film.water_g_m2,
+        film_C=run.film.film_C,
+        covered=run.covered,
+        stages=run.stage_times(),
+        limit_C=sheet.mfft_C if forming else None,
+        limit_humidity_pct=humidity_limit(sheet.max_humidity_pct).caution if forming and sheet.clear_film else None,
+        unlogged_ms=run.unlogged_ms,
+    )
+
+
+def coats_to_tend(rack: Rack) -> list[Tended]:
+    """Return the topmost coat of each piece, as the prompts need it."""
+    tended = []
+    for piece in rack.on_rack():
+        run = rack.top_run(piece)
+        if run is not None:
+            tended.append(_tended(rack, piece, run))
+    return tended
+
+
+def _tended(rack: Rack, piece: Piece, run: CoatRun) -> Tended:
+    following = following_coat(piece)
+    sheet = None if following is None else rack.shelf.get(following.sheet)
+    clear = run.ahead.get(Stage.CLEAR)
+    coat = CoatToTend(
+        coat_key=run.coat.key,
+        laid_ms=run.laid_ms,
+        clear_film=run.sheet.clear_film,
+        solvent=run.sheet.kind is Kind.SOLVENTBORNE,
+        is_covered=run.coat.covered_from_ms is not None,
+        is_seen_clear=any(look.finding is Finding.CLEAR for look in run.coat.looks) or run.coat.outcome is not None,
+        clear_ms=None if clear is None else run.after_ms(clear.nominal_s),
+        recoat_ms=ready_ms(run, Stage.DRY_TO_RECOAT)[0],
+        following=None if following is None else rack.labels(piece)[piece.coats.index(following)],
+        following_mL=None if sheet is None else suggested_mL(piece.area_m2, sheet.wet_um),
+        following_solvent=sheet is not None and sheet.kind is Kind.SOLVENTBORNE,
+    )
+    return Tended(coat=coat, piece_key=piece.key, piece_title=piece.title, past=_past(run))
+
+
+def _past(run: CoatRun) -> frozenset[Step]:
+    """Return the steps that this coat is too far on for: bubbles in a film that has set stay."""
+    past = set()
+    if run.reached_ms(Stage.SET_TO_TOUCH) is not None:
+        past.add(Step.BUBBLES)
+    if run.reached_ms(Stage.TACK_FREE) is not None:
+        past.add(Step.COVER)
+    return frozenset(past)

@@ -1,0 +1,128 @@
+"""A room log through the whole watch, in memory and faster than life: the same code as the live one."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, field
+from datetime import date
+from itertools import pairwise
+from statistics import median
+
+from studiowatch.board.events import LineCounts, ReadingArrived
+from studiowatch.room.readings import Reading
+from studiowatch.service.happenings import Happening
+from studiowatch.service.sheet_shelf import SheetShelf
+from studiowatch.service.watchkeeping import Watchkeeping
+from studiowatch.store.shapes import PromptRecord, WarningRecord
+from studiowatch.studio.pieces import Piece
+from studiowatch.studio.watch import SILENT_AFTER_S
+
+SILENT_STEPS = 5  # a log of one reading a minute is silent after five minutes; assumption
+
+
+class NoLog:
+    """A readings log that keeps nothing: a replayed reading is on disk already."""
+
+    def append(self, readings: Sequence[Reading]) -> None:
+        """Keep nothing."""
+
+    def between(self, start_ms: int, end_ms: int) -> Sequence[Reading]:  # noqa: ARG002 - a Protocol's signature
+        """Return nothing: a coat laid before the log began was seen by nobody."""
+        return ()
+
+    def minute_means(self, start_ms: int, end_ms: int) -> Sequence[Reading]:  # noqa: ARG002 - a Protocol's signature
+        """Return nothing, as `between`."""
+        return ()
+
+    def seal(self, before_ms: int) -> int:  # noqa: ARG002 - a Protocol's signature
+        """Pack nothing."""
+        return 0
+
+
+@dataclass(slots=True)
+class MemoryRecords:
+    """Records of one replay, gone with it."""
+
+    held: dict[str, Piece]
+    kept_prompts: dict[str, PromptRecord] = field(default_factory=dict)
+    kept_warnings: dict[str, WarningRecord] = field(default_factory=dict)
+    notes: list[tuple[int, str, str]] = field(default_factory=list)
+
+    def pieces(self) -> Sequence[Piece]:
+        """Return all pieces."""
+        return tuple(self.held.values())
+
+    def save_piece(self, piece: Piece) -> None:
+        """Keep a piece."""
+        self.held[piece.key] = piece
+
+    def warnings(self, limit: int) -> Sequence[WarningRecord]:
+        """Return the latest warnings, newest first."""
+        return tuple(reversed(self.kept_warnings.values()))[:limit]
+
+    def save_warning(self, warning: WarningRecord) -> None:
+        """Keep a warning."""
+        self.kept_warnings[warning.key] = warning
+
+    def prompts(self) -> Sequence[PromptRecord]:
+        """Return the prompts that are not done."""
+        return tuple(prompt for prompt in self.kept_prompts.values() if prompt.done_ms is None)
+
+    def done_prompts(self) -> frozenset[str]:
+        """Return the keys of the prompts that were ticked."""
+        return frozenset(key for key, prompt in self.kept_prompts.items() if prompt.done_ms is not None)
+
+    def save_prompt(self, prompt: PromptRecord) -> None:
+        """Keep a prompt."""
+        self.kept_prompts[prompt.key] = prompt
+
+    def note(self, time_ms: int, kind: str, text: str) -> None:
+        """Keep a fact about the log."""
+        self.notes.append((time_ms, kind, text))
+
+
+def replay(
+    readings: Sequence[Reading],
+    pieces: Sequence[Piece],
+    *,
+    shelf: SheetShelf,
+    tell: Callable[[Happening], None],
+    clock_text: Callable[[int], str],
+    local_date: Callable[[int], date],
+) -> Watchkeeping:
+    """Run the watch over a log and return it as the log's end left it.
+
+    Parameters
+    ----------
+    readings : sequence of Reading
+        Rising in time; a hole makes the board silent, as it would have.
+    tell : callable
+        Called with each happening in the order of the log.
+    """
+    silent_after_s = max(SILENT_AFTER_S, SILENT_STEPS * _usual_step_s(readings))
+    watch = Watchkeeping(
+        log=NoLog(),
+        records=MemoryRecords(held={piece.key: piece for piece in pieces}),
+        shelf=shelf,
+        clock_text=clock_text,
+        local_date=local_date,
+        began_ms=readings[0].time_ms if readings else 0,
+        tell=tell,
+        silent_after_s=silent_after_s,
+    )
+    watch.open()
+    before_ms: int | None = None
+    for count, reading in enumerate(readings, start=1):
+        time_ms = reading.time_ms
+        if before_ms is not None and time_ms - before_ms > silent_after_s * 1000:
+            silent_ms = before_ms + round(silent_after_s * 1000) + 1
+            watch.look(silent_ms, silent_ms / 1000)
+        watch.look(time_ms, time_ms / 1000)
+        watch.take(ReadingArrived(reading=reading, counts=LineCounts(good=count)), time_ms / 1000)
+        before_ms = time_ms
+    return watch
+
+
+def _usual_step_s(readings: Sequence[Reading]) -> float:
+    steps_ms = [after.time_ms - before.time_ms for before, after in pairwise(readings[:1000])]
+    return median(steps_ms) / 1000 if steps_ms else 0.0

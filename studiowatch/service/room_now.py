@@ -1,0 +1,145 @@
+"""The room as last read: what each sensor says, whether the air moves, and the air that the films dry in."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field, replace
+
+from studiowatch.physics.air import Air
+from studiowatch.physics.moist_air import dew_point
+from studiowatch.room.air_movement import SPEED, VOLTAGE, AirMovement, AirSignal, Movement, observe
+from studiowatch.room.readings import Channel, Reading
+from studiowatch.room.sensor_health import SensorHealth, check
+from studiowatch.service.log_air import STILL_M_S
+from studiowatch.studio.concern import AirNow
+
+MOVING_M_S = 0.3  # m/s, air under a fan, where an uncalibrated sensor only says that it moves; assumption
+STALE_MS = 10_000  # ms, a channel that failed for this long is "not measured"
+
+
+@dataclass(slots=True)
+class _Last:
+    """The last good value of a channel."""
+
+    value: float
+    time_ms: int
+
+
+@dataclass(slots=True)
+class _Sums:
+    """Sums of the air since the films were last advanced."""
+
+    count: int = 0
+    temperature_C: float = 0.0
+    humidity_pct: float = 0.0
+    air_speed_m_s: float = 0.0
+
+
+@dataclass(slots=True)
+class RoomNow:
+    """Takes readings and answers what the room is now.
+
+    Attributes
+    ----------
+    began_ms : int
+        UTC ms since which this room has been watched.
+    last_ms : int or None
+        UTC ms of the last reading.
+    connected : bool
+        Whether a port is open.
+    """
+
+    began_ms: int
+    last_ms: int | None = None
+    connected: bool = False
+    movement: AirMovement = field(default_factory=AirMovement)
+    health: SensorHealth = field(default_factory=SensorHealth)
+    _signal: AirSignal | None = None
+    _last: dict[Channel, _Last] = field(default_factory=dict)
+    _sums: _Sums = field(default_factory=_Sums)
+
+    def take(self, reading: Reading) -> None:
+        """Take one reading into account."""
+        self.health = check(self.health, reading)
+        suspect = self.health.suspect
+        for channel in Channel:
+            value = reading.value(channel)
+            if value is not None and channel not in suspect:
+                self._last[channel] = _Last(value, reading.time_ms)
+        self._watch_movement(reading)
+        self.last_ms = reading.time_ms
+        air = self.air()
+        if air is not None:
+            self._sums.count += 1
+            self._sums.temperature_C += air.temperature_C
+            self._sums.humidity_pct += air.humidity_pct
+            self._sums.air_speed_m_s += air.air_speed_m_s
+
+    def _watch_movement(self, reading: Reading) -> None:
+        if reading.air_speed_m_s is not None:
+            value, signal = reading.air_speed_m_s, SPEED
+        elif reading.air_signal_mV is not None:
+            value, signal = reading.air_signal_mV, VOLTAGE
+        else:
+            return
+        if signal is not self._signal:
+            self._signal, self.movement = signal, AirMovement()
+        self.movement = observe(self.movement, reading.time_ms, value, signal)
+
+    def value(self, channel: Channel) -> float | None:
+        """Return the last good value of `channel`, or None if it is not measured or failed for too long."""
+        last = self._last.get(channel)
+        if last is None or self.last_ms is None or self.last_ms - last.time_ms > STALE_MS:
+            return None
+        return last.value
+
+    def air(self) -> Air | None:
+        """Return the air at the films, or None before the first temperature and humidity.
+
+        Failed channels keep their last good value here: a film goes on drying while a sensor is out.
+        """
+        temperature, humidity = self._last.get(Channel.TEMPERATURE), self._last.get(Channel.HUMIDITY)
+        if temperature is None or humidity is None:
+            return None
+        pressure = self._last.get(Channel.PRESSURE)
+        air = Air(temperature_C=temperature.value, humidity_pct=humidity.value, air_speed_m_s=self._air_speed_m_s())
+        return air if pressure is None else replace(air, pressure_Pa=pressure.value)
+
+    def _air_speed_m_s(self) -> float:
+        speed_m_s = self.value(Channel.AIR_SPEED)
+        if speed_m_s is not None:
+            return speed_m_s
+        return MOVING_M_S if self.movement.is_on else STILL_M_S
+
+    def mean_air(self) -> Air | None:
+        """Return the mean air since the last call, or the present one if nothing came since."""
+        air, sums = self.air(), self._sums
+        self._sums = _Sums()
+        if air is None or sums.count == 0:
+            return air
+        return replace(
+            air,
+            temperature_C=sums.temperature_C / sums.count,
+            humidity_pct=sums.humidity_pct / sums.count,
+            air_speed_m_s=sums.air_speed_m_s / sums.count,
+        )
+
+    def dew_point_C(self) -> float | None:
+        """Return the dew point of the room's air, °C, or None if it is not measured."""
+        temperature_C, humidity_pct = self.value(Channel.TEMPERATURE), self.value(Channel.HUMIDITY)
+        if temperature_C is None or not humidity_pct:
+            return None
+        return float(dew_point(temperature_C, humidity_pct))
+
+    def air_now(self, now_ms: int) -> AirNow:
+        """Return the room as the watch judges it at `now_ms`."""
+        movement = self.movement.movement if self._signal is not None else Movement.UNKNOWN
+        return AirNow(
+            temperature_C=self.value(Channel.TEMPERATURE),
+            humidity_pct=self.value(Channel.HUMIDITY),
+            air_speed_m_s=self.value(Channel.AIR_SPEED),
+            dew_point_C=self.dew_point_C(),
+            movement=movement,
+            moving_since_ms=self.movement.began_ms,
+            age_s=max(0, now_ms - (self.last_ms or self.began_ms)) / 1000.0,
+            implausible=self.health.sentence,
+        )

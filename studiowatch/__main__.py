@@ -2,10 +2,98 @@
 
 from __future__ import annotations
 
+import sys
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from functools import partial
+from pathlib import Path
+
+from platformdirs import user_cache_path, user_data_path
+
+from studiowatch.board.port import SerialPort, ports
+from studiowatch.board.reader import Reader
+from studiowatch.board.simulated import SIMULATED_NAME, SimulatedPort, past_readings
+from studiowatch.board.simulated_room import SimulatedRoom
+from studiowatch.cli.commands import run
+from studiowatch.room.readings import Reading
+from studiowatch.service.clock import SystemClock
+from studiowatch.service.outfit import OpenStore, Outfit
+from studiowatch.service.ports import Clock, Desk, History
+from studiowatch.store.database import open_database
+from studiowatch.store.history import HistoryReader
+from studiowatch.store.readings import ReadingsStore
+from studiowatch.store.records import RecordsStore
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SimulatedStudio:
+    """The simulated room behind a port of its own."""
+
+    room: SimulatedRoom
+    clock: Clock
+
+    def source(self) -> Reader:
+        """Return a reader on the simulated board."""
+        port = SimulatedPort(clock=self.clock, room=self.room)
+        return Reader(clock=self.clock, wanted=SIMULATED_NAME, open_port=port.open, list_ports=lambda: ())
+
+    def past(self, start_ms: int, end_ms: int, step_s: float) -> Iterator[Reading]:
+        """Yield what the board would have sent."""
+        return past_readings(self.room, start_ms, end_ms, step_s)
+
+
+def open_store(path: Path, utc_ms: Callable[[], int]) -> OpenStore:
+    """Open the store at `path` for writing."""
+    database = open_database(path)
+    return OpenStore(log=ReadingsStore(database), records=RecordsStore(database, utc_ms), close=database.close)
+
+
+def check_store(path: Path) -> list[str]:
+    """Return what is wrong with the store at `path`, one sentence each."""
+    database = open_database(path, read_only=True)
+    try:
+        answers = [str(row[0]) for row in database.rows("PRAGMA integrity_check")]
+    finally:
+        database.close()
+    return [] if answers == ["ok"] else [f"{path} is damaged: {answer}." for answer in answers]
+
+
+def open_window(clock: Clock, desk: Desk, history: History, note: str) -> int:
+    """Open the window; Qt is only imported for those who want one."""
+    from studiowatch.ui.app import run_window  # noqa: PLC0415
+
+    return run_window(desk, history, clock, title_note=note)
+
+
+def sound_trouble() -> str:
+    """Return why nothing can be heard here, or ""."""
+    from studiowatch.ui.sound import sound_trouble as trouble  # noqa: PLC0415
+
+    return trouble()
+
+
+def outfit() -> Outfit:
+    """Return the program's own parts."""
+    clock = SystemClock()
+    return Outfit(
+        clock=clock,
+        data_folder=user_data_path("studiowatch", appauthor=False),
+        demo_folder=user_cache_path("studiowatch", appauthor=False) / "demo",
+        open_store=partial(open_store, utc_ms=clock.utc_ms),
+        open_history=HistoryReader,
+        check_store=check_store,
+        board=lambda port: Reader(clock=clock, wanted=port),
+        made_up_room=lambda seed: SimulatedStudio(room=SimulatedRoom(seed=seed), clock=clock),
+        list_ports=ports,
+        open_port=SerialPort,
+        window=partial(open_window, clock),
+        sound_trouble=sound_trouble,
+    )
+
 
 def main() -> int:
     """Run studiowatch and return its exit code."""
-    return 0
+    return run(sys.argv[1:], outfit())
 
 
 if __name__ == "__main__":

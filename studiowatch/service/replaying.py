@@ -117,8 +117,8 @@ def replay(
         if before_ms is not None and time_ms - before_ms > silent_after_s * 1000:
             silent_ms = before_ms + round(silent_after_s * 1000) + 1
             watch.look(silent_ms, silent_ms / 1000)
-        watch.look(time_ms, time_ms / 1000)
         watch.take(ReadingArrived(reading=reading, counts=LineCounts(good=count)), time_ms / 1000)
+        watch.look(time_ms, time_ms / 1000)
         before_ms = time_ms
     return watch
 

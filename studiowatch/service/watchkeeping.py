@@ -27,6 +27,7 @@ from studiowatch.studio.watch import SILENT_AFTER_S
 from studiowatch.studio.words import Sentence
 
 ADVANCE_MS = 5_000  # ms of readings that dry the films in one step
+JUDGE_EVERY_MS = 1_000  # ms without a reading after which the room is judged by the clock alone
 SEAL_EVERY_S = 600.0  # s between looks for an hour that may be packed
 SEAL_AGE_MS = 7_200_000  # ms, hours this far back are packed: late readings are not expected any more
 
@@ -41,6 +42,8 @@ class Watchkeeping:
         Whether anything happened since the last snapshot.
     tell : callable
         Called with each happening, once it is on disk.
+    shut : callable
+        Called last of all, to let go of the store.
     """
 
     log: ReadingsLog
@@ -50,6 +53,7 @@ class Watchkeeping:
     local_date: Callable[[int], date]
     began_ms: int
     tell: Callable[[Happening], None] = lambda _: None
+    shut: Callable[[], None] = lambda: None
     silent_after_s: float = SILENT_AFTER_S
     changed: bool = True
     _journal: Journal = field(init=False)
@@ -61,7 +65,7 @@ class Watchkeeping:
     _board: BoardView = field(default_factory=BoardView)
     _dried_ms: int | None = None
     _sealed_s: float | None = None
-    _looked_ms: int | None = None
+    _judged_ms: int | None = None
 
     def __post_init__(self) -> None:
         self._journal = Journal(log=self.log)
@@ -119,6 +123,7 @@ class Watchkeeping:
             self.tell(prompt)
 
     def _judge(self, now_ms: int) -> None:
+        self._judged_ms = now_ms
         for happening in self._warnings.settle(self._room.air_now(now_ms), coats_at_risk(self._rack), now_ms):
             self.changed = True
             self.tell(happening)
@@ -168,8 +173,7 @@ class Watchkeeping:
             self._note(now_ms, "overflow", f"{lost} readings came faster than they could be kept.")
             self._board = replace(self._board, overflowed=overflowed)
             self.changed = True
-        if self._looked_ms is None or abs(now_ms - self._looked_ms) >= 1000:  # noqa: PLR2004 - ms in a second
-            self._looked_ms = now_ms
+        if self._judged_ms is None or abs(now_ms - self._judged_ms) >= JUDGE_EVERY_MS:
             self._judge(now_ms)
             self.changed = True
         if self._sealed_s is None or now_s - self._sealed_s >= SEAL_EVERY_S:
@@ -202,8 +206,9 @@ class Watchkeeping:
         )
 
     def close(self, now_s: float) -> None:
-        """Put the open batch on disk."""
+        """Put the open batch on disk and let go of the store."""
         self._journal.flush(now_s)
+        self.shut()
 
     def _sentence(self, air: AirNow, now_ms: int) -> Sentence:
         ahead = {coat.sheet for piece in self._rack.on_rack() if (coat := following_coat(piece)) is not None}

@@ -1,0 +1,30 @@
+"""What a call answers with: exit codes, a wrong call, and one JSON document."""
+
+from __future__ import annotations
+
+import json
+import sys
+from typing import NoReturn
+
+DONE = 0
+FAULT = 1  # the answer is a fault that the user must act on
+WRONG = 2  # the call is wrong
+
+
+class WrongCall(Exception):  # noqa: N818 - reads as the answer it is
+    """The call or a file that it names is wrong; the message says what, value, allowed, one sentence a line."""
+
+
+def wrong(sentence: str) -> NoReturn:
+    """Refuse the call with one sentence."""
+    raise WrongCall(sentence)
+
+
+def print_document(document: object) -> None:
+    """Print one JSON document on stdout."""
+    print(json.dumps(document, ensure_ascii=False, indent=2, allow_nan=False))
+
+
+def complain(sentence: str) -> None:
+    """Print a sentence on stderr."""
+    print(f"studiowatch: {sentence}", file=sys.stderr)

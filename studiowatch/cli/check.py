@@ -1,0 +1,77 @@
+"""`check`: is everything that the watch rests on in order: board, database, clock, sound."""
+
+from __future__ import annotations
+
+import argparse
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from datetime import datetime
+
+from studiowatch.cli.answers import DONE, FAULT, print_document
+from studiowatch.service.outfit import Outfit
+from studiowatch.store.folder import StudioFolder
+from studiowatch.store.trouble import StoreTrouble
+
+FIRST_YEAR = 2026  # a clock before the program was written is wrong
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Finding:
+    """One thing looked at; `sentence` says what was found, and what to do if `fine` is False."""
+
+    what: str
+    fine: bool
+    sentence: str
+
+
+def run(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> int:
+    """Answer the call."""
+    looks: Sequence[Callable[[], Finding]] = (
+        lambda: _board(outfit),
+        lambda: _database(outfit, folder),
+        lambda: _clock(outfit),
+        lambda: _sound(outfit),
+    )
+    findings = [look() for look in looks]
+    if call.json:
+        print_document({finding.what: {"fine": finding.fine, "says": finding.sentence} for finding in findings})
+    else:
+        for finding in findings:
+            print(f"{'fine' if finding.fine else 'LOOK':<5} {finding.what}: {finding.sentence}")
+    return DONE if all(finding.fine for finding in findings) else FAULT
+
+
+def _board(outfit: Outfit) -> Finding:
+    names = [port.name for port in outfit.list_ports() if port.vid is not None]
+    if not names:
+        return Finding(what="board", fine=False, sentence="No USB port with a board was found; plug it in.")
+    sentence = f"A board may be on {', '.join(names)}; `studiowatch boards` listens to it."
+    return Finding(what="board", fine=True, sentence=sentence)
+
+
+def _database(outfit: Outfit, folder: StudioFolder) -> Finding:
+    if not folder.database.exists():
+        sentence = f"There are no records yet; they will lie in {folder.database}."
+        return Finding(what="database", fine=True, sentence=sentence)
+    try:
+        faults = outfit.check_store(folder.database)
+    except StoreTrouble as trouble:
+        faults = (str(trouble),)
+    sentence = " ".join(faults) if faults else f"{folder.database} is whole."
+    return Finding(what="database", fine=not faults, sentence=sentence)
+
+
+def _clock(outfit: Outfit) -> Finding:
+    now = datetime.fromtimestamp(outfit.clock.utc_ms() / 1000).astimezone()
+    if now.year < FIRST_YEAR:
+        sentence = f"The clock says {now:%Y-%m-%d %H:%M}, which cannot be; set it, or ready times will be wrong."
+        return Finding(what="clock", fine=False, sentence=sentence)
+    return Finding(what="clock", fine=True, sentence=f"{now:%Y-%m-%d %H:%M} {now.tzname()}.")
+
+
+def _sound(outfit: Outfit) -> Finding:
+    trouble = outfit.sound_trouble()
+    if trouble:
+        sentence = f"Warnings cannot be heard: {trouble}. Watch the window, or connect a loudspeaker."
+        return Finding(what="sound", fine=False, sentence=sentence)
+    return Finding(what="sound", fine=True, sentence="A sound device is there; its loudness is for you to try.")

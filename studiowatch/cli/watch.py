@@ -1,0 +1,80 @@
+"""`record` and `demo --headless`: the watch without a window, for a small computer at the rack."""
+
+from __future__ import annotations
+
+import signal
+import threading
+from types import FrameType
+
+from studiowatch.cli.answers import DONE
+from studiowatch.cli.replay import print_line
+from studiowatch.service.local_time import clock_text, local_date
+from studiowatch.service.outfit import Outfit
+from studiowatch.service.ports import BoardSource
+from studiowatch.service.session import watching
+from studiowatch.service.snapshot import PieceView, RoomView, Snapshot
+from studiowatch.store.folder import StudioFolder
+
+ROOM_EVERY_MS = 10_000  # ms between two printed readings
+RACK_EVERY_MS = 600_000  # ms between two printed racks
+
+
+class Printer:
+    """Prints the room and the rack now and then; warnings are printed as they happen."""
+
+    def __init__(self) -> None:
+        self._room_ms: int | None = None
+        self._rack_ms: int | None = None
+        self._trouble = ""
+
+    def show(self, snapshot: Snapshot) -> None:
+        """Print what is due of a snapshot; called on the keeper's thread."""
+        trouble = snapshot.store_trouble or snapshot.board.trouble
+        if trouble and trouble != self._trouble:
+            print(f"{clock_text(snapshot.time_ms)}  {trouble}", flush=True)
+        self._trouble = trouble
+        if snapshot.board.last_ms is None:
+            return
+        if self._rack_ms is None or snapshot.time_ms - self._rack_ms >= RACK_EVERY_MS:
+            self._rack_ms = snapshot.time_ms
+            for piece in snapshot.pieces:
+                print(_piece_line(piece), flush=True)
+        if self._room_ms is None or snapshot.time_ms - self._room_ms >= ROOM_EVERY_MS:
+            self._room_ms = snapshot.time_ms
+            print(_room_line(snapshot.room, snapshot), flush=True)
+
+
+def _room_line(room: RoomView, snapshot: Snapshot) -> str:
+    figures = (
+        _figure(room.temperature_C, "{:.1f} °C"),
+        _figure(room.humidity_pct, "{:.0f} %"),
+        _figure(room.air_speed_m_s, "{:.2f} m/s") if room.air_signal_mV is None else f"air {room.movement.value}",
+    )
+    return f"{clock_text(snapshot.time_ms)}  {'  '.join(figures)}  {snapshot.sentence.headline}"
+
+
+def _figure(value: float | None, form: str) -> str:
+    return "not measured" if value is None else form.format(value)
+
+
+def _piece_line(piece: PieceView) -> str:
+    top = piece.top
+    state = "nothing laid yet" if top is None or top.surface is None else f"{top.label} {top.surface.value}"
+    ready = ""
+    if piece.next_ms is not None:
+        ready = f", {piece.next_step} by {local_date(piece.next_ms):%a %d %b} {clock_text(piece.next_ms)}"
+    return f"       {piece.title}: {state}{ready}"
+
+
+def run(outfit: Outfit, folder: StudioFolder, source: BoardSource, seconds: float | None) -> int:
+    """Watch until asked to stop, or for `seconds`."""
+    ended = threading.Event()
+
+    def end(_number: int, _frame: FrameType | None) -> None:
+        ended.set()
+
+    for number in (signal.SIGINT, signal.SIGTERM):
+        signal.signal(number, end)
+    with watching(outfit, folder, source, tell=print_line, listener=Printer().show):
+        ended.wait(seconds)
+    return DONE

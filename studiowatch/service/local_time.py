@@ -1,0 +1,15 @@
+"""Times as she reads them: UTC ms to her wall clock and her calendar."""
+
+from __future__ import annotations
+
+from datetime import date, datetime
+
+
+def clock_text(time_ms: int) -> str:
+    """Return the time of day in her zone, "14:07"."""
+    return datetime.fromtimestamp(time_ms / 1000).astimezone().strftime("%H:%M")
+
+
+def local_date(time_ms: int) -> date:
+    """Return her calendar day."""
+    return datetime.fromtimestamp(time_ms / 1000).astimezone().date()

@@ -1,0 +1,65 @@
+"""What the entry point picks and hands in: the concrete board, store, clock and window."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Protocol
+
+from studiowatch.board.port import BytePort, PortSeen
+from studiowatch.room.readings import Reading
+from studiowatch.service.ports import BoardSource, Clock, Desk, History, ReadingsLog, Records
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class OpenStore:
+    """The store, open on the thread that asked for it."""
+
+    log: ReadingsLog
+    records: Records
+    close: Callable[[], None]
+
+
+class MadeUpRoom(Protocol):
+    """The simulated board, and what it would have sent before now."""
+
+    def source(self) -> BoardSource:
+        """Return the board as a source of events."""
+        ...
+
+    def past(self, start_ms: int, end_ms: int, step_s: float) -> Iterator[Reading]:
+        """Yield its past readings."""
+        ...
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Outfit:
+    """The concrete parts.
+
+    Attributes
+    ----------
+    data_folder, demo_folder : Path
+        Where records lie unless she names another folder, and where the made-up studio is built.
+    board : callable
+        Makes the source for a port's name, or for the first board found if that is None.
+    open_port : callable
+        Opens one port to listen on it.
+    window : callable
+        Opens the window, given desk, history and a note for its title; returns the exit code.
+    sound_trouble : callable
+        Returns why nothing can be heard on this machine, or "".
+    """
+
+    clock: Clock
+    data_folder: Path
+    demo_folder: Path
+    open_store: Callable[[Path], OpenStore]
+    open_history: Callable[[Path], History]
+    check_store: Callable[[Path], Sequence[str]]
+    board: Callable[[str | None], BoardSource]
+    made_up_room: Callable[[int], MadeUpRoom]
+    list_ports: Callable[[], Sequence[PortSeen]]
+    open_port: Callable[[str], BytePort]
+    window: Callable[[Desk, History, str], int]
+    sound_trouble: Callable[[], str]

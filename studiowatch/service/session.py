@@ -1,0 +1,76 @@
+"""One watch over one studio folder: lock, store, board and keeper, begun and ended together."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+
+from studiowatch.service.happenings import Happening
+from studiowatch.service.keeper import Keeper
+from studiowatch.service.local_time import clock_text, local_date
+from studiowatch.service.outfit import Outfit
+from studiowatch.service.ports import BoardSource
+from studiowatch.service.sheet_shelf import SheetShelf
+from studiowatch.service.snapshot import Snapshot
+from studiowatch.service.watchkeeping import Watchkeeping
+from studiowatch.store.folder import StudioFolder, Watching
+
+
+@contextmanager
+def watching(
+    outfit: Outfit,
+    folder: StudioFolder,
+    source: BoardSource,
+    *,
+    tell: Callable[[Happening], None] = lambda _: None,
+    listener: Callable[[Snapshot], None] | None = None,
+) -> Iterator[Keeper]:
+    """Watch over the studio in `folder` until the block ends.
+
+    Parameters
+    ----------
+    tell, listener : callable
+        Called on the keeper's thread with each happening, and with each snapshot.
+
+    Raises
+    ------
+    FolderRefused, StoreTrouble, SheetFaults
+        If the watch cannot begin; the studio is as it was.
+    """
+    folder.make()
+    shelf = SheetShelf.open(folder.sheets)
+    lock = Watching(folder)
+    try:
+        keeper = Keeper(
+            open_watch=lambda: _open_watch(outfit, folder, shelf, tell),
+            source=source,
+            clock=outfit.clock,
+            sheets=shelf.choices(),
+        )
+        if listener is not None:
+            keeper.subscribe(listener)
+        keeper.start()
+        try:
+            yield keeper
+        finally:
+            keeper.stop()
+    finally:
+        lock.release()
+
+
+def _open_watch(
+    outfit: Outfit, folder: StudioFolder, shelf: SheetShelf, tell: Callable[[Happening], None]
+) -> Watchkeeping:
+    store = outfit.open_store(folder.database)
+    watch = Watchkeeping(
+        log=store.log,
+        records=store.records,
+        shelf=shelf,
+        clock_text=clock_text,
+        local_date=local_date,
+        began_ms=outfit.clock.utc_ms(),
+        tell=tell,
+        shut=store.close,
+    )
+    watch.open()
+    return watch

@@ -32,9 +32,9 @@ class SimulatedStudio:
     room: SimulatedRoom
     clock: Clock
 
-    def source(self) -> Reader:
-        """Return a reader on the simulated board."""
-        port = SimulatedPort(clock=self.clock, room=self.room)
+    def source(self, fan_spell_s: tuple[float, float] | None = None) -> Reader:
+        """Return a reader on the simulated board; a fan runs between these seconds from now."""
+        port = SimulatedPort(clock=self.clock, room=self.room, fan_spell_s=fan_spell_s)
         return Reader(clock=self.clock, wanted=SIMULATED_NAME, open_port=port.open, list_ports=lambda: ())
 
     def past(self, start_ms: int, end_ms: int, step_s: float) -> Iterator[Reading]:

@@ -121,10 +121,10 @@ def read_data(line: WireLine, time_ms: int, units: Mapping[str, str] = _USUAL_UN
     """Return the reading that the data `line` carries, stamped `time_ms` (UTC ms).
 
     `units` maps keys to unit names; a key that is not in it has its usual unit. Each channel ends as a value inside
-    `LIMITS`, or as None with a fault: the board's own code, or ``range``, ``unit`` or ``twice``. Keys that are not known
-    here are left in the line.
+    `LIMITS`, or as None with a fault: the board's own code, or ``range``, ``unit`` or ``twice``. Keys that are not
+    known here are left in the line.
     """
-    values: dict[str, float] = {}
+    values: dict[Channel, float] = {}
     faults: list[ChannelFault] = []
     for key, text in line.fields.items():
         if key not in _MEASURES:
@@ -132,7 +132,7 @@ def read_data(line: WireLine, time_ms: int, units: Mapping[str, str] = _USUAL_UN
         measure = _MEASURES[key].get(units.get(key) or _USUAL_UNITS[key])
         if measure is None:
             faults.append(ChannelFault(channel=_USUAL_CHANNELS[key], code=FAULT_UNIT))
-        elif measure.channel.value in values:
+        elif measure.channel in values:
             faults.append(ChannelFault(channel=measure.channel, code=FAULT_TWICE))
         elif text.startswith("!"):
             faults.append(ChannelFault(channel=measure.channel, code=text[1:]))
@@ -141,8 +141,18 @@ def read_data(line: WireLine, time_ms: int, units: Mapping[str, str] = _USUAL_UN
             if value is None:
                 faults.append(ChannelFault(channel=measure.channel, code=FAULT_RANGE))
             else:
-                values[measure.channel.value] = value
-    return Reading(time_ms=time_ms, faults=tuple(faults), **values)
+                values[measure.channel] = value
+    return Reading(
+        time_ms=time_ms,
+        temperature_C=values.get(Channel.TEMPERATURE),
+        humidity_pct=values.get(Channel.HUMIDITY),
+        air_speed_m_s=values.get(Channel.AIR_SPEED),
+        air_signal_mV=values.get(Channel.AIR_SIGNAL),
+        surface_C=values.get(Channel.SURFACE),
+        pressure_Pa=values.get(Channel.PRESSURE),
+        particles_per_m3_5um=values.get(Channel.PARTICLES),
+        faults=tuple(faults),
+    )
 
 
 def read_error(line: WireLine, time_ms: int, units: Mapping[str, str]) -> Reading:

@@ -90,18 +90,18 @@ def encode(kind: Kind, fields: Mapping[str, str]) -> bytes:
     """
     body = " ".join([kind.value, *(f"{key}={value}" for key, value in fields.items())]).encode()
     line = b"$%b*%04X\r\n" % (body, checksum(body))
-    if isinstance(read_line(line[:-1]), WireFault):
-        raise ValueError(f"{line!r} is no line of the wire format.")
-    return line
+    if isinstance(read_line(line[:-1]), WireLine):
+        return line
+    raise ValueError(f"{line!r} is no line of the wire format.")
 
 
 def read_line(raw: bytes) -> WireLine | WireFault:
     """Judge one stretch that was ended by LF; `raw` is without the LF, and not empty."""
     if len(raw) >= LONGEST_LINE:
         return _too_long(raw)
-    if raw[0] != 0x24:
+    if not raw.startswith(b"$"):
         return WireFault("The bytes do not begin with $: noise between lines.", raw)
-    line = raw[:-1] if raw[-1] == 0x0D else raw
+    line = raw.removesuffix(b"\r")
     body, check = line[1:-5], line[-5:]
     if check != b"*%04X" % crc_hqx(body, CRC_START):
         return WireFault(f"The checksum {checksum(body):04X} was expected: bytes were changed or lost.", raw)
@@ -110,7 +110,7 @@ def read_line(raw: bytes) -> WireLine | WireFault:
         return WireFault("The checksum is right, but the line does not follow the wire format.", raw)
     parts = body.decode("ascii").replace("=", " ").split(" ")
     keys = parts[1::2]
-    fields = dict(zip(keys, parts[2::2], strict=True))
+    fields = dict(zip(keys, parts[2::2]))  # noqa: B905 - the shape says that they pair, and this is the hot path
     if len(fields) != len(keys):
         return WireFault("The checksum is right, but a key occurs twice in the line.", raw)
     return WireLine(kind, fields)

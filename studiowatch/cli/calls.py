@@ -32,9 +32,7 @@ def _watching(calls: argparse._SubParsersAction[argparse.ArgumentParser]) -> Non
     replay = calls.add_parser("replay", help="run the whole watch over a room log, faster than life")
     replay.add_argument("room", type=Path, metavar="ROOM.csv")
     replay.add_argument("--studio", type=Path, required=True, metavar="STUDIO.toml")
-    replay.add_argument(
-        "--columns", help="name=header pairs for logs of other loggers: temperature_C=Temp,time=When"
-    )
+    replay.add_argument("--columns", help="name=header pairs for logs of other loggers: temperature_C=Temp,time=When")
     replay.add_argument("--json", action="store_true", help="one JSON object a line")
 
 

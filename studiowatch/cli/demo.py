@@ -11,6 +11,7 @@ from studiowatch.service.session import watching
 from studiowatch.store.folder import StudioFolder, Watching
 
 TITLE = "a made-up studio"
+FAN_SPELL_S = (40.0, 240.0)  # s after the start: long enough to be seen, and to see it end
 
 
 def run(call: argparse.Namespace, outfit: Outfit) -> int:
@@ -29,7 +30,7 @@ def run(call: argparse.Namespace, outfit: Outfit) -> int:
         store.close()
     finally:
         lock.release()
-    source = room.source()
+    source = room.source(FAN_SPELL_S)
     if call.headless:
         return watch.run(outfit, folder, source, call.seconds)
     with watching(outfit, folder, source) as keeper:

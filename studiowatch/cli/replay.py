@@ -6,33 +6,50 @@ import argparse
 import json
 
 from studiowatch.cli import inputs
-from studiowatch.cli.answers import DONE
-from studiowatch.service.happenings import Happening
-from studiowatch.service.local_time import clock_text, local_date
+from studiowatch.cli.answers import DONE, complain
+from studiowatch.coats.data_sheet import Kind
+from studiowatch.service.happenings import Happening, WarningHappened
+from studiowatch.service.local_time import clock_text, local_date, seconds_text
 from studiowatch.service.replaying import replay
 from studiowatch.service.sheet_shelf import SheetShelf
+
+
+class JsonPrinter:
+    """Prints one JSON object a line; a warning again only when its state or level is another."""
+
+    def __init__(self) -> None:
+        self._told: dict[str, tuple[object, ...]] = {}
+
+    def show(self, happening: Happening) -> None:
+        """Print what happened."""
+        if isinstance(happening, WarningHappened):
+            warning = happening.warning
+            stands = (warning.state, warning.level)
+            if self._told.get(warning.key) == stands:
+                return
+            self._told[warning.key] = stands
+        print(json.dumps(happening.document(), ensure_ascii=False), flush=True)
 
 
 def run(call: argparse.Namespace, shelf: SheetShelf) -> int:
     """Answer the call."""
     log = inputs.room_log(call.room, call.columns)
     pieces, shelf = inputs.studio(call.studio, shelf)
+    for name, sheet in shelf.sheets.items():
+        if sheet.kind is Kind.SOLVENTBORNE and any(coat.sheet == name for piece in pieces for coat in piece.coats):
+            complain(f"{sheet.title} is solvent-borne: how it dries is not modelled, so those coats are not watched.")
     replay(
         log.readings(),
         pieces,
         shelf=shelf,
-        tell=_print_json if call.json else print_line,
+        tell=JsonPrinter().show if call.json else print_line,
         clock_text=clock_text,
         local_date=local_date,
     )
     return DONE
 
 
-def _print_json(happening: Happening) -> None:
-    print(json.dumps(happening.document(), ensure_ascii=False), flush=True)
-
-
 def print_line(happening: Happening) -> None:
     """Print what happened for people."""
-    when = f"{local_date(happening.time_ms)} {clock_text(happening.time_ms)}"
+    when = f"{local_date(happening.time_ms)} {seconds_text(happening.time_ms)}"
     print(f"{when}  {happening.line()}", flush=True)

@@ -8,7 +8,7 @@ from types import FrameType
 
 from studiowatch.cli.answers import DONE
 from studiowatch.cli.replay import print_line
-from studiowatch.service.local_time import clock_text, local_date
+from studiowatch.service.local_time import clock_text, local_date, seconds_text
 from studiowatch.service.outfit import Outfit
 from studiowatch.service.ports import BoardSource
 from studiowatch.service.session import watching
@@ -31,7 +31,7 @@ class Printer:
         """Print what is due of a snapshot; called on the keeper's thread."""
         trouble = snapshot.store_trouble or snapshot.board.trouble
         if trouble and trouble != self._trouble:
-            print(f"{clock_text(snapshot.time_ms)}  {trouble}", flush=True)
+            print(f"{seconds_text(snapshot.time_ms)}  {trouble}", flush=True)
         self._trouble = trouble
         if snapshot.board.last_ms is None:
             return
@@ -50,7 +50,7 @@ def _room_line(room: RoomView, snapshot: Snapshot) -> str:
         _figure(room.humidity_pct, "{:.0f} %"),
         _figure(room.air_speed_m_s, "{:.2f} m/s") if room.air_signal_mV is None else f"air {room.movement.value}",
     )
-    return f"{clock_text(snapshot.time_ms)}  {'  '.join(figures)}  {snapshot.sentence.headline}"
+    return f"{seconds_text(snapshot.time_ms)}  {'  '.join(figures)}  {snapshot.sentence.headline}"
 
 
 def _figure(value: float | None, form: str) -> str:

@@ -10,6 +10,11 @@ def clock_text(time_ms: int) -> str:
     return datetime.fromtimestamp(time_ms / 1000).astimezone().strftime("%H:%M")
 
 
+def seconds_text(time_ms: int) -> str:
+    """Return the time of day in her zone to the second, "14:07:05"."""
+    return datetime.fromtimestamp(time_ms / 1000).astimezone().strftime("%H:%M:%S")
+
+
 def local_date(time_ms: int) -> date:
     """Return her calendar day."""
     return datetime.fromtimestamp(time_ms / 1000).astimezone().date()

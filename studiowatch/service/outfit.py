@@ -24,8 +24,8 @@ class OpenStore:
 class MadeUpRoom(Protocol):
     """The simulated board, and what it would have sent before now."""
 
-    def source(self) -> BoardSource:
-        """Return the board as a source of events."""
+    def source(self, fan_spell_s: tuple[float, float] | None = None) -> BoardSource:
+        """Return the board as a source of events; a fan runs between these seconds from now."""
         ...
 
     def past(self, start_ms: int, end_ms: int, step_s: float) -> Iterator[Reading]:

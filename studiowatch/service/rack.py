@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field, replace
 
 from studiowatch.coats.anchoring import NotModelled
+from studiowatch.coats.data_sheet import Kind
 from studiowatch.physics.air import Air
 from studiowatch.service.coat_run import CoatRun
 from studiowatch.service.happenings import StageHappened
@@ -61,6 +62,7 @@ class Rack:
             sheets=frozenset(self.shelf.sheets),
             now_ms=now_ms,
             new_key=lambda: uuid.uuid4().hex,
+            unmodelled=frozenset(name for name, sheet in self.shelf.sheets.items() if sheet.kind is Kind.SOLVENTBORNE),
         )
         changed = carry_out(command, bench)
         for piece in (changed.piece, *changed.moved):

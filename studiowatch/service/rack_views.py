@@ -7,7 +7,7 @@ from datetime import date
 
 from studiowatch.coats.data_sheet import DataSheet, Kind
 from studiowatch.coats.readiness import ready_by_s
-from studiowatch.coats.stages import Stage, Surface
+from studiowatch.coats.stages import Stage
 from studiowatch.room.limits import humidity_limit
 from studiowatch.service.coat_run import CoatRun
 from studiowatch.service.prompt_desk import Tended
@@ -109,7 +109,6 @@ def _coat_view(piece: Piece, coat: Coat, label: str, sheet: DataSheet, run: Coat
     dry_um = wet_um * sheet.volume_solids / (1.0 + coat.thinned_pct / 100.0)
     sheen = sheet.sheen.value if sheet.sheen else ""
     if run is None:
-        surface = None if coat.laid_ms is None else Surface.DRY
         return CoatView(
             key=coat.key,
             sheet=coat.sheet,
@@ -117,7 +116,7 @@ def _coat_view(piece: Piece, coat: Coat, label: str, sheet: DataSheet, run: Coat
             sheen=sheen,
             clear_film=sheet.clear_film,
             laid_ms=coat.laid_ms,
-            surface=surface,
+            surface=None,
             milky=False,
             wet_um=wet_um,
             dry_um=dry_um,

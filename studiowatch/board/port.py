@@ -1,0 +1,183 @@
+"""Ports: bytes in and out of one device, and which devices are there. The only file that knows the serial library."""
+
+from __future__ import annotations
+
+import errno
+import sys
+from collections.abc import Iterator
+from contextlib import contextmanager, suppress
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Protocol
+
+import serial
+from serial.tools import list_ports
+
+BAUD = 9600  # 8N1: the wire format
+READ_TIMEOUT_S = 1.0  # longest that a read holds the reader's thread
+WRITE_TIMEOUT_S = 1.0  # a board that takes no bytes is treated as gone
+
+_ABSENT = {errno.ENOENT, errno.ENODEV, errno.ENXIO, errno.EIO}
+_TAKEN = {errno.EBUSY, errno.EAGAIN, errno.EWOULDBLOCK}
+
+
+class PortFault(Exception):  # noqa: N818 - named for what it is: a fault outside the program
+    """A fault outside the program, as one sentence for her.
+
+    ::
+
+        PortFault
+        ├── PortGone      the device is not there, or vanished while it was read
+        └── PortRefused   the device is there, but may not be opened
+    """
+
+
+class PortGone(PortFault):
+    """The device is not there, or vanished while it was read."""
+
+
+class PortRefused(PortFault):
+    """The device is there but may not be opened: no permission, in use, or not a serial port."""
+
+
+class BytePort(Protocol):
+    """An open port. One thread reads; `cancel` may come from another."""
+
+    def read_some(self, timeout_s: float) -> bytes:
+        """Return what is there, waiting at most `timeout_s` for a first byte; empty if none came.
+
+        Raises
+        ------
+        PortGone
+            If the device vanished.
+        """
+        ...
+
+    def write(self, data: bytes) -> None:
+        """Send `data`. Raises `PortGone` if the device vanished or takes nothing."""
+        ...
+
+    def cancel(self) -> None:
+        """End a waiting `read_some` early."""
+        ...
+
+    def close(self) -> None:
+        """Let go of the device."""
+        ...
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PortSeen:
+    """A port that the computer offers. Without USB, `vid`, `pid` and `serial` are None.
+
+    Attributes
+    ----------
+    name : str
+        What opens it: ``/dev/ttyACM0``, ``COM3``.
+    vid, pid : int or None
+        USB vendor and product number.
+    serial : str or None
+        USB serial number.
+    """
+
+    name: str
+    description: str = ""
+    vid: int | None = None
+    pid: int | None = None
+    serial: str | None = None
+
+    def is_same_board(self, other: PortSeen) -> bool:
+        """Tell whether both are one board, under whatever names: by USB numbers if both have them, else by name."""
+        if self.vid is None or other.vid is None:
+            return self.name == other.name
+        return (self.vid, self.pid, self.serial) == (other.vid, other.pid, other.serial)
+
+
+def ports() -> list[PortSeen]:
+    """Return the ports that the computer offers now, by name. May take seconds on some machines."""
+    seen = [
+        PortSeen(
+            name=port.device,
+            description=port.description or "",
+            vid=port.vid,
+            pid=port.pid,
+            serial=port.serial_number,
+        )
+        for port in list_ports.comports()
+    ]
+    return sorted(seen, key=lambda port: port.name)
+
+
+class SerialPort:
+    """A serial device, opened for this program alone. Meets `BytePort`.
+
+    Raises
+    ------
+    PortGone
+        If there is no such device.
+    PortRefused
+        If it may not be opened.
+    """
+
+    def __init__(self, name: str) -> None:
+        self._name = name
+        try:
+            self._device = serial.Serial(
+                name, BAUD, timeout=READ_TIMEOUT_S, write_timeout=WRITE_TIMEOUT_S, exclusive=True
+            )
+        except (OSError, ValueError) as fault:
+            raise _opening_fault(name, fault) from fault
+
+    def read_some(self, timeout_s: float) -> bytes:
+        """Return what is there, waiting at most `timeout_s` for a first byte. Raises `PortGone`."""
+        with self._gone_if_it_fails():
+            if self._device.timeout != timeout_s:
+                self._device.timeout = timeout_s
+            first = self._device.read(1)  # empty after a cancel too, though bytes may be there
+            return first + self._device.read(self._device.in_waiting)
+
+    def write(self, data: bytes) -> None:
+        """Send `data`. Raises `PortGone`."""
+        with self._gone_if_it_fails():
+            self._device.write(data)
+
+    def cancel(self) -> None:
+        """End a waiting read early."""
+        with suppress(OSError, TypeError):  # the device went or was closed in between: nothing waits any more
+            self._device.cancel_read()
+
+    def close(self) -> None:
+        """Let go of the device."""
+        self._device.close()
+
+    @contextmanager
+    def _gone_if_it_fails(self) -> Iterator[None]:
+        """Turn what a vanished device raises into `PortGone`; TypeError comes from a device closed while it is read."""
+        try:
+            yield
+        except (OSError, TypeError) as fault:
+            raise PortGone(f"The board on {self._name} vanished: push its USB plug home.") from fault
+
+
+def _opening_fault(name: str, fault: OSError | ValueError) -> PortFault:
+    number = getattr(fault, "errno", None)
+    text = str(fault)
+    if number in _ABSENT or "FileNotFoundError" in text:
+        return PortGone(f"There is no port {name}: plug the board in, or choose another port.")
+    if number in _TAKEN or (sys.platform == "win32" and "PermissionError" in text):
+        return PortRefused(f"The port {name} is in use by another program: close that program.")
+    if number in {errno.EACCES, errno.EPERM}:
+        return PortRefused(_permission_sentence(name))
+    return PortRefused(f"The port {name} cannot be opened as a serial port: choose another port.")
+
+
+def _permission_sentence(name: str) -> str:
+    """Return who may open the port and how to become one of them."""
+    try:
+        group = Path(name).group()
+    except (OSError, KeyError, NotImplementedError):
+        return f"You may not open the port {name}: ask whoever looks after this computer for permission."
+    return (
+        f"You may not open the port {name}: join its group {group} (sudo usermod -aG {group} $USER), "
+        "then log out and in again."
+    )

@@ -1,0 +1,109 @@
+import errno
+import os
+from collections.abc import Callable
+from pathlib import Path
+from typing import Any
+
+import pytest
+import serial
+
+from studiowatch.board.port import PortGone, PortRefused, PortSeen, SerialPort, ports
+
+
+def test_that_a_port_given_by_hand_is_read_and_written(make_device: Callable[[], Any]) -> None:
+    device = make_device()
+    port = SerialPort(device.path)
+    try:
+        device.send(b"$D t=21.4")
+        data = b""
+        while len(data) < 9:
+            data += port.read_some(5.0)
+        assert data == b"$D t=21.4"
+        assert port.read_some(0.0) == b""
+        port.write(b"?")
+        assert device.receive() == b"?"
+    finally:
+        port.close()
+
+
+def test_that_a_port_that_is_not_there_is_one_sentence(tmp_path: Path) -> None:
+    with pytest.raises(PortGone, match=r"^There is no port .*: plug the board in, or choose another port\.$"):
+        SerialPort(str(tmp_path / "ttyNONE"))
+
+
+def test_that_a_file_that_is_no_serial_port_is_one_sentence(tmp_path: Path) -> None:
+    plain = tmp_path / "plain"
+    plain.write_bytes(b"")
+    with pytest.raises(PortRefused, match=r"cannot be opened as a serial port: choose another port\.$"):
+        SerialPort(str(plain))
+
+
+def test_that_a_port_is_opened_for_one_reader_alone(make_device: Callable[[], Any]) -> None:
+    device = make_device()
+    port = SerialPort(device.path)
+    try:
+        with pytest.raises(PortRefused, match="in use by another program"):
+            SerialPort(device.path)
+    finally:
+        port.close()
+
+
+def test_that_permission_denied_names_the_group_to_join(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:
+    device = tmp_path / "ttyACM0"
+    device.write_bytes(b"")
+
+    def refuse(*_: object, **__: object) -> None:
+        raise serial.SerialException(errno.EACCES, "could not open port: permission denied")
+
+    monkeypatch.setattr(serial, "Serial", refuse)
+    with pytest.raises(PortRefused, match=rf"sudo usermod -aG {device.group()} \$USER"):
+        SerialPort(str(device))
+
+
+def test_that_a_vanished_device_is_gone(make_device: Callable[[], Any]) -> None:
+    device = make_device()
+    port = SerialPort(device.path)
+    device.vanish()
+    with pytest.raises(PortGone, match="vanished"):
+        port.read_some(5.0)
+    port.cancel()
+    port.close()
+
+
+def test_that_a_port_closed_while_it_is_read_is_gone(make_device: Callable[[], Any]) -> None:
+    port = SerialPort(make_device().path)
+    port.close()
+    port.cancel()
+    with pytest.raises(PortGone):
+        port.read_some(1.0)
+    with pytest.raises(PortGone):
+        port.write(b"?")
+
+
+@pytest.mark.parametrize("fault", [OSError(errno.EIO, "gone"), TypeError("closed"), serial.SerialException("lost")])
+def test_that_every_way_of_vanishing_is_one_exception(
+    make_device: Callable[[], Any], monkeypatch: pytest.MonkeyPatch, fault: Exception
+) -> None:
+    port = SerialPort(make_device().path)
+
+    def fail(_: int) -> bytes:
+        raise fault
+
+    monkeypatch.setattr(port._device, "read", fail)
+    with pytest.raises(PortGone):
+        port.read_some(1.0)
+    port.close()
+
+
+def test_that_a_board_is_known_by_its_usb_numbers_not_its_name() -> None:
+    board = PortSeen(name="/dev/ttyACM0", vid=0x2341, pid=0x43, serial="A1")
+    assert board.is_same_board(PortSeen(name="/dev/ttyACM1", vid=0x2341, pid=0x43, serial="A1"))
+    assert not board.is_same_board(PortSeen(name="/dev/ttyACM0", vid=0x2341, pid=0x43, serial="B2"))
+    assert board.is_same_board(PortSeen(name="/dev/ttyACM0"))
+    assert not PortSeen(name="/dev/ttyS0").is_same_board(PortSeen(name="/dev/ttyS1"))
+
+
+def test_that_the_ports_are_listed_by_name() -> None:
+    seen = ports()
+    assert seen == sorted(seen, key=lambda port: port.name)
+    assert all(port.name and os.path.isabs(port.name) for port in seen if os.name == "posix")  # noqa: PTH117

@@ -1,0 +1,105 @@
+import pytest
+
+from studiowatch.board.sequence import Sequence, Step, follow
+from studiowatch.board.wire import Kind, WireLine
+
+DAY_MS = 86_400_000
+
+
+def data(n: int, u: int) -> WireLine:
+    return WireLine(Kind.DATA, {"n": str(n), "u": str(u)})
+
+
+def hello(b: int, board_id: str = "8DF9E785") -> WireLine:
+    return WireLine(Kind.HELLO, {"id": board_id, "b": str(b)})
+
+
+def steps(*lines: WireLine) -> list[Step]:
+    seen, told = Sequence(), []
+    for line in lines:
+        seen, step = follow(seen, line)
+        told.append(step)
+    return told
+
+
+QUIET = Step()
+RESET = Step(reset=True)
+
+
+def test_that_lines_in_order_tell_nothing() -> None:
+    assert steps(hello(1), data(0, 194), data(1, 1194), data(2, 2194)) == [QUIET] * 4
+
+
+def test_that_a_gap_in_the_numbers_is_lost_lines() -> None:
+    # the data lines of the vectors: 0, 3, 41 and the error line 42
+    error = WireLine(Kind.ERROR, {"n": "42", "u": "42003", "c": "bus"})
+    told = steps(data(0, 194), data(3, 3076), data(41, 41003), error)
+    assert [step.lost for step in told] == [0, 2, 37, 0]
+
+
+def test_that_lines_before_the_first_one_heard_are_not_lost() -> None:
+    assert steps(data(5000, 5_000_000)) == [QUIET]
+
+
+@pytest.mark.parametrize(
+    ("before", "after"),
+    [
+        (data(41, 41_003), data(0, 194)),
+        (data(41, 41_003), data(0, 60_000)),
+        (data(0, 1_000), data(0, 194)),
+        (data(0, 1_000), data(1, 194)),
+        (data(40 * 86_400, 40 * DAY_MS), data(0, 194)),
+    ],
+)
+def test_that_a_falling_number_or_uptime_is_a_restart(before: WireLine, after: WireLine) -> None:
+    assert steps(before, after)[1].reset
+
+
+def test_that_lines_of_the_new_start_that_never_came_are_lost() -> None:
+    assert steps(data(41, 41_003), data(3, 3_194))[1] == Step(lost=3, reset=True)
+
+
+def test_that_a_changed_boot_count_is_one_restart_with_the_lines_after_it() -> None:
+    assert steps(hello(1), data(41, 41_003), hello(2), data(0, 194), data(1, 1_194)) == [
+        QUIET,
+        QUIET,
+        RESET,
+        QUIET,
+        QUIET,
+    ]
+
+
+def test_that_a_restart_is_counted_once_if_its_hello_comes_late() -> None:
+    assert steps(hello(1), data(41, 41_003), data(0, 194), hello(2)) == [QUIET, QUIET, RESET, QUIET]
+
+
+def test_that_a_number_that_fell_short_after_the_hello_is_lost_lines() -> None:
+    assert steps(hello(1), data(41, 41_003), hello(2), data(2, 2_194))[3] == Step(lost=2)
+
+
+def test_that_another_board_is_a_restart() -> None:
+    assert steps(hello(1), hello(1, "00C0FFEE"))[1] == RESET
+
+
+def test_that_a_repeated_hello_is_no_restart() -> None:
+    assert steps(hello(1), hello(1)) == [QUIET, QUIET]
+
+
+def test_that_the_uptime_may_wrap() -> None:
+    wrap = 2**32
+    assert steps(data(4_294_967, wrap - 500), data(4_294_968, 500)) == [QUIET, QUIET]
+
+
+def test_that_lines_lost_over_the_wrap_are_lost_lines() -> None:
+    assert steps(data(4_294_967, 2**32 - 500), data(4_294_977, 9_500))[1] == Step(lost=9)
+
+
+def test_that_a_line_without_numbers_tells_nothing() -> None:
+    bare = WireLine(Kind.DATA, {"t": "21.4"})
+    assert steps(data(0, 194), bare, data(1, 1_194)) == [QUIET] * 3
+    assert steps(WireLine(Kind.HELLO, {"v": "1"})) == [QUIET]
+
+
+@pytest.mark.parametrize("n", ["-1", "1.5", "!nak"])
+def test_that_a_number_that_is_no_count_is_passed_over(n: str) -> None:
+    assert steps(data(0, 194), WireLine(Kind.DATA, {"n": n}), data(1, 1_194)) == [QUIET] * 3

@@ -1,0 +1,211 @@
+import re
+from collections.abc import Mapping
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from studiowatch.board.wire import Kind, LineParser, WireFault, WireLine, checksum, encode, read_line
+
+Found = list[WireLine | WireFault]
+
+
+def crc_by_the_bit(data: bytes) -> int:
+    """CRC-16/CCITT-FALSE as its catalogue entry defines it: width 16, poly 0x1021, init 0xFFFF, nothing reflected."""
+    register = 0xFFFF
+    for byte in data:
+        register ^= byte << 8
+        for _ in range(8):
+            register = (register << 1 ^ 0x1021 if register & 0x8000 else register << 1) & 0xFFFF
+    return register
+
+
+def parsed(data: bytes, *, portion: int | None = None) -> Found:
+    parser = LineParser()
+    step = portion or max(len(data), 1)
+    return [found for at in range(0, len(data), step) for found in parser.feed(data[at : at + step])]
+
+
+def stretches(data: bytes) -> list[bytes]:
+    """Return what must be accounted for: what LF or the next "$" ends, unless empty. `data` ends with LF."""
+    return [part for part in re.split(rb"\n|(?=\$)", data) if part not in {b"", b"\r"}]
+
+
+# pieces of lines, so that arbitrary bytes come near the grammar often
+line_pieces = st.sampled_from(
+    [
+        b"$",
+        b"\n",
+        b"\r\n",
+        b"*",
+        b" ",
+        b"D",
+        b"H",
+        b"t=",
+        b"1.5",
+        b"!nak",
+        b"$D t=1*",
+        b"x" * 90,
+        b"$D n=0 u=194 t=21.40 h=48.00 a=596.9 s=5001*5962\r\n",
+        b"$E n=42 u=42003 c=bus m=no_pull_up*3E38\n",
+    ]
+)
+noise = st.lists(st.one_of(st.binary(max_size=8), line_pieces), max_size=30).map(b"".join)
+
+
+@pytest.mark.parametrize(
+    ("data", "crc"),
+    [
+        # check value of CRC-16/CCITT-FALSE (CRC-16/IBM-3740) in the published catalogue of CRC algorithms
+        (b"123456789", 0x29B1),
+        # the initial value, by definition of a CRC without final exclusive-or
+        (b"", 0xFFFF),
+    ],
+)
+def test_that_the_checksum_has_its_published_check_value(data: bytes, crc: int) -> None:
+    assert checksum(data) == crc
+    assert crc_by_the_bit(data) == crc
+
+
+@given(st.binary(max_size=200))
+def test_that_the_checksum_is_the_published_polynomial(data: bytes) -> None:
+    assert checksum(data) == crc_by_the_bit(data)
+
+
+def test_that_the_vectors_carry_the_checksum_of_the_published_algorithm(vectors: Mapping) -> None:
+    for vector in vectors["crc"]:
+        assert f"{crc_by_the_bit(vector['bytes'].encode('latin-1')):04X}" == vector["crc"]
+    for vector in vectors["accepted"]:
+        body, _, check = vector["line"].strip()[1:].rpartition("*")
+        assert f"{crc_by_the_bit(body.encode('latin-1')):04X}" == check
+
+
+@pytest.mark.parametrize("portion", [None, 1, 2, 7, 64])
+@pytest.mark.parametrize("junk", [b"", b"junk", b"$", b"$D n=1", b"\x00\xff\r"])
+def test_that_each_vector_is_accepted_in_any_portions_whatever_follows(
+    vectors: Mapping, portion: int | None, junk: bytes
+) -> None:
+    for vector in vectors["accepted"]:
+        found = parsed(vector["line"].encode("latin-1") + junk, portion=portion)
+        assert found == [WireLine(Kind(vector["kind"]), vector["fields"])]
+
+
+@pytest.mark.parametrize("portion", [None, 1, 7])
+def test_that_each_faulty_vector_is_one_fault_and_the_next_line_is_read(vectors: Mapping, portion: int | None) -> None:
+    good = vectors["accepted"][1]
+    for vector in vectors["faulty"]:
+        found = parsed((vector["line"] + good["line"]).encode("latin-1"), portion=portion)
+        assert [type(one) for one in found] == [WireFault, WireLine], vector["why"]
+
+
+@pytest.mark.parametrize("ending", [b"\n", b"\r\n"])
+def test_that_the_carriage_return_may_be_left_out(vectors: Mapping, ending: bytes) -> None:
+    for vector in vectors["accepted"]:
+        assert isinstance(parsed(vector["line"].strip().encode() + ending)[0], WireLine)
+
+
+@pytest.mark.parametrize(("length", "kind"), [(160, WireLine), (161, WireFault)])
+@pytest.mark.parametrize("portion", [None, 1])
+def test_that_a_line_may_have_160_bytes(length: int, kind: type, portion: int | None) -> None:
+    body = b"H fw=" + b"x" * (length - len("$H fw=*1234\r\n"))
+    line = b"$%b*%04X\r\n" % (body, crc_by_the_bit(body))
+    assert len(line) == length
+    assert [type(found) for found in parsed(line, portion=portion)] == [kind]
+
+
+@pytest.mark.parametrize("portion", [None, 1, 50])
+def test_that_an_over_long_line_is_one_fault_and_is_skipped_to_its_end(vectors: Mapping, portion: int | None) -> None:
+    good = vectors["accepted"][1]["line"].encode()
+    found = parsed(b"$D " + b"x" * 5000 + b"\n" + good, portion=portion)
+    assert [type(one) for one in found] == [WireFault, WireLine]
+    assert "160 bytes" in found[0].reason
+
+
+def test_that_the_parser_never_holds_more_than_a_line_back() -> None:
+    parser = LineParser()
+    for _ in range(1000):
+        parser.feed(b"\x55" * 1000)
+    assert len(parser._pending) <= 160
+
+
+def test_that_a_half_line_at_the_opening_is_passed_over_uncounted(vectors: Mapping) -> None:
+    good = vectors["accepted"][1]["line"].encode()
+    for cut in range(1, len(good)):
+        found = LineParser(mid_line=True).feed(good[cut:] + good)
+        assert [type(one) for one in found] == [WireLine], cut
+
+
+def test_that_a_whole_line_at_the_opening_is_kept(vectors: Mapping) -> None:
+    good = vectors["accepted"][1]["line"].encode()
+    assert isinstance(LineParser(mid_line=True).feed(good)[0], WireLine)
+
+
+@given(noise)
+def test_that_any_bytes_give_lines_or_counted_faults(data: bytes) -> None:
+    data += b"\n"
+    found = parsed(data)
+    assert len(found) == len(stretches(data))
+    for one in found:
+        if isinstance(one, WireFault):
+            assert one.quoted().isprintable()
+            assert one.reason.endswith(".")
+
+
+@given(noise, st.lists(st.integers(1, 40), min_size=1, max_size=20))
+def test_that_the_portions_make_no_difference(data: bytes, portions: list[int]) -> None:
+    parser, at, found = LineParser(), 0, []
+    while at < len(data):
+        size = portions[at % len(portions)]
+        found += parser.feed(data[at : at + size])
+        at += size
+    assert found == parsed(data) == parsed(data, portion=1)
+
+
+@given(noise)
+def test_that_an_accepted_line_has_only_finite_numbers_and_codes(data: bytes) -> None:
+    for found in parsed(data + b"\n"):
+        if isinstance(found, WireLine) and found.kind is Kind.DATA:
+            assert all(re.fullmatch(r"-?\d+(\.\d+)?|![\w-]+", value, re.ASCII) for value in found.fields.values())
+
+
+def contents(found: Found) -> list[WireLine]:
+    return [one for one in found if isinstance(one, WireLine)]
+
+
+def test_that_no_single_flipped_bit_yields_a_wrong_line(vectors: Mapping) -> None:
+    for vector in vectors["accepted"]:
+        line = vector["line"].encode()
+        for bit in range(8 * len(line)):
+            changed = bytearray(line)
+            changed[bit // 8] ^= 1 << bit % 8
+            assert contents(parsed(bytes(changed) + b"\n")) in ([], contents(parsed(line))), bytes(changed)
+
+
+def test_that_no_single_dropped_byte_yields_a_wrong_line(vectors: Mapping) -> None:
+    lines = [vector["line"].encode() for vector in vectors["accepted"]]
+    for line, following in zip(lines, [*lines[1:], lines[0]], strict=True):
+        right = contents(parsed(line + following))
+        for at in range(len(line)):
+            assert contents(parsed(line[:at] + line[at + 1 :] + following)) in (right, right[1:]), at
+
+
+keys = st.from_regex(r"[a-z][a-z0-9]{0,7}", fullmatch=True)
+numbers = st.from_regex(r"-?[0-9]{1,6}(\.[0-9]{1,4})?", fullmatch=True)
+
+
+@given(st.dictionaries(keys, numbers, min_size=1, max_size=6))
+def test_that_what_is_written_is_read_back(fields: dict[str, str]) -> None:
+    assert parsed(encode(Kind.DATA, fields), portion=3) == [WireLine(Kind.DATA, fields)]
+
+
+@pytest.mark.parametrize("fields", [{}, {"t": "nan"}, {"T": "1"}, {"t": "1 h=2 t=3"}, {"t": "1" * 160}])
+def test_that_no_line_outside_the_grammar_is_written(fields: dict[str, str]) -> None:
+    with pytest.raises(ValueError, match="wire format"):
+        encode(Kind.DATA, fields)
+
+
+def test_that_a_fault_quotes_the_bytes_legibly() -> None:
+    fault = read_line(b"\x00\xffT=21\x07" + b"." * 100)
+    assert isinstance(fault, WireFault)
+    assert fault.quoted().startswith(r"\x00\xffT=21\x07...")
+    assert fault.quoted().endswith("…")

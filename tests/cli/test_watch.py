@@ -1,0 +1,100 @@
+"""`demo --headless`, `record`, `boards` and `check`, on the simulated board and in folders of the test's own."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import replace
+from pathlib import Path
+
+import pytest
+
+from studiowatch.__main__ import SimulatedStudio, outfit
+from studiowatch.board.port import PortRefused, PortSeen
+from studiowatch.board.simulated import SimulatedPort
+from studiowatch.board.simulated_room import SimulatedRoom
+from studiowatch.cli.commands import run
+from studiowatch.service.clock import SystemClock
+
+from .conftest import Answer
+
+
+def test_that_the_demo_prints_readings_and_ready_times_and_leaves_her_records_alone(
+    call: Callable[..., Answer], tmp_path: Path
+) -> None:
+    answer = call("demo", "--headless", "--seconds", "3")
+    assert answer.code == 0
+    assert "°C" in answer.out
+    assert "recoat" in answer.out
+    assert not (tmp_path / "data").exists()
+    assert (tmp_path / "demo" / "studio.sqlite3").exists()
+
+
+def test_that_recording_stores_what_the_board_sent(call: Callable[..., Answer], tmp_path: Path) -> None:
+    folder = tmp_path / "mine"
+    answer = call("--folder", folder, "record", "--simulated", "--seconds", "2.5")
+    assert answer.code == 0
+    store = outfit().open_store(folder / "studio.sqlite3")
+    try:
+        assert len(store.log.between(0, 2**62)) >= 2
+    finally:
+        store.close()
+
+
+def test_that_a_database_of_another_program_is_refused_in_one_sentence_and_not_touched(
+    call: Callable[..., Answer], tmp_path: Path
+) -> None:
+    folder = tmp_path / "mine"
+    folder.mkdir()
+    (folder / "studio.sqlite3").write_bytes(b"a shopping list, not a database" * 40)
+    before = (folder / "studio.sqlite3").read_bytes()
+    answer = call("--folder", folder, "record", "--simulated", "--seconds", "1")
+    assert answer.code == 1
+    assert "not a database" in answer.err
+    assert (folder / "studio.sqlite3").read_bytes() == before
+
+
+def boards(capsys: pytest.CaptureFixture[str], ports: Sequence[PortSeen], *words: str) -> Answer:
+    clock = SystemClock()
+    board = SimulatedPort(clock=clock, room=SimulatedRoom(seed=1))
+
+    def open_port(name: str) -> SimulatedPort:
+        if name == "taken":
+            raise PortRefused("The port taken is in use by another program; close that program.")
+        return board.open(name)
+
+    parts = replace(outfit(), list_ports=lambda: ports, open_port=open_port)
+    code = run(["boards", *words], parts)
+    captured = capsys.readouterr()
+    return Answer(code, captured.out, captured.err)
+
+
+def test_that_boards_tells_what_answers_where(capsys: pytest.CaptureFixture[str]) -> None:
+    answer = boards(capsys, [PortSeen(name="one"), PortSeen(name="taken")], "--json")
+    assert answer.code == 0
+    one, taken = answer.document["boards"]
+    assert (one["port"], one["format"], one["sensor"]) == ("one", "checked lines", "simulated")
+    assert taken["format"] is None
+    assert "in use" in taken["trouble"]
+
+
+def test_that_no_board_is_a_fault_to_act_on(capsys: pytest.CaptureFixture[str]) -> None:
+    answer = boards(capsys, [])
+    assert answer.code == 1
+    assert "Plug the board in" in answer.out
+
+
+def test_that_check_looks_at_all_four_and_says_what_to_do(call: Callable[..., Answer]) -> None:
+    document = call("check", "--json").document
+    assert set(document) == {"board", "database", "clock", "sound"}
+    assert document["clock"]["fine"] is True
+    assert document["database"]["fine"] is True
+
+
+def test_that_a_made_up_past_joins_the_live_board() -> None:
+    clock = SystemClock()
+    studio = SimulatedStudio(room=SimulatedRoom(seed=3), clock=clock)
+    now_ms = clock.utc_ms()
+    past = list(studio.past(now_ms - 60_000, now_ms, 10.0))
+    live = studio.room.room_at(now_ms)
+    assert past[-1].temperature_C == pytest.approx(live.temperature_C, abs=0.3)
+    assert past[-1].humidity_pct == pytest.approx(live.humidity_pct, abs=1.0)

@@ -1,0 +1,180 @@
+"""The keeper's thread over a real store: readings and commands in, snapshots out, everything on disk at the end."""
+
+from __future__ import annotations
+
+import queue
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from dataclasses import replace
+from pathlib import Path
+
+import pytest
+
+from studiowatch.__main__ import outfit as own_outfit
+from studiowatch.board.events import BoardEvent, LineCounts, PortLost, PortOpened, ReadingArrived
+from studiowatch.coats.stages import Surface
+from studiowatch.service.commands import LayCoat, RecordLook, Refused, RegisterPiece, TickPrompt
+from studiowatch.service.keeper import Keeper
+from studiowatch.service.outfit import Outfit
+from studiowatch.service.session import watching
+from studiowatch.service.snapshot import Snapshot
+from studiowatch.store.folder import FolderRefused, StudioFolder
+from studiowatch.studio.pieces import Finding
+
+from .rooms import START_MS, room
+
+WAIT_S = 20.0
+
+
+class SetClock:
+    """A clock that the test sets."""
+
+    def __init__(self) -> None:
+        self.now_ms = START_MS
+
+    def utc_ms(self) -> int:
+        return self.now_ms
+
+    def monotonic_s(self) -> float:
+        return self.now_ms / 1000
+
+
+class ScriptedBoard:
+    """A board that says what the test says."""
+
+    def __init__(self, clock: SetClock) -> None:
+        self._clock = clock
+        self._deliver: Callable[[BoardEvent], None] | None = None
+        self.stopped = False
+
+    def start(self, deliver: Callable[[BoardEvent], None]) -> None:
+        self._deliver = deliver
+
+    def stop(self) -> None:
+        self.stopped = True
+
+    def say(self, event: BoardEvent) -> None:
+        assert self._deliver is not None
+        self._deliver(event)
+
+
+class Studio:
+    """A watched studio in a folder of its own."""
+
+    def __init__(self, folder: Path) -> None:
+        self.clock = SetClock()
+        self.board = ScriptedBoard(self.clock)
+        self.outfit: Outfit = replace(own_outfit(), clock=self.clock)
+        self.folder = StudioFolder(path=folder / "studio")
+        self.seen: queue.Queue[Snapshot] = queue.Queue()
+        self.good = 0
+
+    @contextmanager
+    def watched(self) -> Iterator[Keeper]:
+        self.board = ScriptedBoard(self.clock)
+        with watching(self.outfit, self.folder, self.board, listener=self.seen.put) as keeper:
+            yield keeper
+
+    def read(self, seconds: int, *, fan: bool = False) -> None:
+        first_ms = self.clock.now_ms
+        for reading in room(seconds, fan=lambda _: fan):
+            self.clock.now_ms = first_ms + reading.time_ms - START_MS + 1000
+            self.good += 1
+            reading = replace(reading, time_ms=self.clock.now_ms)  # noqa: PLW2901
+            self.board.say(ReadingArrived(reading=reading, counts=LineCounts(good=self.good)))
+
+    def until(self, fits: Callable[[Snapshot], bool]) -> Snapshot:
+        while True:
+            snapshot = self.seen.get(timeout=WAIT_S)
+            if fits(snapshot):
+                return snapshot
+
+
+@pytest.fixture
+def studio(tmp_path: Path) -> Studio:
+    return Studio(tmp_path)
+
+
+def register(keeper: Keeper) -> str:
+    order = RegisterPiece(title="Low Tide", width_cm=40, height_cm=40, sheets=("isolation-waterborne",))
+    return keeper.submit(order).result(WAIT_S)
+
+
+def test_that_a_reading_reaches_the_snapshot_and_the_disk(studio: Studio) -> None:
+    with studio.watched():
+        studio.board.say(PortOpened(time_ms=START_MS, port="scripted"))
+        studio.read(30)
+        snapshot = studio.until(lambda snapshot: snapshot.board.counts.good == 30)
+        assert snapshot.board.connected
+        assert snapshot.room.temperature_C == pytest.approx(20.5, abs=0.2)
+        assert snapshot.room.humidity_pct == pytest.approx(50, abs=1)
+    assert studio.board.stopped
+    store = studio.outfit.open_store(studio.folder.database)
+    try:
+        assert len(store.log.between(0, studio.clock.now_ms + 1)) == 30
+    finally:
+        store.close()
+
+
+def test_that_a_laid_coat_is_wet_warned_for_and_remembered_after_a_restart(studio: Studio) -> None:
+    with studio.watched() as keeper:
+        piece_key = register(keeper)
+        studio.read(60)
+        now_ms = studio.clock.now_ms
+        coat_key = keeper.submit(
+            LayCoat(piece_key=piece_key, laid_ms=now_ms, sheet="isolation-waterborne", volume_mL=14)
+        ).result(WAIT_S)
+        studio.read(60)
+        studio.read(60, fan=True)
+        snapshot = studio.until(lambda snapshot: any(one.kind == "air-moving" for one in snapshot.warnings))
+        assert snapshot.sentence.headline == "Air is moving over a wet coat"
+        assert snapshot.pieces[0].coats[0].surface is Surface.WET
+        keeper.submit(RecordLook(coat_key=coat_key, time_ms=studio.clock.now_ms, finding=Finding.MILKY)).result(WAIT_S)
+    studio.seen = queue.Queue()
+    with studio.watched():
+        studio.read(2)
+        again = studio.until(lambda snapshot: bool(snapshot.pieces) and snapshot.board.counts.good > 0)
+        assert again.pieces[0].title == "Low Tide"
+        assert again.pieces[0].coats[0].surface is Surface.WET
+        assert again.pieces[0].coats[0].laid_ms == now_ms
+
+
+def test_that_a_refusal_reaches_the_one_who_asked_and_the_watch_goes_on(studio: Studio) -> None:
+    with studio.watched() as keeper:
+        with pytest.raises(Refused, match="width"):
+            keeper.submit(RegisterPiece(title="Low Tide", width_cm=-3, height_cm=40)).result(WAIT_S)
+        with pytest.raises(Refused, match="prompt"):
+            keeper.submit(TickPrompt(prompt_key="none")).result(WAIT_S)
+        assert register(keeper)
+
+
+def test_that_a_lost_port_is_shown_with_its_reason(studio: Studio) -> None:
+    with studio.watched():
+        studio.board.say(PortOpened(time_ms=START_MS, port="scripted"))
+        studio.board.say(PortLost(time_ms=START_MS, port="scripted", reason="The board was unplugged."))
+        snapshot = studio.until(lambda snapshot: snapshot.board.trouble != "")
+        assert not snapshot.board.connected
+        assert snapshot.board.trouble == "The board was unplugged."
+
+
+def test_that_a_second_watcher_is_refused_while_the_first_one_watches(studio: Studio) -> None:
+    with studio.watched(), pytest.raises(FolderRefused, match="already"), studio.watched():
+        pass
+
+
+def test_that_prompts_are_ticked_off_for_good(studio: Studio) -> None:
+    with studio.watched() as keeper:
+        piece_key = register(keeper)
+        studio.read(10)
+        keeper.submit(LayCoat(piece_key=piece_key, laid_ms=studio.clock.now_ms, sheet="isolation-waterborne")).result(
+            WAIT_S
+        )
+        studio.read(10)
+        prompts = studio.until(lambda snapshot: len(snapshot.prompts) > 1).prompts
+        keeper.submit(TickPrompt(prompt_key=prompts[0].key)).result(WAIT_S)
+    studio.seen = queue.Queue()
+    with studio.watched():
+        studio.read(10)
+        again = studio.until(lambda snapshot: bool(snapshot.prompts)).prompts
+        assert prompts[0].key not in {prompt.key for prompt in again}
+        assert {prompt.key for prompt in prompts[1:]} <= {prompt.key for prompt in again}

@@ -41,10 +41,14 @@ def write_copy(source: sqlite3.Connection, path_to: Path) -> None:
         with in_plain_words(path_to), closing(sqlite3.connect(unfinished)) as copy:
             source.backup(copy)
             copy.execute("PRAGMA journal_mode=DELETE")
-            faults = [row[0] for row in copy.execute("PRAGMA integrity_check")]
-        if faults != ["ok"]:
-            raise StoreTrouble(f"The copy {path_to} did not pass its check ({faults[0]}); the records may be damaged.")
+            _check(copy, path_to)
         unfinished.replace(path_to)
     except BaseException:
         unfinished.unlink(missing_ok=True)
         raise
+
+
+def _check(copy: sqlite3.Connection, path_to: Path) -> None:
+    faults = [row[0] for row in copy.execute("PRAGMA integrity_check")]
+    if faults != ["ok"]:
+        raise StoreTrouble(f"The copy {path_to} did not pass its check ({faults[0]}); the records may be damaged.")

@@ -118,7 +118,9 @@ def _prepare(connection: sqlite3.Connection, path: Path, steps: Sequence[Step]) 
     migrated = migrate(connection, path, steps)
     (journal,) = connection.execute("PRAGMA journal_mode = WAL").fetchone()
     if journal != "wal":
-        raise StoreRefused(f"{path} lies on a disk that cannot keep a write-ahead log; choose a folder on a local disk.")
+        raise StoreRefused(
+            f"{path} lies on a disk that cannot keep a write-ahead log; choose a folder on a local disk."
+        )
     if migrated:
         # so that the file alone, without its log, has the tables and says its version
         connection.execute("PRAGMA wal_checkpoint(TRUNCATE)")

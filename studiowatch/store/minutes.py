@@ -1,0 +1,60 @@
+"""Means of each minute, summed where the readings lie: by the database for rows, in arrays for sealed hours."""
+
+from __future__ import annotations
+
+import sqlite3
+from typing import Any
+
+import numpy as np
+
+from studiowatch.room.readings import Channel, Reading
+from studiowatch.store.packing import Integers, Numbers
+from studiowatch.store.rows import CHANNELS
+from studiowatch.store.sealing import sealed_columns
+
+_MINUTE_MS = 60_000
+# a row of sums: minute, lines without a checksum, then sum and count of each channel
+_SUMS_OF_ROWS = (
+    f"SELECT time_ms / {_MINUTE_MS}, sum(checked = 0), "  # noqa: S608 - names of our own enum
+    + ", ".join(f"total({channel}), count({channel})" for channel in CHANNELS)
+    + " FROM reading WHERE time_ms >= ? AND time_ms < ? GROUP BY 1"
+)
+_WIDTH = 2 + 2 * len(CHANNELS)
+
+
+def minute_means(connection: sqlite3.Connection, start_ms: int, end_ms: int) -> list[Reading]:
+    """Return one reading per minute that has any with start <= time < end, at the minute's middle, rising."""
+    rows = connection.execute(_SUMS_OF_ROWS, (start_ms, end_ms)).fetchall()
+    parts = [np.array(rows, dtype=np.float64).reshape(-1, _WIDTH)]
+    parts += [
+        _sums_of_chunk(time_ms, checked, columns)
+        for time_ms, checked, columns in sealed_columns(connection, start_ms, end_ms, CHANNELS)
+    ]
+    every = np.concatenate(parts)
+    minutes, where = np.unique(every[:, 0], return_inverse=True)
+    sums = np.zeros((minutes.size, _WIDTH))
+    np.add.at(sums, where, every)
+    sums[:, 0] = minutes
+    return [_reading(row) for row in sums.tolist()]
+
+
+def _sums_of_chunk(time_ms: Integers, checked: Integers, columns: dict[Channel, Numbers]) -> Numbers:
+    minutes, where = np.unique(time_ms // _MINUTE_MS, return_inverse=True)
+    sums = np.zeros((minutes.size, _WIDTH))
+    sums[:, 0] = minutes
+    sums[:, 1] = np.bincount(where, weights=checked == 0, minlength=minutes.size)
+    for channel, values in columns.items():
+        there = ~np.isnan(values)
+        at = 2 + 2 * CHANNELS.index(channel)
+        sums[:, at] = np.bincount(where, weights=np.where(there, values, 0.0), minlength=minutes.size)
+        sums[:, at + 1] = np.bincount(where, weights=there, minlength=minutes.size)
+    return sums
+
+
+def _reading(sums: list[float]) -> Reading:
+    minute, unchecked, *pairs = sums
+    means: dict[str, Any] = {
+        channel: total / count if count else None
+        for channel, total, count in zip(CHANNELS, pairs[::2], pairs[1::2], strict=True)
+    }
+    return Reading(time_ms=int(minute) * _MINUTE_MS + _MINUTE_MS // 2, checked=not unchecked, **means)

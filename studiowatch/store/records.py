@@ -1,0 +1,171 @@
+"""Her records: pieces with their coats and looks, warnings, prompts, and facts about the log."""
+
+from __future__ import annotations
+
+import json
+import sqlite3
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import asdict, astuple, fields
+from datetime import date
+from typing import Any
+
+from studiowatch.coats.stages import Orientation
+from studiowatch.store.database import Database
+from studiowatch.store.shapes import PromptRecord, WarningRecord
+from studiowatch.studio.pieces import Coat, Finding, Look, Outcome, Piece
+
+
+def _upsert(table: str, columns: Sequence[str]) -> str:
+    """Return SQL that inserts a row or replaces its values, so that what refers to the row stays."""
+    key, *rest = columns
+    return (
+        f"INSERT INTO {table} ({', '.join(columns)}) VALUES ({', '.join('?' * len(columns))}) "  # noqa: S608 - own names
+        f"ON CONFLICT ({key}) DO UPDATE SET {', '.join(f'{name} = excluded.{name}' for name in rest)}"
+    )
+
+
+_PIECE_COLUMNS = tuple(field.name for field in fields(Piece) if field.name != "coats")
+_COAT_COLUMNS = tuple(field.name for field in fields(Coat) if field.name != "looks")
+_LOOK_COLUMNS = tuple(field.name for field in fields(Look))
+_WARNING_COLUMNS = tuple(field.name for field in fields(WarningRecord))
+_PROMPT_COLUMNS = tuple(field.name for field in fields(PromptRecord))
+_PUT_PIECE = _upsert("piece", _PIECE_COLUMNS)
+_PUT_COAT = _upsert("coat", (*_COAT_COLUMNS, "piece_key", "layer"))
+_PUT_LOOK = _upsert("look", (*_LOOK_COLUMNS, "coat_key", "position"))
+_PUT_WARNING = _upsert("warning", _WARNING_COLUMNS)
+_PUT_PROMPT = _upsert("prompt", _PROMPT_COLUMNS)
+
+# S608: every name in these comes from our own dataclasses
+_PIECES = f"SELECT {', '.join(_PIECE_COLUMNS)} FROM piece ORDER BY place, rowid"  # noqa: S608
+_ONE_PIECE = f"SELECT {', '.join(_PIECE_COLUMNS)} FROM piece WHERE key = ?"  # noqa: S608
+_COATS = f"SELECT {', '.join(_COAT_COLUMNS)} FROM coat WHERE piece_key = ? ORDER BY layer"  # noqa: S608
+_LOOKS = f"SELECT {', '.join(_LOOK_COLUMNS)} FROM look WHERE coat_key = ? ORDER BY position"  # noqa: S608
+_WARNINGS = (
+    f"SELECT {', '.join(_WARNING_COLUMNS)} FROM warning WHERE state <> 'cleared' "  # noqa: S608
+    "OR rowid IN (SELECT rowid FROM warning ORDER BY raised_ms DESC, rowid DESC LIMIT ?) "
+    "ORDER BY raised_ms DESC, rowid DESC"
+)
+_OPEN_PROMPTS = f"SELECT {', '.join(_PROMPT_COLUMNS)} FROM prompt WHERE done_ms IS NULL ORDER BY due_ms, rowid"  # noqa: S608
+
+
+class RecordsStore:
+    """Writes and reads her records. Every write is one transaction and is on disk on return.
+
+    Parameters
+    ----------
+    database : Database
+        Open for writing; every call comes from the one thread that owns it.
+    utc_ms : callable
+        The clock: stamps corrections and changes of state, UTC ms.
+    """
+
+    def __init__(self, database: Database, utc_ms: Callable[[], int]) -> None:
+        self._database = database
+        self._utc_ms = utc_ms
+
+    def pieces(self) -> Sequence[Piece]:
+        """Return all pieces with their coats and looks, archived ones too, by place."""
+        with self._database.view() as connection:
+            return [_piece(connection, row) for row in connection.execute(_PIECES).fetchall()]
+
+    def save_piece(self, piece: Piece) -> None:
+        """Insert or replace one piece with all its coats and looks; the earlier form is kept as a correction."""
+        with self._database.transaction() as connection:
+            row = connection.execute(_ONE_PIECE, (piece.key,)).fetchone()
+            earlier = None if row is None else _piece(connection, row)
+            if earlier == piece:
+                return
+            if earlier is not None:
+                connection.execute(
+                    "INSERT INTO correction (time_ms, piece_key, earlier) VALUES (?, ?, ?)",
+                    (self._utc_ms(), piece.key, json.dumps(asdict(earlier), default=date.isoformat)),
+                )
+            _put_piece(connection, piece)
+
+    def warnings(self, limit: int) -> Sequence[WarningRecord]:
+        """Return the latest warnings, newest first; open ones are always among them."""
+        return [_warning(row) for row in self._database.rows(_WARNINGS, (limit,))]
+
+    def save_warning(self, warning: WarningRecord) -> None:
+        """Insert or replace one warning and log its change of state."""
+        values = [*astuple(warning)]
+        values[_WARNING_COLUMNS.index("pieces")] = json.dumps(warning.pieces)
+        with self._database.transaction() as connection:
+            before = connection.execute("SELECT state FROM warning WHERE key = ?", (warning.key,)).fetchone()
+            connection.execute(_PUT_WARNING, values)
+            if before != (warning.state,):
+                connection.execute(
+                    "INSERT INTO warning_state (warning_key, time_ms, state) VALUES (?, ?, ?)",
+                    (warning.key, self._utc_ms(), warning.state),
+                )
+
+    def prompts(self) -> Sequence[PromptRecord]:
+        """Return the prompts that are not done, soonest first."""
+        rows = self._database.rows(_OPEN_PROMPTS)
+        return [PromptRecord(**dict(zip(_PROMPT_COLUMNS, row, strict=True))) for row in rows]
+
+    def done_prompts(self) -> frozenset[str]:
+        """Return the keys of the prompts that were ticked."""
+        return frozenset(key for (key,) in self._database.rows("SELECT key FROM prompt WHERE done_ms IS NOT NULL"))
+
+    def save_prompt(self, prompt: PromptRecord) -> None:
+        """Insert or replace one prompt of a coat that was saved before."""
+        with self._database.transaction() as connection:
+            connection.execute(_PUT_PROMPT, astuple(prompt))
+
+    def note(self, time_ms: int, kind: str, text: str) -> None:
+        """Keep a fact about the log itself: a clock step, a resume, a reset, an overflow."""
+        with self._database.transaction() as connection:
+            connection.execute("INSERT INTO note (time_ms, kind, text) VALUES (?, ?, ?)", (time_ms, kind, text))
+
+
+def _put_piece(connection: sqlite3.Connection, piece: Piece) -> None:
+    values = [getattr(piece, name) for name in _PIECE_COLUMNS]
+    values[_PIECE_COLUMNS.index("due")] = piece.due.isoformat() if piece.due else None
+    connection.execute(_PUT_PIECE, values)
+    looks = [(look, coat.key, position) for coat in piece.coats for position, look in enumerate(coat.looks)]
+    coat_keys = json.dumps([coat.key for coat in piece.coats])
+    look_keys = json.dumps([look.key for look, _, _ in looks])
+    connection.execute(
+        "DELETE FROM coat WHERE piece_key = ? AND key NOT IN (SELECT value FROM json_each(?))",
+        (piece.key, coat_keys),
+    )
+    connection.execute(
+        "DELETE FROM look WHERE coat_key IN (SELECT key FROM coat WHERE piece_key = ?) "
+        "AND key NOT IN (SELECT value FROM json_each(?))",
+        (piece.key, look_keys),
+    )
+    connection.executemany(
+        _PUT_COAT,
+        [
+            (*(getattr(coat, name) for name in _COAT_COLUMNS), piece.key, layer)
+            for layer, coat in enumerate(piece.coats)
+        ],
+    )
+    connection.executemany(_PUT_LOOK, [(*astuple(look), coat_key, position) for look, coat_key, position in looks])
+
+
+def _piece(connection: sqlite3.Connection, row: tuple[Any, ...]) -> Piece:
+    values = dict(zip(_PIECE_COLUMNS, row, strict=True))
+    values["due"] = date.fromisoformat(values["due"]) if values["due"] else None
+    values["orientation"] = Orientation(values["orientation"])
+    values["archived"] = bool(values["archived"])
+    coats = connection.execute(_COATS, (values["key"],)).fetchall()
+    return Piece(**values, coats=tuple(_coat(connection, coat) for coat in coats))
+
+
+def _coat(connection: sqlite3.Connection, row: tuple[Any, ...]) -> Coat:
+    values = dict(zip(_COAT_COLUMNS, row, strict=True))
+    values["outcome"] = Outcome(values["outcome"]) if values["outcome"] else None
+    looks = connection.execute(_LOOKS, (values["key"],)).fetchall()
+    return Coat(**values, looks=tuple(_looks(looks)))
+
+
+def _looks(rows: Iterable[tuple[Any, ...]]) -> Iterable[Look]:
+    return (Look(key=key, time_ms=time_ms, finding=Finding(finding)) for key, time_ms, finding in rows)
+
+
+def _warning(row: tuple[Any, ...]) -> WarningRecord:
+    values = dict(zip(_WARNING_COLUMNS, row, strict=True))
+    values["pieces"] = tuple(json.loads(values["pieces"]))
+    return WarningRecord(**values)

@@ -1,0 +1,165 @@
+"""Turns the rows of an hour that is over into packed columns and a pyramid of buckets, and reads them back."""
+
+from __future__ import annotations
+
+import json
+import sqlite3
+import zlib
+from collections.abc import Iterator, Sequence
+from typing import Any
+
+import numpy as np
+
+from studiowatch.room.readings import Channel
+from studiowatch.store.buckets import Buckets, bucket_values, coarsen, merge, pack_buckets, unpack_buckets
+from studiowatch.store.packing import Integers, Numbers, pack_integers, pack_numbers, unpack_integers, unpack_numbers
+from studiowatch.store.rows import CHANNELS, READINGS_BETWEEN, integers, numbers
+
+HOUR_MS = 3_600_000
+LEVELS_MS = (10_000, 60_000, 600_000, 3_600_000, 21_600_000)  # each a whole multiple of the one before
+_BUCKETS_PER_BLOCK = 512
+
+_INSERT_COLUMN = "INSERT INTO chunk_column (chunk_id, name, data) VALUES (?, ?, ?)"
+# a chunk lies within one hour, so its beginning alone tells whether it can reach into the range
+_COLUMNS_BETWEEN = (
+    "SELECT chunk.id, name, data FROM chunk JOIN chunk_column ON chunk_id = chunk.id "
+    "WHERE start_ms > ? AND start_ms < ? AND last_ms >= ? AND name IN (SELECT value FROM json_each(?)) "
+    "ORDER BY start_ms, chunk.id"
+)
+_BLOCKS_BETWEEN = (
+    "SELECT data FROM pyramid WHERE channel = ? AND width_ms = ? AND block >= ? AND block <= ? ORDER BY block"
+)
+_PUT_BLOCK = (
+    "INSERT INTO pyramid (channel, width_ms, block, data) VALUES (?, ?, ?, ?) "
+    "ON CONFLICT (channel, width_ms, block) DO UPDATE SET data = excluded.data"
+)
+
+
+def seal_hour(connection: sqlite3.Connection, hour_ms: int) -> int:
+    """Move the rows of the hour that begins at `hour_ms` into a chunk and the pyramid; return how many.
+
+    To be called inside a transaction.
+    """
+    end_ms = hour_ms + HOUR_MS
+    rows = connection.execute(READINGS_BETWEEN, (hour_ms, end_ms)).fetchall()
+    if not rows:
+        return 0
+    ids, times, *channel_columns, checked, faults = zip(*rows, strict=True)
+    time_ms = integers(times)
+    chunk_id = connection.execute(
+        "INSERT INTO chunk (start_ms, last_ms, count) VALUES (?, ?, ?)",
+        (int(time_ms[0]), int(time_ms[-1]), len(rows)),
+    ).lastrowid
+    columns: list[tuple[str, bytes]] = [
+        ("id", pack_integers(integers(ids))),
+        ("time_ms", pack_integers(time_ms)),
+        ("checked", pack_integers(integers(checked))),
+        ("faults", _pack_texts(faults)),
+    ]
+    for channel, column in zip(CHANNELS, channel_columns, strict=True):
+        values = numbers(column)
+        if not np.isnan(values).all():
+            columns.append((channel, pack_numbers(values)))
+            _add_to_pyramid(connection, channel, time_ms, values)
+    connection.executemany(_INSERT_COLUMN, [(chunk_id, name, data) for name, data in columns])
+    connection.execute("DELETE FROM reading WHERE time_ms >= ? AND time_ms < ?", (hour_ms, end_ms))
+    return len(rows)
+
+
+def sealed_columns(
+    connection: sqlite3.Connection,
+    start_ms: int,
+    end_ms: int,
+    channels: Sequence[Channel],
+) -> Iterator[tuple[Integers, Integers, dict[Channel, Numbers]]]:
+    """Yield times, checks and values of each chunk with start <= time < end; a channel never read is not there."""
+    for columns in _chunks(connection, start_ms, end_ms, ("time_ms", "checked", *channels)):
+        time_ms = unpack_integers(columns["time_ms"])
+        part = slice(*np.searchsorted(time_ms, [start_ms, end_ms]))
+        yield (
+            time_ms[part],
+            unpack_integers(columns["checked"])[part],
+            {channel: unpack_numbers(columns[channel])[part] for channel in channels if channel in columns},
+        )
+
+
+def sealed_rows(connection: sqlite3.Connection, start_ms: int, end_ms: int) -> Iterator[tuple[Any, ...]]:
+    """Yield the sealed readings with start <= time < end in the form of `READINGS_BETWEEN`, chunk by chunk."""
+    names = ("id", "time_ms", *CHANNELS, "checked", "faults")
+    for columns in _chunks(connection, start_ms, end_ms, names):
+        time_ms = unpack_integers(columns["time_ms"])
+        nothing = [None] * time_ms.size
+        values = [_with_none(unpack_numbers(columns[name])) if name in columns else nothing for name in CHANNELS]
+        rows = zip(
+            unpack_integers(columns["id"]).tolist(),
+            time_ms.tolist(),
+            *values,
+            unpack_integers(columns["checked"]).tolist(),
+            _unpack_texts(columns["faults"], time_ms.size),
+            strict=True,
+        )
+        yield from (row for row in rows if start_ms <= row[1] < end_ms)
+
+
+def sealed_buckets(
+    connection: sqlite3.Connection,
+    channel: Channel,
+    width_ms: int,
+    start_ms: int,
+    end_ms: int,
+) -> Buckets:
+    """Return one level of the pyramid, of the width `width_ms`, between two multiples of that width."""
+    first, end = start_ms // width_ms, end_ms // width_ms
+    blocks = connection.execute(
+        _BLOCKS_BETWEEN,
+        (channel, width_ms, first // _BUCKETS_PER_BLOCK, end // _BUCKETS_PER_BLOCK),
+    ).fetchall()
+    return merge([unpack_buckets(data) for (data,) in blocks]).between(first, end)
+
+
+def _add_to_pyramid(connection: sqlite3.Connection, channel: Channel, time_ms: Integers, values: Numbers) -> None:
+    buckets = bucket_values(time_ms, values, LEVELS_MS[0])
+    width_ms = LEVELS_MS[0]
+    for level_ms in LEVELS_MS:
+        buckets = coarsen(buckets, level_ms // width_ms)
+        width_ms = level_ms
+        for block in np.unique(buckets.index // _BUCKETS_PER_BLOCK).tolist():
+            start, end = block * _BUCKETS_PER_BLOCK, (block + 1) * _BUCKETS_PER_BLOCK
+            old = sealed_buckets(connection, channel, width_ms, start * width_ms, end * width_ms)
+            whole = merge([old, buckets.between(start, end)])
+            connection.execute(_PUT_BLOCK, (channel, width_ms, block, pack_buckets(whole)))
+
+
+def _chunks(
+    connection: sqlite3.Connection,
+    start_ms: int,
+    end_ms: int,
+    names: Sequence[str],
+) -> Iterator[dict[str, bytes]]:
+    found = connection.execute(
+        _COLUMNS_BETWEEN,
+        (start_ms - HOUR_MS, end_ms, start_ms, json.dumps(list(names))),
+    ).fetchall()
+    chunks: dict[int, dict[str, bytes]] = {}
+    for chunk_id, name, data in found:
+        chunks.setdefault(chunk_id, {})[name] = data
+    yield from chunks.values()
+
+
+def _with_none(values: Numbers) -> list[float | None]:
+    column: list[float | None] = values.tolist()
+    for at in np.flatnonzero(np.isnan(values)).tolist():
+        column[at] = None
+    return column
+
+
+def _pack_texts(texts: Sequence[str | None]) -> bytes:
+    kept = [[at, text] for at, text in enumerate(texts) if text is not None]
+    return zlib.compress(json.dumps(kept).encode())
+
+
+def _unpack_texts(data: bytes, count: int) -> list[str | None]:
+    texts: list[str | None] = [None] * count
+    for at, text in json.loads(zlib.decompress(data)):
+        texts[at] = text
+    return texts

@@ -1,0 +1,207 @@
+"""The fields of a studio file: what each may hold, and what it becomes."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from datetime import UTC, date, datetime, timedelta
+from enum import StrEnum
+from typing import Any
+
+from studiowatch.coats.stages import Orientation
+from studiowatch.studio.pieces import Finding, Outcome
+
+_EPOCH = datetime(1970, 1, 1, tzinfo=UTC)
+_LATEST_YEAR = 2200  # assumption: a later year is a slip of the keyboard
+_LONGEST_SIDE_CM = 2_000  # cm, assumption: a wall
+_MOST_LAID = 100_000  # mL or g, assumption: far more than any coat
+_THICKEST_UM = 10_000  # µm, assumption: ten times a heavy pour
+_LAST_PLACE = 100_000  # assumption: no rack is longer
+
+
+class Wrong(ValueError):  # noqa: N818 - an answer to a value, caught where it is read
+    """A value that may not stand there."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Field:
+    """One field: its name in the file, the attribute it becomes, how it is read, and what is allowed in words."""
+
+    name: str
+    attribute: str
+    read: Callable[[Any], Any]
+    allowed: str
+    required: bool = False
+
+
+def utc_ms(moment: datetime) -> int:
+    """Return an aware `moment` as UTC milliseconds since 1970, exactly."""
+    return (moment - _EPOCH) // timedelta(milliseconds=1)
+
+
+def moment_of(time_ms: int) -> datetime:
+    """Return UTC milliseconds since 1970 as an aware moment, exactly."""
+    return _EPOCH + timedelta(milliseconds=time_ms)
+
+
+def _text(value: Any) -> str:  # noqa: ANN401 - whatever the file holds
+    if not isinstance(value, str) or not value.strip():
+        raise Wrong
+    return value
+
+
+def _any_text(value: Any) -> str:  # noqa: ANN401
+    if not isinstance(value, str):
+        raise Wrong
+    return value
+
+
+def _yes_or_no(value: Any) -> bool:  # noqa: ANN401
+    if not isinstance(value, bool):
+        raise Wrong
+    return value
+
+
+def _place(value: Any) -> int:  # noqa: ANN401
+    if isinstance(value, bool) or not isinstance(value, int) or not 0 <= value <= _LAST_PLACE:
+        raise Wrong
+    return value
+
+
+def _day(value: Any) -> date:  # noqa: ANN401
+    if isinstance(value, datetime) or not isinstance(value, date) or value.year > _LATEST_YEAR:
+        raise Wrong
+    return value
+
+
+def _moment(value: Any) -> int:  # noqa: ANN401
+    if not isinstance(value, datetime) or value.tzinfo is None or value < _EPOCH or value.year > _LATEST_YEAR:
+        raise Wrong
+    return utc_ms(value)
+
+
+def _number(value: Any) -> float:  # noqa: ANN401
+    if isinstance(value, bool) or not isinstance(value, int | float):
+        raise Wrong
+    try:
+        return float(value)
+    except OverflowError as error:
+        raise Wrong from error
+
+
+def _above_zero(most: float) -> Callable[[Any], float]:
+    def read(value: Any) -> float:  # noqa: ANN401
+        number = _number(value)
+        if not 0 < number <= most:
+            raise Wrong
+        return number
+
+    return read
+
+
+def _percent(value: Any) -> float:  # noqa: ANN401
+    number = _number(value)
+    if not 0 <= number <= 100:  # noqa: PLR2004 - percent
+        raise Wrong
+    return abs(number)
+
+
+def _one_of(words: type[StrEnum]) -> Callable[[Any], StrEnum]:
+    def read(value: Any) -> StrEnum:  # noqa: ANN401
+        if value not in list(words):
+            raise Wrong
+        return words(value)
+
+    return read
+
+
+def _words(words: type[StrEnum]) -> str:
+    return ", ".join(f'"{word}"' for word in words)
+
+
+_A_TEXT = "a text in quotes that is not empty"
+_A_MOMENT = f"a date and time with its zone, 1970 to {_LATEST_YEAR}, like 2026-03-02T09:00:00Z"
+_KEY = Field(name="key", attribute="key", read=_text, allowed="a text in quotes that no other has")
+
+
+def _length(name: str) -> Field:
+    allowed = f"a number above 0, up to {_LONGEST_SIDE_CM} (cm)"
+    return Field(name=name, attribute=name, read=_above_zero(_LONGEST_SIDE_CM), allowed=allowed, required=True)
+
+
+def _amount(name: str, most: float, unit: str) -> Field:
+    return Field(name=name, attribute=name, read=_above_zero(most), allowed=f"a number above 0, up to {most} ({unit})")
+
+
+def _time(name: str, attribute: str, *, required: bool = False) -> Field:
+    return Field(name=name, attribute=attribute, read=_moment, allowed=_A_MOMENT, required=required)
+
+
+PIECE_FIELDS = (
+    Field(name="title", attribute="title", read=_text, allowed=_A_TEXT, required=True),
+    _length("width_cm"),
+    _length("height_cm"),
+    Field(name="due", attribute="due", read=_day, allowed=f"a day up to the year {_LATEST_YEAR}, like 2026-03-20"),
+    Field(name="support", attribute="support", read=_any_text, allowed="a text in quotes"),
+    Field(
+        name="orientation",
+        attribute="orientation",
+        read=_one_of(Orientation),
+        allowed=_words(Orientation),
+    ),
+    Field(name="place", attribute="place", read=_place, allowed=f"a whole number, 0 to {_LAST_PLACE}"),
+    Field(name="archived", attribute="archived", read=_yes_or_no, allowed="true or false"),
+    _KEY,
+)
+COAT_FIELDS = (
+    Field(name="sheet", attribute="sheet", read=_text, allowed=_A_TEXT, required=True),
+    _time("laid", "laid_ms"),
+    _amount("volume_mL", _MOST_LAID, "mL"),
+    _amount("grams", _MOST_LAID, "g"),
+    _amount("wet_um", _THICKEST_UM, "µm"),
+    Field(
+        name="thinned_pct", attribute="thinned_pct", read=_percent, allowed="0 to 100 (% of the volume, water added)"
+    ),
+    _time("covered_from", "covered_from_ms"),
+    Field(name="outcome", attribute="outcome", read=_one_of(Outcome), allowed=_words(Outcome)),
+    _time("seen", "seen_ms"),
+    _KEY,
+)
+LOOK_FIELDS = (
+    _time("time", "time_ms", required=True),
+    Field(name="finding", attribute="finding", read=_one_of(Finding), allowed=_words(Finding), required=True),
+    _KEY,
+)
+
+
+def as_toml(value: Any) -> str:  # noqa: ANN401
+    """Return a value of the file as TOML reads it."""
+    readers: Mapping[type, Callable[[Any], str]] = {
+        bool: lambda flag: "true" if flag else "false",
+        float: lambda number: str(int(number)) if number.is_integer() else repr(number),
+        int: str,
+        date: date.isoformat,
+        datetime: lambda moment: moment.isoformat(timespec="auto").replace("+00:00", "Z"),
+    }
+    writer = readers.get(type(value))
+    return writer(value) if writer else _quoted(str(value))
+
+
+_ESCAPES = {
+    '"': '\\"',
+    "\\": "\\\\",
+    "\b": "\\b",
+    "\t": "\\t",
+    "\n": "\\n",
+    "\f": "\\f",
+    "\r": "\\r",
+}  # TOML 1.0, "String"
+
+
+def _quoted(text: str) -> str:
+    return '"' + "".join(_ESCAPES.get(character) or _plain(character) for character in text) + '"'
+
+
+def _plain(character: str) -> str:
+    """Escape what TOML 1.0 does not allow as it is: the control characters, delete among them."""
+    return f"\\u{ord(character):04x}" if character < " " or character == "\x7f" else character

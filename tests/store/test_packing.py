@@ -1,0 +1,52 @@
+"""Packing gives every bit back: checked by comparing bits with what was packed."""
+
+from __future__ import annotations
+
+import numpy as np
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from studiowatch.store.packing import (
+    join_parts,
+    pack_integers,
+    pack_numbers,
+    split_parts,
+    unpack_integers,
+    unpack_numbers,
+)
+
+_INT64 = st.integers(min_value=-(2**63), max_value=2**63 - 1)
+_PRINTED = st.integers(min_value=-(10**7), max_value=10**7).map(lambda hundredths: hundredths / 100)
+_ANY_NUMBER = st.floats(allow_nan=False, allow_infinity=False)
+
+
+@given(st.lists(_INT64))
+def test_that_whole_numbers_come_back(values: list[int]) -> None:
+    assert unpack_integers(pack_integers(np.array(values, dtype=np.int64))).tolist() == values
+
+
+@given(st.lists(st.one_of(st.none(), _PRINTED)) | st.lists(st.one_of(st.none(), _ANY_NUMBER)))
+def test_that_every_bit_of_a_number_and_every_gap_comes_back(values: list[float | None]) -> None:
+    column = np.array(values, dtype=np.float64)
+    back = unpack_numbers(pack_numbers(column))
+    assert np.array_equal(np.isnan(back), np.isnan(column))
+    there = ~np.isnan(column)
+    assert back[there].tobytes() == column[there].tobytes()
+
+
+@pytest.mark.parametrize("odd", [-0.0, 5e-324, 1.7976931348623157e308, 0.1 + 0.2, 2.0**53 + 2])
+def test_that_numbers_no_decimal_print_reaches_come_back(odd: float) -> None:
+    column = np.array([20.5, odd, 20.75])
+    assert unpack_numbers(pack_numbers(column)).tobytes() == column.tobytes()
+
+
+def test_that_an_hour_of_printed_temperatures_packs_below_half_its_size() -> None:
+    random = np.random.default_rng(11)
+    column = np.round(20 + np.cumsum(random.normal(0, 0.02, 3600)), 2)
+    assert len(pack_numbers(column)) < column.nbytes / 2
+
+
+@given(st.lists(st.binary()))
+def test_that_parts_come_back_whole(parts: list[bytes]) -> None:
+    assert split_parts(join_parts(parts)) == parts

@@ -10,8 +10,9 @@ from dataclasses import dataclass, field, replace
 from enum import StrEnum
 from math import isfinite
 
-from studiowatch.room.baseline import Baseline, learn
+from studiowatch.room.baseline import Baseline, begun_anew, learn
 from studiowatch.room.cusum import Cusum, accumulate
+from studiowatch.room.limits import AIR_SPEED
 
 SLACK = 1.0  # k of stage one, in spreads
 LIGHT = 6.0  # h of stage one, in spreads
@@ -19,15 +20,18 @@ GO_OUT = 3.0  # a lit stage one goes out at this sum, in spreads; assumption
 CEILING = 8.0  # the sum never grows past this, so that it runs down in about 5 s; assumption
 CLIP = 5.0  # no reading counts as more than this many spreads: one spike gives 4, under LIGHT; assumption
 FULL_WEIGHT_S = 2.0  # s that one reading may stand for in the sum when readings are rarer than that; assumption
-RELEARN = 20.0  # lower sum at which the quiet signal has plainly fallen, and the baseline was of moving air; assumption
+QUIET_WEIGHT_S = CEILING  # s that a quiet one may stand for: in a log of one a minute it puts stage one out
+RELEARN = 60.0  # lower sum at which the quiet signal has plainly fallen, and the baseline was of moving air; assumption
 ABOVE = 4.0  # stage two counts readings further above the baseline than this, in spreads
-STAY = 2.0  # a fan is still on while readings are above this, in spreads; assumption
+STAY = 3.0  # a fan is still on while readings are above this, in spreads; assumption
 STEADY_MS = 45_000  # ms on end above ABOVE make a fan
 WINDOW_MS = 120_000  # ms looked back on for a swinging fan
 SHARE_MS = 60_000  # ms above ABOVE within the window make a fan: half of it
+FAN_READINGS = 3  # readings above ABOVE at least, so that rare ones are not taken for a fan; assumption
 QUIET_MS = 20_000  # ms without a reading above STAY end a fan: longer than a swing is away; assumption
 READING_MS = 1_000  # ms that a reading above may stand for before it; assumption
 STALE_MS = 3_600_000  # ms without readings after which the baseline is learnt anew; assumption
+OUTLASTED_MS = 7_200_000  # ms after which a fan known by change alone is taken for a new quiet signal; assumption
 
 
 class Movement(StrEnum):
@@ -47,17 +51,31 @@ class AirSignal:
     ----------
     floor : float
         Least spread that the quiet signal is credited with, in its unit.
-    limit : float or None
-        Above this the air counts as moving whatever the baseline, in its unit; None if the signal has no absolute
-        meaning.
+    still, limit : float or None
+        Under `still` the air counts as still, and above `limit` as moving, whatever the baseline, in its unit; None if
+        the signal has no absolute meaning.
     """
 
     floor: float
+    still: float | None = None
     limit: float | None = None
 
 
-SPEED = AirSignal(floor=0.02, limit=0.2)  # m/s; floor of a heated bead, limit as room/limits.py
-VOLTAGE = AirSignal(floor=5.0)  # mV of an uncalibrated bead; assumption
+SPEED = AirSignal(
+    floor=0.02,  # m/s, least that a heated bead resolves; assumption
+    still=0.1,  # m/s, under which free convection hides what a bead reads; assumption after Collis & Williams 1959
+    limit=AIR_SPEED.caution,
+)
+VOLTAGE = AirSignal(floor=20.0)  # mV of an uncalibrated bead, four steps of a 10-bit converter; assumption
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Run:
+    """A stretch of readings above `ABOVE`, UTC ms."""
+
+    start_ms: int
+    end_ms: int
+    readings: int = 1
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -74,8 +92,8 @@ class AirMovement:
         UTC ms of the last reading, and ms between it and the one before.
     rising_ms : int or None
         UTC ms when the upper sum last left 0.
-    runs : tuple of (int, int)
-        Stretches above `ABOVE` that reach into the window, UTC ms, oldest first.
+    runs : tuple of Run
+        Stretches above `ABOVE` that reach into the window, oldest first.
     stirred_ms : int or None
         UTC ms of the last reading above `STAY`.
     """
@@ -87,7 +105,7 @@ class AirMovement:
     cusum: Cusum = field(default_factory=Cusum)
     rising_ms: int | None = None
     baseline: Baseline = field(default_factory=Baseline)
-    runs: tuple[tuple[int, int], ...] = ()
+    runs: tuple[Run, ...] = ()
     stirred_ms: int | None = None
 
     @property
@@ -118,12 +136,13 @@ def observe(state: AirMovement, time_ms: int, value: float, signal: AirSignal = 
     if not isfinite(value):
         raise ValueError(f"air signal is {value}; a finite number is needed: leave out readings that failed")
     state = _across_gap(state, time_ms)
-    over_limit = signal.limit is not None and value > signal.limit
-    z = _clipped_deviation(state.baseline, value, signal, over_limit=over_limit)
-    cusum = accumulate(state.cusum, z, slack=SLACK, weight=_weight(state, time_ms))
+    z = _clipped_deviation(state.baseline, value, signal)
+    cusum = accumulate(state.cusum, z, slack=SLACK, weight=_weight(state, time_ms, z))
     baseline = state.baseline
-    if cusum.low > RELEARN:
-        cusum, baseline = Cusum(), Baseline()
+    if cusum.low > RELEARN and z < -ABOVE:
+        cusum, baseline = Cusum(), begun_anew(baseline)
+    elif _is_outlasted(state, time_ms, value, signal):
+        return observe(AirMovement(baseline=begun_anew(baseline)), time_ms, value, signal)
     seen = AirMovement(
         movement=state.movement,
         began_ms=state.began_ms,
@@ -136,7 +155,7 @@ def observe(state: AirMovement, time_ms: int, value: float, signal: AirSignal = 
         stirred_ms=time_ms if z > STAY else state.stirred_ms,
     )
     seen = _judged(seen)
-    if seen.is_on or over_limit or z > ABOVE:
+    if seen.movement is Movement.FAN or z > ABOVE:
         return seen
     return replace(seen, baseline=learn(baseline, time_ms, value))
 
@@ -150,36 +169,45 @@ def _across_gap(state: AirMovement, time_ms: int) -> AirMovement:
     if 0 < passed_ms <= max(WINDOW_MS, 3 * usual_ms):
         return state
     stale = passed_ms > STALE_MS or not state.baseline.learnt
-    baseline = Baseline() if stale else replace(state.baseline, sampled_ms=time_ms)
+    baseline = begun_anew(state.baseline) if stale else replace(state.baseline, sampled_ms=time_ms)
     return AirMovement(movement=Movement.STILL if baseline.learnt else Movement.UNKNOWN, baseline=baseline)
 
 
-def _clipped_deviation(baseline: Baseline, value: float, signal: AirSignal, *, over_limit: bool) -> float:
-    if over_limit:
+def _is_outlasted(state: AirMovement, time_ms: int, value: float, signal: AirSignal) -> bool:
+    """Tell whether a fan has been on for so long that a drifted signal is the likelier cause."""
+    if state.movement is not Movement.FAN or state.began_ms is None:
+        return False
+    is_over_limit = signal.limit is not None and value > signal.limit
+    return time_ms - state.began_ms > OUTLASTED_MS and not is_over_limit
+
+
+def _clipped_deviation(baseline: Baseline, value: float, signal: AirSignal) -> float:
+    """Return how far `value` is from the quiet signal, in spreads; what its unit says in itself comes first."""
+    if signal.limit is not None and value > signal.limit:
         return CLIP
     if not baseline.learnt:
         return 0.0
-    return max(-CLIP, min(baseline.deviation(value, signal.floor), CLIP))
+    highest = 0.0 if signal.still is not None and value < signal.still else CLIP
+    return max(-CLIP, min(baseline.deviation(value, signal.floor), highest))
 
 
-def _weight(state: AirMovement, time_ms: int) -> float:
-    """Return how many one-second readings this one stands for; the first after a lost line counts no more than usual."""
+def _weight(state: AirMovement, time_ms: int, z: float) -> float:
+    """Return how many one-second readings this one stands for; after a lost line it counts no more than usual."""
     if state.time_ms is None or state.interval_ms is None:
         return 1.0
-    return min((time_ms - state.time_ms) / 1000, state.interval_ms / 1000, FULL_WEIGHT_S)
+    most_s = FULL_WEIGHT_S if z > SLACK else QUIET_WEIGHT_S
+    return min((time_ms - state.time_ms) / 1000, state.interval_ms / 1000, most_s)
 
 
-def _runs(state: AirMovement, time_ms: int, *, above: bool) -> tuple[tuple[int, int], ...]:
+def _runs(state: AirMovement, time_ms: int, *, above: bool) -> tuple[Run, ...]:
+    """Return the runs after one reading; each reading above stands for the time since the one before, 1 s at most."""
     runs = state.runs
-    if above:
-        last_ms = time_ms - READING_MS if state.time_ms is None else state.time_ms
-        if runs and runs[-1][1] == last_ms:
-            runs = (*runs[:-1], (runs[-1][0], time_ms))
-        else:
-            runs = (*runs, (max(last_ms, time_ms - READING_MS), time_ms))
-    if runs and runs[0][1] < time_ms - WINDOW_MS:
-        runs = runs[1:]
-    return runs
+    if above and runs and runs[-1].end_ms == state.time_ms:
+        runs = (*runs[:-1], replace(runs[-1], end_ms=time_ms, readings=runs[-1].readings + 1))
+    elif above:
+        start_ms = time_ms - READING_MS if state.time_ms is None else max(state.time_ms, time_ms - READING_MS)
+        runs = (*runs, Run(start_ms=start_ms, end_ms=time_ms))
+    return tuple(run for run in runs if run.end_ms >= time_ms - WINDOW_MS)
 
 
 def _judged(seen: AirMovement) -> AirMovement:
@@ -200,11 +228,11 @@ def _fan_since(seen: AirMovement) -> int | None:
     now_ms = seen.time_ms or 0
     if seen.movement is Movement.FAN and now_ms - (seen.stirred_ms or 0) <= QUIET_MS:
         return seen.began_ms
-    if not seen.runs or seen.runs[-1][1] != now_ms:
+    runs = seen.runs
+    if not runs or runs[-1].end_ms != now_ms or sum(run.readings for run in runs) < FAN_READINGS:
         return None
-    newest_start_ms = seen.runs[-1][0]
-    if now_ms - newest_start_ms >= STEADY_MS:
-        return newest_start_ms
+    if now_ms - runs[-1].start_ms >= STEADY_MS:
+        return runs[-1].start_ms
     window_start_ms = now_ms - WINDOW_MS
-    above_ms = sum(end_ms - max(start_ms, window_start_ms) for start_ms, end_ms in seen.runs)
-    return seen.runs[0][0] if above_ms >= SHARE_MS else None
+    above_ms = sum(run.end_ms - max(run.start_ms, window_start_ms) for run in runs)
+    return runs[0].start_ms if above_ms >= SHARE_MS else None

@@ -53,7 +53,7 @@ class Limit:
         return Standing.FINE
 
 
-SHEET_HUMIDITY_CARE_PCT = 5.0  # %RH under the sheet's own limit where care begins: a room sensor errs by about 3; assumption
+SHEET_HUMIDITY_CARE_PCT = 5.0  # %RH under the sheet's own limit where care begins: a sensor errs by 3; assumption
 
 HUMIDITY = Limit(
     condition="relative humidity",
@@ -70,7 +70,7 @@ DEW_MARGIN = Limit(
     caution=5.0,
     act=3.0,
     worse_above=False,
-    release=0.3,
+    release=0.5,
     basis="3 K: ISO 8502-4; 5 K: from memory.",
 )
 FILM_MARGIN = Limit(
@@ -79,7 +79,7 @@ FILM_MARGIN = Limit(
     caution=5.0,
     act=0.0,
     worse_above=False,
-    release=0.3,
+    release=0.5,
     basis="Minimum film-forming temperature by ISO 2115 or ASTM D2354, from the product's sheet; 5 K: from memory.",
 )
 AIR_SPEED = Limit(

@@ -31,8 +31,3 @@ def wet_um_of(coat: Coat, *, area_m2: float, density_kg_m3: float, sheet_wet_um:
 def is_measured(coat: Coat) -> bool:
     """Return whether she weighed or measured what was laid, which narrows every ready time."""
     return coat.wet_um is not None or coat.volume_mL is not None or coat.grams is not None
-
-
-def suggested_mL(*, area_m2: float, sheet_wet_um: float) -> float:
-    """Return the volume that gives the sheet's wet thickness on `area_m2`, mL."""
-    return area_m2 * sheet_wet_um

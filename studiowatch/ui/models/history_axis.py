@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from datetime import UTC, date, datetime, time, timedelta, tzinfo
+from datetime import date, datetime, time, tzinfo
 from math import ceil, floor, log10
+
+from studiowatch.ui.models.times import day_words, local
 
 MINUTE_S = 60
 HOUR_S = 3600
@@ -17,11 +19,14 @@ CLOCK_STEPS_S = (
     *(HOUR_S * hours for hours in (1, 2, 3, 6, 12)),
 )
 DAY_STEPS = (1, 2, 7)
-MONTH_STEPS = (1, 2, 3, 6)
-YEAR_STEPS = (1, 2, 5, 10, 20)
+MONTH_STEPS = (1, 2, 3, 6, 12, 24, 60, 120, 240, 600)
 MONTHS_IN_YEAR = 12
 DAYS_IN_MONTH = 30.4
 DAYS_IN_WEEK = 7
+# Own names: the locale of the process may be any.
+WEEKDAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
+MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
+NUDGE = 1e-9  # of a tick: 0.3/0.1 is not quite 3
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -69,11 +74,6 @@ class TimeScale:
         return self.start_ms + (x_px - self.left_px) * self.ms_per_px
 
 
-def local(time_ms: float, zone: tzinfo | None = None) -> datetime:
-    """Return the wall time at UTC `time_ms`, in `zone` or in the machine's own."""
-    return datetime.fromtimestamp(time_ms / 1000, UTC).astimezone(zone)
-
-
 def time_ticks(start_ms: int, end_ms: int, most: int, zone: tzinfo | None = None) -> tuple[Tick, ...]:
     """Return ticks at round local times between two times.
 
@@ -99,13 +99,8 @@ def _ticks_at_least(finest_s: float, start_ms: int, end_ms: int, zone: tzinfo | 
     for days in DAY_STEPS:
         if days * DAY_S >= finest_s:
             return _day_ticks(days, first, last, zone)
-    for months in MONTH_STEPS:
-        if months * DAYS_IN_MONTH * DAY_S >= finest_s:
-            return _month_ticks(months, first, last, zone)
-    for years in YEAR_STEPS:
-        if years * MONTHS_IN_YEAR * DAYS_IN_MONTH * DAY_S >= finest_s:
-            return _month_ticks(years * MONTHS_IN_YEAR, first, last, zone)
-    return _month_ticks(50 * MONTHS_IN_YEAR, first, last, zone)
+    wide_enough = (months for months in MONTH_STEPS if months * DAYS_IN_MONTH * DAY_S >= finest_s)
+    return _month_ticks(next(wide_enough, MONTH_STEPS[-1]), first, last, zone)
 
 
 def _clock_ticks(step_s: int, start_ms: int, end_ms: int, zone: tzinfo | None) -> Iterator[Tick]:
@@ -132,7 +127,7 @@ def _day_ticks(days: int, first: date, last: date, zone: tzinfo | None) -> Itera
     for ordinal in range(first.toordinal(), last.toordinal() + 1):
         day = date.fromordinal(ordinal)
         if (ordinal - 1) % days == 0:
-            label = f"{day.day} {day:%b}" if days == DAYS_IN_WEEK else _day_label(day)
+            label = day_words(day) if days == DAYS_IN_WEEK else _day_label(day)
             yield Tick(time_ms=_midnight_ms(day, zone), label=label)
 
 
@@ -143,7 +138,7 @@ def _month_ticks(months: int, first: date, last: date, zone: tzinfo | None) -> I
             january = day.month == 1
             yield Tick(
                 time_ms=_midnight_ms(day, zone),
-                label=f"{day.year}" if january else f"{day:%b}",
+                label=f"{day.year}" if january else MONTHS[day.month - 1],
                 strong=january and months < MONTHS_IN_YEAR,
             )
 
@@ -153,12 +148,12 @@ def _midnight_ms(day: date, zone: tzinfo | None) -> int:
 
 
 def _day_label(day: date) -> str:
-    return f"{day:%a} {day.day} {day:%b}"
+    return f"{WEEKDAYS[day.weekday()]} {day_words(day)}"
 
 
 def moment_words(time_ms: float, width_ms: int, zone: tzinfo | None = None) -> str:
     """Return a time in words as fine as a view of `width_ms` can tell: "Wed 25 Nov 13:42:10"."""
-    wall = local(time_ms, zone)
+    wall = local(round(time_ms), zone)
     if width_ms > 400 * DAY_S * 1000:
         return f"{_day_label(wall.date())} {wall.year}"
     clock = f"{wall:%H:%M:%S}" if width_ms < HOUR_S * 1000 else f"{wall:%H:%M}"
@@ -166,7 +161,7 @@ def moment_words(time_ms: float, width_ms: int, zone: tzinfo | None = None) -> s
 
 
 def range_words(start_ms: int, end_ms: int, zone: tzinfo | None = None) -> str:
-    """Return the days of a view in words: "Wed 25 Nov 2026", or "Wed 18 – Thu 26 Nov 2026"."""
+    """Return the days of a view in words: "Wed 25 Nov 2026", or "Wed 18 - Thu 26 Nov 2026"."""
     first, last = local(start_ms, zone).date(), local(end_ms, zone).date()
     closing = f"{_day_label(last)} {last.year}"
     if first == last:
@@ -175,18 +170,8 @@ def range_words(start_ms: int, end_ms: int, zone: tzinfo | None = None) -> str:
     if first.year != last.year:
         opening += f" {first.year}"
     elif first.month == last.month:
-        opening = f"{first:%a} {first.day}"
-    return f"{opening} – {closing}"
-
-
-def hours_and_day(time_ms: int, now_ms: int, zone: tzinfo | None = None) -> str:
-    """Return a coming or past time as she says it: "18:30" today, "Thu 08:10" within six days, else "Thu 3 Dec"."""
-    wall, today = local(time_ms, zone), local(now_ms, zone).date()
-    if wall.date() == today:
-        return f"{wall:%H:%M}"
-    if abs(wall.date() - today) < timedelta(days=DAYS_IN_WEEK):
-        return f"{wall:%a %H:%M}"
-    return _day_label(wall.date())
+        opening = f"{WEEKDAYS[first.weekday()]} {first.day}"
+    return f"{opening} \N{EN DASH} {closing}"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -203,8 +188,10 @@ class ValueScale:
         return f"{value:.{self.decimals}f}"
 
 
-def value_scale(low: float, high: float, most_steps: int) -> ValueScale:
-    """Return a scale from at most `low` to at least `high`, ending on round ticks 1, 2 or 5 times a power of ten apart.
+def value_scale(low: float, high: float, most_ticks: int) -> ValueScale:
+    """Return a scale that holds `low` to `high`, with ticks 1, 2 or 5 times a power of ten apart.
+
+    The ends lie on fifths of a tick, so that a live view does not creep with each reading.
 
     Raises
     ------
@@ -213,15 +200,14 @@ def value_scale(low: float, high: float, most_steps: int) -> ValueScale:
     """
     if not high > low:
         raise ValueError(f"value axis from {low} to {high}: the upper end must be above the lower")
-    step = _round_step((high - low) / max(most_steps, 1))
-    first, last = floor(low / step + 1e-9), ceil(high / step - 1e-9)
-    if last - first > most_steps:
-        step = _round_step(step * 1.001)
-        first, last = floor(low / step + 1e-9), ceil(high / step - 1e-9)
+    step = _round_step((high - low) / max(most_ticks, 1))
+    fifth = step / 5
+    bottom, top = floor(low / fifth + NUDGE) * fifth, ceil(high / fifth - NUDGE) * fifth
+    first, last = ceil(bottom / step - NUDGE), floor(top / step + NUDGE)
     ticks = tuple(round(count * step, 9) for count in range(first, last + 1))
-    return ValueScale(low=ticks[0], high=ticks[-1], ticks=ticks, decimals=max(0, -floor(log10(step) + 1e-9)))
+    return ValueScale(low=bottom, high=top, ticks=ticks, decimals=max(0, -floor(log10(step) + NUDGE)))
 
 
 def _round_step(least: float) -> float:
     power: float = 10.0 ** floor(log10(least))
-    return next(factor * power for factor in (1, 2, 5, 10) if factor * power >= least * (1 - 1e-9))
+    return next(factor * power for factor in (1, 2, 5, 10) if factor * power >= least * (1 - NUDGE))

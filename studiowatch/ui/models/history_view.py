@@ -110,9 +110,10 @@ def zoomed_here(view: View, factor: float, now_ms: int) -> View:
 
 def panned(view: View, by_ms: float, now_ms: int, first_ms: int | None) -> View:
     """Return `view` shifted by `by_ms` (later is positive), kept where there is a log or a time to come."""
-    earliest_ms = (first_ms if first_ms is not None else now_ms) - view.width_ms // 2
-    latest_ms = now_ms + LONGEST_AHEAD_MS
-    start_ms = min(max(view.start_ms + round(by_ms), earliest_ms), max(latest_ms - view.width_ms // 2, earliest_ms))
+    half_ms = view.width_ms // 2
+    earliest_ms = min(view.start_ms, (first_ms if first_ms is not None else now_ms - WIDEST_MS) - half_ms)
+    latest_ms = max(view.start_ms, now_ms + LONGEST_AHEAD_MS - half_ms)
+    start_ms = min(max(view.start_ms + round(by_ms), earliest_ms), latest_ms)
     return View(start_ms=start_ms, end_ms=start_ms + view.width_ms, following=False)
 
 

@@ -1,0 +1,139 @@
+"""Readings that cannot be right: out of any room's range, leaping, or stuck."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field, replace
+from math import isclose
+
+from studiowatch.room.readings import Channel, Reading
+
+LEAP_HOLD_MS = 10_000  # ms that a channel stays suspect after a leap; assumption
+STUCK_FINE_MS = 120_000  # ms identical, resolution 0.01
+STUCK_COARSE_MS = 6 * 3_600_000  # ms identical, resolution 0.1
+STUCK_READINGS = 30  # as many identical ones at least, so that a log of minute means is not called stuck; assumption
+GAP_MS = 600_000  # ms without readings after which a channel is judged afresh; assumption
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Plausible:
+    """What a channel may do in a room.
+
+    Attributes
+    ----------
+    lowest, highest : float
+        Range, in `unit`.
+    fastest_per_s : float
+        Fastest believable change, `unit` per second.
+    """
+
+    channel: Channel
+    name: str
+    unit: str
+    lowest: float
+    highest: float
+    fastest_per_s: float
+
+
+TEMPERATURE = Plausible(
+    channel=Channel.TEMPERATURE, name="temperature", unit="°C", lowest=-10.0, highest=50.0, fastest_per_s=1.0
+)
+HUMIDITY = Plausible(channel=Channel.HUMIDITY, name="humidity", unit="%", lowest=0.0, highest=100.0, fastest_per_s=10.0)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ChannelHealth:
+    """What is remembered of one channel.
+
+    Attributes
+    ----------
+    value : float or None
+        Last value, in the channel's unit.
+    time_ms, same_since_ms, leapt_ms : int or None
+        UTC ms of the last reading, of the first one of the present identical run, and of the last leap.
+    same_count : int
+        Readings in the identical run.
+    is_fine : bool
+        True once a value finer than 0.1 has been seen.
+    sentence : str
+        Why the channel is not to be believed now, or "".
+    """
+
+    value: float | None = None
+    time_ms: int | None = None
+    same_since_ms: int | None = None
+    leapt_ms: int | None = None
+    same_count: int = 0
+    is_fine: bool = False
+    sentence: str = ""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SensorHealth:
+    """Health of the temperature and humidity channels."""
+
+    temperature: ChannelHealth = field(default_factory=ChannelHealth)
+    humidity: ChannelHealth = field(default_factory=ChannelHealth)
+
+    @property
+    def suspect(self) -> tuple[Channel, ...]:
+        """Channels that are not to be believed now."""
+        pairs = ((Channel.TEMPERATURE, self.temperature), (Channel.HUMIDITY, self.humidity))
+        return tuple(channel for channel, health in pairs if health.sentence)
+
+    @property
+    def sentence(self) -> str:
+        """Why, in one or two sentences, or ""."""
+        return " ".join(health.sentence for health in (self.temperature, self.humidity) if health.sentence)
+
+
+def check(health: SensorHealth, reading: Reading) -> SensorHealth:
+    """Return the health after one reading; a channel that was not read keeps its state."""
+    return SensorHealth(
+        temperature=_checked(health.temperature, reading.time_ms, reading.temperature_C, TEMPERATURE),
+        humidity=_checked(health.humidity, reading.time_ms, reading.humidity_pct, HUMIDITY),
+    )
+
+
+def _checked(health: ChannelHealth, time_ms: int, value: float | None, plausible: Plausible) -> ChannelHealth:
+    if value is None:
+        return health
+    if health.time_ms is not None and not 0 <= time_ms - health.time_ms <= GAP_MS:
+        health = ChannelHealth(is_fine=health.is_fine)
+    same = health.value is not None and value == health.value
+    is_leap = _rate_per_s(health, time_ms, value) > plausible.fastest_per_s
+    seen = ChannelHealth(
+        value=value,
+        time_ms=time_ms,
+        same_since_ms=health.same_since_ms if same else time_ms,
+        leapt_ms=time_ms if is_leap else health.leapt_ms,
+        same_count=health.same_count + 1 if same else 1,
+        is_fine=health.is_fine or not isclose(value * 10, round(value * 10), abs_tol=1e-6),
+    )
+    return replace(seen, sentence=_sentence(seen, plausible))
+
+
+def _rate_per_s(health: ChannelHealth, time_ms: int, value: float) -> float:
+    if health.value is None or health.time_ms is None or time_ms == health.time_ms:
+        return 0.0
+    return abs(value - health.value) * 1000 / (time_ms - health.time_ms)
+
+
+def _sentence(health: ChannelHealth, plausible: Plausible) -> str:
+    value, now_ms = health.value, health.time_ms
+    if value is None or now_ms is None:
+        return ""
+    name, unit = plausible.name, plausible.unit
+    if not plausible.lowest <= value <= plausible.highest:
+        return f"The {name} reads {value:g} {unit}; a room has {plausible.lowest:g} to {plausible.highest:g} {unit}."
+    if health.leapt_ms is not None and now_ms - health.leapt_ms < LEAP_HOLD_MS:
+        return f"The {name} leapt to {value:g} {unit} faster than {plausible.fastest_per_s:g} {unit} a second."
+    same_ms = now_ms - (health.same_since_ms or now_ms)
+    stuck_ms = STUCK_FINE_MS if health.is_fine else STUCK_COARSE_MS
+    if same_ms > stuck_ms and health.same_count >= STUCK_READINGS:
+        return f"The {name} has read exactly {value:g} {unit} for {_span(same_ms)}: the sensor seems stuck."
+    return ""
+
+
+def _span(span_ms: int) -> str:
+    minutes = span_ms // 60_000
+    return f"{minutes} minutes" if minutes < 2 * 60 else f"{minutes // 60} hours"

@@ -1,0 +1,117 @@
+"""What the watch looks at, and what it finds: the room now, the coats that it could spoil, and concerns."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+from studiowatch.room.air_movement import Movement
+from studiowatch.studio.words import Level, Sentence
+
+
+class Kind(StrEnum):
+    """Kinds of warning; the values are fixed names that other programs read."""
+
+    AIR_MOVING = "air-moving"
+    TOO_COLD = "too-cold"
+    NEAR_DEW_POINT = "near-dew-point"
+    DAMP = "damp"
+    BOARD_SILENT = "board-silent"
+    READING_IMPLAUSIBLE = "reading-implausible"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class AirNow:
+    """The room as last read. None is "not measured".
+
+    Attributes
+    ----------
+    temperature_C, humidity_pct, dew_point_C : float or None
+        °C, %RH, °C.
+    air_speed_m_s : float or None
+        Calibrated air speed, m/s; None if there is only a voltage, or nothing.
+    movement : Movement
+        What the detector says; `moving_since_ms` is its back-dated beginning, UTC ms.
+    age_s : float
+        Age of the latest reading, s.
+    silent_since_ms : int or None
+        UTC ms since which the board has sent nothing; None while readings come.
+    implausible : str
+        Why the temperature or humidity cannot be right, or "".
+    """
+
+    temperature_C: float | None = None
+    humidity_pct: float | None = None
+    air_speed_m_s: float | None = None
+    dew_point_C: float | None = None
+    movement: Movement = Movement.UNKNOWN
+    moving_since_ms: int | None = None
+    age_s: float = 0.0
+    silent_since_ms: int | None = None
+    implausible: str = ""
+
+    @property
+    def is_moving(self) -> bool:
+        """Whether either stage of the detector is lit."""
+        return self.movement in (Movement.MOVING, Movement.FAN)
+
+    def blind_since_ms(self, now_ms: int) -> int:
+        """Return the UTC ms of the last that was seen of the room."""
+        aged_ms = now_ms - round(self.age_s * 1000)
+        return aged_ms if self.silent_since_ms is None else min(aged_ms, self.silent_since_ms)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CoatAtRisk:
+    """A laid coat that the room can still spoil.
+
+    Attributes
+    ----------
+    wet : bool
+        True while moving air still harms it.
+    forming : bool
+        True until it is clear and its film has formed.
+    film_C, mfft_C : float or None
+        Film temperature and minimum film-forming temperature, °C.
+    max_humidity_pct : float or None
+        The sheet's own limit, %RH.
+    solvent : bool
+        True for a solvent-borne coat.
+    """
+
+    piece_key: str
+    piece_title: str
+    coat_label: str
+    wet: bool
+    forming: bool
+    covered: bool = False
+    film_C: float | None = None
+    mfft_C: float | None = None
+    max_humidity_pct: float | None = None
+    solvent: bool = False
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Concern:
+    """Something in the room that would spoil a coat, or hides whether it does.
+
+    Attributes
+    ----------
+    piece_keys, piece_titles : tuple of str
+        The pieces it touches, in the order of the rack.
+    began_ms : int
+        UTC ms when it began, which may lie before it was noticed.
+    seen_ms : int
+        UTC ms when it last held; it is kept a little longer so that it does not flicker.
+    may_sound : bool
+        Whether it is worth a sound.
+    """
+
+    kind: Kind
+    level: Level
+    piece_keys: tuple[str, ...]
+    piece_titles: tuple[str, ...]
+    began_ms: int
+    seen_ms: int
+    sentence: Sentence
+    may_sound: bool = False

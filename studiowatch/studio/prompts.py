@@ -1,0 +1,146 @@
+"""Prompts at the rack after a coat is laid. The times and steps are common practice, no source."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+from enum import StrEnum
+from types import MappingProxyType
+
+from studiowatch.studio.labels import volume_text
+
+SECOND_PASS_MS = 15 * 60_000  # ms after laying: bubbles have risen and drips have gathered; common practice
+COVER_MS = 20 * 60_000  # ms after laying: no more bubbles rise; common practice
+NONE_BEFORE: Mapping[str, int] = MappingProxyType({})
+
+TORCH = (
+    "Torch only far from solvent, its vapour and the mesh cover, extinguisher at hand; the product's sheet comes first."
+)
+NO_FLAME = "No torch, flame or spark: this coat gives off solvent vapour. Break bubbles with the brush."
+NO_TORCH_AT_COVER = "No torch or flame near the mesh cover."
+SOLVENT_NEXT = (
+    "Solvent-borne: ventilate without blowing on the piece, wear gloves, no flame or spark; "
+    "dry rags flat outdoors or keep them under water in a closed metal container. The product's sheet comes first."
+)
+
+
+class Step(StrEnum):
+    """What is asked; the value is part of a prompt's key."""
+
+    BUBBLES = "bubbles"
+    COVER = "cover"
+    CLARITY = "clarity"
+    TOUCH_TEST = "touch-test"
+    RECOAT = "recoat"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CoatToTend:
+    """The topmost coat of a piece, and what comes after it.
+
+    Attributes
+    ----------
+    clear_film, solvent : bool
+        Whether it is a clear coat rather than paint; whether it is solvent-borne.
+    clear_ms, recoat_ms : int or None
+        Modelled UTC ms when it is clear, and when it may be recoated; None if it has no such stage, or does not
+        reach it.
+    is_seen_clear : bool
+        True once she has seen that it is clear.
+    following, following_mL, following_solvent
+        Label, mL and nature of the next coat planned; None if it is the last.
+    """
+
+    coat_key: str
+    laid_ms: int
+    clear_film: bool
+    solvent: bool = False
+    is_covered: bool = False
+    is_seen_clear: bool = False
+    clear_ms: int | None = None
+    recoat_ms: int | None = None
+    following: str | None = None
+    following_mL: float | None = None
+    following_solvent: bool = False
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Prompt:
+    """Something to do at a time, UTC ms, with the caution that belongs to it."""
+
+    key: str
+    coat_key: str
+    step: Step
+    due_ms: int
+    headline: str
+    caution: str = ""
+
+    @property
+    def text(self) -> str:
+        """The whole of it, for one line."""
+        return f"{self.headline}. {self.caution}" if self.caution else self.headline
+
+
+def prompt_key(coat_key: str, step: Step) -> str:
+    """Return the key of a prompt, the same each time it is asked for."""
+    return f"{coat_key}:{step.value}"
+
+
+def prompts_for(coat: CoatToTend, *, now_ms: int, before: Mapping[str, int] = NONE_BEFORE) -> tuple[Prompt, ...]:
+    """Return the prompts of one coat in the order of their times; done ones are the caller's to leave out.
+
+    Parameters
+    ----------
+    coat : CoatToTend
+        The topmost coat of a piece.
+    now_ms : int
+        UTC ms.
+    before : mapping of str to int
+        Due times given last time, UTC ms, by key. A prompt moves with the model until it is due, and then stays.
+    """
+    prompts = (*_while_wet(coat), *_when_dry(coat))
+    return tuple(sorted((_settled(prompt, now_ms, before) for prompt in prompts), key=lambda prompt: prompt.due_ms))
+
+
+def _while_wet(coat: CoatToTend) -> list[Prompt]:
+    if not coat.clear_film:
+        return []
+    flame = NO_FLAME if coat.solvent else TORCH
+    prompts = [_prompt(coat, Step.BUBBLES, coat.laid_ms + SECOND_PASS_MS, "Second bubble pass, scrape drips", flame)]
+    if not coat.is_covered:
+        headline = "Set the mesh cover when no more bubbles rise"
+        prompts.append(_prompt(coat, Step.COVER, coat.laid_ms + COVER_MS, headline, NO_TORCH_AT_COVER))
+    if coat.clear_ms is not None and not coat.is_seen_clear:
+        prompts.append(_prompt(coat, Step.CLARITY, coat.clear_ms, "Has the milkiness cleared?"))
+    return prompts
+
+
+def _when_dry(coat: CoatToTend) -> list[Prompt]:
+    if coat.recoat_ms is None or coat.following is None:
+        return []
+    amount = "" if coat.following_mL is None else f", {volume_text(coat.following_mL)}"
+    verb = "Recoat:" if coat.clear_film else "Lay"
+    caution = SOLVENT_NEXT if coat.following_solvent else ""
+    return [
+        _prompt(coat, Step.TOUCH_TEST, coat.recoat_ms, "Touch test at an edge before the next coat"),
+        _prompt(coat, Step.RECOAT, coat.recoat_ms, f"{verb} {coat.following}{amount}", caution),
+    ]
+
+
+def _prompt(coat: CoatToTend, step: Step, due_ms: int, headline: str, caution: str = "") -> Prompt:
+    return Prompt(
+        key=prompt_key(coat.coat_key, step),
+        coat_key=coat.coat_key,
+        step=step,
+        due_ms=due_ms,
+        headline=headline,
+        caution=caution,
+    )
+
+
+def _settled(prompt: Prompt, now_ms: int, before: Mapping[str, int]) -> Prompt:
+    """Keep the time of a prompt that has come due."""
+    due_ms = before.get(prompt.key)
+    if due_ms is None or due_ms > now_ms:
+        return prompt
+    return replace(prompt, due_ms=due_ms)

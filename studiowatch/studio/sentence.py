@@ -1,0 +1,157 @@
+"""The one sentence: the most urgent thing, or whether the room is good to lay a coat, or why not yet."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+
+from studiowatch.coats.data_sheet import DataSheet, Kind
+from studiowatch.room.limits import DEW_MARGIN, FILM_MARGIN, HUMIDITY
+from studiowatch.studio.concern import AirNow
+from studiowatch.studio.warnings import StudioWarning, WarningState
+from studiowatch.studio.watch import SILENT_AFTER_IDLE_S
+from studiowatch.studio.words import Level, Sentence
+
+FILM_COOLING_K = 3.0  # K that a drying film may be colder than the air in an ordinary room; assumption
+NO_BOARD = Sentence(
+    level=Level.CAUTION,
+    headline="No board: the room is not watched",
+    detail="Temperature, humidity and air speed are not known.",
+    advice="Plug the board in.",
+)
+
+
+def most_urgent(
+    warnings: Sequence[StudioWarning],
+    air: AirNow | None,
+    *,
+    now_ms: int,
+    clock_text: Callable[[int], str],
+    sheets: Sequence[DataSheet] = (),
+    silent_after_s: float = SILENT_AFTER_IDLE_S,
+) -> Sentence:
+    """Return what to say above all else.
+
+    Parameters
+    ----------
+    warnings : sequence of StudioWarning
+        Warnings of any state; only open ones are spoken of, unheard before heard.
+    air : AirNow or None
+        The room as last read; None if nothing was ever read.
+    now_ms : int
+        UTC ms.
+    clock_text : callable
+        Turns UTC ms into the time of day as she reads it.
+    sheets : sequence of DataSheet
+        Sheets of the coats to be laid next; none means the general limits.
+    silent_after_s : float
+        Seconds without a reading after which the room counts as not watched.
+    """
+    standing = [warning for warning in warnings if warning.is_open]
+    if standing:
+        return max(standing, key=lambda warning: (warning.level, warning.state is WarningState.RAISED)).sentence
+    if air is None or now_ms - air.blind_since_ms(now_ms) > silent_after_s * 1000:
+        return NO_BOARD
+    checks = [room_check(air, sheet, clock_text=clock_text) for sheet in sheets or (None,)]
+    return next((check for check in checks if check.level > Level.CALM), checks[0])
+
+
+def room_check(air: AirNow, sheet: DataSheet | None, *, clock_text: Callable[[int], str]) -> Sentence:
+    """Return whether the room is good to lay a coat of `sheet` now, or why not yet; None takes general limits."""
+    if air.implausible:
+        return _wait("A reading cannot be right", air.implausible, "Check the sensor before you lay a coat.")
+    if air.temperature_C is None or air.humidity_pct is None:
+        missing = "temperature" if air.temperature_C is None else "humidity"
+        return _wait(f"The {missing} is not measured", "Nobody can say whether the room is fit.", "Check the sensor.")
+    reasons = [
+        reason
+        for reason in (
+            _moving(air, sheet, clock_text),
+            _temperature(air.temperature_C, sheet),
+            _film(air.temperature_C, sheet),
+            _humidity(air.humidity_pct, sheet),
+            _dew_point(air.temperature_C, air.dew_point_C),
+        )
+        if reason is not None
+    ]
+    if not reasons:
+        return Sentence(
+            level=Level.CALM,
+            headline="Good to lay a coat",
+            detail=f"{air.temperature_C:.1f} °C, {air.humidity_pct:.0f} %, no moving air noticed.",
+        )
+    first, *others = reasons
+    return _wait(first.headline, " ".join([first.detail, *(f"{other.headline}." for other in others)]), first.advice)
+
+
+def _moving(air: AirNow, sheet: DataSheet | None, clock_text: Callable[[int], str]) -> Sentence | None:
+    if not air.is_moving:
+        return None
+    speed_text = "" if air.air_speed_m_s is None else f", {air.air_speed_m_s:.2f} m/s"
+    since_text = "" if air.moving_since_ms is None else f" since {clock_text(air.moving_since_ms)}"
+    advice = "Turn it off or turn it away."
+    if sheet is not None and sheet.kind is Kind.SOLVENTBORNE:
+        advice = "Turn it away from the piece, and keep fresh air coming in."
+    return _wait("Not yet: the air is moving", f"Moving{since_text}{speed_text}.", advice)
+
+
+def _temperature(temperature_C: float, sheet: DataSheet | None) -> Sentence | None:
+    if sheet is None or sheet.apply_C is None:
+        return None
+    least_C, greatest_C = sheet.apply_C
+    if temperature_C < least_C:
+        headline = f"Too cold to lay a coat: {temperature_C:.1f} °C, wait for {least_C:g} °C or more"
+        return _wait(headline, f"The sheet of {sheet.title} says so.", _warm(sheet))
+    if temperature_C > greatest_C:
+        headline = f"Too warm to lay a coat: {temperature_C:.1f} °C, wait for {greatest_C:g} °C or less"
+        return _wait(headline, f"The sheet of {sheet.title} says so.", "Lay it in a cooler hour.")
+    return None
+
+
+def _film(temperature_C: float, sheet: DataSheet | None) -> Sentence | None:
+    if sheet is None or sheet.mfft_C is None:
+        return None
+    if temperature_C - FILM_COOLING_K - sheet.mfft_C >= FILM_MARGIN.act:
+        return None
+    needed_C = sheet.mfft_C + FILM_MARGIN.act + FILM_COOLING_K
+    return _wait(
+        f"Too cold for the film to form: {temperature_C:.1f} °C, wait for {needed_C:g} °C or more",
+        f"A drying film is up to {FILM_COOLING_K:g} °C colder than the air; this one needs {sheet.mfft_C:g} °C.",
+        _warm(sheet),
+    )
+
+
+def _humidity(humidity_pct: float, sheet: DataSheet | None) -> Sentence | None:
+    own_pct = None if sheet is None else sheet.max_humidity_pct
+    if own_pct is None and sheet is not None and sheet.kind is Kind.SOLVENTBORNE:
+        return None
+    limit_pct = HUMIDITY.caution if own_pct is None else own_pct
+    if humidity_pct <= limit_pct:
+        return None
+    headline = f"Too damp to lay a coat: {_above(humidity_pct, limit_pct)} %, wait for {limit_pct:g} % or less"
+    return _wait(headline, "General limit." if own_pct is None else "The product's sheet says so.", _warm(sheet))
+
+
+def _above(value: float, limit: float) -> str:
+    """Return `value` with a tenth only where it would else read as the limit itself."""
+    return f"{value:.1f}" if round(value) == round(limit) else f"{value:.0f}"
+
+
+def _dew_point(temperature_C: float, dew_point_C: float | None) -> Sentence | None:
+    if dew_point_C is None or temperature_C - dew_point_C >= DEW_MARGIN.act:
+        return None
+    margin_K = max(0.0, temperature_C - dew_point_C)
+    return _wait(
+        f"Too near the dew point to lay a coat: {margin_K:.1f} °C, wait for {DEW_MARGIN.act:g} °C or more",
+        f"The dew point is {dew_point_C:.1f} °C: water may settle on the piece.",
+        "Warm the room gently.",
+    )
+
+
+def _warm(sheet: DataSheet | None) -> str:
+    if sheet is not None and sheet.kind is Kind.SOLVENTBORNE:
+        return "Warm the room gently, and put the heater out before the solvent is opened."
+    return "Warm the room gently; keep the heater's air off the pieces."
+
+
+def _wait(headline: str, detail: str, advice: str) -> Sentence:
+    return Sentence(level=Level.CAUTION, headline=headline, detail=detail, advice=advice)

@@ -1,0 +1,232 @@
+"""The lanes below the room's curves: one per piece, its coats as blocks of wet, tacky and dry."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from enum import Enum, auto
+from itertools import pairwise
+
+from studiowatch.coats.stages import Stage
+from studiowatch.service.snapshot import CoatView, PieceView, Snapshot, StageTime
+from studiowatch.studio.words import Level
+from studiowatch.ui.models.history_axis import TimeScale
+from studiowatch.ui.models.times import clock_words
+
+
+class Look(Enum):
+    """How a stretch of a lane is drawn."""
+
+    WET = auto()
+    TACKY = auto()
+    DRY = auto()
+    PAINT = auto()
+
+
+LOOK_WORDS = {Look.WET: "wet", Look.TACKY: "tacky", Look.DRY: "dry, not yet to recoat", Look.PAINT: "drying through"}
+
+# The stages that end a look, best first: a sheet or a model that does not know one falls back to the next.
+ENDS_WET = (Stage.SET_TO_TOUCH, Stage.DUST_FREE, Stage.TACK_FREE)
+ENDS_TACKY = (Stage.TACK_FREE, Stage.DRY_TO_TOUCH)
+ENDS_DRY = (Stage.DRY_TO_RECOAT,)
+ENDS_PAINT = (Stage.DRY_THROUGH, Stage.DRY_TO_RECOAT)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Block:
+    """A stretch of one look, UTC ms; `end_ms` None is "no end in sight"."""
+
+    look: Look
+    start_ms: int
+    end_ms: int | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CoatSpan:
+    """One laid coat in its lane; `ready_words` tell when it may be recoated, or why there is no time to tell."""
+
+    key: str
+    label: str
+    blocks: tuple[Block, ...]
+    ready_ms: int | None
+    ready_words: str
+
+    @property
+    def start_ms(self) -> int:
+        """When it was laid, UTC ms."""
+        return self.blocks[0].start_ms
+
+    @property
+    def end_ms(self) -> int | None:
+        """Where its last block ends, UTC ms."""
+        return self.blocks[-1].end_ms
+
+    def holds(self, time_ms: float) -> bool:
+        """Return whether `time_ms` lies within the coat's blocks."""
+        return self.start_ms <= time_ms and (self.end_ms is None or time_ms < self.end_ms)
+
+    def words(self, time_ms: float) -> str:
+        """Return what the coat was or will be at `time_ms`: "gloss 1: tacky, recoat Thu 08:10"."""
+        looks = [block.look for block in self.blocks if block.start_ms <= time_ms]
+        said = [LOOK_WORDS[looks[-1]]] if looks else []
+        return f"{self.label}: {', '.join([*said, self.ready_words] if self.ready_words else said)}"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Mark:
+    """A warning at the time it began."""
+
+    time_ms: int
+    level: Level
+    kind: str
+    words: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Lane:
+    """The lane of one piece."""
+
+    key: str
+    title: str
+    coats: tuple[CoatSpan, ...]
+    marks: tuple[Mark, ...]
+
+    @property
+    def top_key(self) -> str | None:
+        """Key of the topmost laid coat."""
+        return self.coats[-1].key if self.coats else None
+
+    def coat_at(self, time_ms: float) -> CoatSpan | None:
+        """Return the coat whose blocks hold `time_ms`."""
+        return next((coat for coat in reversed(self.coats) if coat.holds(time_ms)), None)
+
+
+def marks_of(snapshot: Snapshot) -> tuple[Mark, ...]:
+    """Return all warnings of `snapshot` as marks, in no special order."""
+    return tuple(
+        Mark(time_ms=warning.began_ms, level=warning.level, kind=warning.kind, words=warning.sentence.headline)
+        for warning in snapshot.warnings
+    )
+
+
+def marks_apart(marks: Iterable[Mark], time: TimeScale, slot_px: float) -> list[Mark]:
+    """Return those of `marks` that are in view, and of several within one slot only the most urgent, then latest."""
+    kept: dict[int, Mark] = {}
+    for mark in marks:
+        if time.start_ms <= mark.time_ms <= time.end_ms:
+            slot = int(time.x(mark.time_ms) // slot_px)
+            kept[slot] = max(kept.get(slot, mark), mark, key=lambda one: (one.level, one.time_ms))
+    return sorted(kept.values(), key=lambda one: one.level)
+
+
+def lanes_of(snapshot: Snapshot) -> tuple[Lane, ...]:
+    """Return one lane for each piece on the rack, in the rack's order."""
+    marks: dict[str, list[Mark]] = {}
+    for warning, mark in zip(snapshot.warnings, marks_of(snapshot), strict=True):
+        for title in warning.piece_titles:
+            marks.setdefault(title, []).append(mark)
+    return tuple(_lane(piece, tuple(marks.get(piece.title, ())), snapshot.time_ms) for piece in snapshot.pieces)
+
+
+def _lane(piece: PieceView, marks: tuple[Mark, ...], now_ms: int) -> Lane:
+    laid = [coat for coat in piece.coats if coat.laid_ms is not None]
+    next_ms = [*(coat.laid_ms for coat in laid[1:]), None]
+    spans = [_span(coat, next_laid_ms, now_ms) for coat, next_laid_ms in zip(laid, next_ms, strict=False)]
+    return Lane(key=piece.key, title=piece.title, coats=tuple(spans), marks=marks)
+
+
+def _span(coat: CoatView, next_laid_ms: int | None, now_ms: int) -> CoatSpan:
+    laid_ms = coat.laid_ms or 0
+    steps = (
+        ((Look.WET, ENDS_WET), (Look.TACKY, ENDS_TACKY), (Look.DRY, ENDS_DRY))
+        if coat.clear_film
+        else ((Look.PAINT, ENDS_PAINT),)
+    )
+    edges: list[int | None] = [laid_ms]
+    for _, stages in steps:
+        edges.append(_not_before(edges[-1], _end_ms(coat, stages)))
+    blocks = [
+        Block(look=look, start_ms=start_ms, end_ms=_earlier(end_ms, next_laid_ms))
+        for (look, _), (start_ms, end_ms) in zip(steps, pairwise(edges), strict=True)
+        if start_ms is not None and start_ms != end_ms and (next_laid_ms is None or start_ms < next_laid_ms)
+    ]
+    ready_ms = _end_ms(coat, ENDS_DRY) if next_laid_ms is None else None
+    return CoatSpan(
+        key=coat.key,
+        label=coat.label,
+        blocks=tuple(blocks) or (Block(look=steps[0][0], start_ms=laid_ms, end_ms=laid_ms),),
+        ready_ms=ready_ms,
+        ready_words=_ready_words(coat, ready_ms, now_ms) if next_laid_ms is None else "",
+    )
+
+
+def _end_ms(coat: CoatView, stages: tuple[Stage, ...]) -> int | None:
+    """Return when the first known of `stages` ends: the promise (p90) while it lies ahead, the time once reached."""
+    known = [found for stage in stages if (found := coat.stage(stage)) is not None]
+    return _promise_ms(known[0]) if known else None
+
+
+def _promise_ms(time: StageTime) -> int | None:
+    if time.reached or time.stage is not Stage.DRY_TO_RECOAT or time.p90_ms is None:
+        return time.time_ms
+    return time.p90_ms
+
+
+def _ready_words(coat: CoatView, ready_ms: int | None, now_ms: int) -> str:
+    time = coat.stage(Stage.DRY_TO_RECOAT)
+    if time is None:
+        return ""
+    if ready_ms is None:
+        return "no recoat time at these conditions"
+    return f"{'ready since' if time.reached else 'recoat'} {clock_words(ready_ms, now_ms)}"
+
+
+def _not_before(start_ms: int | None, end_ms: int | None) -> int | None:
+    if start_ms is None or end_ms is None:
+        return None
+    return max(start_ms, end_ms)
+
+
+def _earlier(end_ms: int | None, next_laid_ms: int | None) -> int | None:
+    known = [time for time in (end_ms, next_laid_ms) if time is not None]
+    return min(known) if known else None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LaneRows:
+    """Where the lanes stand, px from the top of their part.
+
+    Attributes
+    ----------
+    row_px : float
+        Height of one lane with the space below it.
+    part_px : float
+        Height of the part that is seen.
+    count : int
+        Number of lanes.
+    """
+
+    row_px: float
+    part_px: float
+    count: int
+
+    @property
+    def furthest_px(self) -> float:
+        """The furthest the lanes can be scrolled; 0 if all are seen."""
+        return max(0.0, self.row_px * self.count - self.part_px)
+
+    def row_at(self, y_px: float, scroll_px: float) -> int | None:
+        """Return the lane at `y_px` below the top of the part, or None."""
+        row = int((y_px + scroll_px) // self.row_px)
+        return row if 0 <= y_px < self.part_px and 0 <= row < self.count else None
+
+    def scroll_to(self, row: int, scroll_px: float) -> float:
+        """Return the least change of `scroll_px` that shows all of lane `row`."""
+        top_px = row * self.row_px
+        return min(max(scroll_px, top_px + self.row_px - self.part_px, 0.0), top_px, self.furthest_px)
+
+
+def lane_rows(count: int, room_px: float, least_px: float, most_px: float) -> LaneRows:
+    """Share `room_px` among `count` lanes, each between `least_px` and `most_px` high; what does not fit scrolls."""
+    row_px = min(max(room_px / max(count, 1), least_px), most_px)
+    return LaneRows(row_px=row_px, part_px=min(room_px, row_px * count), count=count)

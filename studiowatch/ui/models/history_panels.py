@@ -1,0 +1,265 @@
+"""The three panels of the room history: their curves, limits, ranges and the values under the pointer."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from enum import Enum, auto
+
+import numpy as np
+from numpy.typing import NDArray
+
+from studiowatch.coats.stages import Surface
+from studiowatch.room.limits import AIR_SPEED
+from studiowatch.service.ports import Series
+from studiowatch.service.snapshot import CoatView, Snapshot
+from studiowatch.studio.concern import Kind
+from studiowatch.ui.models.history_axis import TimeScale, ValueScale, value_scale
+
+GAP_BUCKETS = 3  # neighbours further apart than this are a gap: "a few" buckets
+LEAST_BAR_PX = 1.0  # a shorter one is hidden by the mean
+WORDS_SPACE_PX = 4.0  # between a limit's words and the edge of the plot
+SHORTEST_GAP_MS = 10_000  # a reading or two that never came is no gap in the room
+EMPTY = Series(time_ms=np.empty(0, np.int64), low=np.empty(0), high=np.empty(0), mean=np.empty(0), bucket_ms=1000)
+
+
+class Quantity(Enum):
+    """What a curve shows; the value is its word in the legend, empty where the panel's title says it all."""
+
+    AIR = "air"
+    FILM = "film"
+    DEW = "dew point"
+    ONLY = ""
+
+
+class Place(Enum):
+    """The panels, from the top."""
+
+    TEMPERATURE = auto()
+    HUMIDITY = auto()
+    AIR = auto()
+
+
+# A warning about the board belongs to no panel: there its curves have a gap.
+PLACES: dict[str, Place] = {
+    Kind.AIR_MOVING: Place.AIR,
+    Kind.DAMP: Place.HUMIDITY,
+    Kind.TOO_COLD: Place.TEMPERATURE,
+    Kind.NEAR_DEW_POINT: Place.TEMPERATURE,
+}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RoomData:
+    """What was read from the log for one stretch of time; `signal` tells that `air` is in mV, not in m/s."""
+
+    temperature: Series = EMPTY
+    dew: Series = EMPTY
+    humidity: Series = EMPTY
+    air: Series = EMPTY
+    signal: bool = False
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Limit:
+    """A dashed line at `value`, in the panel's unit, with its words."""
+
+    value: float
+    words: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Curve:
+    """One curve of a panel."""
+
+    quantity: Quantity
+    series: Series
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Panel:
+    """One panel. `least` and `floor` shape its range: never narrower than `least`, never below `floor`."""
+
+    place: Place
+    title: str
+    decimals: int
+    unit: str
+    least: float
+    floor: float | None
+    curves: tuple[Curve, ...]
+    limits: tuple[Limit, ...] = ()
+
+    def scale(self, start_ms: int, end_ms: int, most_ticks: int) -> ValueScale:
+        """Return the range that holds all that is seen between two times, and the limits."""
+        lows, highs = [limit.value for limit in self.limits], [limit.value for limit in self.limits]
+        for curve in self.curves:
+            seen = _between(curve.series, start_ms, end_ms)
+            if seen.start < seen.stop:
+                lows.append(float(curve.series.low[seen].min()))
+                highs.append(float(curve.series.high[seen].max()))
+        low, high = (min(lows), max(highs)) if lows else (self.floor or 0.0, (self.floor or 0.0) + self.least)
+        spare = max(self.least - (high - low), 0.08 * (high - low))
+        low, high = low - spare / 2, high + spare / 2
+        if self.floor is not None and low < self.floor:
+            low, high = self.floor, max(high, self.floor + self.least)
+        return value_scale(low, high, most_ticks)
+
+    def logged(self, start_ms: int, end_ms: int) -> bool:
+        """Return whether any curve has a reading between two times."""
+        seen = (_between(curve.series, start_ms, end_ms) for curve in self.curves)
+        return any(part.start < part.stop for part in seen)
+
+    def reading(self, curve: Curve, time_ms: float) -> str:
+        """Return the value of `curve` at a time: "20.6", "0.04-0.34" where a bucket spans that, or "no reading"."""
+        found = _nearest(curve.series, time_ms)
+        if found is None:
+            return "no reading"
+        low, high = (f"{values[found]:.{self.decimals}f}" for values in (curve.series.low, curve.series.high))
+        visible = float(curve.series.high[found] - curve.series.low[found]) > 2 * 10**-self.decimals
+        return f"{low}\N{EN DASH}{high}" if visible else f"{curve.series.mean[found]:.{self.decimals}f}"
+
+
+def panels_of(data: RoomData, film: Series, snapshot: Snapshot | None) -> tuple[Panel, Panel, Panel]:
+    """Return the panels for what was read, the film's temperature and the limits of the coats that are wet now."""
+    wet = [coat for coat in _coats(snapshot) if _wet(coat)]
+    films_C = [coat.limit_C for coat in wet if coat.limit_C is not None]
+    damp_pct = [coat.limit_humidity_pct for coat in wet if coat.limit_humidity_pct is not None]
+    temperature = Panel(
+        place=Place.TEMPERATURE,
+        title="temperature °C",
+        decimals=1,
+        unit="°C",
+        least=6.0,
+        floor=None,
+        curves=(
+            Curve(quantity=Quantity.AIR, series=data.temperature),
+            Curve(quantity=Quantity.FILM, series=film),
+            Curve(quantity=Quantity.DEW, series=data.dew),
+        ),
+        limits=(Limit(value=max(films_C), words=f"film must stay above {max(films_C):g} °C"),) if films_C else (),
+    )
+    humidity = Panel(
+        place=Place.HUMIDITY,
+        title="relative humidity %",
+        decimals=0,
+        unit="%",
+        least=25.0,
+        floor=0.0,
+        curves=(Curve(quantity=Quantity.ONLY, series=data.humidity),),
+        limits=(Limit(value=min(damp_pct), words="too damp for a wet coat"),) if damp_pct else (),
+    )
+    return temperature, humidity, _air_panel(data, anything_wet=bool(wet))
+
+
+def _air_panel(data: RoomData, *, anything_wet: bool) -> Panel:
+    curves = (Curve(quantity=Quantity.ONLY, series=data.air),)
+    if data.signal:
+        title = "air signal mV, no speed until calibrated"
+        return Panel(place=Place.AIR, title=title, decimals=0, unit="mV", least=40.0, floor=0.0, curves=curves)
+    limits = (Limit(value=AIR_SPEED.caution, words="moving air"),) if anything_wet else ()
+    return Panel(
+        place=Place.AIR,
+        title="air speed m/s",
+        decimals=2,
+        unit="m/s",
+        least=0.4,
+        floor=0.0,
+        curves=curves,
+        limits=limits,
+    )
+
+
+def _coats(snapshot: Snapshot | None) -> tuple[CoatView, ...]:
+    return tuple(coat for piece in snapshot.pieces for coat in piece.coats) if snapshot is not None else ()
+
+
+def _wet(coat: CoatView) -> bool:
+    return coat.surface in {Surface.WET, Surface.TACKY} or coat.milky
+
+
+def gap_ms(series: Series) -> float:
+    """Return the distance beyond which two neighbours of `series` have a gap between them, ms.
+
+    A log kept once a minute is no row of gaps, so the usual distance of its readings counts too.
+    """
+    usual_ms = float(np.median(np.diff(series.time_ms))) if len(series.time_ms) > 2 else 0.0  # noqa: PLR2004
+    return max(GAP_BUCKETS * series.bucket_ms, GAP_BUCKETS * usual_ms, SHORTEST_GAP_MS)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Strokes:
+    """What to draw of one curve, px: bars from low to high, segments between means, dots for lone readings.
+
+    Attributes
+    ----------
+    bars : (n, 3) float64
+        x, y of the greatest and y of the least value.
+    segments : (m, 4) float64
+        x and y of both ends; none of them crosses a gap.
+    dots : (k, 2) float64
+        x and y of readings with a gap on both sides.
+    bar_px : float
+        Width of a bar.
+    """
+
+    bars: NDArray[np.float64]
+    segments: NDArray[np.float64]
+    dots: NDArray[np.float64]
+    bar_px: float
+
+
+def strokes(series: Series, time: TimeScale, value: ValueScale, top_px: float, height_px: float) -> Strokes:
+    """Turn `series` into strokes within a panel whose plot begins at `top_px`."""
+    seen = _between(series, time.start_ms, time.end_ms)
+    around = slice(max(seen.start - 1, 0), seen.stop + 1)
+    x = time.left_px + (series.time_ms[around] - time.start_ms) / time.ms_per_px
+    high, low, mean = (
+        top_px + height_px * (value.high - values[around]) / (value.high - value.low)
+        for values in (series.high, series.low, series.mean)
+    )
+    joined = np.diff(series.time_ms[around]) <= gap_ms(series)
+    segments = np.column_stack((x[:-1], mean[:-1], x[1:], mean[1:]))[joined] if len(x) else np.empty((0, 4))
+    lone = ~(np.concatenate(([False], joined)) | np.concatenate((joined, [False]))) if len(x) else np.empty(0, bool)
+    return Strokes(
+        bars=np.column_stack((x, high, low))[low - high > LEAST_BAR_PX],
+        segments=segments,
+        dots=np.column_stack((x, mean))[lone],
+        bar_px=series.bucket_ms / time.ms_per_px,
+    )
+
+
+def place_words(
+    line_px: float, size_px: tuple[float, float], time: TimeScale, drawn: Sequence[Strokes]
+) -> tuple[float, float]:
+    """Return left and top, px, for words of `size_px` at a limit's line, where they cover least of what is drawn.
+
+    Tried in this order: right end above the line, right end below, left end above, left end below.
+    """
+    width_px, height_px = size_px
+    right_px = time.right_px - WORDS_SPACE_PX - width_px
+    places = [
+        (left_px, top_px)
+        for left_px in (right_px, time.left_px + WORDS_SPACE_PX)
+        for top_px in (line_px - height_px, line_px + 1)
+    ]
+    return min(places, key=lambda place: sum(_covered(place, size_px, strokes) for strokes in drawn))
+
+
+def _covered(place: tuple[float, float], size_px: tuple[float, float], drawn: Strokes) -> int:
+    """Return how many segments begin under words at `place`."""
+    x, y = drawn.segments[:, 0] - place[0], drawn.segments[:, 1] - place[1]
+    return int(np.count_nonzero((x >= 0) & (x <= size_px[0]) & (y >= 0) & (y <= size_px[1])))
+
+
+def _between(series: Series, start_ms: float, end_ms: float) -> slice:
+    first, last = np.searchsorted(series.time_ms, (start_ms, end_ms))
+    return slice(int(first), int(last))
+
+
+def _nearest(series: Series, time_ms: float) -> int | None:
+    if not len(series.time_ms):
+        return None
+    right = int(np.searchsorted(series.time_ms, time_ms))
+    near = [index for index in (right - 1, right) if 0 <= index < len(series.time_ms)]
+    best = min(near, key=lambda index: abs(series.time_ms[index] - time_ms))
+    return best if abs(series.time_ms[best] - time_ms) <= gap_ms(series) / 2 else None

@@ -1,0 +1,297 @@
+"""The room history: what the air was, what the coats did in it, and how one moves about in time."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QEvent, QPointF, Qt, Signal
+from PySide6.QtGui import (
+    QFocusEvent,
+    QKeyEvent,
+    QMouseEvent,
+    QNativeGestureEvent,
+    QResizeEvent,
+    QShowEvent,
+    QWheelEvent,
+)
+from PySide6.QtWidgets import QVBoxLayout, QWidget
+
+from studiowatch.service.ports import History
+from studiowatch.service.snapshot import Snapshot
+from studiowatch.ui.models.history_fetch import FilmLog, Request, plan
+from studiowatch.ui.models.history_view import (
+    Span,
+    View,
+    home,
+    moved_on,
+    panned,
+    spanned,
+    zoomed,
+    zoomed_here,
+)
+from studiowatch.ui.models.history_words import description
+from studiowatch.ui.theme import LIGHT, Theme
+from studiowatch.ui.widgets.history_canvas import HistoryCanvas
+from studiowatch.ui.widgets.history_chooser import SpanChooser
+from studiowatch.ui.widgets.history_worker import Answer, HistoryWorker
+
+NOTCH = 120  # eighths of a degree in one step of a wheel
+ZOOM_PER_NOTCH = 1.25
+ZOOM_PER_KEY = 1.5
+PAN_PER_KEY = 0.2  # of the view's width
+ROWS_PER_NOTCH = 1.0
+
+
+class RoomHistory(QWidget):
+    """Title, span buttons and the picture; moves the view, asks the log for what is in view, and shows the answer.
+
+    Arrow keys left and right move in time, plus and minus zoom, Home goes back to now; up and down choose a lane and
+    Enter opens its topmost coat.
+    """
+
+    lane_opened = Signal(str)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._worker: HistoryWorker | None = None
+        self._film = FilmLog()
+        self._first_ms: int | None = None
+        self._asked: Request | None = None
+        self._serial = 0
+        self._oldest_serial = 0
+        self._drag_from: QPointF | None = None
+        self.canvas = HistoryCanvas(self)
+        self.canvas.view = spanned(Span.EIGHT_HOURS, 0, None)
+        self.chooser = SpanChooser(self)
+        self.chooser.span_chosen.connect(self.set_span)
+        self.chooser.now_asked.connect(self.go_home)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(6)
+        column.addWidget(self.chooser)
+        column.addWidget(self.canvas, 1)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setAccessibleName("Room history")
+        self.setAccessibleDescription(description(None))
+        self.set_theme(LIGHT)
+        self._move(self.canvas.view)
+
+    @property
+    def view(self) -> View:
+        """The stretch of time on the screen."""
+        return self.canvas.view
+
+    def set_theme(self, theme: Theme) -> None:
+        """Take on the colours of `theme`."""
+        self.canvas.theme = theme
+        self.chooser.set_theme(theme)
+        self.canvas.refresh()
+
+    def set_history(self, history: History) -> None:
+        """Read from `history` from now on, on a thread of its own; that thread also closes it at `stop`."""
+        self.stop()
+        self._worker = HistoryWorker(history)
+        self._worker.answered.connect(self.apply, Qt.ConnectionType.QueuedConnection)
+        self._first_ms, self._asked = None, None
+        self._fetch()
+
+    def set_snapshot(self, snapshot: Snapshot) -> None:
+        """Show the studio's state; a view that follows now moves along."""
+        self.canvas.show_snapshot(snapshot)
+        if snapshot.room.film_C is not None:
+            self._film.add(snapshot.time_ms, snapshot.room.film_C)
+        words = description(snapshot)
+        if words != self.accessibleDescription():
+            self.setAccessibleDescription(words)
+        self.canvas.view = moved_on(self.view, snapshot.time_ms, self._first_ms)
+        if self.isVisible():
+            self._redraw()
+
+    def set_span(self, span: str) -> None:
+        """Show a span that ends a little after now.
+
+        Raises
+        ------
+        ValueError
+            If `span` is none of "8 h", "day", "week", "month" and "all".
+        """
+        self._jump(spanned(Span(span), self.canvas.now_ms, self._first_ms))
+
+    def go_home(self) -> None:
+        """Follow now again, as wide as the view is."""
+        self._jump(home(self.view, self.canvas.now_ms))
+
+    def apply(self, answer: Answer) -> None:
+        """Take in what was read; an answer to a question that no longer stands is dropped."""
+        if answer.serial < self._oldest_serial:
+            return
+        self._oldest_serial = answer.serial
+        self.canvas.trouble = answer.trouble
+        if answer.trouble:
+            self._asked = None
+        elif answer.first_ms != self._first_ms:
+            self._first_ms = answer.first_ms
+            self.canvas.view = moved_on(self.view, self.canvas.now_ms, self._first_ms)
+            self._fetch()
+        if answer.data is not None:
+            self.canvas.data = answer.data
+        self.canvas.refresh()
+
+    def stop(self) -> None:
+        """End the reading thread; what it still answers is dropped.
+
+        Raises
+        ------
+        RuntimeError
+            If the thread lives on.
+        """
+        worker, self._worker = self._worker, None
+        self._forget_questions()
+        if worker is not None:
+            worker.stop()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Move in time and among the lanes."""
+        actions = {
+            Qt.Key.Key_Left: lambda: self._pan(-PAN_PER_KEY * self.view.width_ms),
+            Qt.Key.Key_Right: lambda: self._pan(PAN_PER_KEY * self.view.width_ms),
+            Qt.Key.Key_Plus: lambda: self._zoom_here(1 / ZOOM_PER_KEY),
+            Qt.Key.Key_Equal: lambda: self._zoom_here(1 / ZOOM_PER_KEY),
+            Qt.Key.Key_Minus: lambda: self._zoom_here(ZOOM_PER_KEY),
+            Qt.Key.Key_Home: self.go_home,
+            Qt.Key.Key_Up: lambda: self._choose_lane(-1),
+            Qt.Key.Key_Down: lambda: self._choose_lane(1),
+            Qt.Key.Key_Return: self._open_chosen,
+            Qt.Key.Key_Enter: self._open_chosen,
+        }
+        action = actions.get(Qt.Key(event.key()))
+        if action is None:
+            super().keyPressEvent(event)
+        else:
+            action()
+
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        """Zoom about the pointer; sideways pans, and over lanes that do not all fit it scrolls them."""
+        place = self.canvas.mapFromGlobal(event.globalPosition())
+        across, along = event.angleDelta().x() / NOTCH, event.angleDelta().y() / NOTCH
+        layout = self.canvas.arrange()
+        event.accept()
+        if layout.rows.furthest_px and layout.lanes.holds(place.y()) and not across:
+            self.canvas.scroll_lanes(-along * ROWS_PER_NOTCH * layout.rows.row_px)
+        elif abs(across) > abs(along):
+            self._pan(-across * PAN_PER_KEY / 2 * self.view.width_ms)
+        elif along:
+            self._zoom_about(place.x(), ZOOM_PER_NOTCH**-along)
+
+    def event(self, event: QEvent) -> bool:
+        """Zoom with a pinch on a touch pad."""
+        if isinstance(event, QNativeGestureEvent) and event.gestureType() is Qt.NativeGestureType.ZoomNativeGesture:
+            self._zoom_about(self.canvas.mapFromGlobal(event.globalPosition()).x(), 1 / max(1 + event.value(), 0.1))
+            return True
+        return super().event(event)
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        """Take hold of the time axis."""
+        if event.button() is Qt.MouseButton.LeftButton:
+            self._drag_from = event.globalPosition()
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        """Drag the time axis."""
+        if self._drag_from is None:
+            return
+        by_px = self._drag_from.x() - event.globalPosition().x()
+        if by_px:
+            self._drag_from = event.globalPosition()
+            self._pan(by_px * self.canvas.time_scale(self.canvas.arrange()).ms_per_px)
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        """Let go of the time axis."""
+        if event.button() is Qt.MouseButton.LeftButton:
+            self._drag_from = None
+
+    def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
+        """Open the coat under the pointer, or the topmost of its lane."""
+        place = self.canvas.mapFromGlobal(event.globalPosition())
+        row = self.canvas.lane_at(place.y())
+        if row is None:
+            return
+        lane = self.canvas.lanes[row]
+        coat = lane.coat_at(self.canvas.time_scale(self.canvas.arrange()).time_ms(place.x()))
+        key = coat.key if coat is not None else lane.top_key
+        if key is not None:
+            self.lane_opened.emit(key)
+
+    def focusInEvent(self, event: QFocusEvent) -> None:
+        """Show that keys arrive here."""
+        super().focusInEvent(event)
+        self._show_focus(here=True)
+
+    def focusOutEvent(self, event: QFocusEvent) -> None:
+        """Show that keys go elsewhere."""
+        super().focusOutEvent(event)
+        self._show_focus(here=False)
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """Catch up with what came while hidden."""
+        super().showEvent(event)
+        self._redraw()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Ask for as many buckets as there are pixels."""
+        super().resizeEvent(event)
+        self._redraw()
+
+    def _show_focus(self, *, here: bool) -> None:
+        self.canvas.focused = here
+        self.canvas.refresh()
+
+    def _pan(self, by_ms: float) -> None:
+        self._move(panned(self.view, by_ms, self.canvas.now_ms, self._first_ms))
+
+    def _zoom_here(self, factor: float) -> None:
+        self._move(zoomed_here(self.view, factor, self.canvas.now_ms))
+
+    def _zoom_about(self, x_px: float, factor: float) -> None:
+        time = self.canvas.time_scale(self.canvas.arrange())
+        self._move(zoomed(self.view, factor, time.time_ms(min(max(x_px, time.left_px), time.right_px))))
+
+    def _choose_lane(self, by: int) -> None:
+        count = len(self.canvas.lanes)
+        if count:
+            chosen = self.canvas.chosen
+            self.canvas.choose(min(max(chosen + by, 0), count - 1) if chosen is not None else 0)
+
+    def _open_chosen(self) -> None:
+        chosen, lanes = self.canvas.chosen, self.canvas.lanes
+        key = lanes[chosen].top_key if chosen is not None and chosen < len(lanes) else None
+        if key is not None:
+            self.lane_opened.emit(key)
+
+    def _jump(self, view: View) -> None:
+        self._forget_questions()
+        self._move(view)
+
+    def _move(self, view: View) -> None:
+        self.canvas.view = view
+        self.chooser.show_view(view)
+        self._redraw()
+
+    def _redraw(self) -> None:
+        self._fetch()
+        bucket_ms = round(self.view.width_ms / max(self.canvas.width(), 1))
+        self.canvas.film = self._film.series(self.view.start_ms, self.view.end_ms, bucket_ms)
+        self.canvas.refresh()
+
+    def _fetch(self) -> None:
+        """Ask for what is in view, unless that was what was asked last."""
+        if self._worker is None or self.canvas.snapshot is None or not self.isVisible():
+            return
+        pixels = round(self.canvas.arrange().width_px * self.devicePixelRatioF())
+        request = plan(self.view, pixels, self.canvas.now_ms)
+        if request is not None and request == self._asked:
+            return
+        self._asked = request
+        self._serial += 1
+        self._worker.ask(self._serial, request)
+
+    def _forget_questions(self) -> None:
+        self._asked = None
+        self._oldest_serial = self._serial + 1

@@ -1,0 +1,82 @@
+"""The title of one panel: what it shows, a key for each curve, and their values under the pointer."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from PySide6.QtCore import QLineF, QRectF, Qt
+from PySide6.QtGui import QColor, QFontMetricsF
+
+from studiowatch.ui.models.history_layout import Band
+from studiowatch.ui.models.history_panels import Curve, Panel, Quantity
+from studiowatch.ui.widgets.history_axis import Paper, strong_font
+from studiowatch.ui.widgets.history_trace import mean_pen
+
+KEY_PX = 16.0
+CLOSE_SPACE_PX = 4.0
+WORD_SPACE_PX = 12.0
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Word:
+    """A word of a panel's title; `key` puts a stroke of that curve before it, `close` binds the next word to it."""
+
+    text: str
+    color: str
+    strong: bool = False
+    key: Quantity | None = None
+    close: bool = False
+
+
+class TitlePainter:
+    """Draws one panel's title on the paper."""
+
+    def __init__(self, paper: Paper, panel: Panel, band: Band) -> None:
+        self.paper = paper
+        self.painter = paper.painter
+        self.theme = paper.theme
+        self.panel = panel
+        self.band = band
+
+    def draw(self, pointed_ms: float | None) -> None:
+        """Draw a panel's title with a key for each of its curves, and their values at `pointed_ms`."""
+        words = [word for curve in self.panel.curves for word in self._curve_words(curve, pointed_ms)]
+        titled = [Word(text=self.panel.title, color=self.theme.muted), *words]
+        if sum(self._advance_px(word) for word in titled) > self.paper.layout.width_px + WORD_SPACE_PX:
+            titled = [Word(text=self.panel.unit, color=self.theme.muted), *words]
+        left_px = self.paper.layout.left_px
+        for word in titled:
+            self._draw_word(word, left_px)
+            left_px += self._advance_px(word)
+
+    def _curve_words(self, curve: Curve, pointed_ms: float | None) -> list[Word]:
+        name = curve.quantity.value
+        if name and not len(curve.series.time_ms):
+            return []
+        value = self.panel.reading(curve, pointed_ms) if pointed_ms is not None else ""
+        key = [Word(text=name, color=self.theme.ink, key=curve.quantity, close=bool(value))] if name else []
+        return [*key, Word(text=value, color=self.theme.ink, strong=True)] if value else key
+
+    def _advance_px(self, word: Word) -> float:
+        font = strong_font(self.paper.font) if word.strong else self.paper.font
+        key_px = KEY_PX + CLOSE_SPACE_PX if word.key is not None else 0.0
+        space_px = CLOSE_SPACE_PX if word.close else WORD_SPACE_PX
+        return key_px + QFontMetricsF(font).horizontalAdvance(word.text) + space_px
+
+    def _draw_word(self, word: Word, left_px: float) -> None:
+        band = self.band
+        if word.key is not None:
+            y = round(band.top_px + band.height_px / 2) + 0.5
+            self.painter.setPen(mean_pen(word.key, self.theme))
+            self.painter.drawLine(QLineF(left_px, y, left_px + KEY_PX, y))
+            left_px += KEY_PX + CLOSE_SPACE_PX
+        font = strong_font(self.paper.font) if word.strong else self.paper.font
+        room_px = max(self.paper.time.right_px - left_px, 0.0)
+        self.painter.setFont(font)
+        self.painter.setPen(QColor(word.color))
+        text = QFontMetricsF(font).elidedText(word.text, Qt.TextElideMode.ElideRight, room_px)
+        width_px = min(QFontMetricsF(font).horizontalAdvance(text) + 1, room_px)
+        place = QRectF(left_px, band.top_px, width_px, band.height_px)
+        if place.left() < self.paper.time.x(self.paper.now_ms) < place.right():
+            self.painter.fillRect(place, QColor(self.theme.card))
+        self.painter.drawText(place, Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft, text)

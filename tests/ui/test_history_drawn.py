@@ -1,0 +1,135 @@
+"""What is really drawn of the log: these pixels carry data."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+import numpy as np
+import pytest
+from numpy.typing import NDArray
+from PySide6.QtGui import QColor, QImage
+from pytestqt.qtbot import QtBot
+
+from studiowatch.room.readings import Channel
+from studiowatch.service.ports import Series
+from studiowatch.service.snapshot import BoardView, RoomView, Snapshot
+from studiowatch.studio.words import Level, Sentence
+from studiowatch.ui.models.history_panels import EMPTY
+from studiowatch.ui.models.history_view import HOUR_MS
+from studiowatch.ui.theme import LIGHT, NIGHT, Theme
+from studiowatch.ui.widgets.history import RoomHistory
+
+NOW_MS = 1_795_000_000_000
+PEAK_MS = NOW_MS - 30 * HOUR_MS
+GAP_MS = (NOW_MS - 60 * HOUR_MS, NOW_MS - 40 * HOUR_MS)
+
+
+class WeekOfSeconds:
+    """A week at one reading a second: one second of fast air, and a gap of twenty hours."""
+
+    def __init__(self) -> None:
+        time_ms = NOW_MS + 1000 * np.arange(-7 * 86_400, 0)
+        self.time_ms = time_ms[(time_ms < GAP_MS[0]) | (time_ms > GAP_MS[1])]
+        air = np.full(len(self.time_ms), 0.05)
+        air[np.searchsorted(self.time_ms, PEAK_MS)] = 0.6
+        self.values = {
+            Channel.TEMPERATURE: np.full(len(self.time_ms), 20.0),
+            Channel.HUMIDITY: np.full(len(self.time_ms), 50.0),
+            Channel.AIR_SPEED: air,
+        }
+
+    def span_ms(self) -> tuple[int, int] | None:
+        return int(self.time_ms[0]), int(self.time_ms[-1])
+
+    def series(self, channel: Channel, start_ms: int, end_ms: int, buckets: int) -> Series:
+        first, last = np.searchsorted(self.time_ms, (start_ms, end_ms))
+        if channel not in self.values or first == last:
+            return EMPTY
+        width_ms = max((end_ms - start_ms) // buckets, 1000)
+        values = self.values[channel][first:last]
+        number, start, count = np.unique(self.time_ms[first:last] // width_ms, return_index=True, return_counts=True)
+        return Series(
+            time_ms=number * width_ms + width_ms // 2,
+            low=np.minimum.reduceat(values, start),
+            high=np.maximum.reduceat(values, start),
+            mean=np.add.reduceat(values, start) / count,
+            bucket_ms=width_ms,
+        )
+
+    def close(self) -> None:
+        """Hold nothing."""
+
+
+NOTHING_WET = Snapshot(
+    time_ms=NOW_MS,
+    board=BoardView(),
+    room=RoomView(time_ms=NOW_MS),
+    sentence=Sentence(level=Level.CALM, headline=""),
+)
+
+
+@pytest.fixture
+def filled(qtbot: QtBot) -> Iterator[RoomHistory]:
+    """Show a history with a week of readings in view."""
+    shown = RoomHistory()
+    qtbot.addWidget(shown)
+    shown.resize(700, 560)
+    shown.set_snapshot(NOTHING_WET)
+    with qtbot.waitExposed(shown):
+        shown.show()
+    shown.set_history(WeekOfSeconds())
+    shown.set_span("week")
+    qtbot.waitUntil(lambda: len(shown.canvas.data.temperature.time_ms) > 0)
+    yield shown
+    shown.stop()
+
+
+def pixels(plot: RoomHistory) -> NDArray[np.int64]:
+    """Return the picture as rows of (red, green, blue)."""
+    image = plot.canvas.grab().toImage().convertToFormat(QImage.Format.Format_RGB888)
+    assert image.width() == plot.canvas.width()
+    rows = np.frombuffer(image.constBits(), np.uint8).reshape(image.height(), image.bytesPerLine())
+    return rows[:, : 3 * image.width()].reshape(image.height(), image.width(), 3).astype(np.int64)
+
+
+def inked(plot: RoomHistory, panel: int, time_ms: int, theme: Theme, around_px: int = 1) -> NDArray[np.bool_]:
+    """Return, for each row of a panel's plot, whether anything nearer to ink than to paper is drawn at a time."""
+    layout = plot.canvas.arrange()
+    x = round(plot.canvas.time_scale(layout).x(time_ms))
+    band = layout.panels[panel].plot
+    part = pixels(plot)[round(band.top_px) : round(band.bottom_px), x - around_px : x + around_px + 1]
+    ink, paper = (np.array(QColor(color).getRgb()[:3]) for color in (theme.ink, theme.card))
+    share = np.abs(part - paper).sum(axis=2) / np.abs(ink - paper).sum()
+    found: NDArray[np.bool_] = (share > 0.35).any(axis=1)  # a grid line is a tenth, a bar about a half
+    return found
+
+
+@pytest.mark.parametrize("theme", [LIGHT, NIGHT], ids=lambda theme: theme.name)
+def test_that_a_peak_of_one_second_is_seen_in_a_week(filled: RoomHistory, theme: Theme) -> None:
+    filled.set_theme(theme)
+    height = len(inked(filled, 2, PEAK_MS, theme))
+    # the axis runs from 0 to no more than 0.8 m/s, so a peak from 0.05 to 0.6 covers most of the way
+    assert inked(filled, 2, PEAK_MS, theme).sum() > 0.6 * height
+    assert inked(filled, 2, PEAK_MS - 3 * HOUR_MS, theme).sum() < 0.2 * height
+    assert inked(filled, 2, PEAK_MS + 3 * HOUR_MS, theme).sum() < 0.2 * height
+
+
+@pytest.mark.parametrize("panel", [0, 1, 2])
+def test_that_a_gap_in_the_log_stays_a_gap_in_the_picture(filled: RoomHistory, panel: int) -> None:
+    middle_ms = sum(GAP_MS) // 2
+    assert not inked(filled, panel, middle_ms, LIGHT).any()
+    assert inked(filled, panel, GAP_MS[0] - 4 * HOUR_MS, LIGHT).any()
+    assert inked(filled, panel, GAP_MS[1] + 4 * HOUR_MS, LIGHT).any()
+
+
+def test_that_no_curve_reaches_beyond_now(filled: RoomHistory) -> None:
+    assert not inked(filled, 1, NOW_MS + 2 * HOUR_MS, LIGHT, around_px=0).any()
+
+
+def test_that_what_lies_ahead_has_another_ground(filled: RoomHistory) -> None:
+    layout = filled.canvas.arrange()
+    scale = filled.canvas.time_scale(layout)
+    y = round(layout.panels[1].title.top_px)
+    ahead, behind = (pixels(filled)[y, round(scale.x(NOW_MS + hours * HOUR_MS))] for hours in (40, -4))
+    assert QColor(*map(int, ahead)).name() == LIGHT.ahead
+    assert QColor(*map(int, behind)).name() == LIGHT.card

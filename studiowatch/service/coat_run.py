@@ -21,6 +21,7 @@ DRAWS = 64  # draws of a live coat: enough for p10 and p90, and cheap at one rea
 SEED = 20260301  # any fixed number: a coat shows the same range after a restart
 HORIZON_S = 96 * 3600.0  # s, how far ahead a ready time is sought
 AHEAD_EVERY_MS = 60_000  # ms of board time between two looks ahead
+TRACE_EVERY_MS = 60_000  # ms between two points of a film's temperature
 
 
 def live_draws(*, measured: bool) -> Draws:
@@ -44,6 +45,8 @@ class CoatRun:
         When each stage was or will be reached, in seconds from `laid_ms`.
     unlogged_ms : int
         How long it dried with nobody watching, ms.
+    film_trace : tuple of (int, float)
+        Film temperature, °C, about once a minute (UTC ms) from the laying until it is dry to touch.
     """
 
     coat: Coat
@@ -54,6 +57,7 @@ class CoatRun:
     air: Air | None = None
     ahead: Mapping[Stage, Ready] = field(default_factory=dict)
     unlogged_ms: int = 0
+    film_trace: tuple[tuple[int, float], ...] = ()
     _ahead_ms: int | None = None
 
     @classmethod
@@ -87,7 +91,16 @@ class CoatRun:
         self.film, reached = advance(self.film, moment.air, passed_ms / 1000.0, covered=self.covered)
         self.at_ms, self.air = moment.time_ms, moment.air
         self.unlogged_ms += passed_ms if moment.unseen else 0
+        self._trace()
         return reached
+
+    def _trace(self) -> None:
+        film_C = self.film.film_C
+        last_ms = self.film_trace[-1][0] if self.film_trace else self.laid_ms - TRACE_EVERY_MS
+        dry_ms = self.reached_ms(Stage.DRY_TO_TOUCH)
+        is_dry = dry_ms is not None and dry_ms < last_ms
+        if film_C is not None and not is_dry and self.at_ms - last_ms >= TRACE_EVERY_MS:
+            self.film_trace = (*self.film_trace, (self.at_ms, film_C))
 
     def look_ahead(self, *, now: bool = False) -> None:
         """Bring `ahead` up to date if it is older than a minute, or at once."""

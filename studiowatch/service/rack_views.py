@@ -140,6 +140,7 @@ def _coat_view(piece: Piece, coat: Coat, label: str, sheet: DataSheet, run: Coat
         limit_C=sheet.mfft_C if forming else None,
         limit_humidity_pct=humidity_limit(sheet.max_humidity_pct).caution if forming and sheet.clear_film else None,
         unlogged_ms=run.unlogged_ms,
+        film_trace=run.film_trace,
     )
 
 

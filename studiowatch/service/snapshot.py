@@ -103,6 +103,8 @@ class CoatView:
         Humidity that the room must stay below while it dries, %.
     unlogged_ms : int
         How long this coat dried with nobody watching the room, ms; its times are less certain for it.
+    film_trace : tuple of (int, float)
+        Film temperature, °C, about once a minute (UTC ms) while it was wet.
     """
 
     key: str
@@ -122,6 +124,7 @@ class CoatView:
     limit_C: float | None = None
     limit_humidity_pct: float | None = None
     unlogged_ms: int = 0
+    film_trace: tuple[tuple[int, float], ...] = ()
 
     def stage(self, stage: Stage) -> StageTime | None:
         """Return the time of `stage`, or None if this coat has no such stage."""

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 import numpy as np
 import pytest
 
@@ -11,7 +13,7 @@ from studiowatch.service.snapshot import BoardView, CoatView, PieceView, RoomVie
 from studiowatch.studio.concern import Kind
 from studiowatch.studio.words import Level, Sentence
 from studiowatch.ui.models.history_axis import TimeScale, value_scale
-from studiowatch.ui.models.history_fetch import FilmLog, plan, shared
+from studiowatch.ui.models.history_fetch import film_series, plan, shared
 from studiowatch.ui.models.history_panels import (
     EMPTY,
     PLACES,
@@ -204,33 +206,53 @@ def test_that_nothing_is_read_for_a_view_of_the_future() -> None:
     assert plan(view, 600, NOW_MS) is None
 
 
-def test_that_the_films_temperature_is_gathered_and_thinned() -> None:
-    log = FilmLog()
-    for second in range(600):
-        log.add(NOW_MS + second * 1000, 18.0 + (0.5 if second == 300 else 0.0))
-    fine = log.series(NOW_MS - HOUR_MS, NOW_MS + HOUR_MS, 1000)
-    coarse = log.series(NOW_MS - HOUR_MS, NOW_MS + HOUR_MS, 60_000)
-    assert len(fine.time_ms) == 60
-    assert len(coarse.time_ms) < 12
-    assert fine.high.max() == coarse.high.max() == 18.5
-    assert coarse.low.min() == 18.0
+MINUTE_MS = 60_000
 
 
-def test_that_a_clock_set_back_leaves_the_films_log_rising() -> None:
-    log = FilmLog()
-    for second in (100, 200, 150, 300):
-        log.add(NOW_MS + second * 1000, 18.0)
-    assert np.all(np.diff(log.series(NOW_MS, NOW_MS + HOUR_MS, 1000).time_ms) > 0)
+def piece_with_films(*traces: Sequence[tuple[int, float]]) -> PieceView:
+    coats = tuple(
+        CoatView(
+            key=str(number),
+            sheet="gloss",
+            label="gloss",
+            sheen="gloss",
+            clear_film=True,
+            laid_ms=trace[0][0],
+            surface=Surface.WET,
+            milky=True,
+            wet_um=80,
+            dry_um=30,
+            film_trace=tuple(trace),
+        )
+        for number, trace in enumerate(traces)
+    )
+    return PieceView(
+        key="p",
+        title="Low Tide",
+        width_cm=40,
+        height_cm=40,
+        support="panel",
+        orientation=Orientation.FACE_UP,
+        due=None,
+        coats=coats,
+    )
 
 
-def test_that_the_films_log_forgets_its_oldest_half_when_full() -> None:
-    log = FilmLog()
-    log.MOST_ROWS = 10
-    for row in range(11):
-        log.add(NOW_MS + row * FilmLog.BUCKET_MS, 18.0)
-    kept = log.series(NOW_MS - HOUR_MS, NOW_MS + HOUR_MS, 1000)
-    assert len(kept.time_ms) == 6
-    assert kept.time_ms[-1] >= NOW_MS + 10 * FilmLog.BUCKET_MS
+def test_that_the_coldest_of_two_wet_films_is_shown_and_a_dip_is_kept_when_thinned() -> None:
+    mild = [(NOW_MS + minute * MINUTE_MS, 18.0) for minute in range(120)]
+    cold = [(NOW_MS + minute * MINUTE_MS, 15.0 if minute == 75 else 17.0) for minute in range(60, 90)]
+    pieces = [piece_with_films(mild, cold)]
+    fine = film_series(pieces, NOW_MS, NOW_MS + 2 * HOUR_MS, 1000)
+    assert len(fine.time_ms) == 120
+    assert fine.mean[[10, 75, 80, 100]].tolist() == [18.0, 15.0, 17.0, 18.0]
+    coarse = film_series(pieces, NOW_MS, NOW_MS + 2 * HOUR_MS, 30 * MINUTE_MS)
+    assert coarse.low.min() == 15.0
+    assert coarse.high.max() == 18.0
+    assert np.all(np.diff(coarse.time_ms) == 30 * MINUTE_MS)
+
+
+def test_that_no_film_gives_no_curve() -> None:
+    assert len(film_series([], NOW_MS, NOW_MS + HOUR_MS, 1000).time_ms) == 0
 
 
 def test_that_buckets_which_only_one_series_has_are_left_out() -> None:

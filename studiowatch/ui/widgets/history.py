@@ -16,7 +16,7 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from studiowatch.service.ports import History
 from studiowatch.service.snapshot import Snapshot
-from studiowatch.ui.models.history_fetch import FilmLog, Request, plan
+from studiowatch.ui.models.history_fetch import Request, film_series, plan
 from studiowatch.ui.models.history_view import (
     Span,
     View,
@@ -52,7 +52,6 @@ class RoomHistory(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._worker: HistoryWorker | None = None
-        self._film = FilmLog()
         self._first_ms: int | None = None
         self._asked: Request | None = None
         self._serial = 0
@@ -96,8 +95,6 @@ class RoomHistory(QWidget):
     def set_snapshot(self, snapshot: Snapshot) -> None:
         """Show the studio's state; a view that follows now moves along."""
         self.canvas.show_snapshot(snapshot)
-        if snapshot.room.film_C is not None:
-            self._film.add(snapshot.time_ms, snapshot.room.film_C)
         words = description(snapshot)
         if words != self.accessibleDescription():
             self.setAccessibleDescription(words)
@@ -277,7 +274,8 @@ class RoomHistory(QWidget):
     def _redraw(self) -> None:
         self._fetch()
         bucket_ms = round(self.view.width_ms / max(self.canvas.width(), 1))
-        self.canvas.film = self._film.series(self.view.start_ms, self.view.end_ms, bucket_ms)
+        pieces = self.canvas.snapshot.pieces if self.canvas.snapshot is not None else ()
+        self.canvas.film = film_series(pieces, self.view.start_ms, self.view.end_ms, bucket_ms)
         self.canvas.refresh()
 
     def _fetch(self) -> None:

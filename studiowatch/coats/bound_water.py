@@ -1,0 +1,88 @@
+"""The second part of drying: bound water leaves, the film warms to the room, and the ages run.
+
+Everything is in closed form over a step in one air, so a step may be a second or a month long. All arrays hold one
+value per draw.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from studiowatch.coats.draws import Draws
+from studiowatch.physics import equivalent_age
+from studiowatch.physics.ranges import Array
+
+RELAXATION_S = 300.0  # s in which the film without free water drifts to the room's temperature; assumption
+CLEARING_HUMIDITY = 0.85  # a film clears when it holds less water than it would keep at this humidity; assumption
+THROUGH_SHARE = 0.05  # of the excess bound water still there when dry through: t95, as for paint; assumption
+
+
+def water_content(humidity: Array | float) -> Array:
+    """Return the bound water that the dry polymer keeps at this humidity (0-1), kg/kg: 1.2 % at 50 % RH; assumption."""
+    activity = np.asarray(humidity)
+    return 0.012 * (activity / (1.0 - 0.8 * activity)) / (0.5 / 0.6)
+
+
+# kg/kg; 66 of the 351 kg/m³ of water that packed polymer holds, well under the four fifths that it may be
+BOUND_AS_LAID = float(5.0 * water_content(0.5))
+CLEAR_BELOW = float(water_content(CLEARING_HUMIDITY))  # kg/kg
+_EXCESS_AT_REFERENCE = BOUND_AS_LAID - float(water_content(0.5))  # kg/kg
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class Drift:
+    """A film without free water in one air: its temperature and its ages, in closed form of the time since `film_K`.
+
+    Attributes
+    ----------
+    film_K, air_K : ndarray
+        Film temperature at the start, and the temperature it drifts to, K.
+    """
+
+    film_K: Array
+    air_K: Array
+    draws: Draws
+
+    def temperature(self, dt_s: Array) -> Array:
+        """Return the film's temperature after `dt_s`, K."""
+        return equivalent_age.relaxing_temperature(dt_s, self.film_K, self.air_K, RELAXATION_S)
+
+    def diffusion_age(self, dt_s: Array) -> Array:
+        """Return the time at 23 °C in which as much bound water would leave, s."""
+        return equivalent_age.relaxing_age(dt_s, self.film_K, self.air_K, RELAXATION_S, self.draws.recoat_energy_J_mol)
+
+    def diffusion_time(self, age_s: Array) -> Array:
+        """Return the time in which `diffusion_age` reaches `age_s`, s."""
+        return equivalent_age.relaxing_time(
+            age_s, self.film_K, self.air_K, RELAXATION_S, self.draws.recoat_energy_J_mol
+        )
+
+    def cure_age(self, dt_s: Array) -> Array:
+        """Return the time at 23 °C in which the film would cure as much, s."""
+        return equivalent_age.relaxing_age(dt_s, self.film_K, self.air_K, RELAXATION_S, self.draws.cure_energy_J_mol)
+
+    def cure_time(self, age_s: Array) -> Array:
+        """Return the time in which `cure_age` reaches `age_s`, s."""
+        return equivalent_age.relaxing_time(age_s, self.film_K, self.air_K, RELAXATION_S, self.draws.cure_energy_J_mol)
+
+    def time_below(self, limit_K: Array, dt_s: Array) -> Array:
+        """Return how long in `dt_s` the film is colder than `limit_K`, s."""
+        start, end = 1.0 / limit_K - 1.0 / self.film_K, 1.0 / limit_K - 1.0 / self.air_K
+        crosses = start * end < 0.0
+        ratio = np.where(crosses, start / np.where(crosses, -end, 1.0), 0.0)
+        crossing = np.minimum(RELAXATION_S * np.log1p(ratio), dt_s)
+        cold_first = np.where(crosses, crossing, dt_s)
+        return np.where(start < 0.0, cold_first, np.where(crosses, dt_s - crossing, 0.0))
+
+
+def humidity_rate(humidity: Array, strength: Array) -> Array:
+    """Return how fast the recoat age runs at this humidity (0-1): 1 at 50 % RH, 0 where no bound water can leave."""
+    plain = (BOUND_AS_LAID - water_content(humidity)) / _EXCESS_AT_REFERENCE
+    return np.maximum(1.0 + strength * (plain - 1.0), 0.0)
+
+
+def through_below(humidity: Array) -> Array:
+    """Return the bound water under which a film is dry through in this humidity (0-1), kg/kg."""
+    return water_content(humidity) + THROUGH_SHARE * _EXCESS_AT_REFERENCE

@@ -1,0 +1,208 @@
+"""Data sheets: what a product's own sheet says, as numbers, read from TOML with every fault named at once."""
+
+from __future__ import annotations
+
+import tomllib
+from collections.abc import Mapping
+from dataclasses import dataclass
+from enum import StrEnum
+
+from studiowatch.coats.sheet_fields import Fields, Range
+
+DEFAULT_DRY_UM = 25.0  # µm dry, when a sheet names no thickness; ASTM D1640
+DEFAULT_CLEAR_MIN = 60.0  # min from dry-to-touch to clear, when a sheet names none; common practice, no source
+DEFAULT_CURE_DAYS = 14.0  # days, when a sheet names none; common practice, no source
+DEFAULT_DENSITY_KG_M3 = 1030.0  # kg/m³ of a water-borne clear coat; from memory
+THICKNESS_TOLERANCE = 0.05  # stated wet and dry film may differ by this share: sheets round
+
+
+class Kind(StrEnum):
+    """What carries the film: the models differ."""
+
+    WATERBORNE = "waterborne"
+    SOLVENTBORNE = "solventborne"
+    PAINT = "paint"
+
+
+class Sheen(StrEnum):
+    """How the dry coat shines."""
+
+    GLOSS = "gloss"
+    SATIN = "satin"
+    MATT = "matt"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class DataSheet:
+    """A product as its sheet describes it. Times hold at 23 °C, 50 % RH and the stated thickness.
+
+    Attributes
+    ----------
+    name, title : str
+        Short name as used in records, and the name shown.
+    volume_solids : float
+        Polymer's share of the volume as delivered, 0-1.
+    wet_um, dry_um : float
+        Film of the stated times, µm.
+    touch_dry_min, recoat_h, clear_h, cure_days : float
+        Times from laying, in the unit of the name; `clear_h` is None for a coat that is never milky.
+    mfft_C : float or None
+        Minimum film-forming temperature (ISO 2115), °C.
+    apply_C : tuple of float or None
+        Least and greatest temperature to apply at, °C.
+    max_humidity_pct : float or None
+        The sheet's own limit, %.
+    matting_agent : bool
+        Whether the coat holds matting agent; `max_matting_coats` is how many such coats may lie on each other.
+    assumed : tuple of str
+        One sentence for each number that the sheet did not name.
+    """
+
+    name: str
+    title: str
+    kind: Kind
+    volume_solids: float
+    density_kg_m3: float
+    wet_um: float
+    dry_um: float
+    touch_dry_min: float
+    recoat_h: float
+    cure_days: float
+    clear_h: float | None = None
+    mfft_C: float | None = None
+    apply_C: tuple[float, float] | None = None
+    max_humidity_pct: float | None = None
+    sheen: Sheen | None = None
+    matting_agent: bool = False
+    max_matting_coats: int | None = None
+    flash_point_C: float | None = None
+    removable_with: str = ""
+    cautions: tuple[str, ...] = ()
+    assumed: tuple[str, ...] = ()
+
+    @property
+    def clear_film(self) -> bool:
+        """Whether this is a clear coat rather than paint."""
+        return self.kind is not Kind.PAINT
+
+
+class SheetFaults(ValueError):  # noqa: N818 - it carries several faults
+    """A data sheet cannot be used. `faults` has one sentence for each thing to put right."""
+
+    def __init__(self, faults: tuple[str, ...]) -> None:
+        super().__init__("\n".join(faults))
+        self.faults = faults
+
+
+_NUMBERS = {
+    "volume_solids": Range(0.05, 1.0, "of the volume", required=True),
+    "density_kg_m3": Range(600.0, 2500.0, "kg/m³"),
+    "wet_um": Range(5.0, 10_000.0, "µm"),
+    "dry_um": Range(2.0, 10_000.0, "µm"),
+    "touch_dry_min": Range(1.0, 2880.0, "min", required=True),
+    "recoat_h": Range(0.1, 2000.0, "h", required=True),
+    "clear_h": Range(0.05, 500.0, "h"),
+    "cure_days": Range(0.1, 365.0, "days"),
+    "mfft_C": Range(-20.0, 60.0, "°C"),
+    "max_humidity_pct": Range(20.0, 100.0, "%"),
+    "max_matting_coats": Range(0.0, 20.0, "coats", whole=True),
+    "flash_point_C": Range(-50.0, 300.0, "°C"),
+}
+_APPLY = Range(-10.0, 60.0, "°C")
+_OTHERS = ("name", "title", "removable_with", "kind", "sheen", "apply_C", "matting_agent", "cautions", "basis")
+_LARGEST_WATERBORNE_SOLIDS = 0.70  # below packing at 0.74: a coat above it would set as it is laid
+
+
+def read_sheet(text: str, origin: str) -> DataSheet:
+    """Return the data sheet in `text` (TOML); `origin` names the file in faults.
+
+    A field that may be left out takes the default of this module, and `assumed` says so. A table `basis` may hold
+    where each number comes from, for people.
+
+    Raises
+    ------
+    SheetFaults
+        Lists every fault found, each as one sentence with origin, field, value, unit and what is allowed.
+    """
+    try:
+        raw = tomllib.loads(text)
+    except tomllib.TOMLDecodeError as error:
+        raise SheetFaults((f"{origin}: this is not a TOML file: {error}; mend that line and read it again",)) from error
+    fields = Fields(raw, origin)
+    fields.refuse_others_than((*_NUMBERS, *_OTHERS))
+    kind = fields.choice("kind", Kind)
+    if "kind" not in raw:
+        fields.fault("kind", f"is missing; it must be one of {', '.join(Kind)}")
+    words = {field: fields.text(field, required=field == "name") for field in ("name", "title", "removable_with")}
+    sheen = fields.choice("sheen", Sheen)
+    numbers = {field: fields.number(field, allowed) for field, allowed in _NUMBERS.items()}
+    apply_C = fields.interval("apply_C", _APPLY)
+    matting_agent = fields.flag("matting_agent")
+    cautions = fields.sentences("cautions")
+    _compare(fields, kind, numbers)
+    if fields.faults or kind is None:
+        raise SheetFaults(tuple(fields.faults))
+    values, assumed = _completed(kind, {field: value for field, value in numbers.items() if value is not None})
+    coats = values.pop("max_matting_coats", None)
+    return DataSheet(
+        name=words["name"],
+        title=words["title"] or words["name"],
+        kind=kind,
+        sheen=sheen,
+        apply_C=apply_C,
+        matting_agent=matting_agent,
+        max_matting_coats=None if coats is None else int(coats),
+        removable_with=words["removable_with"],
+        cautions=cautions,
+        assumed=assumed,
+        **values,
+    )
+
+
+def _compare(fields: Fields, kind: Kind | None, numbers: Mapping[str, float | None]) -> None:
+    """Write down faults between fields: times out of order, thicknesses that contradict the solids."""
+    solids = numbers["volume_solids"]
+    if kind is Kind.WATERBORNE and solids is not None and solids > _LARGEST_WATERBORNE_SOLIDS:
+        fields.fault(
+            "volume_solids",
+            f"is {solids:g} of the volume; a waterborne coat is a liquid only up to {_LARGEST_WATERBORNE_SOLIDS:g}",
+        )
+    wet, dry = numbers["wet_um"], numbers["dry_um"]
+    if solids and wet and dry and abs(wet * solids / dry - 1.0) > THICKNESS_TOLERANCE:
+        fields.fault("dry_um", f"is {dry:g} µm; {wet:g} µm wet at {solids:g} solids gives {wet * solids:.3g} µm")
+    _compare_times(fields, numbers)
+
+
+def _compare_times(fields: Fields, numbers: Mapping[str, float | None]) -> None:
+    """Write down faults where a later stage is given an earlier time."""
+    stages = (("touch_dry_min", 1.0 / 60.0), ("clear_h", 1.0), ("recoat_h", 1.0), ("cure_days", 24.0))
+    before: tuple[str, float] | None = None
+    for field, hours in stages:
+        value = numbers[field]
+        if value is None:
+            continue
+        if before and (value * hours < before[1] or (field == "clear_h" and value * hours == before[1])):
+            fields.fault(field, f"is {value * hours:g} h; it must not be shorter than {before[0]} ({before[1]:g} h)")
+        before = (field, value * hours)
+
+
+def _completed(kind: Kind, values: dict[str, float]) -> tuple[dict[str, float], tuple[str, ...]]:
+    """Return the numbers with what can be derived or must be assumed, and a sentence for each that was assumed."""
+    assumed: list[str] = []
+
+    def assume(field: str, value: float, unit: str, why: str) -> None:
+        if field not in values:
+            values[field] = value
+            assumed.append(f"{field} is not on the sheet: {value:.3g} {unit} is assumed ({why})")
+
+    solids, touch_h = values["volume_solids"], values["touch_dry_min"] / 60.0
+    if "wet_um" in values:
+        values.setdefault("dry_um", values["wet_um"] * solids)
+    assume("dry_um", DEFAULT_DRY_UM, "µm", "the film of ASTM D1640")
+    values.setdefault("wet_um", values["dry_um"] / solids)
+    assume("density_kg_m3", DEFAULT_DENSITY_KG_M3, "kg/m³", "usual for a water-borne coat")
+    if kind is Kind.WATERBORNE:
+        clear_h = min(touch_h + DEFAULT_CLEAR_MIN / 60.0, (touch_h + values["recoat_h"]) / 2.0)
+        assume("clear_h", clear_h, "h", "common practice")
+    assume("cure_days", max(DEFAULT_CURE_DAYS, values["recoat_h"] / 24.0), "days", "common practice")
+    return values, tuple(assumed)

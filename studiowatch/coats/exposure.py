@@ -1,0 +1,54 @@
+"""The air at the film, per draw: what the board says, with what it cannot know about the film's own place."""
+
+from __future__ import annotations
+
+from functools import lru_cache
+
+import numpy as np
+
+from studiowatch.coats.draws import Draws
+from studiowatch.physics.air import Air
+from studiowatch.physics.moist_air import HUMIDITY_PCT, PRESSURE_PA
+from studiowatch.physics.plate_transfer import Face, PlateAir, plate_air
+from studiowatch.physics.ranges import check
+
+COVER_SPEED_FACTOR = 0.5  # air speed under a mesh cover over that beside it; assumption
+TEMPERATURE_C = (-20.0, 50.0)  # °C, air in which a coat can be followed
+SPEED_M_S = (0.0, 20.0)  # m/s
+
+
+def check_air(air: Air) -> None:
+    """Make sure that a coat can be followed in this air.
+
+    Raises
+    ------
+    OutOfRange
+        Names the quantity, its value, the unit and the allowed range; NaN is refused.
+    """
+    check("air temperature", air.temperature_C, *TEMPERATURE_C, "°C")
+    check("humidity", air.humidity_pct, *HUMIDITY_PCT, "%")
+    check("air speed", air.air_speed_m_s, *SPEED_M_S, "m/s")
+    check("pressure", air.pressure_Pa, *PRESSURE_PA, "Pa")
+
+
+@lru_cache(maxsize=256)
+def air_at_film(air: Air, draws: Draws, *, covered: bool, side_m: float, face: Face) -> PlateAir:
+    """Return the transfer at a piece in this air, one value per draw; the same question gives the same object.
+
+    Air slower than the sensor can tell is taken as its floor, which itself differs from draw to draw.
+
+    Raises
+    ------
+    OutOfRange
+        As `check_air`.
+    """
+    check_air(air)
+    speed = np.maximum(air.air_speed_m_s * draws.air_speed_factor, draws.air_speed_floor_m_s)
+    return plate_air(
+        temperature_C=air.temperature_C + draws.temperature_offset_K,
+        humidity_pct=np.clip(air.humidity_pct + draws.humidity_offset_pct, *HUMIDITY_PCT),
+        air_speed_m_s=speed * COVER_SPEED_FACTOR if covered else speed,
+        pressure_Pa=np.full(len(draws), air.pressure_Pa),
+        side_m=side_m,
+        face=face,
+    )

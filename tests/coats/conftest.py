@@ -1,0 +1,44 @@
+"""Sheets that the tests of the film share."""
+
+from __future__ import annotations
+
+import pytest
+
+from studiowatch.coats.data_sheet import DataSheet, Kind, Sheen
+
+
+@pytest.fixture(scope="session")
+def gloss() -> DataSheet:
+    """Return an invented water-borne gloss varnish."""
+    return DataSheet(
+        name="gloss",
+        title="Gloss",
+        kind=Kind.WATERBORNE,
+        sheen=Sheen.GLOSS,
+        volume_solids=0.36,
+        density_kg_m3=1030.0,
+        wet_um=90.0,
+        dry_um=32.4,
+        touch_dry_min=40.0,
+        clear_h=2.0,
+        recoat_h=5.0,
+        cure_days=10.0,
+        mfft_C=10.0,
+    )
+
+
+@pytest.fixture(scope="session")
+def paint_sheet() -> DataSheet:
+    """Return an invented acrylic paint, laid thick."""
+    return DataSheet(
+        name="paint",
+        title="Paint",
+        kind=Kind.PAINT,
+        volume_solids=0.4,
+        density_kg_m3=1200.0,
+        wet_um=500.0,
+        dry_um=200.0,
+        touch_dry_min=90.0,
+        recoat_h=20.0,
+        cure_days=20.0,
+    )

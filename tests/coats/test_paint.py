@@ -1,0 +1,87 @@
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+
+from studiowatch.coats.anchoring import REFERENCE_AIR, anchor
+from studiowatch.coats.data_sheet import DataSheet
+from studiowatch.coats.film import Film, advance, lay
+from studiowatch.coats.stages import Stage, Surface
+from studiowatch.physics.air import Air
+
+DAY_S = 86400.0
+
+
+def painted(sheet: DataSheet, wet_um: float = 500.0) -> Film:
+    return lay(sheet, anchor(sheet), wet_um=wet_um, side_m=0.4)
+
+
+def after(film: Film, air: Air, days: float, *, step_s: float = DAY_S) -> Film:
+    for _ in range(round(days * DAY_S / step_s)):
+        film, _ = advance(film, air, step_s)
+    return film
+
+
+def test_that_the_sheets_times_come_back_at_the_sheets_conditions(paint_sheet: DataSheet) -> None:
+    film = after(painted(paint_sheet), REFERENCE_AIR, 30.0)
+    assert film.reached_s(Stage.DRY_TO_TOUCH) == pytest.approx(90.0 * 60.0)
+    assert film.reached_s(Stage.CURED) == pytest.approx(20.0 * DAY_S)
+
+
+def test_that_paint_dries_through_by_the_square_of_its_thickness(paint_sheet: DataSheet) -> None:
+    # 1.13 H²/D with D = 9.5e-13 m²/s at 23 °C: 200 µm take 13.2 h; Crank's series for 95 %
+    thin = after(painted(paint_sheet), REFERENCE_AIR, 30.0).reached_s(Stage.DRY_THROUGH)
+    thick = after(painted(paint_sheet, 1000.0), REFERENCE_AIR, 30.0).reached_s(Stage.DRY_THROUGH)
+    assert thin == pytest.approx(1.13 * 200e-6**2 / 9.5e-13, rel=1e-3)
+    assert thick == pytest.approx(4.0 * 1.13 * 200e-6**2 / 9.5e-13, rel=1e-3)
+
+
+def test_that_dry_on_top_is_not_dry_below(paint_sheet: DataSheet) -> None:
+    film = after(painted(paint_sheet, 2000.0), REFERENCE_AIR, 2.0)
+    assert film.surface is Surface.DRY
+    assert film.reached_s(Stage.DRY_THROUGH) is None
+    assert film.reached_s(Stage.DRY_TO_RECOAT) is None
+
+
+def test_that_paint_waits_for_both_its_sheet_and_its_depth(paint_sheet: DataSheet) -> None:
+    thin = after(painted(paint_sheet, 250.0), REFERENCE_AIR, 30.0)
+    assert thin.reached_s(Stage.DRY_TO_RECOAT) == pytest.approx(20.0 * 3600.0 / 4.0, rel=1e-6)
+    thick = after(painted(paint_sheet, 2000.0), REFERENCE_AIR, 90.0)
+    recoat_s, through_s = thick.reached_s(Stage.DRY_TO_RECOAT), thick.reached_s(Stage.DRY_THROUGH)
+    assert recoat_s is not None
+    assert through_s is not None
+    assert recoat_s >= through_s
+
+
+def test_that_paint_is_never_milky_and_never_marked(paint_sheet: DataSheet) -> None:
+    film = after(painted(paint_sheet), Air(temperature_C=5.0, humidity_pct=95.0), 3.0)
+    assert not film.milky
+    assert film.below_mfft == 0.0
+    assert film.skinning == 0.0
+
+
+def test_that_water_leaves_paint_from_full_to_nothing(paint_sheet: DataSheet) -> None:
+    film = painted(paint_sheet)
+    # 500 µm wet with 60 % of water of 998 kg/m³
+    assert film.water_g_m2 == pytest.approx(500.0 * 0.6 * 0.998)
+    later, last = after(film, REFERENCE_AIR, 0.1, step_s=8640.0), after(film, REFERENCE_AIR, 60.0)
+    assert film.water_g_m2 > later.water_g_m2 > last.water_g_m2
+    assert last.water_g_m2 == pytest.approx(0.0, abs=1e-6)
+
+
+def test_that_cold_and_damp_slow_paint(paint_sheet: DataSheet) -> None:
+    def through_s(air: Air) -> float:
+        reached = after(painted(paint_sheet), air, 60.0).reached_s(Stage.DRY_THROUGH)
+        assert reached is not None
+        return reached
+
+    assert through_s(replace(REFERENCE_AIR, temperature_C=12.0)) > through_s(REFERENCE_AIR)
+    assert through_s(replace(REFERENCE_AIR, humidity_pct=80.0)) > through_s(REFERENCE_AIR)
+
+
+def test_that_the_length_of_the_steps_does_not_matter(paint_sheet: DataSheet) -> None:
+    cool = Air(temperature_C=15.0, humidity_pct=60.0)
+    fine, coarse = after(painted(paint_sheet), cool, 5.0, step_s=60.0), after(painted(paint_sheet), cool, 5.0)
+    for stage in (Stage.SET_TO_TOUCH, Stage.DRY_TO_TOUCH, Stage.DRY_THROUGH):
+        assert coarse.reached_s(stage) == pytest.approx(fine.reached_s(stage), rel=1e-4)

@@ -1,0 +1,124 @@
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+
+from studiowatch.coats.data_sheet import DataSheet
+from studiowatch.coats.prediction import predict
+from studiowatch.coats.stages import Stage
+from studiowatch.physics.air import Air
+from studiowatch.physics.moist_air import wet_bulb
+from studiowatch.physics.ranges import OutOfRange
+
+ROOM = Air(temperature_C=20.0, humidity_pct=50.0, air_speed_m_s=0.05)
+DAMP = replace(ROOM, humidity_pct=78.0)
+
+
+def test_that_a_log_of_one_air_is_that_air(gloss: DataSheet) -> None:
+    steady = predict(gloss, wet_um=90.0, side_m=0.4, room=ROOM, draws_n=16)
+    logged = predict(gloss, wet_um=90.0, side_m=0.4, room=[(60.0 * i, ROOM) for i in range(600)], draws_n=16)
+    for stage, ready in steady.stages.items():
+        assert logged.stages[stage].nominal_s == pytest.approx(ready.nominal_s, rel=1e-3)
+        assert logged.stages[stage].p90_s == pytest.approx(ready.p90_s, rel=1e-3)
+
+
+def test_that_a_room_that_turns_damp_delays_the_coat(gloss: DataSheet) -> None:
+    dry = predict(gloss, wet_um=90.0, side_m=0.4, room=ROOM, draws_n=1).stages[Stage.DRY_TO_RECOAT].nominal_s
+    damp = predict(gloss, wet_um=90.0, side_m=0.4, room=DAMP, draws_n=1).stages[Stage.DRY_TO_RECOAT].nominal_s
+    turning = predict(gloss, wet_um=90.0, side_m=0.4, room=[(0.0, ROOM), (3600.0, DAMP)], draws_n=1)
+    between = turning.stages[Stage.DRY_TO_RECOAT].nominal_s
+    assert dry is not None
+    assert damp is not None
+    assert between is not None
+    assert dry < between < damp
+
+
+def test_that_the_film_figures_are_of_a_wet_film_in_the_first_air(gloss: DataSheet) -> None:
+    film = predict(gloss, wet_um=90.0, side_m=0.4, room=[(0.0, ROOM), (3600.0, DAMP)], draws_n=4).film
+    assert film.initial_water_g_m2 == pytest.approx(90.0 * 0.64 * 0.998)
+    assert film.constant_rate_temperature_C is not None
+    assert film.constant_rate_g_m2_h is not None
+    assert float(wet_bulb(20.0, 50.0)) < film.constant_rate_temperature_C < 20.0
+    # the film holds 57 g/m² and loses two thirds of it at about this rate within the hour or so of a common coat
+    assert 25.0 < film.constant_rate_g_m2_h < 100.0
+
+
+def test_that_paint_has_no_constant_rate(paint_sheet: DataSheet) -> None:
+    film = predict(paint_sheet, wet_um=500.0, side_m=0.4, room=ROOM, draws_n=4).film
+    assert film.constant_rate_g_m2_h is None
+    assert film.constant_rate_temperature_C is None
+
+
+@pytest.mark.parametrize(
+    ("room", "extrapolated"),
+    [
+        (ROOM, False),
+        (replace(ROOM, temperature_C=9.5), True),
+        (replace(ROOM, temperature_C=31.0), True),
+        (replace(ROOM, humidity_pct=29.0), True),
+        (replace(ROOM, humidity_pct=81.0), True),
+        ([(0.0, ROOM), (600.0, replace(ROOM, humidity_pct=85.0))], True),
+    ],
+)
+def test_that_rooms_outside_the_trusted_range_are_called_extrapolated(
+    gloss: DataSheet, room: Air | list[tuple[float, Air]], *, extrapolated: bool
+) -> None:
+    told = predict(gloss, wet_um=90.0, side_m=0.4, room=room, draws_n=1)
+    assert told.extrapolated is extrapolated
+    assert any("extrapolated" in note for note in told.notes) is extrapolated
+
+
+def test_that_a_cold_room_tells_the_chance_of_a_film_that_does_not_form(gloss: DataSheet) -> None:
+    cold = predict(gloss, wet_um=90.0, side_m=0.4, room=replace(ROOM, temperature_C=11.0), draws_n=64)
+    assert 0.2 < cold.film.chance_below_mfft <= 1.0
+    assert any("too cold to form" in note for note in cold.notes)
+    assert predict(gloss, wet_um=90.0, side_m=0.4, room=ROOM, draws_n=64).film.chance_below_mfft == 0.0
+
+
+def test_that_a_thick_coat_is_told(gloss: DataSheet) -> None:
+    notes = predict(gloss, wet_um=180.0, side_m=0.4, room=ROOM, draws_n=1).notes
+    assert any("2.0 times as thick as the sheet's" in note for note in notes)
+
+
+def test_that_a_sheet_that_contradicts_itself_is_told(gloss: DataSheet) -> None:
+    notes = predict(replace(gloss, touch_dry_min=110.0), wet_um=90.0, side_m=0.4, room=ROOM, draws_n=1).notes
+    assert any("check the times and the thickness" in note for note in notes)
+
+
+def test_that_what_the_sheet_left_out_is_told(gloss: DataSheet) -> None:
+    sentence = "cure_days is not on the sheet"
+    assert sentence in predict(replace(gloss, assumed=(sentence,)), wet_um=90.0, side_m=0.4, room=ROOM, draws_n=1).notes
+
+
+def test_that_a_gap_in_the_log_is_told(gloss: DataSheet) -> None:
+    notes = predict(gloss, wet_um=90.0, side_m=0.4, room=[(0.0, ROOM), (300.0, ROOM), (2100.0, ROOM)], draws_n=1).notes
+    assert any("no reading for 30 min from 0.08 h after laying" in note for note in notes)
+    assert any("ends 0.6 h after laying" in note for note in notes)
+
+
+def test_that_readings_after_the_horizon_are_not_used(gloss: DataSheet) -> None:
+    log = [(0.0, ROOM), (7200.0, replace(ROOM, humidity_pct=90.0))]
+    told = predict(gloss, wet_um=90.0, side_m=0.4, room=log, draws_n=1, horizon_h=1.0)
+    assert not told.extrapolated
+    assert told.stages[Stage.DRY_TO_RECOAT].nominal_s is None
+
+
+@pytest.mark.parametrize(
+    ("room", "told"),
+    [
+        ([], "holds no reading"),
+        ([(0.0, ROOM), (60.0, ROOM), (60.0, ROOM)], "goes from 60 s to 60 s; times must rise"),
+        ([(-5.0, ROOM)], "time in the room log is -5 s"),
+        ([(float("nan"), ROOM)], "time in the room log is nan s"),
+        ([(0.0, replace(ROOM, humidity_pct=500.0))], "humidity is 500 %"),
+    ],
+)
+def test_that_an_impossible_log_is_refused(gloss: DataSheet, room: list[tuple[float, Air]], told: str) -> None:
+    with pytest.raises(OutOfRange, match=told):
+        predict(gloss, wet_um=90.0, side_m=0.4, room=room, draws_n=1)
+
+
+def test_that_an_impossible_horizon_is_refused(gloss: DataSheet) -> None:
+    with pytest.raises(OutOfRange, match="horizon is nan h"):
+        predict(gloss, wet_um=90.0, side_m=0.4, room=ROOM, horizon_h=float("nan"))

@@ -1,0 +1,96 @@
+from __future__ import annotations
+
+from dataclasses import replace
+
+import numpy as np
+import pytest
+
+from studiowatch.coats.anchoring import anchor
+from studiowatch.coats.data_sheet import DataSheet
+from studiowatch.coats.draws import sample
+from studiowatch.coats.film import Film, advance, lay
+from studiowatch.coats.readiness import Ready, forecast, ready_at, ready_by_s
+from studiowatch.coats.stages import Stage
+from studiowatch.physics.air import Air
+
+ROOM = Air(temperature_C=20.0, humidity_pct=50.0, air_speed_m_s=0.05)
+DAY_S = 86400.0
+
+
+def laid(sheet: DataSheet, draws: int = 64, *, measured: bool = False) -> Film:
+    return lay(sheet, anchor(sheet, sample(draws, 11, measured=measured)), wet_um=sheet.wet_um, side_m=0.4)
+
+
+def test_that_the_look_ahead_is_what_then_happens(gloss: DataSheet) -> None:
+    film = laid(gloss)
+    told = forecast(film, ROOM, horizon_s=4 * DAY_S)
+    for _ in range(12 * 60):
+        film, _ = advance(film, ROOM, 60.0)
+    for stage in list(Stage)[:6]:
+        assert film.reached_s(stage) == pytest.approx(told[stage].nominal_s, rel=1e-3)
+
+
+def test_that_stages_behind_keep_their_times(gloss: DataSheet) -> None:
+    film, _ = advance(laid(gloss), ROOM, 3 * 3600.0)
+    damp = forecast(film, replace(ROOM, humidity_pct=90.0), horizon_s=DAY_S)
+    assert damp[Stage.DRY_TO_TOUCH].nominal_s == film.reached_s(Stage.DRY_TO_TOUCH)
+
+
+def test_that_ranges_are_in_order_and_hold_the_nominal_run(gloss: DataSheet) -> None:
+    for ready in forecast(laid(gloss), ROOM, horizon_s=4 * DAY_S).values():
+        assert ready.p10_s is not None
+        assert ready.p50_s is not None
+        assert ready.p90_s is not None
+        assert ready.nominal_s is not None
+        assert ready.p10_s < ready.p50_s < ready.p90_s
+        assert ready.p10_s < ready.nominal_s < ready.p90_s
+
+
+def test_that_measuring_the_amount_narrows_the_range(gloss: DataSheet) -> None:
+    def width_s(*, measured: bool) -> float:
+        ready = forecast(laid(gloss, 256, measured=measured), ROOM, horizon_s=4 * DAY_S)[Stage.DRY_TO_RECOAT]
+        assert ready.p10_s is not None
+        assert ready.p90_s is not None
+        return ready.p90_s - ready.p10_s
+
+    assert width_s(measured=True) < 0.8 * width_s(measured=False)
+
+
+def test_that_a_stage_beyond_the_horizon_is_not_told_but_cure_is_carried_on(gloss: DataSheet) -> None:
+    soon = forecast(laid(gloss), ROOM, horizon_s=600.0)
+    assert soon[Stage.DRY_TO_RECOAT] == Ready(p10_s=None, p50_s=None, p90_s=None, nominal_s=None)
+    assert soon[Stage.CURED].nominal_s is not None
+    assert soon[Stage.CURED].nominal_s > 5 * DAY_S
+
+
+def test_that_a_damp_room_gives_no_ready_time(gloss: DataSheet) -> None:
+    told = forecast(laid(gloss), replace(ROOM, humidity_pct=95.0), horizon_s=4 * DAY_S)
+    assert told[Stage.DRY_TO_RECOAT].p90_s is None
+    assert told[Stage.DRY_TO_RECOAT].nominal_s is None
+
+
+def test_that_ready_by_is_p90(gloss: DataSheet) -> None:
+    ready = Ready(p10_s=5.0 * 3600, p50_s=6.0 * 3600, p90_s=9.0 * 3600, nominal_s=6.0 * 3600)
+    assert ready_by_s(gloss, ready) == 9.0 * 3600
+
+
+def test_that_ready_by_is_never_before_the_sheets_own_time(gloss: DataSheet) -> None:
+    thin = lay(gloss, anchor(gloss, sample(64, 11)), wet_um=40.0, side_m=0.4)
+    ready = forecast(thin, Air(temperature_C=28.0, humidity_pct=35.0), horizon_s=4 * DAY_S)[Stage.DRY_TO_RECOAT]
+    assert ready.p90_s is not None
+    assert ready.p90_s < gloss.recoat_h * 3600.0
+    assert ready_by_s(gloss, ready) == gloss.recoat_h * 3600.0
+
+
+def test_that_ready_by_is_unknown_where_p90_is(gloss: DataSheet) -> None:
+    assert ready_by_s(gloss, Ready(p10_s=1.0, p50_s=2.0, p90_s=None, nominal_s=2.0)) is None
+
+
+def test_that_one_draw_is_its_own_range() -> None:
+    assert ready_at(np.array([7.0])) == Ready(p10_s=7.0, p50_s=7.0, p90_s=7.0, nominal_s=7.0)
+
+
+def test_that_quantiles_leave_the_nominal_run_out_and_stop_where_draws_never_arrive() -> None:
+    reached = np.array([99.0, *range(1, 10), np.inf, np.inf])
+    ready = ready_at(reached)
+    assert (ready.p10_s, ready.p50_s, ready.p90_s, ready.nominal_s) == (2.0, 6.0, None, 99.0)

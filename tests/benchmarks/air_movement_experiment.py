@@ -1,4 +1,3 @@
-
 """How soon a fan is noticed, how surely a swinging one, and how often a busy room is mistaken for one.
 
 Run with ``python tests/benchmarks/air_movement_experiment.py [days] [fans]``. The room is made up: slow wander, the

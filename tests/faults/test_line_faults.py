@@ -63,7 +63,7 @@ def reader_of(clock: SteppedClock, open_port: Callable[[str], BytePort]) -> Read
 
 @pytest.mark.parametrize("kind", ["flip", "drop"])
 def test_that_a_bad_cable_never_makes_a_wrong_reading_and_every_line_is_counted(kind: str, port: SimulatedPort) -> None:
-    drawn = random.Random(3)  # noqa: S311
+    drawn = random.Random(3)
     sent, arrived = LineParser(), LineParser()
     sent_lines: list[WireLine | WireFault] = []
     arrived_lines: list[WireLine] = []
@@ -90,7 +90,7 @@ def test_that_a_bad_cable_never_makes_a_wrong_reading_and_every_line_is_counted(
 def test_that_an_hour_of_garbage_is_counted_and_the_board_heard_after_it(
     clock: SteppedClock, port: SimulatedPort
 ) -> None:
-    drawn, garbage_s = random.Random(11), iter(range(3600))  # noqa: S311
+    drawn, garbage_s = random.Random(11), iter(range(3600))
 
     def spoil(data: bytes) -> bytes:
         return drawn.randbytes(960) if next(garbage_s, None) is not None else data  # 960 B/s is 9600 baud, 8N1

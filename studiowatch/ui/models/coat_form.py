@@ -26,9 +26,9 @@ PREPARATION = (
     "Thin, wide synthetic brush wetted and pressed out; mesh cover within reach, held ready",
 )
 SOLVENT_CAUTIONS = (
-    "Solvent vapour: let fresh air through the room without blowing on the piece; fresh air comes before a perfect coat.",
+    "Solvent vapour: let fresh air through the room without blowing on the piece; it comes before a perfect coat.",
     "No flame, torch or spark anywhere near. Wear gloves.",
-    "Rags can heat up and catch fire by themselves: dry them flat outdoors, or keep them in a closed metal tin with water.",
+    "Rags can catch fire by themselves: dry them flat outdoors, or keep them in a closed metal tin with water.",
 )
 STANDING_CAUTION = "The product's own sheet, local codes and licensed advice come before this program."
 

@@ -13,6 +13,7 @@ from studiowatch.ui.models.times import clock_words
 # Below this a heated bead cannot tell a draught from its own rising warmth: free convection swamps it
 # (Collis and Williams 1959); what is left is called still.
 STILL_BELOW_M_S = 0.1
+_FOUR_DIGITS = 10_000  # more do not fit beside the other figures
 NOT_MEASURED = "–"
 
 
@@ -53,7 +54,7 @@ def room_figures(snapshot: Snapshot, zone: tzinfo | None = None) -> tuple[Figure
 def _temperature(room: RoomView) -> Figure:
     if room.temperature_C is None:
         return Figure(name="Air temperature", value=NOT_MEASURED, meaning="not measured")
-    meaning = "no wet film" if room.film_C is None else f"coldest wet film {_degrees(room.film_C)}"
+    meaning = "no wet film" if room.film_C is None else f"wet film {_degrees(room.film_C)}"
     return Figure(
         name="Air temperature",
         value=_signed(room.temperature_C),
@@ -70,12 +71,12 @@ def _humidity(room: RoomView) -> Figure:
     if room.film_above_dew_K is not None:
         of = "air" if room.film_C is None else "film"
         side = "below" if room.film_above_dew_K >= 0 else "above"
-        meaning += f", {abs(room.film_above_dew_K):.1f} {side} {of}"
+        meaning += f"\n{abs(room.film_above_dew_K):.1f} °C {side} {of}"
     return Figure(
         name="Relative humidity",
         value=f"{room.humidity_pct:.0f}",
         unit="%",
-        meaning=meaning.removeprefix(", "),
+        meaning=meaning.strip(),
         level=room.humidity_level,
     )
 
@@ -112,11 +113,9 @@ def _uncalibrated_air(room: RoomView, signal_mV: float) -> Figure:
 
 
 def _dust(particles_per_m3: float) -> Figure:
-    if particles_per_m3 >= 10_000:  # noqa: PLR2004 - from here on the number no longer fits beside the others
-        value, unit = f"{particles_per_m3 / 1000:.0f}k", "per m³"
-    else:
-        value, unit = f"{particles_per_m3:.0f}", "per m³"
-    return Figure(name="Dust", value=value, unit=unit, meaning="specks over 5 µm")
+    large = particles_per_m3 >= _FOUR_DIGITS
+    value = f"{particles_per_m3 / 1000:.0f}k" if large else f"{particles_per_m3:.0f}"
+    return Figure(name="Dust", value=value, unit="/m³", meaning="specks over 5 µm")
 
 
 def _degrees(temperature_C: float) -> str:

@@ -14,7 +14,7 @@ PAINT_SHOWN_UM = 130.0
 UNRECORDED_PAINT_UM = 90.0  # drawn where the paint was not recorded: assumption, for the picture only
 LEAST_FULL_SCALE_UM = 260.0  # so that a lone thin coat is not drawn like a slab
 _SUPPORT_SHARE = 0.10
-_LEAST_HEIGHT = 3.0
+_LEAST_SHOWN_UM = 8.0  # a thinner layer is drawn this thick, so that it can be seen
 _WATER_UM_PER_G_M2 = 1.0  # µm per g/m²: water of 1000 kg/m³
 
 
@@ -139,7 +139,11 @@ def full_scale_um(sections: Sequence[Section]) -> float:
 
 
 def _stack_um(section: Section) -> float:
-    return sum(layer.thickness_um or 0.0 for layer in section.layers)
+    return sum(_shown_um(layer) for layer in section.layers)
+
+
+def _shown_um(layer: Layer) -> float:
+    return 0.0 if layer.thickness_um is None else max(_LEAST_SHOWN_UM, layer.thickness_um)
 
 
 def boxes(section: Section, height: float, full_um: float) -> tuple[Box, ...]:
@@ -152,7 +156,7 @@ def boxes(section: Section, height: float, full_um: float) -> tuple[Box, ...]:
     per_um = (height - support) / full_um
     drawn = []
     for layer in section.layers:
-        tall = support if layer.thickness_um is None else max(_LEAST_HEIGHT, layer.thickness_um * per_um)
+        tall = support if layer.thickness_um is None else _shown_um(layer) * per_um
         drawn.append(Box(layer=layer, top=bottom - tall, height=tall))
         bottom -= tall
     return tuple(drawn)

@@ -8,7 +8,7 @@ from datetime import tzinfo
 from studiowatch.service.snapshot import PromptView, Snapshot, WarningView
 from studiowatch.studio.warnings import WarningState
 from studiowatch.studio.words import Level, Sentence
-from studiowatch.ui.models.times import clock_words, lasting_words, moment_words
+from studiowatch.ui.models.times import clock_words, lasting_words
 from studiowatch.ui.models.tones import LEVEL_WORDS, Tone
 
 
@@ -31,17 +31,18 @@ class SentenceCard:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PromptRow:
-    """Something to do at the rack."""
+    """Something to do at the rack; `caution` is what to heed while doing it, or ""."""
 
     key: str
     text: str
     when: str
     tone: Tone
+    caution: str = ""
 
     @property
     def spoken(self) -> str:
         """Return the row as one phrase."""
-        return f"{self.text}. {self.when}"
+        return ". ".join(part for part in (self.text, self.when, self.caution) if part)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -101,17 +102,14 @@ def _prompt_row(prompt: PromptView, now_ms: int, zone: tzinfo | None) -> PromptR
         text=prompt.text,
         when=f"{when} · {prompt.piece_title}" if prompt.piece_title else when,
         tone=Tone.CAUTION if late else Tone.MUTED,
+        caution=prompt.caution,
     )
 
 
 def next_prompt_words(snapshot: Snapshot, zone: tzinfo | None = None) -> str:
-    """Return the next thing to do, with its time and piece, for the view from across the room."""
-    if not snapshot.prompts:
-        return "Nothing to do at the rack"
-    prompt = min(snapshot.prompts, key=lambda one: one.due_ms)
-    late = prompt.overdue or prompt.due_ms <= snapshot.time_ms
-    when = "now" if late else moment_words(prompt.due_ms, snapshot.time_ms, zone)
-    return " · ".join(part for part in (prompt.text, prompt.piece_title, when) if part)
+    """Return the next thing to do, and below it when and where, for the view from across the room."""
+    rows = prompt_rows(snapshot, zone)
+    return f"{rows[0].text}\n{rows[0].when}" if rows else "Nothing to do at the rack"
 
 
 def warning_rows(snapshot: Snapshot, zone: tzinfo | None = None) -> tuple[WarningRow, ...]:

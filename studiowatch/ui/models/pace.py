@@ -1,25 +1,42 @@
-"""When a new snapshot must be drawn at once, and when it can wait for the next second."""
+"""When a new snapshot must be drawn at once, when it can wait, and when none has come for too long."""
 
 from __future__ import annotations
 
+from dataclasses import replace
+
+from studiowatch.coats.stages import Surface
 from studiowatch.service.snapshot import Snapshot
+from studiowatch.studio.words import Level, Sentence
 
 CALM_REDRAW_MS = 1000
+STALLED_AFTER_MS = 30_000  # the keeper gives a snapshot every second or so: assumption, wide margin
+STALLED = Sentence(
+    level=Level.ACT,
+    headline="The watch has stopped",
+    detail="Nothing new has come from the watch for half a minute: these figures are old.",
+    advice="Close studiowatch and start it again; look after wet coats yourself until then.",
+)
 
 
 def events_of(snapshot: Snapshot) -> tuple[object, ...]:
-    """Return what changes by an event and not by drift: two snapshots that differ here are not drawn late."""
+    """Return what changes by an event and not by drift: a snapshot that differs here is drawn at once."""
+    coats = ((coat.key, coat.laid_ms, coat.surface, coat.covered) for one in snapshot.pieces for coat in one.coats)
     return (
         tuple((one.key, one.state, one.level) for one in snapshot.warnings),
         (snapshot.sentence.level, snapshot.sentence.headline),
-        tuple(_outline(piece.key, piece.title, len(piece.coats)) for piece in snapshot.pieces),
-        tuple(
-            (coat.key, coat.laid_ms, coat.surface, coat.covered) for piece in snapshot.pieces for coat in piece.coats
-        ),
+        tuple((piece.key, piece.title) for piece in snapshot.pieces),
+        tuple(coats),
         tuple(prompt.key for prompt in snapshot.prompts),
         (snapshot.board.connected, snapshot.board.silent, snapshot.store_trouble),
     )
 
 
-def _outline(key: str, title: str, coats: int) -> tuple[str, str, int]:
-    return key, title, coats
+def stalled(snapshot: Snapshot) -> Snapshot:
+    """Return `snapshot` as it must be shown once nothing newer comes: its figures old, and said so."""
+    return replace(snapshot, sentence=STALLED, board=replace(snapshot.board, silent=True))
+
+
+def wet_titles(snapshot: Snapshot) -> tuple[str, ...]:
+    """Return the titles of the pieces whose top coat is not dry yet."""
+    tops = ((piece.title, piece.top) for piece in snapshot.pieces)
+    return tuple(title for title, top in tops if top is not None and top.surface in {Surface.WET, Surface.TACKY})

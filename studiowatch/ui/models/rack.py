@@ -43,8 +43,8 @@ class PieceCard:
         The next stage on the way, or "".
     step, ready, ready_tone, likely
         What comes next, when it is ready, and the range.
-    due, due_tone
-        The day it is due and the slack, or "".
+    due, slack, slack_tone
+        The day it is due and what is left until then, or "".
     full_um : float
         Thickness that fills the section's height: one figure for the whole rack.
     """
@@ -60,14 +60,23 @@ class PieceCard:
     ready_tone: Tone
     likely: str
     due: str
-    due_tone: Tone
+    slack: str
+    slack_tone: Tone
     section: Section
     full_um: float
 
     @property
     def spoken(self) -> str:
         """Return the card as one phrase for a screen reader."""
-        said = (self.title, self.size, self.state, f"{self.step} {self.ready}".strip(), self.likely, self.due)
+        said = (
+            self.title,
+            self.size,
+            self.state,
+            f"{self.step} {self.ready}".strip(),
+            self.likely,
+            self.due,
+            self.slack,
+        )
         return ". ".join(part for part in said if part)
 
 
@@ -84,7 +93,7 @@ def rack_cards(snapshot: Snapshot, zone: tzinfo | None = None) -> tuple[PieceCar
 def _card(piece: PieceView, section: Section, full_um: float, now_ms: int, zone: tzinfo | None) -> PieceCard:
     state, state_tone = state_words(piece.top, now_ms, zone)
     ready, ready_tone = _ready(piece, now_ms, zone)
-    due, due_tone = _due(piece)
+    slack, slack_tone = _slack(piece)
     return PieceCard(
         key=piece.key,
         title=piece.title,
@@ -96,8 +105,9 @@ def _card(piece: PieceView, section: Section, full_um: float, now_ms: int, zone:
         ready=ready,
         ready_tone=ready_tone,
         likely=_likely(piece, now_ms, zone),
-        due=due,
-        due_tone=due_tone,
+        due=f"due {day_words(piece.due)}" if piece.due else "",
+        slack=slack,
+        slack_tone=slack_tone,
         section=section,
         full_um=full_um,
     )
@@ -140,7 +150,7 @@ def _ahead(piece: PieceView, now_ms: int, zone: tzinfo | None) -> str:
     if not coming:
         return ""
     time_ms, words = min(coming)
-    return f"{words} about {clock_words(time_ms, now_ms, zone)}"
+    return f"{words} {clock_words(time_ms, now_ms, zone)}"
 
 
 def _ready(piece: PieceView, now_ms: int, zone: tzinfo | None) -> tuple[str, Tone]:
@@ -161,17 +171,14 @@ def _likely(piece: PieceView, now_ms: int, zone: tzinfo | None) -> str:
     return f"{range_words(low, high, now_ms, zone)} likely"
 
 
-def _due(piece: PieceView) -> tuple[str, Tone]:
-    if piece.due is None:
+def _slack(piece: PieceView) -> tuple[str, Tone]:
+    if piece.due is None or piece.slack_days is None:
         return "", Tone.MUTED
-    due = f"due {day_words(piece.due)}"
-    if piece.slack_days is None:
-        return due, Tone.MUTED
     if piece.slack_days < 0:
-        return f"{due} · {_days(-piece.slack_days)} late", Tone.ACT
+        return f"{_days(-piece.slack_days)} late", Tone.ACT
     if piece.slack_days == 0:
-        return f"{due} · no day to spare", Tone.CAUTION
-    return f"{due} · {_days(piece.slack_days)} to spare", Tone.GOOD
+        return "no day to spare", Tone.CAUTION
+    return f"{_days(piece.slack_days)} to spare", Tone.GOOD
 
 
 def _days(count: int) -> str:

@@ -1,0 +1,82 @@
+"""Start the window and stay until she leaves."""
+
+from __future__ import annotations
+
+import signal
+from collections.abc import Callable
+from importlib.resources import files
+from typing import TYPE_CHECKING
+
+from PySide6.QtGui import QIcon, QPixmap
+from PySide6.QtWidgets import QApplication
+
+from studiowatch.service.ports import Clock, Desk, History
+from studiowatch.ui.parts import Parts
+from studiowatch.ui.settings import ViewSettings
+from studiowatch.ui.sound import DeviceSpeaker, Speaker
+from studiowatch.ui.tray import Tray
+from studiowatch.ui.window import StudioWindow
+
+if TYPE_CHECKING:
+    from studiowatch.ui.widgets.history import RoomHistory
+
+
+def run_window(desk: Desk, history: History, clock: Clock, *, title_note: str = "", night: bool | None = None) -> int:
+    """Open the window, and return the exit code once she has left.
+
+    The caller starts the keeper before and stops it after; `night` None takes her own setting.
+    """
+    app = QApplication.instance() or QApplication(["studiowatch"])
+    if not isinstance(app, QApplication):
+        raise TypeError("a Qt application without windows is running already")
+    app.setApplicationName("studiowatch")
+    app.setDesktopFileName("studiowatch")
+    app.setQuitOnLastWindowClosed(False)
+    window = build_window(desk, history, clock, title_note=title_note, night=night)
+    window.left.connect(app.quit)
+    app.commitDataRequest.connect(window.leave)
+    for number in (signal.SIGINT, signal.SIGTERM):
+        signal.signal(number, lambda *_: window.leave())
+    window.show()
+    return app.exec()
+
+
+def build_window(
+    desk: Desk,
+    history: History,
+    clock: Clock,
+    *,
+    title_note: str = "",
+    night: bool | None = None,
+    settings: ViewSettings | None = None,
+    speaker: Speaker | None = None,
+    tray: Tray | None = None,
+    make_plot: Callable[[], RoomHistory] | None = None,
+) -> StudioWindow:
+    """Return the window, not shown yet; what is None is made as the program makes it."""
+    QApplication.setStyle("Fusion")
+    icon = app_icon()
+    parts = Parts(
+        desk=desk,
+        history=history,
+        clock=clock,
+        settings=settings or ViewSettings(),
+        speaker=speaker or DeviceSpeaker(),
+        tray=tray or Tray(icon),
+        icon=icon,
+        make_plot=make_plot or _room_history,
+    )
+    return StudioWindow(parts, title_note=title_note, night=night)
+
+
+def app_icon() -> QIcon:
+    """Return the icon: a section through a film."""
+    drawn = QPixmap()
+    drawn.loadFromData(files("studiowatch.resources").joinpath("icons", "studiowatch.svg").read_bytes())
+    return QIcon(drawn)
+
+
+def _room_history() -> RoomHistory:
+    from studiowatch.ui.widgets.history import RoomHistory  # noqa: PLC0415 - after the window is on the screen
+
+    return RoomHistory()

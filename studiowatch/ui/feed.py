@@ -1,0 +1,84 @@
+"""Snapshots on their way to the screen: events at once, drift once a second, and silence noticed."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QElapsedTimer, QObject, Qt, QTimer, Signal
+
+from studiowatch.service.ports import Desk
+from studiowatch.service.snapshot import Snapshot
+from studiowatch.ui.bridge import SnapshotBridge
+from studiowatch.ui.models.pace import CALM_REDRAW_MS, STALLED_AFTER_MS, events_of, stalled
+
+_SECOND_MS = 1000
+
+
+class Feed(QObject):
+    """Takes the desk's snapshots on the window's thread.
+
+    `came` is emitted with every snapshot that is fetched, and the one before it or None; `due` with one that must be
+    drawn now; `second` once a second while the feed is open.
+    """
+
+    came = Signal(object, object)
+    due = Signal(object)
+    second = Signal()
+
+    def __init__(self, desk: Desk, parent: QObject) -> None:
+        super().__init__(parent)
+        self.latest: Snapshot | None = None
+        self._awake = False
+        self._drawn_events: tuple[object, ...] | None = None
+        self._since_drawn, self._since_heard = QElapsedTimer(), QElapsedTimer()
+        self._pending, self._seconds = QTimer(self), QTimer(self)
+        self._pending.setSingleShot(True)
+        self._pending.timeout.connect(self.draw)
+        self._seconds.setInterval(_SECOND_MS)
+        self._seconds.timeout.connect(self._tick)
+        self._seconds.start()
+        self._bridge = SnapshotBridge(self)
+        self._bridge.arrived.connect(self._fetch, Qt.ConnectionType.QueuedConnection)
+        desk.subscribe(self._bridge.offer)
+
+    def set_awake(self, *, awake: bool) -> None:
+        """Draw only while `awake`: a window that is away is not drawn."""
+        self._awake = awake
+        if awake:
+            self.draw()
+
+    def draw(self) -> None:
+        """Have the latest snapshot drawn now; one that is the last word of a stopped watch says so."""
+        self._pending.stop()
+        if self.latest is None or not self._awake:
+            return
+        snapshot = stalled(self.latest) if self._is_stalled() else self.latest
+        self._since_drawn.restart()
+        self._drawn_events = events_of(snapshot)
+        self.due.emit(snapshot)
+
+    def close(self) -> None:
+        """Take nothing more: the window is going."""
+        self._bridge.close()
+        self._seconds.stop()
+        self._pending.stop()
+        self._awake = False
+
+    def _fetch(self) -> None:
+        snapshot = self._bridge.fetch()
+        if snapshot is None:
+            return
+        before, self.latest = self.latest, snapshot
+        self._since_heard.restart()
+        self.came.emit(before, snapshot)
+        waited_ms = self._since_drawn.elapsed() if self._since_drawn.isValid() else CALM_REDRAW_MS
+        if events_of(snapshot) != self._drawn_events or waited_ms >= CALM_REDRAW_MS:
+            self.draw()
+        elif not self._pending.isActive():
+            self._pending.start(CALM_REDRAW_MS - waited_ms)
+
+    def _tick(self) -> None:
+        self.second.emit()
+        if self._is_stalled():
+            self.draw()
+
+    def _is_stalled(self) -> bool:
+        return self._since_heard.isValid() and self._since_heard.elapsed() > STALLED_AFTER_MS

@@ -1,0 +1,60 @@
+"""The menu bar: everything the window can do, each with its key."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from functools import partial
+
+from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtWidgets import QMainWindow
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class MenuDeeds:
+    """What the entries do."""
+
+    register: Callable[[], object]
+    lay: Callable[[], object]
+    test: Callable[[], object]
+    hear: Callable[[], object]
+    remind: Callable[[], object]
+    quit: Callable[[], object]
+    night: Callable[[bool], object]
+    larger: Callable[[], object]
+    smaller: Callable[[], object]
+    plain_size: Callable[[], object]
+    across: Callable[[], object]
+    span: Callable[[str], object]
+
+
+def add_menus(window: QMainWindow, deeds: MenuDeeds, spans: tuple[str, ...]) -> QAction:
+    """Fill the window's menu bar, and return the action that shows whether the night colours are on."""
+    bar = window.menuBar()
+    bar.setAccessibleName("Menus")
+    rack = bar.addMenu("&Rack")
+    rack.addAction("&Register a piece…", QKeySequence("Ctrl+N"), deeds.register)
+    rack.addAction("&Lay a coat…", QKeySequence("Ctrl+L"), deeds.lay)
+    rack.addAction("&Touch test or look…", QKeySequence("Ctrl+T"), deeds.test)
+    rack.addSeparator()
+    rack.addAction("&Quit", QKeySequence("Ctrl+Q"), deeds.quit)
+    warnings = bar.addMenu("&Warnings")
+    warnings.addAction("&Heard", QKeySequence("Ctrl+H"), deeds.hear)
+    warnings.addAction("Remind me in &10 min", QKeySequence("Ctrl+R"), deeds.remind)
+    view = bar.addMenu("&View")
+    night = view.addAction("&Night colours")
+    night.setCheckable(True)
+    night.setShortcut(QKeySequence("Ctrl+D"))
+    night.toggled.connect(deeds.night)
+    view.addSeparator()
+    larger = view.addAction("&Larger text")
+    larger.setShortcuts([QKeySequence("Ctrl++"), QKeySequence("Ctrl+=")])
+    larger.triggered.connect(deeds.larger)
+    view.addAction("&Smaller text", QKeySequence("Ctrl+-"), deeds.smaller)
+    view.addAction("Text at &100 %", QKeySequence("Ctrl+0"), deeds.plain_size)
+    view.addSeparator()
+    view.addAction("&From across the room", QKeySequence("F11"), deeds.across)
+    history = bar.addMenu("&History")
+    for index, span in enumerate(spans, start=1):
+        history.addAction(f"&{span}", QKeySequence(f"Ctrl+{index}"), partial(deeds.span, span))
+    return night

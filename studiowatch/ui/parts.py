@@ -1,0 +1,31 @@
+"""What the window is given from outside."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from PySide6.QtGui import QIcon
+
+from studiowatch.service.ports import Clock, Desk, History
+from studiowatch.ui.settings import ViewSettings
+from studiowatch.ui.sound import Speaker
+from studiowatch.ui.tray import Tray
+
+if TYPE_CHECKING:
+    from studiowatch.ui.widgets.history import RoomHistory
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Parts:
+    """The parts that a test may exchange; `make_plot` imports the history's library when it is called."""
+
+    desk: Desk
+    history: History
+    clock: Clock
+    settings: ViewSettings
+    speaker: Speaker
+    tray: Tray
+    icon: QIcon
+    make_plot: Callable[[], RoomHistory]

@@ -1,0 +1,52 @@
+"""How she likes the window: night or light, text size, and what she was told already."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QByteArray, QSettings
+
+from studiowatch.ui.style import TEXT_SCALES_PCT
+
+
+class ViewSettings:
+    """Preferences of the window, kept in a small INI file of the user's; never her records."""
+
+    def __init__(self, store: QSettings | None = None) -> None:
+        self._store = store or QSettings(QSettings.Format.IniFormat, QSettings.Scope.UserScope, "studiowatch", "window")
+
+    @property
+    def night(self) -> bool:
+        """Whether the night colours are on."""
+        return self._store.value("night", "no") == "yes"
+
+    @night.setter
+    def night(self, on: bool) -> None:
+        self._store.setValue("night", "yes" if on else "no")
+
+    @property
+    def text_pct(self) -> int:
+        """Text scale, %, one of TEXT_SCALES_PCT; anything else in the file counts as 100."""
+        kept = str(self._store.value("text_pct", "100"))
+        return int(kept) if kept.isdecimal() and int(kept) in TEXT_SCALES_PCT else 100
+
+    @text_pct.setter
+    def text_pct(self, percent: int) -> None:
+        self._store.setValue("text_pct", str(percent))
+
+    @property
+    def told_of_tray(self) -> bool:
+        """Whether she was told that closing the window keeps the watch going."""
+        return self._store.value("told_of_tray", "no") == "yes"
+
+    @told_of_tray.setter
+    def told_of_tray(self, told: bool) -> None:
+        self._store.setValue("told_of_tray", "yes" if told else "no")
+
+    @property
+    def geometry(self) -> QByteArray:
+        """Where the window stood; empty at first."""
+        kept = self._store.value("geometry")
+        return kept if isinstance(kept, QByteArray) else QByteArray()
+
+    @geometry.setter
+    def geometry(self, geometry: QByteArray) -> None:
+        self._store.setValue("geometry", geometry)

@@ -1,0 +1,129 @@
+"""The warning's voice: a thread of its own plays it, and says so when the machine has no sound."""
+
+from __future__ import annotations
+
+import queue
+import sys
+import threading
+from collections.abc import Generator
+from importlib.resources import files
+from pathlib import Path
+from typing import Protocol
+
+import miniaudio
+
+from studiowatch.ui.models.alarm import Sound
+
+_RATE_HZ = 44100
+_CHANNELS = 1
+_LONGEST_SOUND_S = 5.0
+_NULL_BACKEND = "Null"  # what the library calls a device that plays into nothing
+NO_SOUND = "no sound on this machine"
+
+
+class Speaker(Protocol):
+    """Something that can be heard."""
+
+    @property
+    def trouble(self) -> str:
+        """Return why nothing can be heard, or ""."""
+        ...
+
+    def play(self, sound: Sound) -> None:
+        """Play `sound` soon, and return at once."""
+        ...
+
+    def close(self) -> None:
+        """Fall silent and let the device go."""
+        ...
+
+
+class DeviceSpeaker:
+    """Plays through the machine's sound device, opened only while something is played."""
+
+    def __init__(self) -> None:
+        self._wanted: queue.Queue[Sound | None] = queue.Queue(maxsize=2)
+        self._trouble = sound_trouble()
+        self._thread = threading.Thread(target=self._run, name="speaker", daemon=True)
+        self._thread.start()
+
+    @property
+    def trouble(self) -> str:
+        """Return why nothing can be heard, or ""."""
+        return self._trouble
+
+    def play(self, sound: Sound) -> None:
+        """Play `sound` soon; while two are waiting already, one more says nothing new."""
+        if not self._wanted.full():
+            self._wanted.put_nowait(sound)
+
+    def close(self) -> None:
+        """Finish the sound that plays, and join the thread."""
+        self._wanted.put(None)
+        self._thread.join(timeout=2 * _LONGEST_SOUND_S)
+        if self._thread.is_alive():
+            raise RuntimeError("the speaker's thread lives on")
+
+    def _run(self) -> None:
+        while (sound := self._wanted.get()) is not None:
+            try:
+                self._trouble = _play(sound)
+            except miniaudio.MiniaudioError:
+                self._trouble = NO_SOUND
+
+
+def sound_trouble() -> str:
+    """Return why nothing can be heard on this machine, or ""."""
+    return "" if _backends() else NO_SOUND
+
+
+def sound_file(sound: Sound) -> bytes:
+    """Return the bytes of the WAV file for `sound`."""
+    return files("studiowatch.resources").joinpath("sounds", f"{sound}.wav").read_bytes()
+
+
+def _play(sound: Sound) -> str:
+    """Play `sound` to its end, and return the trouble, or ""."""
+    backends = _backends()
+    if not backends:
+        return NO_SOUND
+    decoded = miniaudio.decode(sound_file(sound), nchannels=_CHANNELS, sample_rate=_RATE_HZ)
+    device = miniaudio.PlaybackDevice(
+        nchannels=_CHANNELS, sample_rate=_RATE_HZ, backends=backends, app_name="studiowatch"
+    )
+    with device:
+        if device.backend == _NULL_BACKEND:
+            return NO_SOUND
+        ended = threading.Event()
+        stream = _stream(decoded.samples.tobytes(), ended)
+        next(stream)
+        device.start(stream)
+        ended.wait(_LONGEST_SOUND_S)
+    return ""
+
+
+def _stream(samples: bytes, ended: threading.Event) -> Generator[bytes, int, None]:
+    """Yield as many frames as the device asks for, then set `ended` once the last were taken."""
+    frame_bytes = 2 * _CHANNELS
+    frames = yield b""
+    start = 0
+    while start < len(samples):
+        stop = start + frames * frame_bytes
+        chunk = samples[start:stop]
+        frames = yield chunk + b"\0" * (frames * frame_bytes - len(chunk))
+        start = stop
+    ended.set()
+    while True:
+        frames = yield b"\0" * (frames * frame_bytes)
+
+
+def _backends() -> list[miniaudio.Backend] | None:
+    """Return what to play through. On Linux without a sound card ALSA is not tried: it fills the terminal."""
+    if not sys.platform.startswith("linux"):
+        return [miniaudio.Backend.WASAPI] if sys.platform == "win32" else [miniaudio.Backend.COREAUDIO]
+    backends = []
+    if any(Path("/run/user").glob("*/pulse/native")):
+        backends.append(miniaudio.Backend.PULSEAUDIO)
+    if any(Path("/dev/snd").glob("pcm*p")):
+        backends.append(miniaudio.Backend.ALSA)
+    return backends or None

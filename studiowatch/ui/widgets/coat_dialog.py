@@ -1,0 +1,199 @@
+"""Lay a coat: a look at the room, how much to pour, what to see to, and one button when the brush is down."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+
+from PySide6.QtCore import QDateTime
+from PySide6.QtWidgets import (
+    QComboBox,
+    QDateTimeEdit,
+    QFrame,
+    QHBoxLayout,
+    QLineEdit,
+    QRadioButton,
+    QWidget,
+)
+
+from studiowatch.service.commands import LayCoat
+from studiowatch.service.snapshot import PieceView, SheetChoice, Snapshot
+from studiowatch.ui.bridge import Courier
+from studiowatch.ui.models.coat_form import (
+    PREPARATION,
+    SheetOption,
+    Unit,
+    amount_words,
+    cautions_of,
+    read_coat,
+    sheet_options,
+    suggested_amount,
+    suggestion_words,
+    thickness_of,
+)
+from studiowatch.ui.models.notices import SentenceCard
+from studiowatch.ui.models.tones import Tone
+from studiowatch.ui.style import Style
+from studiowatch.ui.widgets.dialog import FormDialog, add_primary, caution_list, tick_line
+from studiowatch.ui.widgets.sentence import SentenceView
+from studiowatch.ui.widgets.text import label, say
+
+BRUSH_DOWN_WORDS = "The brush is down"
+
+
+class CoatDialog(FormDialog):
+    """The form for a coat that goes down now, or went down earlier."""
+
+    def __init__(
+        self,
+        *,
+        snapshot: Snapshot,
+        piece_key: str,
+        sheets: Sequence[SheetChoice],
+        now_ms: Callable[[], int],
+        courier: Courier,
+        style: Style,
+        parent: QWidget,
+    ) -> None:
+        super().__init__("Lay a coat", courier, style, parent)
+        self._pieces = snapshot.pieces
+        self._sheets = tuple(sheets)
+        self._now_ms = now_ms
+        self._snapshot = snapshot
+        self._options: tuple[SheetOption, ...] = ()
+        self._make_fields()
+        self._lay_out()
+        add_primary(self, BRUSH_DOWN_WORDS, "big")
+        keys = [piece.key for piece in self._pieces]
+        self.piece_field.setCurrentIndex(keys.index(piece_key) if piece_key in keys else 0)
+        self._offer_sheets()
+        self._connect()
+        self.fit(640, 760)
+        self.amount_field.setFocus()
+
+    def _make_fields(self) -> None:
+        self.piece_field = QComboBox()
+        self.piece_field.addItems([piece.title for piece in self._pieces])
+        self.sheet_field = QComboBox()
+        self.amount_field, self.thinned_field = QLineEdit(), QLineEdit()
+        self.thinned_field.setPlaceholderText("0")
+        self.unit_field = QComboBox()
+        self.unit_field.addItems([unit.value for unit in Unit])
+        self._suggestion = label("small", Tone.MUTED, wrap=True)
+        self._thickness = label("strong", wrap=True)
+        self.now_field, self.earlier_field = QRadioButton("now"), QRadioButton("earlier, at")
+        self.now_field.setAccessibleName("The brush goes down now")
+        self.earlier_field.setAccessibleName("The brush went down earlier")
+        self.now_field.setChecked(True)
+        self.time_field = QDateTimeEdit(QDateTime.fromMSecsSinceEpoch(self._now_ms()))
+        self.time_field.setCalendarPopup(True)
+        self.time_field.setDisplayFormat("d MMM yyyy  HH:mm")
+        self.time_field.setAccessibleName("When the brush went down")
+        self.time_field.setMinimumWidth(self.dress.px(190))
+        self.time_field.setEnabled(False)
+        self._room = SentenceView()
+        self._room.set_style(self.dress)
+        self._cautions: QWidget = QFrame()
+
+    def _lay_out(self) -> None:
+        which = self._row()
+        self.field("Piece", self.piece_field, which)
+        self.field("Coat, by its data sheet", self.sheet_field, which)
+        self.body.addWidget(self._room)
+        amount = self._row()
+        self.field("How much", self.amount_field, amount)
+        self.field("Measured in", self.unit_field, amount)
+        self.field("Water added, %", self.thinned_field, amount)
+        self.body.addWidget(self._suggestion)
+        self.body.addWidget(self._thickness)
+        when = self._row()
+        when.addWidget(label("small", Tone.MUTED, "The brush goes down"))
+        for part in (self.now_field, self.earlier_field, self.time_field):
+            when.addWidget(part)
+        when.addStretch(1)
+        self.body.addWidget(label("strong", text="Take care"))
+        self.body.addWidget(self._cautions)
+        self.body.addWidget(label("strong", text="See to it first"))
+        for step in PREPARATION:
+            self.body.addLayout(tick_line(step, self.dress))
+        self.body.addStretch(1)
+
+    def _row(self) -> QHBoxLayout:
+        row = QHBoxLayout()
+        row.setSpacing(self.dress.px(10))
+        self.body.addLayout(row)
+        return row
+
+    def _connect(self) -> None:
+        self.piece_field.currentIndexChanged.connect(self._offer_sheets)
+        self.sheet_field.currentIndexChanged.connect(self._show_sheet)
+        self.unit_field.currentIndexChanged.connect(self._show_amount)
+        self.amount_field.textChanged.connect(self._show_amount)
+        self.earlier_field.toggled.connect(self.time_field.setEnabled)
+
+    @property
+    def _piece(self) -> PieceView:
+        return self._pieces[self.piece_field.currentIndex()]
+
+    @property
+    def _option(self) -> SheetOption:
+        return self._options[self.sheet_field.currentIndex()]
+
+    @property
+    def _unit(self) -> Unit:
+        return Unit(self.unit_field.currentText())
+
+    def _offer_sheets(self) -> None:
+        self._options = sheet_options(self._piece, self._sheets)
+        self.sheet_field.blockSignals(True)  # noqa: FBT003 - Qt's own
+        self.sheet_field.clear()
+        self.sheet_field.addItems([option.words for option in self._options])
+        self.sheet_field.blockSignals(False)  # noqa: FBT003 - Qt's own
+        self._show_sheet()
+
+    def _show_sheet(self) -> None:
+        old, self._cautions = self._cautions, caution_list(cautions_of(self._option.sheet), self.dress)
+        self.body.replaceWidget(old, self._cautions)
+        old.deleteLater()
+        self._show_amount()
+        self._show_room()
+
+    def _show_amount(self) -> None:
+        piece, sheet, unit = self._piece, self._option.sheet, self._unit
+        self.amount_field.setPlaceholderText(amount_words(suggested_amount(piece, sheet, unit)))
+        say(self._suggestion, suggestion_words(piece, sheet, unit))
+        made = thickness_of(piece, sheet, unit, self.amount_field.text())
+        say(self._thickness, made.words, made.tone)
+
+    def _show_room(self) -> None:
+        check = self._snapshot.room_check(self._option.sheet.name)
+        self._room.setVisible(check is not None)
+        if check is not None:
+            self._room.set_card(SentenceCard(sentence=check))
+
+    def set_snapshot(self, snapshot: Snapshot) -> None:
+        """Look at the room again; the pieces stay as they were when the form was opened."""
+        self._snapshot = snapshot
+        self._show_room()
+
+    def read(self) -> LayCoat:
+        """Return the command to lay the coat, or raise FormError."""
+        now_ms = self._now_ms()
+        earlier = self.earlier_field.isChecked()
+        return read_coat(
+            piece=self._piece,
+            option=self._option,
+            unit=self._unit,
+            amount=self.amount_field.text(),
+            thinned=self.thinned_field.text(),
+            laid_ms=self.time_field.dateTime().toMSecsSinceEpoch() if earlier else now_ms,
+            now_ms=now_ms,
+        )
+
+    def field_of(self, name: str) -> QWidget | None:
+        """Return the widget of the field `name`."""
+        fields: dict[str, QWidget] = {
+            "amount": self.amount_field,
+            "thinned": self.thinned_field,
+            "laid": self.time_field,
+        }
+        return fields.get(name)

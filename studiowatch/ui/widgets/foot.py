@@ -1,0 +1,74 @@
+"""The line at the bottom: the board's state, what was just done, and the actions."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QTimer, Signal
+from PySide6.QtWidgets import QFrame, QHBoxLayout
+
+from studiowatch.ui.models.board import BoardLine
+from studiowatch.ui.models.tones import Tone
+from studiowatch.ui.style import Style
+from studiowatch.ui.widgets.text import ElidedLabel, button, say
+
+_NOTE_MS = 12_000
+
+
+class Foot(QFrame):
+    """Words at the left, actions at the right. A note stands in for the board's line for a while."""
+
+    lay_asked = Signal()
+    test_asked = Signal()
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setProperty("card", "plain")
+        self.setAccessibleName("Board and actions")
+        self._line = BoardLine(words="", tone=Tone.MUTED)
+        self._words = ElidedLabel("small", Tone.MUTED)
+        self._lay = button("Lay a coat", "link")
+        self._test = button("Record a touch test", "link")
+        self._lay.clicked.connect(self.lay_asked)
+        self._test.clicked.connect(self.test_asked)
+        self._noting = QTimer(self)
+        self._noting.setSingleShot(True)
+        self._noting.setInterval(_NOTE_MS)
+        self._noting.timeout.connect(self._draw)
+        self._row = QHBoxLayout(self)
+        self._row.addWidget(self._words, 1)
+        self._row.addWidget(self._lay)
+        self._row.addWidget(self._test)
+
+    def set_style(self, style: Style) -> None:
+        """Use `style` from now on."""
+        px = style.px
+        self._row.setContentsMargins(px(16), px(6), px(10), px(6))
+        self._row.setSpacing(px(8))
+
+    def set_line(self, line: BoardLine, sound_trouble: str) -> None:
+        """Show the board's line, and that there is no sound."""
+        words = f"{line.words} · {sound_trouble}" if sound_trouble else line.words
+        self._line = BoardLine(words=words, tone=line.tone)
+        if not self._noting.isActive():
+            self._draw()
+
+    def note(self, words: str, tone: Tone = Tone.INK) -> None:
+        """Show `words` for a while in place of the board's line."""
+        self._noting.start()
+        self._show(words, tone)
+
+    def set_actions(self, *, can_lay: bool, can_test: bool) -> None:
+        """Allow only the actions that have something to act on."""
+        self._lay.setEnabled(can_lay)
+        self._test.setEnabled(can_test)
+
+    @property
+    def words(self) -> str:
+        """Return the words that are shown."""
+        return self._words.text()
+
+    def _draw(self) -> None:
+        self._show(self._line.words, self._line.tone)
+
+    def _show(self, words: str, tone: Tone) -> None:
+        say(self._words, words, tone)
+        self._words.setAccessibleName(words)

@@ -1,0 +1,211 @@
+"""The page: band, rack, history, prompts, warnings; side by side where there is room, else one below the other."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QSize, Qt, Signal
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import (
+    QBoxLayout,
+    QFrame,
+    QGridLayout,
+    QHBoxLayout,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
+
+from studiowatch.service.snapshot import Snapshot
+from studiowatch.ui.models.figures import room_figures
+from studiowatch.ui.models.notices import PromptRow, WarningRow, prompt_rows, sentence_card, warning_rows
+from studiowatch.ui.models.rack import rack_cards
+from studiowatch.ui.style import Style
+from studiowatch.ui.widgets.prompts import PromptRowView
+from studiowatch.ui.widgets.rack_list import RackList
+from studiowatch.ui.widgets.room_band import RoomBand
+from studiowatch.ui.widgets.rows import RowList
+from studiowatch.ui.widgets.sentence import SentenceView
+from studiowatch.ui.widgets.text import button, label
+from studiowatch.ui.widgets.warning_rows import WarningRowView
+
+_WIDE_UNITS = 1160
+_FOUR_FIGURES_UNITS = 720
+_STACKED_RACK, _STACKED_HISTORY = 440, 520
+_HEAD = 30
+_WIDE_SHARES = ((398, 30), (0, 62), (262, 20))
+_STACKED_SHARES = ((330, 60), (0, 40), (0, 0))
+
+
+class Page(QScrollArea):
+    """Owns the parts and their places; what they show comes from outside."""
+
+    ticked = Signal(str)
+    heard = Signal(str)
+    remind = Signal(str)
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setAccessibleName("The studio")
+        self.setWidgetResizable(True)
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self._style = Style()
+        self._wide: bool | None = None
+        self.band = RoomBand()
+        self.sentence = SentenceView()
+        self.rack = RackList()
+        self.prompts: RowList[PromptRow, PromptRowView] = RowList(
+            "At the rack", "Nothing to do at the rack.", self._prompt_view, PromptRowView.set_row
+        )
+        self.warnings: RowList[WarningRow, WarningRowView] = RowList(
+            "Warnings", "No warning so far.", self._warning_view, WarningRowView.set_row
+        )
+        self.register = button("+ register a piece", "link", "Put a piece on the rack")
+        self._plot_place = QFrame()
+        self._plot_place.setProperty("card", "plain")
+        self._plot_place.setAccessibleName("Room history")
+        self._inside = QWidget()
+        self._inside.setObjectName("page")
+        self._heads: list[QWidget] = []
+        self._columns = (self._rack_column(), self._history_column(), self._todo_column())
+        self._top = QBoxLayout(QBoxLayout.Direction.LeftToRight)
+        self._top.addWidget(self.band, 11)
+        self._top.addWidget(self.sentence, 10)
+        self._body = QGridLayout()
+        self._sheet = QVBoxLayout(self._inside)
+        self._sheet.addLayout(self._top)
+        self._sheet.addLayout(self._body, 1)
+        self.setWidget(self._inside)
+        self.sentence.heard.connect(self.heard)
+        self.sentence.remind.connect(self.remind)
+
+    def set_plot(self, plot: QWidget) -> None:
+        """Put the history into the place that was kept for it."""
+        self._plot_column.replaceWidget(self._plot_place, plot)
+        self._plot_place.deleteLater()
+
+    def show_snapshot(self, snapshot: Snapshot) -> None:
+        """Show the studio as it is."""
+        self.band.set_figures(room_figures(snapshot))
+        self.sentence.set_card(sentence_card(snapshot))
+        self.rack.set_cards(rack_cards(snapshot))
+        self.prompts.set_rows(prompt_rows(snapshot))
+        self.warnings.set_rows(warning_rows(snapshot))
+
+    def release_prompt(self, key: str) -> None:
+        """Let the prompt of `key` be ticked again."""
+        for view in self.prompts.views:
+            if view.key == key:
+                view.target.setEnabled(True)
+
+    def _prompt_view(self) -> PromptRowView:
+        view = PromptRowView()
+        view.ticked.connect(self.ticked)
+        return view
+
+    def _warning_view(self) -> WarningRowView:
+        view = WarningRowView()
+        view.heard.connect(self.heard)
+        view.remind.connect(self.remind)
+        return view
+
+    def _rack_column(self) -> QWidget:
+        made = _column("Rack")
+        column = QVBoxLayout(made)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(self._head("Rack", self.register))
+        column.addWidget(self.rack, 1)
+        return made
+
+    def _head(self, name: str, action: QWidget | None = None) -> QWidget:
+        made = QWidget()
+        made.setObjectName("inside")
+        made.setAccessibleName(name)
+        row = QHBoxLayout(made)
+        row.setContentsMargins(2, 0, 0, 0)
+        row.addWidget(label("column", text=name))
+        row.addStretch(1)
+        if action is not None:
+            row.addWidget(action)
+        self._heads.append(made)
+        return made
+
+    def _history_column(self) -> QWidget:
+        made = _column("Room history")
+        self._plot_column = QVBoxLayout(made)
+        self._plot_column.setContentsMargins(0, 0, 0, 0)
+        self._plot_column.addWidget(self._plot_place)
+        return made
+
+    def _todo_column(self) -> QWidget:
+        made = _column("At the rack and warnings")
+        column = QVBoxLayout(made)
+        column.setContentsMargins(0, 0, 0, 0)
+        for name, part, share in (("At the rack", self.prompts, 5), ("Warnings", self.warnings, 4)):
+            column.addWidget(self._head(name))
+            column.addWidget(part, share)
+        return made
+
+    def set_style(self, style: Style) -> None:
+        """Use `style` from now on."""
+        self._style = style
+        for part in (self.band, self.sentence, self.rack, self.prompts, self.warnings):
+            part.set_style(style)
+        px = style.px
+        for column in self._columns:
+            layout = column.layout()
+            if layout is not None:
+                layout.setSpacing(px(6))
+        for head in self._heads:
+            head.setFixedHeight(px(_HEAD))
+        self._sheet.setContentsMargins(px(14), px(4), px(14), px(8))
+        self._sheet.setSpacing(px(10))
+        self._top.setSpacing(px(12))
+        self._body.setHorizontalSpacing(px(14))
+        self._body.setVerticalSpacing(px(14))
+        self._wide = None
+        self._reflow(self.viewport().width())
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Lay the parts out for the new width."""
+        super().resizeEvent(event)
+        self._reflow(event.size().width())
+
+    def minimumSizeHint(self) -> QSize:
+        """Return a size that any screen has: the page scrolls."""
+        return QSize(480, 320)
+
+    def _reflow(self, width: int) -> None:
+        wide = width >= self._style.px(_WIDE_UNITS)
+        self.band.set_columns(2 if width < self._style.px(_FOUR_FIGURES_UNITS) else 4)
+        if wide == self._wide:
+            return
+        self._wide = wide
+        rack, history, todo = self._columns
+        for part in self._columns:
+            self._body.removeWidget(part)
+        if wide:
+            self._top.setDirection(QBoxLayout.Direction.LeftToRight)
+            for index, part in enumerate(self._columns):
+                self._body.addWidget(part, 0, index)
+        else:
+            self._top.setDirection(QBoxLayout.Direction.BottomToTop)
+            self._body.addWidget(rack, 0, 0)
+            self._body.addWidget(todo, 0, 1)
+            self._body.addWidget(history, 1, 0, 1, 2)
+        self._share(_WIDE_SHARES if wide else _STACKED_SHARES)
+        px = self._style.px
+        rack.setMinimumHeight(0 if wide else px(_STACKED_RACK))
+        history.setMinimumHeight(0 if wide else px(_STACKED_HISTORY))
+
+    def _share(self, shares: tuple[tuple[int, int], ...]) -> None:
+        """Give each column its least width in units and its part of what is left."""
+        for index, (least, part) in enumerate(shares):
+            self._body.setColumnMinimumWidth(index, self._style.px(least))
+            self._body.setColumnStretch(index, part)
+
+
+def _column(name: str) -> QWidget:
+    made = QWidget()
+    made.setObjectName("inside")
+    made.setAccessibleName(name)
+    return made

@@ -1,0 +1,145 @@
+"""One piece in the rack: its name, its section, and when the next step is ready."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QEvent, QMimeData, QPoint, Qt, Signal
+from PySide6.QtGui import QContextMenuEvent, QDrag, QFocusEvent, QKeyEvent, QMouseEvent
+from PySide6.QtWidgets import QApplication, QFrame, QHBoxLayout, QVBoxLayout
+
+from studiowatch.ui.models.rack import PieceCard
+from studiowatch.ui.models.tones import Tone
+from studiowatch.ui.style import Style
+from studiowatch.ui.widgets.film_section import FilmSection
+from studiowatch.ui.widgets.text import ElidedLabel, label, say, set_property
+
+PIECE_MIME = "application/x-studiowatch-piece"
+
+
+class PieceCardView(QFrame):
+    """A card that can be chosen, dragged, and asked for its menu."""
+
+    chosen = Signal(str)
+    opened = Signal(str)
+    menu_asked = Signal(str, QPoint)
+    stepped = Signal(str, int)
+    moved = Signal(str, int)
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.key = ""
+        self._card: PieceCard | None = None
+        self._pressed: QPoint | None = None
+        self.setProperty("card", "piece")
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self._title = ElidedLabel("title")
+        self._size = label("small", Tone.MUTED)
+        self._state = ElidedLabel("state")
+        self._section = FilmSection()
+        self._ahead = label("small", Tone.MUTED, wrap=True)
+        self._step = label("small", wrap=True)
+        self._ready = label("ready", wrap=True)
+        self._likely = label("small", Tone.MUTED)
+        self._due = label("small", Tone.MUTED)
+        self._slack = label("strong", wrap=True)
+        self._facts = QVBoxLayout()
+        self._facts.addStretch(1)
+        for fact in (self._ahead, self._step, self._ready, self._likely, self._slack):
+            fact.setAlignment(Qt.AlignmentFlag.AlignRight)
+            self._facts.addWidget(fact)
+        self._lines = QVBoxLayout(self)
+        self._body = QHBoxLayout()
+        self._body.addWidget(self._section, 58)
+        self._body.addLayout(self._facts, 42)
+        for left, right in ((self._title, self._size), (self._state, self._due)):
+            line = QHBoxLayout()
+            line.addWidget(left, 1)
+            line.addWidget(right)
+            self._lines.addLayout(line)
+        self._lines.addLayout(self._body, 1)
+
+    def set_style(self, style: Style) -> None:
+        """Use `style` from now on."""
+        px = style.px
+        self._section.set_style(style)
+        self._lines.setContentsMargins(px(14), px(9), px(14), px(11))
+        self._lines.setSpacing(px(2))
+        self._body.setSpacing(px(6))
+        self._facts.setSpacing(px(1))
+
+    def set_card(self, card: PieceCard) -> None:
+        """Show `card`."""
+        if card == self._card:
+            return
+        self._card, self.key = card, card.key
+        say(self._title, card.title)
+        say(self._size, card.size)
+        say(self._state, card.state, card.state_tone)
+        self._section.set_section(card.section, card.full_um)
+        say(self._ahead, card.ahead, hide_empty=True)
+        say(self._step, card.step, hide_empty=True)
+        say(self._ready, card.ready, card.ready_tone, hide_empty=True)
+        say(self._likely, card.likely, hide_empty=True)
+        say(self._due, card.due)
+        say(self._slack, card.slack, card.slack_tone, hide_empty=True)
+        self.setAccessibleName(card.spoken)
+
+    def set_chosen(self, *, chosen: bool) -> None:
+        """Show whether this is the piece that the actions are about."""
+        set_property(self, "chosen", "true" if chosen else "false")
+
+    def focusInEvent(self, event: QFocusEvent) -> None:
+        """Choose the piece that the keyboard comes to."""
+        super().focusInEvent(event)
+        self.chosen.emit(self.key)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Walk with Up and Down, move with Alt, open with Enter, ask for the menu with the menu key."""
+        steps = {Qt.Key.Key_Up: -1, Qt.Key.Key_Down: 1}
+        step = steps.get(Qt.Key(event.key()))
+        if step is not None:
+            moving = bool(event.modifiers() & Qt.KeyboardModifier.AltModifier)
+            (self.moved if moving else self.stepped).emit(self.key, step)
+        elif event.key() in {Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Space}:
+            self.opened.emit(self.key)
+        elif event.key() == Qt.Key.Key_Menu:
+            self.menu_asked.emit(self.key, self.mapToGlobal(self.rect().center()))
+        else:
+            super().keyPressEvent(event)
+
+    def contextMenuEvent(self, event: QContextMenuEvent) -> None:
+        """Ask for the menu of this piece."""
+        self.setFocus(Qt.FocusReason.MouseFocusReason)
+        self.menu_asked.emit(self.key, event.globalPos())
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        """Remember where a drag may begin."""
+        if event.button() is Qt.MouseButton.LeftButton:
+            self._pressed = event.position().toPoint()
+
+    def mouseMoveEvent(self, event: QMouseEvent) -> None:
+        """Drag the card once the mouse has gone far enough."""
+        if self._pressed is None:
+            return
+        gone = (event.position().toPoint() - self._pressed).manhattanLength()
+        if gone >= QApplication.startDragDistance():
+            pressed, self._pressed = self._pressed, None
+            self._drag(pressed)
+
+    def mouseReleaseEvent(self, event: QMouseEvent) -> None:
+        """Forget the press."""
+        del event
+        self._pressed = None
+
+    def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
+        """Open what one does most with this piece."""
+        if event.type() is QEvent.Type.MouseButtonDblClick:
+            self.opened.emit(self.key)
+
+    def _drag(self, hot_spot: QPoint) -> None:
+        carried = QMimeData()
+        carried.setData(PIECE_MIME, self.key.encode())
+        drag = QDrag(self)
+        drag.setMimeData(carried)
+        drag.setPixmap(self.grab())
+        drag.setHotSpot(hot_spot)
+        drag.exec(Qt.DropAction.MoveAction)

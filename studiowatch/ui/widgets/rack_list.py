@@ -1,0 +1,196 @@
+"""The rack: a column of cards that scrolls, in her order."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QPoint, Qt, Signal
+from PySide6.QtGui import QColor, QDragEnterEvent, QDragLeaveEvent, QDragMoveEvent, QDropEvent, QPainter, QPaintEvent
+from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
+
+from studiowatch.ui.models.rack import PieceCard
+from studiowatch.ui.models.tones import Tone
+from studiowatch.ui.style import Style
+from studiowatch.ui.widgets.piece_card import PIECE_MIME, PieceCardView
+from studiowatch.ui.widgets.text import button, label
+
+
+class _Column(QWidget):
+    """The inside of the rack, which shows where a dragged card would land."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setObjectName("inside")
+        self.setAccessibleName("Pieces")
+        self.landing_y: int | None = None
+        self.colour = QColor()
+
+    def set_landing(self, y: int | None) -> None:
+        """Show the landing line at `y`, or none."""
+        self.landing_y = y
+        self.update()
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Draw the landing line."""
+        del event
+        if self.landing_y is not None:
+            QPainter(self).fillRect(0, self.landing_y - 2, self.width(), 4, self.colour)
+
+
+class RackList(QScrollArea):
+    """Shows the pieces; tells which is chosen and where one was dropped."""
+
+    chosen = Signal(str)
+    opened = Signal(str)
+    menu_asked = Signal(str, QPoint)
+    placed = Signal(str, int)
+    register_asked = Signal()
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setAccessibleName("Rack")
+        self.setWidgetResizable(True)
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setAcceptDrops(True)
+        self._style = Style()
+        self._views: list[PieceCardView] = []
+        self._chosen = ""
+        self._awaited = ""
+        self._empty = self._make_empty()
+        self._column = _Column()
+        self._stack = QVBoxLayout(self._column)
+        self._stack.addWidget(self._empty)
+        self._stack.addStretch(1)
+        self.setWidget(self._column)
+
+    def _make_empty(self) -> QFrame:
+        card = QFrame()
+        card.setProperty("card", "plain")
+        card.setAccessibleName("The rack is empty")
+        column = QVBoxLayout(card)
+        column.setContentsMargins(18, 20, 18, 20)
+        column.setSpacing(10)
+        column.addWidget(label("title", text="No piece on the rack yet"))
+        words = "Register the first piece: title, size, and the coats to come. Ready times start with its first coat."
+        column.addWidget(label("body", Tone.MUTED, words, wrap=True))
+        register = button("Register a piece", "primary")
+        register.clicked.connect(self.register_asked)
+        column.addWidget(register, 0, Qt.AlignmentFlag.AlignLeft)
+        return card
+
+    def set_style(self, style: Style) -> None:
+        """Use `style` from now on."""
+        self._style = style
+        self._column.colour = QColor(style.theme.link)
+        self._stack.setContentsMargins(0, 0, style.px(6), style.px(2))
+        self._stack.setSpacing(style.px(8))
+        for view in self._views:
+            view.set_style(style)
+
+    def set_cards(self, cards: tuple[PieceCard, ...]) -> None:
+        """Show `cards` in their order; the chosen piece stays chosen while it is there."""
+        while len(self._views) < len(cards):
+            self._add_view()
+        while len(self._views) > len(cards):
+            gone = self._views.pop()
+            self._stack.removeWidget(gone)
+            gone.deleteLater()
+        focused = next((view.key for view in self._views if view.hasFocus()), None)
+        for view, card in zip(self._views, cards, strict=True):
+            view.set_card(card)
+        self._empty.setVisible(not cards)
+        keys = [card.key for card in cards]
+        if self._awaited in keys:
+            self.choose(self._awaited)
+            self._awaited = ""
+        elif self._chosen not in keys:
+            self.choose(keys[0] if keys else "")
+        self._mark_chosen()
+        if focused is not None and focused in keys:
+            self._views[keys.index(focused)].setFocus()
+
+    def choose(self, key: str) -> None:
+        """Choose the piece of `key`."""
+        if key == self._chosen:
+            return
+        self._chosen = key
+        self._mark_chosen()
+        self.chosen.emit(key)
+
+    @property
+    def chosen_key(self) -> str:
+        """Return the key of the chosen piece, or ""."""
+        return self._chosen
+
+    def choose_when_there(self, key: str) -> None:
+        """Choose the piece of `key` now or as soon as it is in the rack."""
+        self._awaited = key
+
+    def reveal(self, key: str) -> None:
+        """Choose the piece of `key` and scroll to it."""
+        self.choose(key)
+        for view in self._views:
+            if view.key == key:
+                self.ensureWidgetVisible(view)
+
+    def _mark_chosen(self) -> None:
+        for view in self._views:
+            view.set_chosen(chosen=view.key == self._chosen)
+
+    def _add_view(self) -> None:
+        view = PieceCardView()
+        view.set_style(self._style)
+        view.chosen.connect(self.choose)
+        view.opened.connect(self.opened)
+        view.menu_asked.connect(self.menu_asked)
+        view.stepped.connect(self._step)
+        view.moved.connect(self._move)
+        self._stack.insertWidget(len(self._views) + 1, view)
+        self._views.append(view)
+
+    def _place(self, key: str) -> int:
+        return [view.key for view in self._views].index(key)
+
+    def _step(self, key: str, step: int) -> None:
+        place = self._place(key) + step
+        if 0 <= place < len(self._views):
+            self._views[place].setFocus()
+            self.ensureWidgetVisible(self._views[place])
+
+    def _move(self, key: str, step: int) -> None:
+        place = self._place(key) + step
+        if 0 <= place < len(self._views):
+            self.placed.emit(key, place)
+
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
+        """Let a card of this rack in."""
+        if event.source() in self._views and event.mimeData().hasFormat(PIECE_MIME):
+            event.acceptProposedAction()
+
+    def dragMoveEvent(self, event: QDragMoveEvent) -> None:
+        """Show where the card would land."""
+        gap = self._gap_at(event.position().toPoint())
+        below = gap < len(self._views)
+        edge = self._views[gap].y() if below else self._views[-1].geometry().bottom()
+        half = self._stack.spacing() // 2
+        self._column.set_landing(max(2, edge - half) if below else edge + half)
+        event.acceptProposedAction()
+
+    def dragLeaveEvent(self, event: QDragLeaveEvent) -> None:
+        """Show no landing line any more."""
+        del event
+        self._column.set_landing(None)
+
+    def dropEvent(self, event: QDropEvent) -> None:
+        """Tell where the card was put down."""
+        self._column.set_landing(None)
+        key = bytes(event.mimeData().data(PIECE_MIME).data()).decode()
+        gap, before = self._gap_at(event.position().toPoint()), self._place(key)
+        place = gap - 1 if gap > before else gap
+        if place != before:
+            self.placed.emit(key, place)
+        event.acceptProposedAction()
+
+    def _gap_at(self, point: QPoint) -> int:
+        y = self._column.mapFrom(self.viewport(), point).y()
+        return sum(view.geometry().center().y() < y for view in self._views)

@@ -1,0 +1,127 @@
+"""The figures of the room, large enough for two metres."""
+
+from __future__ import annotations
+
+from html import escape
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QLabel, QVBoxLayout, QWidget
+
+from studiowatch.studio.words import Level
+from studiowatch.ui.models.figures import NOT_MEASURED, Figure
+from studiowatch.ui.models.tones import LEVEL_TONES, Tone
+from studiowatch.ui.style import Style
+from studiowatch.ui.widgets.marks import LevelMark
+from studiowatch.ui.widgets.text import label, say
+
+FIGURE_PX, _UNIT_PX = 50, 16
+_MANY = 8
+_NAME_PX, _TWO_LINES_PX = 17, 32
+
+
+class FigureView(QWidget):
+    """One figure: its name, the number, and what it means for a wet coat."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._style = Style()
+        self._figure = Figure(name="", value=NOT_MEASURED)
+        self._mark = LevelMark(13)
+        self._name = label("small", Tone.MUTED)
+        self._value = QLabel()
+        self._value.setTextFormat(Qt.TextFormat.RichText)
+        self._meaning = label("small", Tone.MUTED)
+        self._meaning.setAlignment(Qt.AlignmentFlag.AlignTop)
+        self._top = QHBoxLayout()
+        self._top.setContentsMargins(0, 0, 0, 0)
+        self._top.addWidget(self._name)
+        self._top.addWidget(self._mark)
+        self._top.addStretch(1)
+        self._column = QVBoxLayout(self)
+        self._column.setContentsMargins(0, 0, 0, 0)
+        self._column.setSpacing(0)
+        self._column.addLayout(self._top)
+        self._column.addWidget(self._value)
+        self._column.addWidget(self._meaning)
+        self._draw()
+
+    def set_style(self, style: Style) -> None:
+        """Use `style` from now on."""
+        self._style = style
+        self._mark.set_style(style)
+        self._meaning.setMinimumHeight(style.px(_TWO_LINES_PX))
+        self._top.setSpacing(style.px(6))
+        self._name.setMinimumHeight(style.px(_NAME_PX))
+        self._draw()
+
+    def set_figure(self, figure: Figure) -> None:
+        """Show `figure`."""
+        if figure != self._figure:
+            self._figure = figure
+            self._draw()
+
+    def _draw(self) -> None:
+        figure, theme, px = self._figure, self._style.theme, self._style.px
+        say(self._name, figure.name)
+        self._mark.setVisible(figure.level > Level.CALM)
+        self._mark.set_level(figure.level)
+        colours = {Level.ACT: theme.act, Level.CAUTION: theme.caution, Level.CALM: theme.ink}
+        quiet = figure.stale or figure.value == NOT_MEASURED
+        colour = theme.muted if quiet else colours[figure.level]
+        unit = f"&nbsp;{escape(figure.unit).replace(' ', '&nbsp;')}" if figure.unit else ""
+        self._value.setText(
+            f'<span style="font-size:{px(FIGURE_PX)}px; font-weight:700; color:{colour}">{escape(figure.value)}</span>'
+            f'<span style="font-size:{px(_UNIT_PX)}px; color:{theme.muted}">{unit}</span>'
+        )
+        tone = LEVEL_TONES[figure.level] if figure.level > Level.CALM else Tone.MUTED
+        say(self._meaning, figure.meaning, tone)
+        self._value.setAccessibleName(figure.spoken)
+        self.setAccessibleName(figure.spoken)
+
+
+class RoomBand(QFrame):
+    """The figures side by side."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setProperty("card", "plain")
+        self.setAccessibleName("The room now")
+        self._style = Style()
+        self._views: list[FigureView] = []
+        self._columns = _MANY
+        self._grid = QGridLayout(self)
+
+    def set_style(self, style: Style) -> None:
+        """Use `style` from now on."""
+        self._style = style
+        px = style.px
+        self._grid.setContentsMargins(px(18), px(10), px(8), px(6))
+        self._grid.setHorizontalSpacing(px(18))
+        self._grid.setVerticalSpacing(px(8))
+        for view in self._views:
+            view.set_style(style)
+
+    def set_columns(self, columns: int) -> None:
+        """Stand the figures in rows of `columns`."""
+        if columns != self._columns:
+            self._columns = columns
+            for index, view in enumerate(self._views):
+                self._grid.removeWidget(view)
+                self._place(index)
+
+    def _place(self, index: int) -> None:
+        row, column = divmod(index, self._columns)
+        self._grid.addWidget(self._views[index], row, column)
+        self._grid.setColumnStretch(column, 1)
+
+    def set_figures(self, figures: tuple[Figure, ...]) -> None:
+        """Show `figures`, as many as there are."""
+        while len(self._views) < len(figures):
+            view = FigureView()
+            view.set_style(self._style)
+            self._views.append(view)
+            self._place(len(self._views) - 1)
+        for index, view in enumerate(self._views):
+            view.setVisible(index < len(figures))
+            if index < len(figures):
+                view.set_figure(figures[index])

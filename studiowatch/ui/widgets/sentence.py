@@ -1,0 +1,83 @@
+"""The sentence: the most urgent thing, in a shape, a colour and words, with its two answers."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QSizePolicy, QVBoxLayout
+
+from studiowatch.studio.words import Level, Sentence
+from studiowatch.ui.models.notices import SentenceCard
+from studiowatch.ui.models.tones import LEVEL_TONES, Tone
+from studiowatch.ui.style import Style
+from studiowatch.ui.widgets.marks import LevelMark
+from studiowatch.ui.widgets.text import button, label, say, set_property
+
+HEARD_WORDS = "Heard"
+REMIND_WORDS = "Remind me in 10 min"
+STARTING = Sentence(level=Level.CAUTION, headline="Starting", detail="The watch has not spoken yet.")
+CARD_KINDS = {Level.ACT: "act", Level.CAUTION: "caution", Level.CALM: "calm"}
+
+
+class SentenceView(QFrame):
+    """The card beside the figures."""
+
+    heard = Signal(str)
+    remind = Signal(str)
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._card = SentenceCard(sentence=STARTING)
+        self._mark = LevelMark(54)
+        self._headline = label("headline", wrap=True)
+        self._detail = label("body", wrap=True)
+        self._advice = label("body", Tone.MUTED, wrap=True)
+        self._note = label("strong", Tone.MUTED)
+        self._heard = button(HEARD_WORDS, "primary", "No more sound for this warning")
+        self._remind = button(REMIND_WORDS, hint="Quiet for ten minutes, then again if it still stands")
+        self._heard.clicked.connect(lambda: self.heard.emit(self._card.warning_key))
+        self._remind.clicked.connect(lambda: self.remind.emit(self._card.warning_key))
+        self._foot = QHBoxLayout()
+        self._foot.addWidget(self._advice, 1)
+        for widget in (self._note, self._heard, self._remind):
+            self._foot.addWidget(widget, 0, Qt.AlignmentFlag.AlignBottom)
+        wide = self._headline.sizePolicy()
+        wide.setHorizontalPolicy(QSizePolicy.Policy.Expanding)
+        self._headline.setSizePolicy(wide)
+        self._words = QVBoxLayout()
+        self._words.addStretch(1)
+        self._words.addWidget(self._headline)
+        self._words.addWidget(self._detail)
+        self._words.addLayout(self._foot)
+        self._words.addStretch(1)
+        self._row = QHBoxLayout(self)
+        self._row.addWidget(self._mark, 0, Qt.AlignmentFlag.AlignVCenter)
+        self._row.addLayout(self._words, 1)
+        self.set_card(self._card)
+
+    def set_style(self, style: Style) -> None:
+        """Use `style` from now on."""
+        px = style.px
+        self._mark.set_style(style)
+        self._row.setContentsMargins(px(18), px(9), px(14), px(9))
+        self._row.setSpacing(px(16))
+        self._words.setSpacing(px(3))
+        self._foot.setSpacing(px(8))
+
+    def set_card(self, card: SentenceCard) -> None:
+        """Show `card`."""
+        self._card = card
+        one = card.sentence
+        set_property(self, "card", CARD_KINDS[one.level])
+        self._mark.set_level(one.level, good=one.level is Level.CALM)
+        say(self._headline, one.headline, Tone.GOOD if one.level is Level.CALM else LEVEL_TONES[one.level])
+        say(self._detail, one.detail, hide_empty=True)
+        say(self._advice, one.advice, hide_empty=True)
+        say(self._note, card.note, hide_empty=True)
+        for answer in (self._heard, self._remind):
+            answer.setVisible(card.can_hear)
+        self.setAccessibleName(card.spoken)
+
+    @property
+    def headline(self) -> str:
+        """Return the headline that is shown."""
+        return self._headline.text()

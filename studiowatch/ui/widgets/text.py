@@ -1,0 +1,84 @@
+"""Labels by the part they play; a label is repolished only when its part changes."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QSize, Qt
+from PySide6.QtGui import QPainter, QPaintEvent
+from PySide6.QtWidgets import QFrame, QLabel, QPushButton, QWidget
+
+from studiowatch.ui.models.tones import Tone
+
+
+def set_property(widget: QWidget, name: str, value: str) -> None:
+    """Set a style property and restyle `widget`, if the value is a new one."""
+    if widget.property(name) != value:
+        widget.setProperty(name, value)
+        widget.style().unpolish(widget)
+        widget.style().polish(widget)
+
+
+def label(role: str, tone: Tone = Tone.INK, text: str = "", *, wrap: bool = False) -> QLabel:
+    """Return a label that plays `role`."""
+    made = QLabel(text)
+    made.setTextFormat(Qt.TextFormat.PlainText)
+    made.setWordWrap(wrap)
+    made.setProperty("role", role)
+    made.setProperty("tone", str(tone))
+    return made
+
+
+def say(shown: QLabel, text: str, tone: Tone | None = None, *, hide_empty: bool = False) -> None:
+    """Show `text` in `tone`, touching the label only where something changed."""
+    if shown.text() != text:
+        shown.setText(text)
+    if tone is not None:
+        set_property(shown, "tone", str(tone))
+    if hide_empty:
+        shown.setVisible(bool(text))
+
+
+def button(text: str, kind: str = "plain", hint: str = "") -> QPushButton:
+    """Return a push button of a kind that the style sheet knows."""
+    made = QPushButton(text)
+    made.setProperty("kind", kind)
+    made.setAccessibleName(text)
+    made.setAutoDefault(False)
+    made.setCursor(Qt.CursorShape.PointingHandCursor)
+    if hint:
+        made.setToolTip(hint)
+    return made
+
+
+def rule() -> QFrame:
+    """Return a thin line between rows."""
+    line = QFrame()
+    line.setProperty("rule", "true")
+    line.setFixedHeight(1)
+    return line
+
+
+class ElidedLabel(QLabel):
+    """One line that ends in "…" where the room ends; the tool tip has the whole of it."""
+
+    def __init__(self, role: str, tone: Tone = Tone.INK) -> None:
+        super().__init__()
+        self.setTextFormat(Qt.TextFormat.PlainText)
+        self.setProperty("role", role)
+        self.setProperty("tone", str(tone))
+
+    def setText(self, text: str) -> None:
+        """Show `text`."""
+        super().setText(text)
+        self.setToolTip(text)
+
+    def minimumSizeHint(self) -> QSize:
+        """Return a width of a few letters: the rest may go."""
+        return QSize(self.fontMetrics().averageCharWidth() * 6, super().minimumSizeHint().height())
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Draw the text, cut to the width."""
+        del event
+        painter = QPainter(self)
+        painter.setPen(self.palette().color(self.foregroundRole()))
+        cut = self.fontMetrics().elidedText(self.text(), Qt.TextElideMode.ElideRight, self.width())
+        painter.drawText(self.rect(), int(self.alignment()) | Qt.TextFlag.TextSingleLine, cut)

@@ -1,0 +1,63 @@
+"""The warnings: what, since when, which pieces, and the two answers to an open one."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+
+from studiowatch.ui.models.notices import WarningRow
+from studiowatch.ui.models.tones import LEVEL_TONES, Tone
+from studiowatch.ui.style import Style
+from studiowatch.ui.widgets.marks import LevelMark
+from studiowatch.ui.widgets.sentence import HEARD_WORDS
+from studiowatch.ui.widgets.text import button, label, say
+
+
+class WarningRowView(QWidget):
+    """One warning."""
+
+    heard = Signal(str)
+    remind = Signal(str)
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._key = ""
+        self._mark = LevelMark(18)
+        self._headline = label("strong", wrap=True)
+        self._when = label("small", Tone.MUTED, wrap=True)
+        self._heard = button(HEARD_WORDS)
+        self._remind = button("In 10 min", hint="Remind me in ten minutes if it still stands")
+        self._heard.clicked.connect(lambda: self.heard.emit(self._key))
+        self._remind.clicked.connect(lambda: self.remind.emit(self._key))
+        self._answers = QHBoxLayout()
+        self._answers.addWidget(self._heard)
+        self._answers.addWidget(self._remind)
+        self._answers.addStretch(1)
+        self._words = QVBoxLayout()
+        self._words.addWidget(self._headline)
+        self._words.addWidget(self._when)
+        self._words.addLayout(self._answers)
+        self._row = QHBoxLayout(self)
+        self._row.addWidget(self._mark, 0, Qt.AlignmentFlag.AlignTop)
+        self._row.addLayout(self._words, 1)
+
+    def set_style(self, style: Style) -> None:
+        """Use `style` from now on."""
+        px = style.px
+        self._mark.set_style(style)
+        self._row.setContentsMargins(px(4), px(3), 0, px(3))
+        self._row.setSpacing(px(10))
+        self._words.setSpacing(px(2))
+        self._answers.setSpacing(px(6))
+
+    def set_row(self, row: WarningRow) -> None:
+        """Show `row`: a filled mark while it is open, an outline once it is past."""
+        self._key = row.key
+        self._mark.set_level(row.level, filled=row.is_open)
+        say(self._headline, row.headline, LEVEL_TONES[row.level] if row.is_open else Tone.INK)
+        say(self._when, row.when)
+        self.setToolTip(row.advice)
+        for answer, words in ((self._heard, HEARD_WORDS), (self._remind, "Remind me in 10 min")):
+            answer.setVisible(row.can_hear)
+            answer.setAccessibleName(f"{words}: {row.headline}")
+        self.setAccessibleName(row.spoken)

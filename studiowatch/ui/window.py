@@ -1,0 +1,291 @@
+"""The window: takes snapshots, draws them at a calm pace, and never waits for anyone."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtGui import QCloseEvent, QHideEvent, QKeySequence, QPaintEvent, QShortcut, QShowEvent
+from PySide6.QtWidgets import QApplication, QMainWindow, QStackedWidget, QVBoxLayout, QWidget
+
+from studiowatch.service.snapshot import Snapshot
+from studiowatch.studio.warnings import WarningState
+from studiowatch.ui.bell import Bell
+from studiowatch.ui.deeds import Deeds, question
+from studiowatch.ui.feed import Feed
+from studiowatch.ui.menus import MenuDeeds, add_menus
+from studiowatch.ui.models.alarm import newly_raised
+from studiowatch.ui.models.board import board_line
+from studiowatch.ui.models.figures import room_figures
+from studiowatch.ui.models.notices import next_prompt_words, sentence_card
+from studiowatch.ui.models.pace import wet_titles
+from studiowatch.ui.models.tones import Tone
+from studiowatch.ui.parts import Parts
+from studiowatch.ui.style import TEXT_SCALES_PCT, Style, palette, style_sheet
+from studiowatch.ui.theme import LIGHT, NIGHT
+from studiowatch.ui.tray import TRAY_WORDS
+from studiowatch.ui.widgets.across import AcrossView
+from studiowatch.ui.widgets.foot import Foot
+from studiowatch.ui.widgets.page import Page
+
+if TYPE_CHECKING:
+    from studiowatch.ui.widgets.history import RoomHistory
+
+SPANS = ("8 h", "day", "week", "month", "all")
+_FIRST_SIZE = (1280, 800)
+
+
+class StudioWindow(QMainWindow):
+    """Shows the studio. `left` is emitted once, when the watch is over."""
+
+    left = Signal()
+
+    def __init__(self, parts: Parts, *, title_note: str = "", night: bool | None = None) -> None:
+        super().__init__()
+        self._parts = parts
+        self._leaving = False
+        self._plot: RoomHistory | None = None
+        self._plot_asked = False
+        self.setWindowTitle(f"studiowatch · {title_note}" if title_note else "studiowatch")
+        self.setWindowIcon(parts.icon)
+        self.setAccessibleName("studiowatch")
+        self.page, self.across, self.foot = Page(), AcrossView(), Foot()
+        self.deeds = Deeds(parts.desk, parts.clock, self)
+        self._compose()
+        self._connect()
+        self._night_action = add_menus(self, self._menu_deeds(), SPANS)
+        self._style = self._first_style(night=night)
+        self._night_action.setChecked(self._style.theme is NIGHT)
+        self._dress()
+        self.resize(*_FIRST_SIZE)
+        self.restoreGeometry(parts.settings.geometry)
+        self._bell = Bell(parts.speaker, parts.clock)
+        self.feed = Feed(parts.desk, self)
+        self.feed.came.connect(self._came)
+        self.feed.due.connect(self._draw)
+        self.feed.second.connect(lambda: self._bell.listen(self.feed.latest))
+
+    def _compose(self) -> None:
+        self._stack = QStackedWidget()
+        self._stack.addWidget(self.page)
+        self._stack.addWidget(self.across)
+        self._foot_holder = QWidget()
+        self._foot_holder.setObjectName("page")
+        holder = QVBoxLayout(self._foot_holder)
+        holder.setContentsMargins(14, 2, 14, 12)
+        holder.addWidget(self.foot)
+        whole = QWidget()
+        whole.setObjectName("page")
+        column = QVBoxLayout(whole)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(self._stack, 1)
+        column.addWidget(self._foot_holder)
+        self.setCentralWidget(whole)
+
+    def _connect(self) -> None:
+        page, deeds, foot = self.page, self.deeds, self.foot
+        page.register.clicked.connect(deeds.register_piece)
+        page.rack.register_asked.connect(deeds.register_piece)
+        page.rack.opened.connect(deeds.lay_coat)
+        page.rack.menu_asked.connect(deeds.show_menu)
+        page.rack.placed.connect(deeds.move)
+        page.ticked.connect(deeds.tick)
+        page.heard.connect(deeds.hear)
+        page.remind.connect(deeds.remind)
+        self.across.heard.connect(deeds.hear)
+        self.across.left.connect(self.toggle_across)
+        QShortcut(QKeySequence("Escape"), self.across, self.toggle_across)
+        foot.lay_asked.connect(self._lay)
+        foot.test_asked.connect(self._test)
+        deeds.done.connect(lambda words: foot.note(words, Tone.GOOD))
+        deeds.refused.connect(lambda words: foot.note(words, Tone.ACT))
+        deeds.tick_refused.connect(page.release_prompt)
+        deeds.made.connect(page.rack.choose_when_there)
+        self._parts.tray.opened.connect(self.come_back)
+        self._parts.tray.quit_asked.connect(self.leave)
+
+    def _menu_deeds(self) -> MenuDeeds:
+        return MenuDeeds(
+            register=self.deeds.register_piece,
+            lay=self._lay,
+            test=self._test,
+            hear=lambda: self._answer(self.deeds.hear),
+            remind=lambda: self._answer(self.deeds.remind),
+            quit=self.quit,
+            night=self._set_night,
+            larger=lambda: self._step_text(1),
+            smaller=lambda: self._step_text(-1),
+            plain_size=lambda: self.set_text_pct(100),
+            across=self.toggle_across,
+            span=self._set_span,
+        )
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Ask for the history once the window is on the screen: its library is slow to import."""
+        super().paintEvent(event)
+        if not self._plot_asked:
+            self._plot_asked = True
+            QTimer.singleShot(0, self.load_plot)
+
+    def load_plot(self) -> None:
+        """Put the history into its place."""
+        if self._plot is not None:
+            return
+        plot = self._parts.make_plot()
+        plot.set_theme(self._style.theme)
+        plot.set_history(self._parts.history)
+        plot.lane_opened.connect(self._open_lane)
+        self.page.set_plot(plot)
+        self._plot = plot
+        if self.feed.latest is not None:
+            plot.set_snapshot(self.feed.latest)
+
+    def _came(self, before: Snapshot | None, snapshot: Snapshot) -> None:
+        """Ring, tell and keep: this goes on while the window is away."""
+        self.deeds.set_snapshot(snapshot)
+        self._bell.listen(snapshot)
+        for warning in newly_raised(before, snapshot):
+            self._parts.tray.say(warning.sentence)
+
+    def _draw(self, snapshot: Snapshot) -> None:
+        if self._stack.currentWidget() is self.across:
+            self.across.show_all(sentence_card(snapshot), room_figures(snapshot), next_prompt_words(snapshot))
+            return
+        self.page.show_snapshot(snapshot)
+        self.foot.set_line(board_line(snapshot), self._parts.speaker.trouble)
+        self.foot.set_actions(
+            can_lay=bool(snapshot.pieces), can_test=any(piece.top is not None for piece in snapshot.pieces)
+        )
+        if self._plot is not None:
+            self._plot.set_snapshot(snapshot)
+
+    def _lay(self) -> None:
+        self.deeds.lay_coat(self.page.rack.chosen_key)
+
+    def _test(self) -> None:
+        self.deeds.touch_test(self.page.rack.chosen_key)
+
+    def _answer(self, deed: Callable[[str], None]) -> None:
+        """Answer the first warning that was not heard yet."""
+        warnings = self.feed.latest.warnings if self.feed.latest else ()
+        unheard = next((one for one in warnings if one.state is WarningState.RAISED), None)
+        if unheard is None:
+            self.foot.note("No warning waits for an answer.", Tone.MUTED)
+        else:
+            deed(unheard.key)
+
+    def _set_span(self, span: str) -> None:
+        if self._plot is not None:
+            self._plot.set_span(span)
+
+    def _open_lane(self, coat_key: str) -> None:
+        pieces = self.feed.latest.pieces if self.feed.latest else ()
+        for piece in pieces:
+            if any(coat.key == coat_key for coat in piece.coats):
+                self.page.rack.reveal(piece.key)
+
+    def toggle_across(self) -> None:
+        """Go to the view from across the room, or back."""
+        leaving = self._stack.currentWidget() is self.across
+        self._stack.setCurrentWidget(self.page if leaving else self.across)
+        for part in (self.menuBar(), self._foot_holder):
+            part.setVisible(leaving)
+        full = Qt.WindowState.WindowFullScreen
+        self.setWindowState(self.windowState() & ~full if leaving else self.windowState() | full)
+        self.feed.draw()
+
+    def _first_style(self, *, night: bool | None) -> Style:
+        dark = self._parts.settings.night if night is None else night
+        return Style(theme=NIGHT if dark else LIGHT, scale=self._parts.settings.text_pct / 100)
+
+    def _set_night(self, on: bool) -> None:  # noqa: FBT001 - a slot of toggled(bool)
+        self._parts.settings.night = on
+        self._style = Style(theme=NIGHT if on else LIGHT, scale=self._style.scale)
+        self._dress()
+
+    def _step_text(self, step: int) -> None:
+        index = TEXT_SCALES_PCT.index(round(self._style.scale * 100)) + step
+        if 0 <= index < len(TEXT_SCALES_PCT):
+            self.set_text_pct(TEXT_SCALES_PCT[index])
+
+    def set_text_pct(self, percent: int) -> None:
+        """Set the text scale, one of TEXT_SCALES_PCT."""
+        self._parts.settings.text_pct = percent
+        self._style = Style(theme=self._style.theme, scale=percent / 100)
+        self._dress()
+
+    def _dress(self) -> None:
+        style = self._style
+        QApplication.setPalette(palette(style.theme))
+        app = QApplication.instance()
+        if isinstance(app, QApplication):
+            app.setStyleSheet(style_sheet(style, self.logicalDpiY()))
+        for part in (self.page, self.across, self.foot):
+            part.set_style(style)
+        self.deeds.style = style
+        if self._plot is not None:
+            self._plot.set_theme(style.theme)
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """Draw what came while the window was away."""
+        super().showEvent(event)
+        self.setFocus()  # no button looks chosen before she chooses
+        self.feed.set_awake(awake=True)
+
+    def hideEvent(self, event: QHideEvent) -> None:
+        """Draw nothing while the window is away."""
+        super().hideEvent(event)
+        self.feed.set_awake(awake=False)
+
+    def come_back(self) -> None:
+        """Show the window again."""
+        self.showNormal()
+        self.raise_()
+        self.activateWindow()
+
+    def closeEvent(self, event: QCloseEvent) -> None:
+        """Keep watching in the tray where there is one; else ask before the watch ends."""
+        if self._leaving:
+            event.accept()
+            return
+        event.ignore()
+        if not self._parts.tray.exists:
+            self._ask_to_quit()
+            return
+        self.hide()
+        if not self._parts.settings.told_of_tray:
+            self._parts.settings.told_of_tray = True
+            self._parts.tray.say(TRAY_WORDS)
+
+    def quit(self) -> None:
+        """End the watch; ask first while a coat is wet."""
+        if self.feed.latest is not None and wet_titles(self.feed.latest):
+            self._ask_to_quit()
+        else:
+            self.leave()
+
+    def _ask_to_quit(self) -> None:
+        wet = wet_titles(self.feed.latest) if self.feed.latest else ()
+        detail = "Nobody watches the room until studiowatch is opened again."
+        if wet:
+            detail = f"Still wet: {', '.join(wet)}. {detail}"
+        box = question(self, "Stop watching?", detail, "Stop watching")
+        box.accepted.connect(self.leave)
+        box.open()
+
+    def leave(self) -> None:
+        """End the watch."""
+        if self._leaving:
+            return
+        self._leaving = True
+        self._parts.settings.geometry = self.saveGeometry()
+        self.feed.close()
+        self.deeds.close()
+        self._parts.tray.close()
+        self.close()
+        self.left.emit()
+        if self._plot is not None:
+            self._plot.stop()
+        self._parts.speaker.close()

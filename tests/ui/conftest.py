@@ -1,0 +1,143 @@
+"""A whole window on a scripted desk, with nothing of this machine's: no sound, no tray, settings of its own."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import QObject, QSettings, Signal
+from PySide6.QtWidgets import QFrame
+from pytestqt.qtbot import QtBot
+
+from studiowatch.service.snapshot import Snapshot
+from studiowatch.studio.words import Sentence
+from studiowatch.ui.app import build_window
+from studiowatch.ui.models.alarm import Sound
+from studiowatch.ui.settings import ViewSettings
+from studiowatch.ui.window import StudioWindow
+
+from .scenes import MadeUpHistory, ScriptedClock, ScriptedDesk
+
+MakeWindow = Callable[[ViewSettings], StudioWindow]
+
+
+class StandInPlot(QFrame):
+    """Stands where the room history stands, and keeps what it was given."""
+
+    lane_opened = Signal(str)
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setAccessibleName("Room history")
+        self.snapshots: list[Snapshot] = []
+        self.spans: list[str] = []
+        self.themes: list[str] = []
+        self.stopped = False
+
+    def set_theme(self, theme: object) -> None:
+        self.themes.append(getattr(theme, "name", ""))
+
+    def set_history(self, history: object) -> None:
+        self.history = history
+
+    def set_snapshot(self, snapshot: Snapshot) -> None:
+        self.snapshots.append(snapshot)
+
+    def set_span(self, span: str) -> None:
+        self.spans.append(span)
+
+    def stop(self) -> None:
+        self.stopped = True
+
+
+class KeptSpeaker:
+    """Keeps what it was asked to play."""
+
+    def __init__(self) -> None:
+        self.played: list[Sound] = []
+        self.trouble = ""
+        self.closed = False
+
+    def play(self, sound: Sound) -> None:
+        self.played.append(sound)
+
+    def close(self) -> None:
+        self.closed = True
+
+
+class KeptTray(QObject):
+    """A tray that may or may not exist, and keeps what it said."""
+
+    opened = Signal()
+    quit_asked = Signal()
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.exists = False
+        self.said: list[Sentence] = []
+
+    def say(self, sentence: Sentence) -> None:
+        self.said.append(sentence)
+
+    def close(self) -> None:
+        self.exists = False
+
+
+@pytest.fixture
+def desk() -> ScriptedDesk:
+    return ScriptedDesk()
+
+
+@pytest.fixture
+def clock() -> ScriptedClock:
+    return ScriptedClock()
+
+
+@pytest.fixture
+def speaker() -> KeptSpeaker:
+    return KeptSpeaker()
+
+
+@pytest.fixture
+def tray() -> KeptTray:
+    return KeptTray()
+
+
+@pytest.fixture
+def settings(tmp_path: Path) -> ViewSettings:
+    return ViewSettings(QSettings(str(tmp_path / "window.ini"), QSettings.Format.IniFormat))
+
+
+@pytest.fixture
+def make_window(desk: ScriptedDesk, clock: ScriptedClock, speaker: KeptSpeaker, tray: KeptTray) -> MakeWindow:
+    """Return how a window is made on the scripted parts, with settings of one's own."""
+
+    def make(settings: ViewSettings) -> StudioWindow:
+        parts = {"settings": settings, "speaker": speaker, "tray": tray, "make_plot": StandInPlot}
+        return build_window(desk, MadeUpHistory(), clock, **parts)
+
+    return make
+
+
+@pytest.fixture
+def window(qtbot: QtBot, make_window: MakeWindow, settings: ViewSettings) -> Iterator[StudioWindow]:
+    made = make_window(settings)
+    made.show()
+    qtbot.waitExposed(made)
+    yield made
+    made.leave()
+    made.deleteLater()
+
+
+@pytest.fixture
+def shown(window: StudioWindow, desk: ScriptedDesk, qtbot: QtBot) -> Callable[[Snapshot], StudioWindow]:
+    """Publish a snapshot and return the window once it is drawn."""
+
+    def publish(snapshot: Snapshot) -> StudioWindow:
+        desk.publish(snapshot)
+        headline = snapshot.sentence.headline
+        qtbot.waitUntil(lambda: window.page.sentence.headline == headline)
+        return window
+
+    return publish

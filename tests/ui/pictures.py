@@ -1,0 +1,127 @@
+"""Draw every state of the window into PNG files, under an X display.
+
+``python tests/ui/pictures.py OUT_DIR [NAME …]``
+"""
+
+from __future__ import annotations
+
+import sys
+import tempfile
+import time
+from pathlib import Path
+
+from PySide6.QtCore import QEventLoop, QSettings, QTimer
+from PySide6.QtWidgets import QApplication, QDialog, QWidget
+
+sys.path.insert(0, str(Path(__file__).parent))
+
+from scenes import SCENES, MadeUpHistory, ScriptedClock, ScriptedDesk
+
+from studiowatch.service.commands import Refused
+from studiowatch.ui.app import build_window
+from studiowatch.ui.settings import ViewSettings
+from studiowatch.ui.window import StudioWindow
+
+SIZES = {
+    "1280x800": (1280, 800, 100),
+    "1920x1080": (1920, 1080, 100),
+    "1920x1080-200": (1920, 1080, 200),
+    "1280x800-200": (1280, 800, 200),
+}
+_SETTLE_MS = 350
+
+
+class Mute:
+    """A speaker for pictures."""
+
+    trouble = ""
+
+    def play(self, sound: object) -> None:
+        del sound
+
+    def close(self) -> None:
+        """Nothing to close."""
+
+
+def settle(milliseconds: int = _SETTLE_MS) -> None:
+    loop = QEventLoop()
+    QTimer.singleShot(milliseconds, loop.quit)
+    loop.exec()
+
+
+def draw(out: Path, wanted: list[str]) -> None:
+    with tempfile.TemporaryDirectory() as folder:
+        for night in (False, True):
+            for size_name, (width, height, percent) in SIZES.items():
+                if wanted and not any(f"{'night' if night else 'light'}_{size_name}" in one for one in wanted):
+                    continue
+                settings = ViewSettings(QSettings(f"{folder}/{night}{size_name}.ini", QSettings.Format.IniFormat))
+                settings.text_pct = percent
+                desk = ScriptedDesk()
+                window = build_window(
+                    desk,
+                    MadeUpHistory(),
+                    ScriptedClock(),
+                    night=night,
+                    settings=settings,
+                    speaker=Mute(),
+                    title_note="made-up studio",
+                )
+                window.resize(width, height)
+                window.show()
+                settle()
+                tone = "night" if night else "light"
+                for name, snapshot in SCENES.items():
+                    if wanted and f"{name}_{tone}_{size_name}" not in wanted:
+                        continue
+                    desk.publish(snapshot)
+                    settle()
+                    save(window, out / f"{name}_{tone}_{size_name}.png")
+                desk.publish(SCENES["four-warned"])
+                settle()
+                special(window, desk, out, f"{tone}_{size_name}", wanted)
+                window.leave()
+                settle(50)
+
+
+def special(window: StudioWindow, desk: ScriptedDesk, out: Path, suffix: str, wanted: list[str]) -> None:
+    if not wanted or f"across_{suffix}" in wanted:
+        window.toggle_across()
+        settle()
+        save(window, out / f"across_{suffix}.png")
+        window.toggle_across()
+        settle()
+    forms = {
+        "register": window.deeds.register_piece,
+        "coat": lambda: window.deeds.lay_coat("orchard"),
+        "look": lambda: window.deeds.touch_test("ladder"),
+    }
+    desk.answer = Refused("Blue Ladder is not dry to recoat before tomorrow 11:30: wait, or lay it earlier by hand.")
+    for name, opened in forms.items():
+        if wanted and f"{name}_{suffix}" not in wanted:
+            continue
+        form = opened()
+        settle()
+        save(form, out / f"{name}_{suffix}.png")
+        if name != "look":
+            form.command_or_fault()
+            settle()
+            save(form, out / f"{name}-fault_{suffix}.png")
+        form.reject()
+        settle(50)
+
+
+def save(widget: QWidget | QDialog | None, path: Path) -> None:
+    if widget is None or not widget.grab().save(str(path)):
+        raise SystemExit(f"could not draw {path}")
+    print(path.name)  # noqa: T201 - run by hand
+
+
+if __name__ == "__main__":
+    app = QApplication(["studiowatch"])
+    app.setQuitOnLastWindowClosed(False)
+    target = Path(sys.argv[1])
+    target.mkdir(parents=True, exist_ok=True)
+    began = time.monotonic()
+    draw(target, sys.argv[2:])
+    print(f"{time.monotonic() - began:.0f} s")  # noqa: T201

@@ -1,0 +1,153 @@
+"""What is typed: taken, or told in one sentence what is allowed."""
+
+from __future__ import annotations
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from studiowatch.coats.stages import Orientation
+from studiowatch.service.snapshot import SheetChoice
+from studiowatch.ui.models.coat_form import (
+    STANDING_CAUTION,
+    SheetOption,
+    Unit,
+    cautions_of,
+    read_coat,
+    sheet_options,
+    suggested_amount,
+    suggestion_words,
+    thickness_of,
+)
+from studiowatch.ui.models.forms import FormError, number
+from studiowatch.ui.models.piece_form import read_piece
+from studiowatch.ui.models.tones import Tone
+
+from .scenes import HERONS, NOW_MS, ORCHARD, SHEETS
+
+ISOLATION, GLOSS, SATIN, SOLVENT = SHEETS
+
+
+def typed(text: str) -> float:
+    return number(text, field="w", name="The width", unit="cm", low=1, high=500, example="60")
+
+
+@pytest.mark.parametrize(("text", "value"), [("60", 60.0), (" 60,5 ", 60.5), ("1", 1.0), ("5e2", 500.0)])
+def test_that_a_point_and_a_comma_are_both_taken(text: str, value: float) -> None:
+    assert typed(text) == value
+
+
+@pytest.mark.parametrize("text", ["", "  ", "sixty", "0", "501", "-3", "nan", "inf", "60 cm", "1.000,5"])
+def test_that_anything_else_is_one_sentence_with_what_is_allowed(text: str) -> None:
+    with pytest.raises(FormError) as told:
+        typed(text)
+    said = str(told.value)
+    assert said.startswith("The width")
+    assert "from 1 to 500" in said
+    assert text.strip() in said
+    assert said.endswith(".")
+    assert said.count(". ") == 0
+
+
+@given(st.text(max_size=30))
+def test_that_any_text_gives_a_number_in_range_or_a_sentence(text: str) -> None:
+    try:
+        value = typed(text)
+    except FormError:
+        return
+    assert 1 <= value <= 500
+
+
+def piece(**changed: object) -> object:
+    fields = {
+        "title": "Gate",
+        "width": "60",
+        "height": "90",
+        "due": None,
+        "support": "canvas",
+        "orientation": Orientation.FACE_UP,
+        "sheets": (),
+    }
+    return read_piece(**{**fields, **changed})
+
+
+@pytest.mark.parametrize(
+    ("changed", "field"),
+    [
+        ({"title": "  "}, "title"),
+        ({"title": "x" * 121}, "title"),
+        ({"width": "0"}, "width"),
+        ({"height": "tall"}, "height"),
+    ],
+)
+def test_that_the_field_in_fault_is_named(changed: dict[str, str], field: str) -> None:
+    with pytest.raises(FormError) as told:
+        piece(**changed)
+    assert told.value.field == field
+
+
+def test_that_the_planned_coat_comes_first_and_any_sheet_may_be_laid() -> None:
+    options = sheet_options(ORCHARD, SHEETS)
+    assert (options[0].coat_key, options[0].sheet) == ("o3", GLOSS)
+    assert [one.sheet for one in options[1:]] == list(SHEETS)
+    assert all(one.coat_key is None for one in options[1:])
+
+
+def test_that_the_suggested_amount_is_area_times_wet_thickness() -> None:
+    # 0.60 m x 0.90 m x 100e-6 m = 5.4e-5 m3 = 54 mL; at 1040 kg/m3 that is 56.16 g.
+    assert suggested_amount(ORCHARD, GLOSS, Unit.ML) == pytest.approx(54.0)
+    assert suggested_amount(ORCHARD, GLOSS, Unit.GRAMS) == pytest.approx(56.16)
+    assert suggestion_words(ORCHARD, GLOSS, Unit.ML) == "54 mL makes the sheet's 100 µm on 0.54 m²"
+    assert suggestion_words(HERONS, ISOLATION, Unit.ML).startswith("8.1 mL")
+
+
+@pytest.mark.parametrize(
+    ("amount", "part", "tone"),
+    [
+        ("", "as thick as the sheet says", Tone.MUTED),
+        ("54", "100 µm wet, 1.0 × the sheet", Tone.INK),
+        ("27", "50 µm wet", Tone.INK),
+        ("90", "thick, it will dry slowly", Tone.CAUTION),
+        ("120", "far too thick", Tone.ACT),
+        ("a lot", "type a number", Tone.CAUTION),
+    ],
+)
+def test_that_the_amount_says_what_film_it_makes(amount: str, part: str, tone: Tone) -> None:
+    made = thickness_of(ORCHARD, GLOSS, Unit.ML, amount)
+    assert part in made.words
+    assert made.tone is tone
+
+
+def laid(option: SheetOption, **changed: object) -> object:
+    fields = {"unit": Unit.ML, "amount": "", "thinned": "", "laid_ms": NOW_MS, "now_ms": NOW_MS}
+    return read_coat(piece=ORCHARD, option=option, **{**fields, **changed})
+
+
+def test_that_an_empty_amount_is_left_to_the_sheet() -> None:
+    command = laid(sheet_options(ORCHARD, SHEETS)[0])
+    assert (command.volume_mL, command.grams, command.wet_um) == (None, None, None)
+
+
+def test_that_one_measure_at_most_is_sent() -> None:
+    option = sheet_options(ORCHARD, SHEETS)[0]
+    assert (laid(option, amount="50").volume_mL, laid(option, amount="50").grams) == (50.0, None)
+    grams = laid(option, amount="50", unit=Unit.GRAMS)
+    assert (grams.volume_mL, grams.grams) == (None, 50.0)
+
+
+@pytest.mark.parametrize(
+    ("changed", "field"),
+    [({"amount": "-4"}, "amount"), ({"thinned": "101"}, "thinned"), ({"laid_ms": NOW_MS + 1}, "laid")],
+)
+def test_that_what_cannot_be_laid_names_its_field(changed: dict[str, object], field: str) -> None:
+    with pytest.raises(FormError) as told:
+        laid(sheet_options(ORCHARD, SHEETS)[0], **changed)
+    assert told.value.field == field
+
+
+def test_that_a_solvent_sheet_is_never_without_cautions() -> None:
+    said = " ".join(cautions_of(SOLVENT))
+    for part in ("fresh air", "flame", "Rags", STANDING_CAUTION):
+        assert part in said
+    assert cautions_of(SATIN)[0] == SATIN.cautions[0]
+    assert isinstance(SOLVENT, SheetChoice)

@@ -1,0 +1,92 @@
+"""What the cards say."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import UTC
+
+import pytest
+
+from studiowatch.coats.stages import Stage, Surface
+from studiowatch.service.snapshot import PieceView, StageTime
+from studiowatch.ui.models.rack import PieceCard, rack_cards, state_words
+from studiowatch.ui.models.tones import Tone
+
+from .scenes import FOUR_WARNED, HERONS, LADDER, NOW_MS, ORCHARD, QUARRY, VARNISH_HOURS, coat
+
+MINUTE_MS, HOUR_MS = 60_000, 3_600_000
+
+
+def card(piece: PieceView) -> PieceCard:
+    return rack_cards(replace(FOUR_WARNED, pieces=(piece,)), UTC)[0]
+
+
+def test_that_a_wet_coat_says_how_long_it_has_been_wet() -> None:
+    one = card(ORCHARD)
+    assert (one.state, one.state_tone) == ("Gloss 1 · wet and milky, 38 min", Tone.LINK)
+    assert one.ahead == "set to touch 14:40"
+    assert (one.step, one.ready) == ("Recoat: gloss 2, 54 mL", "Thu 08:12")
+    assert one.likely == "07:12 – 10:12 likely"
+    assert (one.due, one.slack, one.slack_tone) == ("due 20 Mar", "6 days to spare", Tone.GOOD)
+
+
+def test_that_a_dry_coat_says_what_it_reached_and_since_when() -> None:
+    dry = coat("c", "gloss 2", 5 * HOUR_MS, surface=Surface.DRY)
+    assert VARNISH_HOURS[4] == (Stage.CLEAR, 3.0)
+    assert state_words(dry, NOW_MS, UTC) == ("Gloss 2 · clear since 12:12", Tone.INK)
+
+
+def test_that_a_dry_coat_that_is_still_milky_says_so() -> None:
+    milky = coat("c", "isolation", 5 * HOUR_MS, surface=Surface.DRY, milky=True)
+    assert state_words(milky, NOW_MS, UTC)[0] == "Isolation · dry, still milky"
+
+
+def test_that_a_covered_coat_says_so() -> None:
+    assert card(QUARRY).state == "Gloss 2 · tacky, 2 h · covered"
+
+
+def test_that_paint_counts_its_days() -> None:
+    assert card(HERONS).state == "Paint · drying through, day 3"
+
+
+def test_that_a_piece_without_a_coat_says_so() -> None:
+    bare = replace(ORCHARD, coats=(coat("c", "gloss"),))
+    assert card(bare).state == "No coat laid yet"
+
+
+def test_that_a_range_is_said_only_where_there_is_one() -> None:
+    assert card(LADDER).likely == ""
+    equal = replace(ORCHARD, next_p10_ms=ORCHARD.next_ms, next_p90_ms=ORCHARD.next_ms)
+    assert card(equal).likely == ""
+
+
+def test_that_what_is_ready_says_since_when() -> None:
+    ready = card(replace(ORCHARD, next_ms=NOW_MS - 2 * MINUTE_MS))
+    assert (ready.ready, ready.ready_tone, ready.likely) == ("ready since 14:10", Tone.GOOD, "")
+
+
+def test_that_a_coat_this_room_never_dries_is_said_plainly() -> None:
+    never = StageTime(stage=Stage.DRY_TO_RECOAT, time_ms=None, reached=False)
+    top = replace(ORCHARD.coats[2], stages=(never,))
+    stuck = replace(ORCHARD, coats=(*ORCHARD.coats[:2], top), next_ms=None, next_p10_ms=None, next_p90_ms=None)
+    assert (card(stuck).ready, card(stuck).ready_tone) == ("not in this room as it is", Tone.CAUTION)
+
+
+@pytest.mark.parametrize(
+    ("slack", "words", "tone"),
+    [(1, "1 day to spare", Tone.GOOD), (0, "no day to spare", Tone.CAUTION), (-1, "1 day late", Tone.ACT)],
+)
+def test_that_the_slack_has_words_beside_its_colour(slack: int, words: str, tone: Tone) -> None:
+    one = card(replace(ORCHARD, slack_days=slack))
+    assert (one.slack, one.slack_tone) == (words, tone)
+
+
+def test_that_a_piece_without_a_due_date_has_no_slack() -> None:
+    one = card(replace(ORCHARD, due=None))
+    assert (one.due, one.slack) == ("", "")
+
+
+def test_that_the_card_is_read_out_whole() -> None:
+    said = card(ORCHARD).spoken
+    for part in ("Orchard at Low Water", "60 × 90 cm", "wet", "Thu 08:12", "20 Mar", "6 days to spare"):
+        assert part in said

@@ -1,0 +1,74 @@
+"""Where a dragged card lands. The drag itself belongs to the window system; its events are made here."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+import pytest
+from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt
+from PySide6.QtGui import QDropEvent
+from pytestqt.qtbot import QtBot
+
+from studiowatch.ui.models.rack import rack_cards
+from studiowatch.ui.style import Style
+from studiowatch.ui.widgets.piece_card import PIECE_MIME
+from studiowatch.ui.widgets.rack_list import RackList
+
+from .scenes import FOUR_WARNED
+
+pytestmark = pytest.mark.window
+
+
+@pytest.fixture
+def rack(qtbot: QtBot) -> Iterator[RackList]:
+    made = RackList()
+    qtbot.addWidget(made)
+    made.set_style(Style())
+    made.set_cards(rack_cards(FOUR_WARNED))
+    made.resize(400, 1000)
+    made.show()
+    qtbot.waitExposed(made)
+    return made
+
+
+def dropped(rack: RackList, key: str, on: int, *, upper_half: bool) -> list[tuple[str, int]]:
+    placed: list[tuple[str, int]] = []
+    rack.placed.connect(lambda piece, place: placed.append((piece, place)))
+    view = rack._views[on]
+    y = view.height() * (0.25 if upper_half else 0.75)
+    at = QPointF(view.mapTo(rack.viewport(), QPoint(50, int(y))))
+    carried = QMimeData()
+    carried.setData(PIECE_MIME, key.encode())
+    rack.dropEvent(
+        QDropEvent(at, Qt.DropAction.MoveAction, carried, Qt.MouseButton.LeftButton, Qt.KeyboardModifier.NoModifier)
+    )
+    return placed
+
+
+@pytest.mark.parametrize(
+    ("key", "on", "upper_half", "place"),
+    [
+        ("herons", 0, True, 0),
+        ("herons", 1, False, 2),
+        ("orchard", 1, False, 1),
+        ("orchard", 3, False, 3),
+        ("ladder", 3, True, 2),
+    ],
+)
+def test_that_a_card_lands_in_the_gap_it_was_put_down_in(
+    rack: RackList, key: str, on: int, place: int, *, upper_half: bool
+) -> None:
+    assert dropped(rack, key, on, upper_half=upper_half) == [(key, place)]
+
+
+@pytest.mark.parametrize(("on", "upper_half"), [(1, True), (1, False), (0, False), (2, True)])
+def test_that_a_card_put_back_moves_nothing(rack: RackList, on: int, *, upper_half: bool) -> None:
+    assert dropped(rack, "ladder", on, upper_half=upper_half) == []
+
+
+def test_that_a_new_piece_is_chosen_once_it_is_there(rack: RackList) -> None:
+    rack.choose_when_there("orchard")
+    assert rack.chosen_key == "orchard"
+    rack.choose_when_there("new")
+    rack.set_cards(rack_cards(FOUR_WARNED))
+    assert rack.chosen_key == "orchard"

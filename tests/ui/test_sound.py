@@ -1,0 +1,107 @@
+"""The sounds and the thread that plays them. That they are heard was not tested: no machine here has a loudspeaker."""
+
+from __future__ import annotations
+
+import io
+import threading
+import wave
+
+import miniaudio
+import numpy as np
+import pytest
+
+from studiowatch.ui import sound as sound_module
+from studiowatch.ui.models.alarm import Sound
+from studiowatch.ui.sound import NO_SOUND, DeviceSpeaker, sound_file, sound_trouble
+
+from .make_sounds import SCORES, samples
+
+
+def read(sound: Sound) -> tuple[np.ndarray, int]:
+    with wave.open(io.BytesIO(sound_file(sound))) as opened:
+        assert opened.getsampwidth() == 2
+        assert opened.getnchannels() == 1
+        return np.frombuffer(opened.readframes(opened.getnframes()), "<i2"), opened.getframerate()
+
+
+@pytest.mark.parametrize("sound", list(Sound))
+def test_that_a_sound_is_short_starts_and_ends_in_silence_and_does_not_clip(sound: Sound) -> None:
+    wave_form, rate_Hz = read(sound)
+    assert 0.3 < len(wave_form) / rate_Hz < 2.0
+    assert abs(int(wave_form[0])) < 100
+    assert abs(int(wave_form[-1])) < 400
+    assert 8000 < np.abs(wave_form.astype(int)).max() < 32_000
+
+
+@pytest.mark.parametrize("sound", list(Sound))
+def test_that_the_shipped_sound_is_what_the_score_says(sound: Sound) -> None:
+    wave_form, rate_Hz = read(sound)
+    first_Hz, length_s, _ = SCORES[sound][0]
+    note = wave_form[: round(length_s * rate_Hz)]
+    loudest = np.argmax(np.abs(np.fft.rfft(note))) * rate_Hz / len(note)
+    assert loudest == pytest.approx(first_Hz, abs=rate_Hz / len(note))
+    assert len(samples(SCORES[sound])) == len(wave_form)
+
+
+@pytest.fixture
+def null_device(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(sound_module, "_backends", lambda: [miniaudio.Backend.NULL])
+
+
+@pytest.mark.usefixtures("null_device")
+def test_that_a_device_that_plays_into_nothing_is_no_sound() -> None:
+    speaker = DeviceSpeaker()
+    assert speaker.trouble == ""
+    speaker.play(Sound.ATTENTION)
+    speaker.close()
+    assert speaker.trouble == NO_SOUND
+
+
+def test_that_a_machine_without_a_card_says_so_at_once(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(sound_module, "_backends", lambda: None)
+    speaker = DeviceSpeaker()
+    assert speaker.trouble == sound_trouble() == NO_SOUND
+    speaker.play(Sound.INSISTENT)
+    speaker.close()
+    assert speaker.trouble == NO_SOUND
+
+
+def test_that_a_device_that_fails_is_no_sound_and_the_thread_lives(monkeypatch: pytest.MonkeyPatch) -> None:
+    def failing(_sound: Sound) -> str:
+        raise miniaudio.MiniaudioError("failed to init device")
+
+    monkeypatch.setattr(sound_module, "_play", failing)
+    speaker = DeviceSpeaker()
+    speaker.play(Sound.ATTENTION)
+    speaker.play(Sound.ATTENTION)
+    assert speaker._thread.is_alive()
+    speaker.close()
+    assert speaker.trouble == NO_SOUND
+
+
+def test_that_the_stream_gives_every_sample_once_and_then_silence() -> None:
+    ended = threading.Event()
+    data = bytes(range(1, 11))
+    stream = sound_module._stream(data, ended)
+    next(stream)
+    got = b"".join(stream.send(3) for _ in range(3))
+    assert got[:10] == data
+    assert set(got[10:]) == {0}
+    assert ended.is_set()
+
+
+def test_that_more_sounds_than_two_do_not_pile_up(monkeypatch: pytest.MonkeyPatch) -> None:
+    gate, played = threading.Event(), []
+
+    def slow(sound: Sound) -> str:
+        gate.wait(10)
+        played.append(sound)
+        return ""
+
+    monkeypatch.setattr(sound_module, "_play", slow)
+    speaker = DeviceSpeaker()
+    for _ in range(50):
+        speaker.play(Sound.ATTENTION)
+    gate.set()
+    speaker.close()
+    assert 1 <= len(played) <= 4

@@ -1,0 +1,77 @@
+"""Times in words."""
+
+from __future__ import annotations
+
+from datetime import UTC, datetime
+from zoneinfo import ZoneInfo
+
+import pytest
+
+from studiowatch.ui.models.times import (
+    ago_words,
+    clock_words,
+    lasting_words,
+    moment_words,
+    range_words,
+)
+
+
+def ms(*wall: int) -> int:
+    return int(datetime(*wall, tzinfo=UTC).timestamp() * 1000)
+
+
+NOW = ms(2026, 3, 4, 14, 12)  # a Wednesday: ISO 8601 week date 2026-W10-3
+
+
+@pytest.mark.parametrize(
+    ("moment", "words"),
+    [
+        (ms(2026, 3, 4, 14, 7), "14:07"),
+        (ms(2026, 3, 5, 8, 10), "Thu 08:10"),
+        (ms(2026, 3, 2, 8, 10), "Mon 08:10"),
+        (ms(2026, 3, 11, 8, 10), "11 Mar 08:10"),
+        (ms(2025, 12, 9, 0, 0), "9 Dec 00:00"),
+    ],
+)
+def test_that_a_moment_names_its_day_only_when_it_is_another(moment: int, words: str) -> None:
+    assert datetime(2026, 3, 4, tzinfo=UTC).isocalendar() == (2026, 10, 3)
+    assert clock_words(moment, NOW, UTC) == words
+
+
+def test_that_the_local_day_counts_and_not_the_day_of_utc() -> None:
+    late = ms(2026, 3, 4, 23, 30)
+    assert clock_words(late, NOW, ZoneInfo("Europe/Berlin")) == "Thu 00:30"
+    assert moment_words(late, NOW, UTC) == "today 23:30"
+
+
+def test_that_summer_time_moves_the_clock() -> None:
+    # European summer time begins on the last Sunday of March at 01:00 UTC: 29 March 2026 (Directive 2000/84/EC).
+    berlin = ZoneInfo("Europe/Berlin")
+    assert clock_words(ms(2026, 3, 29, 0, 59), ms(2026, 3, 29, 12), berlin) == "01:59"
+    assert clock_words(ms(2026, 3, 29, 1, 1), ms(2026, 3, 29, 12), berlin) == "03:01"
+
+
+def test_that_a_range_names_a_day_only_when_it_spans_two() -> None:
+    assert range_words(ms(2026, 3, 5, 7, 5), ms(2026, 3, 5, 10, 20), NOW, UTC) == "07:05 – 10:20"
+    assert range_words(ms(2026, 3, 5, 22, 0), ms(2026, 3, 6, 1, 0), NOW, UTC) == "Thu 22:00 – Fri 01:00"
+
+
+@pytest.mark.parametrize(
+    ("length_s", "words"),
+    [
+        (-5, "0 s"),
+        (40, "40 s"),
+        (2280, "38 min"),
+        (3600, "1 h"),
+        (7800, "2 h 10 min"),
+        (86_400, "1 day"),
+        (3 * 86_400 + 5, "3 days"),
+    ],
+)
+def test_that_a_length_is_said_in_its_largest_useful_unit(length_s: int, words: str) -> None:
+    assert lasting_words(length_s * 1000) == words
+
+
+def test_that_ago_is_just_now_at_first() -> None:
+    assert ago_words(NOW - 400, NOW) == "just now"
+    assert ago_words(NOW - 40_000, NOW) == "40 s ago"

@@ -27,11 +27,11 @@ CRC_START = 0xFFFF  # CRC-16/CCITT-FALSE (also called IBM-3740): poly 0x1021, st
 QUOTED_BYTES = 60  # of a refused line, enough to see what it was: assumption
 
 _KEY = rb"[a-z][a-z0-9]{0,7}"
-_NUMBER = rb"-?+[0-9]++(?:\.[0-9]++)?+"
-_CODE = rb"![A-Za-z0-9_-]++"
-_TOKEN = rb"(?!!)[!-#%-)+-<>-~]++"
-_DATA = re.compile(rb"D(?: " + _KEY + rb"=(?:" + _NUMBER + rb"|" + _CODE + rb"))++")
-_WORDS = re.compile(rb"[HE](?: " + _KEY + rb"=(?:" + _TOKEN + rb"|" + _CODE + rb"))++")
+_NUMBER = rb"-?[0-9]+(?:\.[0-9]+)?"
+_CODE = rb"![A-Za-z0-9_-]+"
+_TOKEN = rb"(?!!)[!-#%-)+-<>-~]+"
+_DATA = re.compile(rb"D(?: " + _KEY + rb"=(?:" + _NUMBER + rb"|" + _CODE + rb"))+")
+_WORDS = re.compile(rb"[HE](?: " + _KEY + rb"=(?:" + _TOKEN + rb"|" + _CODE + rb"))+")
 _RESYNC = re.compile(rb"[$\n]")
 _EMPTY = (b"", b"\r")
 

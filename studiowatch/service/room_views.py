@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from studiowatch.room.limits import (
+    AIR_SPEED,
     Standing,
-    air_speed_standing,
     dew_margin_standing,
     film_margin_standing,
     humidity_standing,
@@ -62,9 +62,8 @@ def _air_level(air: AirNow, coats: Sequence[CoatAtRisk]) -> Level:
     bare = [coat for coat in coats if coat.wet and not coat.covered]
     if not bare or not air.is_moving:
         return Level.CALM
-    if air.air_speed_m_s is None:
-        return Level.ACT
-    return max(Level.CAUTION, _level([air_speed_standing(air.air_speed_m_s)]))
+    is_strong = air.air_speed_m_s is None or air.air_speed_m_s >= AIR_SPEED.caution
+    return Level.ACT if is_strong else Level.CAUTION
 
 
 def _level(standings: Sequence[Standing]) -> Level:

@@ -43,7 +43,7 @@ def test_that_the_window_runs_until_the_process_is_asked_to_end() -> None:
         titles.extend(one.windowTitle() for one in QApplication.topLevelWidgets() if isinstance(one, StudioWindow))
         os.kill(os.getpid(), signal.SIGTERM)
 
-    QTimer.singleShot(300, end)
+    QTimer.singleShot(0, end)
     assert run_window(desk, MadeUpHistory(), ScriptedClock(), title_note="a made-up studio") == 0
     assert "studiowatch · a made-up studio" in titles
 

@@ -125,7 +125,7 @@ def test_that_an_answer_after_the_form_is_gone_harms_nothing(shown: Show, desk: 
 
 def test_that_the_planned_coat_is_offered_first_with_its_amount(shown: Show, desk: ScriptedDesk) -> None:
     form = shown(FOUR_WARNED).deeds.lay_coat("orchard")
-    assert form.sheet_field.currentText().startswith("gloss 2 (planned next)")
+    assert form.sheet_field.currentText().startswith("gloss 2, planned")
     # 60 cm x 90 cm is 0.54 m2; 100 um of wet film on it is 0.54e-4 m3, that is 54 mL.
     assert form.amount_field.placeholderText() == "54"
     form.amount_field.setText("54")

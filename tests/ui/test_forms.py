@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from studiowatch.coats.stages import Orientation
-from studiowatch.service.snapshot import SheetChoice
 from studiowatch.ui.models.coat_form import (
     STANDING_CAUTION,
     SheetOption,
@@ -150,4 +151,9 @@ def test_that_a_solvent_sheet_is_never_without_cautions() -> None:
     for part in ("fresh air", "flame", "Rags", STANDING_CAUTION):
         assert part in said
     assert cautions_of(SATIN)[0] == SATIN.cautions[0]
-    assert isinstance(SOLVENT, SheetChoice)
+
+
+def test_that_the_standing_caution_is_said_once() -> None:
+    own = ("This sheet is generic: the product's own sheet, local codes and licensed advice come first.",)
+    assert cautions_of(replace(GLOSS, cautions=own)) == own
+    assert cautions_of(GLOSS) == (STANDING_CAUTION,)

@@ -7,10 +7,12 @@ from collections.abc import Iterator
 import pytest
 from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt
 from PySide6.QtGui import QDropEvent
+from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from studiowatch.ui.models.rack import rack_cards
 from studiowatch.ui.style import Style
+from studiowatch.ui.widgets.film_section import SHORTEST, TALLEST
 from studiowatch.ui.widgets.piece_card import PIECE_MIME
 from studiowatch.ui.widgets.rack_list import RackList
 
@@ -72,3 +74,26 @@ def test_that_a_new_piece_is_chosen_once_it_is_there(rack: RackList) -> None:
     rack.choose_when_there("new")
     rack.set_cards(rack_cards(FOUR_WARNED))
     assert rack.chosen_key == "orchard"
+
+
+@pytest.mark.parametrize("height", [300, 1000, 1600])
+@pytest.mark.parametrize("scale", [1.0, 2.0])
+def test_that_all_sections_are_one_height_so_that_their_scale_is_one(rack: RackList, height: int, scale: float) -> None:
+    rack.set_style(Style(scale=scale))
+    rack.resize(round(400 * scale), height)
+    rack.set_cards(rack_cards(FOUR_WARNED))
+    QApplication.processEvents()
+    tall = {view.section.height() for view in rack._views}
+    assert len(tall) == 1
+    assert round(SHORTEST * scale) <= tall.pop() <= round(TALLEST * scale)
+
+
+def test_that_sections_grow_into_a_tall_rack_and_shrink_back(rack: RackList, qtbot: QtBot) -> None:
+    section = rack._views[0].section
+    rack.resize(400, 500)
+    qtbot.waitUntil(lambda: section.height() == SHORTEST)
+    rack.resize(400, 1400)
+    qtbot.waitUntil(lambda: section.height() == TALLEST)
+    assert rack.verticalScrollBar().maximum() == 0
+    rack.resize(400, 500)
+    qtbot.waitUntil(lambda: section.height() == SHORTEST)

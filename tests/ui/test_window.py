@@ -81,8 +81,9 @@ def test_that_the_newest_of_many_snapshots_wins(window: StudioWindow, desk: Scri
     assert window.page.sentence.headline == AIR.headline
 
 
-def test_that_a_drift_waits_and_a_warning_does_not(shown: Show, desk: ScriptedDesk) -> None:
+def test_that_a_drift_waits_and_a_warning_does_not(shown: Show, desk: ScriptedDesk, qtbot: QtBot) -> None:
     window = shown(FOUR_CALM)
+    qtbot.waitUntil(lambda: window._plot is not None)
     plot = window._plot
     drawn = len(plot.snapshots)
     desk.publish(replace(FOUR_CALM, room=replace(FOUR_CALM.room, temperature_C=20.7)))
@@ -96,6 +97,7 @@ def test_that_a_drift_waits_and_a_warning_does_not(shown: Show, desk: ScriptedDe
 
 def test_that_a_drift_is_drawn_within_about_a_second(shown: Show, desk: ScriptedDesk, qtbot: QtBot) -> None:
     window = shown(FOUR_CALM)
+    qtbot.waitUntil(lambda: window._plot is not None)
     warmer = replace(FOUR_CALM, room=replace(FOUR_CALM.room, temperature_C=20.7))
     desk.publish(warmer)
     qtbot.waitUntil(lambda: window._plot.snapshots[-1] is warmer, timeout=5000)

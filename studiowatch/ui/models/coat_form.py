@@ -30,7 +30,8 @@ SOLVENT_CAUTIONS = (
     "No flame, torch or spark anywhere near. Wear gloves.",
     "Rags can catch fire by themselves: dry them flat outdoors, or keep them in a closed metal tin with water.",
 )
-STANDING_CAUTION = "The product's own sheet, local codes and licensed advice come before this program."
+_STANDING_KEY = "local codes"  # a sheet that says this says the rest of the standing caution too
+STANDING_CAUTION = f"The product's own sheet, {_STANDING_KEY} and licensed advice come before this program."
 
 
 class Unit(StrEnum):
@@ -68,7 +69,7 @@ def sheet_options(piece: PieceView, sheets: Sequence[SheetChoice]) -> tuple[Shee
 
 
 def _planned_option(coat: CoatView, sheet: SheetChoice) -> SheetOption:
-    return SheetOption(words=f"{coat.label} (planned next): {sheet.title}", sheet=sheet, coat_key=coat.key)
+    return SheetOption(words=f"{coat.label}, planned · {sheet.title}", sheet=sheet, coat_key=coat.key)
 
 
 def area_m2(piece: PieceView) -> float:
@@ -121,7 +122,8 @@ def _amount(text: str, unit: Unit) -> float | None:
 def cautions_of(sheet: SheetChoice) -> tuple[str, ...]:
     """Return what to heed before the brush goes down, the sheet's own cautions first."""
     own = sheet.cautions or (SOLVENT_CAUTIONS if sheet.solvent else ())
-    return (*own, STANDING_CAUTION)
+    said = any(_STANDING_KEY in caution for caution in own)
+    return own if said else (*own, STANDING_CAUTION)
 
 
 def read_coat(

@@ -29,7 +29,7 @@ LOOK_WORDS = {Look.WET: "wet", Look.TACKY: "tacky", Look.DRY: "dry, not yet to r
 ENDS_WET = (Stage.SET_TO_TOUCH, Stage.DUST_FREE, Stage.TACK_FREE)
 ENDS_TACKY = (Stage.TACK_FREE, Stage.DRY_TO_TOUCH)
 ENDS_DRY = (Stage.DRY_TO_RECOAT,)
-ENDS_PAINT = (Stage.DRY_THROUGH, Stage.DRY_TO_RECOAT)
+ENDS_PAINT = (Stage.DRY_TO_RECOAT, Stage.DRY_THROUGH)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

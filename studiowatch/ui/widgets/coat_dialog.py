@@ -67,7 +67,7 @@ class CoatDialog(FormDialog):
         self.piece_field.setCurrentIndex(keys.index(piece_key) if piece_key in keys else 0)
         self._offer_sheets()
         self._connect()
-        self.fit(640, 760)
+        self.fit(720, 770)
         self.amount_field.setFocus()
 
     def _make_fields(self) -> None:
@@ -96,13 +96,13 @@ class CoatDialog(FormDialog):
 
     def _lay_out(self) -> None:
         which = self._row()
-        self.field("Piece", self.piece_field, which)
-        self.field("Coat, by its data sheet", self.sheet_field, which)
+        self.field("Piece", self.piece_field, which, 4)
+        self.field("Coat, by its data sheet", self.sheet_field, which, 7)
         self.body.addWidget(self._room)
         amount = self._row()
-        self.field("How much", self.amount_field, amount)
+        self.field("How much", self.amount_field, amount, 1)
         self.field("Measured in", self.unit_field, amount)
-        self.field("Water added, %", self.thinned_field, amount)
+        self.field("Water added, %", self.thinned_field, amount, 1)
         self.body.addWidget(self._suggestion)
         self.body.addWidget(self._thickness)
         when = self._row()

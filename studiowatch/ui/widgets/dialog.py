@@ -82,17 +82,16 @@ class FormDialog(QDialog):
         px, room = self.dress.px, self.screen().availableSize()
         self.resize(min(px(width_units), room.width() - 40), min(px(height_units), room.height() - 60))
 
-    def field(self, name: str, widget: QWidget, into: QBoxLayout | None = None, hint: str = "") -> None:
+    def field(self, name: str, widget: QWidget, into: QBoxLayout | None = None, share: int = 0) -> None:
         """Add `widget` under its name."""
         holder = QVBoxLayout()
         holder.setSpacing(self.dress.px(3))
         caption = label("small", Tone.MUTED, name)
         caption.setBuddy(widget)
         widget.setAccessibleName(name)
-        widget.setAccessibleDescription(hint)
         holder.addWidget(caption)
         holder.addWidget(widget)
-        (into or self.body).addLayout(holder)
+        (into or self.body).addLayout(holder, share)
 
     def say_fault(self, sentence: str) -> None:
         """Show `sentence` inline."""

@@ -13,7 +13,9 @@ from studiowatch.ui.models.film import Base, Box, Layer, Section, Tag, boxes, ta
 from studiowatch.ui.style import Style
 from studiowatch.ui.theme import Theme
 
-_WIDTH, _HEIGHT = 210, 112
+_WIDTH = 210
+SHORTEST = 112  # units: the labels of a usual piece have room
+TALLEST = 176
 _FILM_SHARE = 0.39
 _INSET = 5
 _LABEL_PX = 11
@@ -29,14 +31,26 @@ class FilmSection(QWidget):
         self._style = Style()
         self._section = Section(layers=())
         self._full_um = 1.0
-        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Preferred)
+        self._height = SHORTEST
+        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
         self.setAccessibleName("Section through the coats")
 
     def set_style(self, style: Style) -> None:
         """Use `style` from now on."""
         self._style = style
-        self.updateGeometry()
+        self.set_height(style.px(SHORTEST))
         self.update()
+
+    def set_height(self, height: int) -> None:
+        """Be `height` pixels tall: all sections of a rack alike, or their scales would differ."""
+        if height != self._height:
+            self._height = height
+            self.updateGeometry()
+
+    @property
+    def given_height(self) -> int:
+        """Return the height that was given last, pixels."""
+        return self._height
 
     def set_section(self, section: Section, full_um: float) -> None:
         """Show `section`; `full_um` fills the height."""
@@ -46,12 +60,12 @@ class FilmSection(QWidget):
             self.update()
 
     def sizeHint(self) -> QSize:
-        """Return a height in which every layer of a usual piece has its label."""
-        return QSize(self._style.px(_WIDTH), self._style.px(_HEIGHT))
+        """Return the height it was given; the first one has room for the labels of a usual piece."""
+        return QSize(self._style.px(_WIDTH), self._height)
 
     def minimumSizeHint(self) -> QSize:
         """Return the least width that keeps the labels readable."""
-        return QSize(self._style.px(_WIDTH * 0.8), self._style.px(_HEIGHT))
+        return QSize(self._style.px(_WIDTH * 0.8), self._height)
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Draw the layers from the lowest up, then their names."""

@@ -32,7 +32,7 @@ _FOUR_FIGURES_UNITS = 720
 _STACKED_RACK, _STACKED_HISTORY = 440, 520
 _HEAD = 30
 _WIDE_SHARES = ((398, 30), (0, 62), (262, 20))
-_STACKED_SHARES = ((330, 60), (0, 40), (0, 0))
+_STACKED_SHARES = ((352, 60), (0, 40), (0, 0))
 
 
 class Page(QScrollArea):

@@ -34,7 +34,7 @@ class PieceCardView(QFrame):
         self._title = ElidedLabel("title")
         self._size = label("small", Tone.MUTED)
         self._state = ElidedLabel("state")
-        self._section = FilmSection()
+        self.section = FilmSection()
         self._ahead = label("small", Tone.MUTED, wrap=True)
         self._step = label("small", wrap=True)
         self._ready = label("ready", wrap=True)
@@ -48,7 +48,7 @@ class PieceCardView(QFrame):
             self._facts.addWidget(fact)
         self._lines = QVBoxLayout(self)
         self._body = QHBoxLayout()
-        self._body.addWidget(self._section, 58)
+        self._body.addWidget(self.section, 58, Qt.AlignmentFlag.AlignBottom)
         self._body.addLayout(self._facts, 42)
         for left, right in ((self._title, self._size), (self._state, self._due)):
             line = QHBoxLayout()
@@ -60,7 +60,7 @@ class PieceCardView(QFrame):
     def set_style(self, style: Style) -> None:
         """Use `style` from now on."""
         px = style.px
-        self._section.set_style(style)
+        self.section.set_style(style)
         self._lines.setContentsMargins(px(14), px(9), px(14), px(11))
         self._lines.setSpacing(px(2))
         self._body.setSpacing(px(6))
@@ -74,7 +74,7 @@ class PieceCardView(QFrame):
         say(self._title, card.title)
         say(self._size, card.size)
         say(self._state, card.state, card.state_tone)
-        self._section.set_section(card.section, card.full_um)
+        self.section.set_section(card.section, card.full_um)
         say(self._ahead, card.ahead, hide_empty=True)
         say(self._step, card.step, hide_empty=True)
         say(self._ready, card.ready, card.ready_tone, hide_empty=True)
@@ -82,6 +82,10 @@ class PieceCardView(QFrame):
         say(self._due, card.due)
         say(self._slack, card.slack, card.slack_tone, hide_empty=True)
         self.setAccessibleName(card.spoken)
+
+    def needed_height(self, width: int) -> int:
+        """Return how tall the card must be at `width`, with its section as tall as it is now."""
+        return self._lines.totalHeightForWidth(width) if self._lines.hasHeightForWidth() else self.sizeHint().height()
 
     def set_chosen(self, *, chosen: bool) -> None:
         """Show whether this is the piece that the actions are about."""

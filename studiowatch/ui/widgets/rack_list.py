@@ -3,14 +3,26 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QPoint, Qt, Signal
-from PySide6.QtGui import QColor, QDragEnterEvent, QDragLeaveEvent, QDragMoveEvent, QDropEvent, QPainter, QPaintEvent
+from PySide6.QtGui import (
+    QColor,
+    QDragEnterEvent,
+    QDragLeaveEvent,
+    QDragMoveEvent,
+    QDropEvent,
+    QPainter,
+    QPaintEvent,
+    QResizeEvent,
+)
 from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
 
 from studiowatch.ui.models.rack import PieceCard
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
+from studiowatch.ui.widgets.film_section import SHORTEST, TALLEST
 from studiowatch.ui.widgets.piece_card import PIECE_MIME, PieceCardView
 from studiowatch.ui.widgets.text import button, label
+
+_SLACK = 6  # units left free below the last card
 
 
 class _Column(QWidget):
@@ -86,6 +98,24 @@ class RackList(QScrollArea):
         self._stack.setSpacing(style.px(8))
         for view in self._views:
             view.set_style(style)
+        self._share_height()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Let the sections grow into the room there is."""
+        super().resizeEvent(event)
+        self._share_height()
+
+    def _share_height(self) -> None:
+        """Give all sections one height: as tall as lets every card be seen, within limits."""
+        if not self._views:
+            return
+        gaps = self._stack.spacing() * len(self._views) + self._style.px(_SLACK)
+        needed = sum(view.needed_height(view.width()) for view in self._views) + gaps
+        spare = (self.viewport().height() - needed) // len(self._views)
+        shortest, tallest = self._style.px(SHORTEST), self._style.px(TALLEST)
+        height = min(tallest, max(shortest, self._views[0].section.given_height + spare))
+        for view in self._views:
+            view.section.set_height(height)
 
     def set_cards(self, cards: tuple[PieceCard, ...]) -> None:
         """Show `cards` in their order; the chosen piece stays chosen while it is there."""
@@ -108,6 +138,7 @@ class RackList(QScrollArea):
         self._mark_chosen()
         if focused is not None and focused in keys:
             self._views[keys.index(focused)].setFocus()
+        self._share_height()
 
     def choose(self, key: str) -> None:
         """Choose the piece of `key`."""

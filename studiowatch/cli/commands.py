@@ -10,8 +10,8 @@ from studiowatch.cli.answers import FAULT, WRONG, WrongCall, complain
 from studiowatch.cli.calls import parser
 from studiowatch.coats.data_sheet import SheetFaults
 from studiowatch.service.outfit import Outfit
-from studiowatch.service.session import watching
 from studiowatch.service.sheet_shelf import SheetShelf
+from studiowatch.service.watched_studio import watching
 from studiowatch.store.folder import FolderRefused, StudioFolder, default_folder
 from studiowatch.store.trouble import StoreTrouble
 

@@ -7,7 +7,7 @@ import argparse
 from studiowatch.cli import watch
 from studiowatch.service.demo import furnish, scenario
 from studiowatch.service.outfit import Outfit
-from studiowatch.service.session import watching
+from studiowatch.service.watched_studio import watching
 from studiowatch.store.folder import StudioFolder, Watching
 
 TITLE = "a made-up studio"

@@ -11,8 +11,8 @@ from studiowatch.cli.replay import print_line
 from studiowatch.service.local_time import clock_text, local_date, seconds_text
 from studiowatch.service.outfit import Outfit
 from studiowatch.service.ports import BoardSource
-from studiowatch.service.session import watching
 from studiowatch.service.snapshot import PieceView, RoomView, Snapshot
+from studiowatch.service.watched_studio import watching
 from studiowatch.store.folder import StudioFolder
 
 ROOM_EVERY_MS = 10_000  # ms between two printed readings

@@ -128,7 +128,7 @@ def test_that_a_line_says_what_the_sensor_felt(
         # Ends of both scales, SHT4x data sheet section 4.6: T = -45 + 175 S/65535, RH = -6 + 125 S/65535.
         pytest.param("sht4x", "000081000081", (-45, -6), (0.005, 0.005), id="sht4x-low-end"),
         pytest.param("sht4x", "FFFFACFFFFAC", (130, 119), (0.005, 0.005), id="sht4x-high-end"),
-        # A frame of a real AHT20 with its values, in the README of the open-source reader bilbobg/aht20;
+        # A frame of a real AHT20 with its values, printed beside an open-source reader for it;
         # half the last digit of the line.
         pytest.param("aht20", "1C3B5E8688B2D2", (31.674576, 23.191071), (0.005, 0.005), id="aht20-recorded"),
     ],

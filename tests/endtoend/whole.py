@@ -15,7 +15,7 @@ from studiowatch.board.port import SerialPort
 from studiowatch.board.reader import Reader
 from studiowatch.service.commands import LayCoat, RegisterPiece
 from studiowatch.service.keeper import Keeper
-from studiowatch.service.session import watching
+from studiowatch.service.watched_studio import watching
 from studiowatch.store.folder import StudioFolder
 from studiowatch.store.history import HistoryReader
 from studiowatch.studio.words import Sentence

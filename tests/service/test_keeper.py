@@ -16,8 +16,8 @@ from studiowatch.coats.stages import Surface
 from studiowatch.service.commands import LayCoat, RecordLook, Refused, RegisterPiece, TickPrompt
 from studiowatch.service.keeper import Keeper
 from studiowatch.service.outfit import Outfit
-from studiowatch.service.session import watching
 from studiowatch.service.snapshot import Snapshot
+from studiowatch.service.watched_studio import watching
 from studiowatch.store.folder import FolderRefused, StudioFolder
 from studiowatch.studio.pieces import Finding
 

@@ -9,7 +9,7 @@ from studiowatch.coats.anchoring import anchor
 from studiowatch.coats.data_sheet import DataSheet
 from studiowatch.coats.draws import Draws, sample
 from studiowatch.coats.film import Film, StageReached, advance, lay
-from studiowatch.coats.readiness import Ready, forecast
+from studiowatch.coats.readiness import Ready, forecast, ready_by_s
 from studiowatch.coats.stages import Stage
 from studiowatch.physics.air import Air
 from studiowatch.service.log_air import Moment
@@ -120,15 +120,16 @@ class CoatRun:
         return tuple(self._stage_time(stage, ready) for stage, ready in self.ahead.items())
 
     def _stage_time(self, stage: Stage, ready: Ready) -> StageTime:
-        reached_ms = self.reached_ms(stage)
+        p10_ms, p90_ms = self.after_ms(ready.p10_s), self.after_ms(ready.p90_s)
+        if stage is Stage.DRY_TO_RECOAT:
+            p90_ms = self.after_ms(ready_by_s(self.sheet, ready))
+            reached_ms = p90_ms if p90_ms is not None and p90_ms <= self.at_ms else None
+        else:
+            reached_ms = self.reached_ms(stage)
         if reached_ms is not None:
             return StageTime(stage=stage, time_ms=reached_ms, reached=True)
         return StageTime(
-            stage=stage,
-            time_ms=self.after_ms(ready.nominal_s),
-            reached=False,
-            p10_ms=self.after_ms(ready.p10_s),
-            p90_ms=self.after_ms(ready.p90_s),
+            stage=stage, time_ms=self.after_ms(ready.nominal_s), reached=False, p10_ms=p10_ms, p90_ms=p90_ms
         )
 
     def after_ms(self, elapsed_s: float | None) -> int | None:

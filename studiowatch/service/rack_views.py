@@ -6,7 +6,6 @@ from collections.abc import Callable
 from datetime import date
 
 from studiowatch.coats.data_sheet import DataSheet, Kind
-from studiowatch.coats.readiness import ready_by_s
 from studiowatch.coats.stages import Stage
 from studiowatch.room.limits import humidity_limit
 from studiowatch.service.coat_run import CoatRun
@@ -95,13 +94,14 @@ def following_coat(piece: Piece) -> Coat | None:
 def ready_ms(run: CoatRun, stage: Stage) -> tuple[int | None, int | None, int | None]:
     """Return when a coat is ready, UTC ms: what to tell her, and the likely range.
 
-    The next coat may go on at p90, and never before the sheet's own recoat time.
+    What she is told is the upper bound: the next coat may go on when nine draws in ten are ready.
     """
-    ready = run.ahead.get(stage)
-    if ready is None:
+    time = next((time for time in run.stage_times() if time.stage is stage), None)
+    if time is None:
         return None, None, None
-    told_s = ready_by_s(run.sheet, ready) if stage is Stage.DRY_TO_RECOAT else ready.p90_s
-    return run.after_ms(told_s), run.after_ms(ready.p10_s), run.after_ms(ready.p90_s)
+    if time.reached:
+        return time.time_ms, None, None
+    return time.p90_ms, time.p10_ms, time.p90_ms
 
 
 def _coat_view(piece: Piece, coat: Coat, label: str, sheet: DataSheet, run: CoatRun | None) -> CoatView:

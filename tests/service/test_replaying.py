@@ -132,3 +132,16 @@ def test_that_two_wet_pieces_share_one_warning() -> None:
     said = warnings(happened, "air-moving")
     assert len({one.warning.key for one in said}) == 1
     assert set(said[0].warning.piece_titles) == {"Kiln Light", "Low Tide"}
+
+
+def test_that_a_coat_is_ready_at_the_upper_bound_and_never_before_its_sheet_says() -> None:
+    shelf = SheetShelf.open()
+    for hours in (1, 4, 8, 12):
+        _, kept = watch(room(hours * HOUR_S, step_s=MINUTE_S), piece())
+        coat = kept.snapshot(START_MS + hours * HOUR_S * 1000).pieces[0].coats[0]
+        recoat = coat.stage(Stage.DRY_TO_RECOAT)
+        assert recoat is not None
+        told_ms = recoat.time_ms if recoat.reached else recoat.p90_ms
+        assert told_ms is not None
+        assert told_ms - coat.laid_ms >= shelf.get("gloss-waterborne").recoat_h * 3_600_000
+        assert recoat.reached == (told_ms <= START_MS + hours * HOUR_S * 1000)

@@ -6,6 +6,7 @@ from collections.abc import Callable, Sequence
 from concurrent.futures import Future
 from dataclasses import dataclass, field, replace
 from datetime import UTC, date, datetime
+from math import exp
 
 import numpy as np
 
@@ -109,8 +110,17 @@ def coat(
         stages=() if laid_ms is None else _stages(laid_ms, VARNISH_HOURS, NOW_MS),
         limit_C=9,
         limit_humidity_pct=75,
+        film_trace=() if laid_ms is None else _film_trace(laid_ms),
     )
     return replace(plain, **more)
+
+
+def _film_trace(laid_ms: int) -> tuple[tuple[int, float], ...]:
+    """Return a film that cools within minutes and warms again as it dries, up to now, °C."""
+    minutes = range(min((NOW_MS - laid_ms) // 60_000, 156) + 1)
+    return tuple(
+        (laid_ms + minute * 60_000, 18.4 + 2.1 * exp(-minute / 6) + 1.6 * (minute / 156) ** 6) for minute in minutes
+    )
 
 
 def paint(key: str, laid_ago_ms: int, dry_um: float = 90, **more: object) -> CoatView:

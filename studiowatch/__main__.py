@@ -17,6 +17,7 @@ from studiowatch.board.simulated_room import SimulatedRoom
 from studiowatch.cli.commands import run
 from studiowatch.room.readings import Reading
 from studiowatch.service.clock import SystemClock
+from studiowatch.service.local_time import utc_offset_s
 from studiowatch.service.outfit import OpenStore, Outfit
 from studiowatch.service.ports import Clock, Desk, History
 from studiowatch.store.database import open_database
@@ -83,7 +84,9 @@ def outfit() -> Outfit:
         open_history=HistoryReader,
         check_store=check_store,
         board=lambda port: Reader(clock=clock, wanted=port),
-        made_up_room=lambda seed: SimulatedStudio(room=SimulatedRoom(seed=seed), clock=clock),
+        made_up_room=lambda seed: SimulatedStudio(
+            room=SimulatedRoom(seed=seed, utc_offset_s=utc_offset_s(clock.utc_ms())), clock=clock
+        ),
         list_ports=ports,
         open_port=SerialPort,
         window=partial(open_window, clock),

@@ -18,3 +18,9 @@ def seconds_text(time_ms: int) -> str:
 def local_date(time_ms: int) -> date:
     """Return her calendar day."""
     return datetime.fromtimestamp(time_ms / 1000).astimezone().date()
+
+
+def utc_offset_s(time_ms: int) -> int:
+    """Return how far her zone is ahead of UTC at a time, s."""
+    offset = datetime.fromtimestamp(time_ms / 1000).astimezone().utcoffset()
+    return 0 if offset is None else round(offset.total_seconds())

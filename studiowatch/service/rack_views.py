@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
 from datetime import date
 
 from studiowatch.coats.data_sheet import DataSheet, Kind
@@ -106,33 +107,25 @@ def ready_ms(run: CoatRun, stage: Stage) -> tuple[int | None, int | None, int | 
 
 def _coat_view(piece: Piece, coat: Coat, label: str, sheet: DataSheet, run: CoatRun | None) -> CoatView:
     wet_um = wet_um_of(coat, area_m2=piece.area_m2, density_kg_m3=sheet.density_kg_m3, sheet_wet_um=sheet.wet_um)
-    dry_um = wet_um * sheet.volume_solids / (1.0 + coat.thinned_pct / 100.0)
-    sheen = sheet.sheen.value if sheet.sheen else ""
-    if run is None:
-        return CoatView(
-            key=coat.key,
-            sheet=coat.sheet,
-            label=label,
-            sheen=sheen,
-            clear_film=sheet.clear_film,
-            laid_ms=coat.laid_ms,
-            surface=None,
-            milky=False,
-            wet_um=wet_um,
-            dry_um=dry_um,
-        )
-    forming = run.film.milky or run.reached_ms(Stage.DRY_TO_TOUCH) is None
-    return CoatView(
+    as_laid = CoatView(
         key=coat.key,
         sheet=coat.sheet,
         label=label,
-        sheen=sheen,
+        sheen=sheet.sheen.value if sheet.sheen else "",
         clear_film=sheet.clear_film,
         laid_ms=coat.laid_ms,
+        surface=None,
+        milky=False,
+        wet_um=wet_um,
+        dry_um=wet_um * sheet.volume_solids / (1.0 + coat.thinned_pct / 100.0),
+    )
+    if run is None:
+        return as_laid
+    forming = run.film.milky or run.reached_ms(Stage.DRY_TO_TOUCH) is None
+    return replace(
+        as_laid,
         surface=run.film.surface,
         milky=run.film.milky,
-        wet_um=wet_um,
-        dry_um=dry_um,
         water_g_m2=run.film.water_g_m2,
         film_C=run.film.film_C,
         covered=run.covered,

@@ -22,7 +22,8 @@ POLYMER_DENSITY = 1100.0  # kg/m³; from memory
 _FINE_STEP_S = 10.0  # s, fine enough at any time: the film cools within a minute or two
 _SHARE_PER_STEP = 0.04  # of the free water laid that one step may take: steps of 1 s differ by under 0.1 %
 _WARMING_PER_STEP_K = 0.3  # K that the film may change in one step, at the pace it starts with
-_STEADY_STEPS = 12  # Newton steps; the transfer coefficients, which it takes as fixed, follow slowly
+_STEADY_SPAN_K = 25.0  # K under the air: deeper than any wet bulb at room temperatures
+_STEADY_HALVINGS = 40  # to 1e-11 of the span
 EMISSIVITY = 0.95  # of a wet film and of the room around it; from memory
 HEAT_CAPACITY_J_M2_K = 1500.0  # J/(m² K) of film and support that follow the film's temperature; from memory
 
@@ -209,9 +210,11 @@ def steady(plate: PlateAir, kappa: Array, draws: Draws) -> tuple[Array, Array]:
 
     These are the rate and the film temperature of the constant-rate period, before the polymer packs.
     """
-    film_K = plate.air_K
-    for _ in range(_STEADY_STEPS):
-        now = balance(plate, film_K, np.zeros(film_K.size), kappa=kappa, draws=draws)
-        pull = now.conductance_W_m2_K + now.latent_J_kg / now.resistance_s_m * now.deficit_slope
-        film_K = film_K + HEAT_CAPACITY_J_M2_K * now.warming(plate, film_K) / pull
-    return balance(plate, film_K, np.zeros(film_K.size), kappa=kappa, draws=draws).flux, film_K
+    dry = np.zeros(plate.air_K.size)
+    low_K, high_K = plate.air_K - _STEADY_SPAN_K, plate.air_K
+    for _ in range(_STEADY_HALVINGS):
+        film_K = 0.5 * (low_K + high_K)
+        warms = balance(plate, film_K, dry, kappa=kappa, draws=draws).warming(plate, film_K) > 0.0
+        low_K, high_K = np.where(warms, film_K, low_K), np.where(warms, high_K, film_K)
+    film_K = 0.5 * (low_K + high_K)
+    return balance(plate, film_K, dry, kappa=kappa, draws=draws).flux, film_K

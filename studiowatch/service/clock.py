@@ -1,44 +1,49 @@
-"""Clocks: the machine's own, and one that a log drives."""
+"""The machine's clocks, and a watch on whether the wall clock was set."""
 
 from __future__ import annotations
 
+import sys
 import time
 from dataclasses import dataclass, field
 
 
 class SystemClock:
-    """The machine's wall clock for what is stored, and its monotonic clock for durations."""
+    """The machine's wall clock for what is stored, and one that counts through sleep for durations.
+
+    Linux stops its monotonic clock while the computer sleeps; its boot-time clock runs on, and so do the monotonic
+    clocks of macOS and Windows as they are read here. A wall clock that parts from it was therefore set.
+    """
 
     def utc_ms(self) -> int:
         """Return UTC, milliseconds since 1970-01-01."""
         return time.time_ns() // 1_000_000
 
     def monotonic_s(self) -> float:
-        """Return seconds that never run backwards."""
+        """Return seconds that never run backwards, sleep included."""
+        return _counting_through_sleep()
+
+
+if sys.platform == "win32":
+
+    def _counting_through_sleep() -> float:
         return time.monotonic()
 
+else:
+    _CLOCK = getattr(time, "CLOCK_BOOTTIME", time.CLOCK_MONOTONIC)
 
-@dataclass(slots=True)
-class LogClock:
-    """A clock that stands where the last reading of a log left it."""
-
-    now_ms: int = 0
-
-    def utc_ms(self) -> int:
-        """Return the log's present, UTC ms."""
-        return self.now_ms
-
-    def monotonic_s(self) -> float:
-        """Return the log's present in seconds."""
-        return self.now_ms / 1000.0
+    def _counting_through_sleep() -> float:
+        return time.clock_gettime(_CLOCK)
 
 
-JUMP_S = 2.0  # s, wall minus monotonic beyond this is a clock step or a resume; ordinary slewing stays far below
+JUMP_S = 2.0  # s, wall minus monotonic beyond this between two looks is a clock step; slewing stays far below
 
 
 @dataclass(slots=True)
 class JumpWatch:
-    """Notices when the wall clock and the monotonic clock part: a clock set by hand, or a computer that slept."""
+    """Notices when the wall clock and the one that counts through sleep part: the clock was set.
+
+    Steps of under `JUMP_S` pass unseen, each for itself.
+    """
 
     _offset_s: float | None = field(default=None)
 

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import dataclass, field
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, field, replace
 
 from studiowatch.coats.anchoring import anchor
 from studiowatch.coats.data_sheet import DataSheet
@@ -12,7 +12,8 @@ from studiowatch.coats.film import Film, StageReached, advance, lay
 from studiowatch.coats.readiness import Ready, forecast, ready_by_s
 from studiowatch.coats.stages import Stage
 from studiowatch.physics.air import Air
-from studiowatch.service.log_air import Moment
+from studiowatch.room.readings import Reading
+from studiowatch.service.log_air import Moment, moments
 from studiowatch.service.snapshot import StageTime
 from studiowatch.studio.amounts import is_measured, wet_um_of
 from studiowatch.studio.pieces import Coat, Piece
@@ -21,6 +22,7 @@ DRAWS = 64  # draws of a live coat: enough for p10 and p90, and cheap at one rea
 SEED = 20260301  # any fixed number: a coat shows the same range after a restart
 HORIZON_S = 96 * 3600.0  # s, how far ahead a ready time is sought
 AHEAD_EVERY_MS = 60_000  # ms of board time between two looks ahead
+CALM_M_S = 0.1  # m/s, the most that a look ahead counts on: a fan over a wet coat is not there to stay; assumption
 TRACE_EVERY_MS = 60_000  # ms between two points of a film's temperature
 
 
@@ -35,6 +37,8 @@ class CoatRun:
 
     Attributes
     ----------
+    laid_ms : int
+        UTC ms when the coat was laid, by the wall clock as it is set now.
     film : Film
         The film at `at_ms`.
     at_ms : int
@@ -47,6 +51,8 @@ class CoatRun:
         How long it dried with nobody watching, ms.
     film_trace : tuple of (int, float)
         Film temperature, °C, about once a minute (UTC ms) from the laying until it is dry to touch.
+    recoat_told : bool
+        Whether it was said that the next coat may go on.
     """
 
     coat: Coat
@@ -58,6 +64,7 @@ class CoatRun:
     ahead: Mapping[Stage, Ready] = field(default_factory=dict)
     unlogged_ms: int = 0
     film_trace: tuple[tuple[int, float], ...] = ()
+    recoat_told: bool = False
     _ahead_ms: int | None = None
 
     @classmethod
@@ -88,11 +95,38 @@ class CoatRun:
         passed_ms = moment.time_ms - self.at_ms
         if passed_ms <= 0:
             return ()
+        if self.is_cured:
+            self.at_ms, self.air = moment.time_ms, moment.air
+            return ()
         self.film, reached = advance(self.film, moment.air, passed_ms / 1000.0, covered=self.covered)
         self.at_ms, self.air = moment.time_ms, moment.air
         self.unlogged_ms += passed_ms if moment.unseen else 0
         self._trace()
         return reached
+
+    def catch_up(self, means: Iterable[Reading], until_ms: int) -> None:
+        """Dry the film through the log, from where it stands until `until_ms`; `means` are of a minute each."""
+        begun_ms = self.at_ms
+        waiting = (reading for reading in means if begun_ms < reading.time_ms <= until_ms)
+        for moment in moments(waiting, self.laid_ms, before=self.air, before_ms=begun_ms):
+            self.advance(moment)
+
+    def shift(self, step_ms: int) -> None:
+        """Move the run along with a wall clock that was set: the film is as old as it was."""
+        self.laid_ms += step_ms
+        self.at_ms += step_ms
+        if self._ahead_ms is not None:
+            self._ahead_ms += step_ms
+
+    @property
+    def is_cured(self) -> bool:
+        """Whether nothing more happens to this film."""
+        return self.film.reached_s(Stage.CURED) is not None
+
+    def recoat_ms(self) -> int | None:
+        """Return when she is told that the next coat may go on, UTC ms, or None if that is not in sight."""
+        ready = self.ahead.get(Stage.DRY_TO_RECOAT)
+        return None if ready is None else self.after_ms(ready_by_s(self.sheet, ready))
 
     def _trace(self) -> None:
         film_C = self.film.film_C
@@ -107,7 +141,8 @@ class CoatRun:
         fresh = self._ahead_ms is not None and self.at_ms - self._ahead_ms < AHEAD_EVERY_MS
         if self.air is None or (fresh and not now):
             return
-        self.ahead = forecast(self.film, self.air, horizon_s=HORIZON_S, covered=self.covered)
+        calm = replace(self.air, air_speed_m_s=min(self.air.air_speed_m_s, CALM_M_S))
+        self.ahead = forecast(self.film, calm, horizon_s=HORIZON_S, covered=self.covered)
         self._ahead_ms = self.at_ms
 
     def reached_ms(self, stage: Stage) -> int | None:
@@ -122,7 +157,7 @@ class CoatRun:
     def _stage_time(self, stage: Stage, ready: Ready) -> StageTime:
         p10_ms, p90_ms = self.after_ms(ready.p10_s), self.after_ms(ready.p90_s)
         if stage is Stage.DRY_TO_RECOAT:
-            p90_ms = self.after_ms(ready_by_s(self.sheet, ready))
+            p90_ms = self.recoat_ms()
             reached_ms = p90_ms if p90_ms is not None and p90_ms <= self.at_ms else None
         else:
             reached_ms = self.reached_ms(stage)

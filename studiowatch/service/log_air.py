@@ -1,17 +1,16 @@
-"""The air that a film dried in, from the log: by the minute, coarser where that is enough, honest about holes."""
+"""The air that a film dried in, from the log: as the live room was judged, coarser where that is enough."""
 
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from studiowatch.physics.air import Air
 from studiowatch.room.readings import Reading
+from studiowatch.service.room_now import BRIDGED_MS, STILL_M_S, RoomNow
 
-BRIDGED_MS = 600_000  # ms, a hole in the log up to this long is bridged; a longer one is said
-COARSE_AFTER_MS = 86_400_000  # ms after laying from which wider means will do: the fast part is over; assumption
-COARSE_MS = 600_000  # ms, width of those means
-STILL_M_S = 0.05  # m/s, air in a room with nothing on, where no calibrated sensor says more; assumption
+DAY_MS = 86_400_000  # ms
+COARSE = ((7 * DAY_MS, 3_600_000), (DAY_MS, 600_000))  # ms after laying, and width of means from then on; assumption
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -30,40 +29,52 @@ class Moment:
         return cls(time_ms=time_ms, air=_harsher(before, air), unseen=True)
 
 
-def moments(means: Iterable[Reading], laid_ms: int) -> Iterator[Moment]:
-    """Yield the air of the log after `laid_ms`, at times that rise.
+def airs(readings: Iterable[Reading]) -> Iterator[tuple[int, Air]]:
+    """Yield the air at the films at each reading, UTC ms, judged as the live room is.
+
+    Parameters
+    ----------
+    readings : iterable of Reading
+        In the order of time; those of a moment at which the air is not known are left out.
+    """
+    room = RoomNow(began_ms=0)
+    for reading in readings:
+        room.take(reading)
+        air = room.mean_air()
+        if air is not None:
+            yield reading.time_ms, air
+
+
+def moments(means: Iterable[Reading], laid_ms: int, *, before: Air | None, before_ms: int) -> Iterator[Moment]:
+    """Yield the air after `before_ms`, at times that rise.
 
     Parameters
     ----------
     means : iterable of Reading
         One a minute at most, in the order of time.
+    laid_ms : int
+        UTC ms when the coat was laid: the older it is, the wider the means.
+    before, before_ms
+        The air that the film was last in, and until when, UTC ms.
     """
-    before: Air | None = None
-    before_ms = laid_ms
     group: list[tuple[int, Air]] = []
-    for time_ms, air in _airs(means):
+    for time_ms, air in airs(means):
         moment = Moment.after(before, air, before_ms, time_ms)
-        is_fine = moment.unseen or time_ms - laid_ms < COARSE_AFTER_MS
-        if group and (is_fine or time_ms - group[0][0] >= COARSE_MS):
+        width_ms = 0 if moment.unseen else _width_ms(time_ms - laid_ms)
+        if group and time_ms - group[0][0] >= width_ms:
             yield _mean(group)
             group = []
-        if is_fine:
-            yield moment
-        else:
+        if width_ms:
             group.append((time_ms, air))
+        else:
+            yield moment
         before, before_ms = air, time_ms
     if group:
         yield _mean(group)
 
 
-def _airs(means: Iterable[Reading]) -> Iterator[tuple[int, Air]]:
-    for reading in means:
-        if reading.temperature_C is not None and reading.humidity_pct is not None:
-            speed_m_s = STILL_M_S if reading.air_speed_m_s is None else reading.air_speed_m_s
-            yield (
-                reading.time_ms,
-                Air(temperature_C=reading.temperature_C, humidity_pct=reading.humidity_pct, air_speed_m_s=speed_m_s),
-            )
+def _width_ms(age_ms: int) -> int:
+    return next((width_ms for from_ms, width_ms in COARSE if age_ms >= from_ms), 0)
 
 
 def _mean(group: Sequence[tuple[int, Air]]) -> Moment:
@@ -72,6 +83,7 @@ def _mean(group: Sequence[tuple[int, Air]]) -> Moment:
         temperature_C=sum(air.temperature_C for _, air in group) / count,
         humidity_pct=sum(air.humidity_pct for _, air in group) / count,
         air_speed_m_s=sum(air.air_speed_m_s for _, air in group) / count,
+        pressure_Pa=sum(air.pressure_Pa for _, air in group) / count,
     )
     return Moment(time_ms=group[-1][0], air=air)
 
@@ -79,7 +91,8 @@ def _mean(group: Sequence[tuple[int, Air]]) -> Moment:
 def _harsher(before: Air | None, after: Air) -> Air:
     """Return the colder and damper of the ends of a hole, and still air, so that no time comes out too early."""
     ends = (after,) if before is None else (before, after)
-    return Air(
+    return replace(
+        after,
         temperature_C=min(air.temperature_C for air in ends),
         humidity_pct=max(air.humidity_pct for air in ends),
         air_speed_m_s=STILL_M_S,

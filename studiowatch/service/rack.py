@@ -8,15 +8,21 @@ from dataclasses import dataclass, field, replace
 
 from studiowatch.coats.anchoring import NotModelled
 from studiowatch.coats.data_sheet import Kind
+from studiowatch.coats.stages import Stage
 from studiowatch.physics.air import Air
+from studiowatch.physics.ranges import OutOfRange
 from studiowatch.service.coat_run import CoatRun
+from studiowatch.service.commands import Refused
 from studiowatch.service.happenings import StageHappened
-from studiowatch.service.log_air import Moment, moments
+from studiowatch.service.log_air import Moment
 from studiowatch.service.orders import Bench, PieceCommand, carry_out
 from studiowatch.service.ports import ReadingsLog, Records
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.studio.labels import stack_labels
 from studiowatch.studio.pieces import Coat, Piece
+
+YEAR_MS = 365 * 86_400_000  # ms
+OLDEST_MS = 10 * YEAR_MS  # ms, a coat laid before that is a slip of the date; assumption
 
 
 @dataclass(slots=True)
@@ -29,6 +35,8 @@ class Rack:
         All pieces by key, archived ones too.
     runs : dict
         The run of each laid coat of a piece on the rack, by the coat's key.
+    unwatched : dict
+        Why a laid coat has no run, one sentence, by the coat's key.
     """
 
     shelf: SheetShelf
@@ -36,6 +44,7 @@ class Rack:
     log: ReadingsLog
     pieces: dict[str, Piece] = field(default_factory=dict)
     runs: dict[str, CoatRun] = field(default_factory=dict)
+    unwatched: dict[str, str] = field(default_factory=dict)
 
     def open(self, now_ms: int) -> None:
         """Read the records and dry every laid coat through the log up to `now_ms`."""
@@ -65,6 +74,7 @@ class Rack:
             unmodelled=frozenset(name for name, sheet in self.shelf.sheets.items() if sheet.kind is Kind.SOLVENTBORNE),
         )
         changed = carry_out(command, bench)
+        self._try_out(changed.piece, now_ms)
         for piece in (changed.piece, *changed.moved):
             self.records.save_piece(piece)
             before = self.pieces.get(piece.key)
@@ -72,32 +82,66 @@ class Rack:
             self._follow(before, piece, now_ms)
         return changed.key
 
+    def _try_out(self, piece: Piece, now_ms: int) -> None:
+        """Refuse a piece whose coats could not be watched, before it is on disk."""
+        before = self.pieces.get(piece.key)
+        known = (
+            {coat.key: coat for coat in before.coats} if before is not None and _face(before) == _face(piece) else {}
+        )
+        for coat in piece.coats:
+            if coat.laid_ms is None or _dries_alike(known.get(coat.key), coat) or coat.sheet not in self.shelf.sheets:
+                continue
+            if now_ms - coat.laid_ms > OLDEST_MS:
+                raise Refused(f"The coat was laid more than {OLDEST_MS // YEAR_MS} years ago; check its date.")
+            try:
+                CoatRun.begin(coat, piece, self.shelf.get(coat.sheet), None)
+            except OutOfRange as fault:
+                raise Refused(f"{str(fault)[:1].upper()}{str(fault)[1:]}. Check the amount and the size.") from fault
+
+    def shift(self, step_ms: int) -> None:
+        """Move all runs along with a wall clock that was set."""
+        for run in self.runs.values():
+            run.shift(step_ms)
+
     def advance(self, air: Air, now_ms: int) -> list[StageHappened]:
         """Dry every coat in `air` until `now_ms`, beginning those whose time of laying has come."""
         happened: list[StageHappened] = []
         for piece in self.on_rack():
             for number, coat in enumerate(piece.coats, start=1):
-                if coat.laid_ms is not None and coat.laid_ms <= now_ms and coat.key not in self.runs:
+                if self._is_due(coat, now_ms):
                     self._begin(piece, coat)
                 run = self.runs.get(coat.key)
                 if run is not None:
                     happened += self._stages(piece, number, run, air, now_ms)
         return happened
 
+    def _is_due(self, coat: Coat, now_ms: int) -> bool:
+        """Return whether a coat is on by now and has not been begun."""
+        is_on = coat.laid_ms is not None and coat.laid_ms <= now_ms
+        return is_on and coat.key not in self.runs and coat.key not in self.unwatched
+
     def _stages(self, piece: Piece, number: int, run: CoatRun, air: Air, now_ms: int) -> Iterator[StageHappened]:
         began_ms = run.at_ms
         reached = run.advance(Moment.after(run.air, air, run.at_ms, now_ms))
         run.look_ahead()
         label = self.labels(piece)[number - 1]
-        for step in reached:
-            time_ms = min(max(run.laid_ms + round(step.elapsed_s * 1000), began_ms), now_ms)
+        happened: list[tuple[int, Stage]] = [
+            (min(max(run.laid_ms + round(step.elapsed_s * 1000), began_ms), now_ms), step.stage)
+            for step in reached
+            if step.stage is not Stage.DRY_TO_RECOAT
+        ]
+        recoat_ms = run.recoat_ms()
+        if recoat_ms is not None and recoat_ms <= now_ms and not run.recoat_told:
+            run.recoat_told = True
+            happened.append((max(recoat_ms, began_ms), Stage.DRY_TO_RECOAT))
+        for time_ms, stage in happened:
             yield StageHappened(
-                time_ms=time_ms, piece_title=piece.title, coat_number=number, coat_label=label, stage=step.stage
+                time_ms=time_ms, piece_title=piece.title, coat_number=number, coat_label=label, stage=stage
             )
 
     def labels(self, piece: Piece) -> tuple[str, ...]:
         """Return the short names of a piece's coats."""
-        return stack_labels([self.shelf.get(coat.sheet) for coat in piece.coats])
+        return stack_labels([self.shelf.stand_in(coat.sheet) for coat in piece.coats])
 
     def top_run(self, piece: Piece) -> CoatRun | None:
         """Return the run of the topmost laid coat, or None."""
@@ -110,8 +154,7 @@ class Rack:
             for coat in piece.coats:
                 self.runs.pop(coat.key, None)
             return
-        same_face = before is not None and _face(before) == _face(piece)
-        known = {coat.key: coat for coat in before.coats} if before is not None and same_face else {}
+        known = _dried_alike(before, piece)
         changed = [coat for coat in piece.coats if not _dries_alike(known.get(coat.key), coat)]
         for coat in piece.coats:
             run = self.runs.get(coat.key)
@@ -121,28 +164,48 @@ class Rack:
             self._run_piece(piece, now_ms, changed[0])
 
     def _run_piece(self, piece: Piece, now_ms: int, lowest: Coat | None = None) -> None:
-        """Run the laid coats of `piece` through the log, from `lowest` up."""
+        """Run the laid coats of `piece` through the log, from `lowest` up, each on the one below as it then was."""
         laid = [coat for coat in piece.coats if coat.laid_ms is not None and coat.laid_ms <= now_ms]
-        first = laid.index(lowest) if lowest in laid else 0
-        for coat in laid[first:]:
+        again = laid[laid.index(lowest) if lowest in laid else 0 :]
+        if not again:
+            return
+        for coat in again:
+            self.runs.pop(coat.key, None)
+        means = self.log.minute_means(again[0].laid_ms or 0, now_ms)
+        for coat, above in zip(again, [*again[1:], None], strict=True):
             run = self._begin(piece, coat)
+            until_ms = now_ms if above is None or above.laid_ms is None else above.laid_ms
             if run is not None:
-                self._catch_up(run, now_ms)
+                run.catch_up(means, until_ms)
+        for coat in again:
+            run = self.runs.get(coat.key)
+            if run is not None:
+                run.catch_up(means, now_ms)
+                run.look_ahead(now=True)
+                recoat_ms = run.recoat_ms()
+                run.recoat_told = recoat_ms is not None and recoat_ms <= now_ms
 
     def _begin(self, piece: Piece, coat: Coat) -> CoatRun | None:
         below = [self.runs[old.key].film for old in piece.coats[: piece.coats.index(coat)] if old.key in self.runs]
+        self.runs.pop(coat.key, None)
+        self.unwatched.pop(coat.key, None)
+        if coat.sheet not in self.shelf.sheets:
+            self.unwatched[coat.key] = f"The data sheet {coat.sheet} is missing; put it back among your sheets."
+            return None
         try:
             run = CoatRun.begin(coat, piece, self.shelf.get(coat.sheet), below[-1] if below else None)
-        except NotModelled:
-            self.runs.pop(coat.key, None)
+        except (NotModelled, OutOfRange) as fault:
+            self.unwatched[coat.key] = f"{fault}."
             return None
         self.runs[coat.key] = run
         return run
 
-    def _catch_up(self, run: CoatRun, now_ms: int) -> None:
-        for moment in moments(self.log.minute_means(run.laid_ms, now_ms), run.laid_ms):
-            run.advance(moment)
-        run.look_ahead(now=True)
+
+def _dried_alike(before: Piece | None, piece: Piece) -> dict[str, Coat]:
+    """Return the coats by key whose runs may stand after a change of their piece: none if its face is another."""
+    if before is None or _face(before) != _face(piece):
+        return {}
+    return {coat.key: coat for coat in before.coats}
 
 
 def _face(piece: Piece) -> tuple[object, ...]:

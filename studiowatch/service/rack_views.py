@@ -64,7 +64,7 @@ def _piece_view(rack: Rack, piece: Piece, local_date: Callable[[int], date]) -> 
     volume_mL = None
     following_label = None
     if following is not None:
-        sheet = rack.shelf.get(following.sheet)
+        sheet = rack.shelf.stand_in(following.sheet)
         following_label = labels[piece.coats.index(following)]
         volume_mL = suggested_mL(piece.area_m2, sheet.wet_um)
     return PieceView(
@@ -76,7 +76,10 @@ def _piece_view(rack: Rack, piece: Piece, local_date: Callable[[int], date]) -> 
         orientation=piece.orientation,
         due=piece.due,
         coats=tuple(
-            _coat_view(piece, coat, label, rack.shelf.get(coat.sheet), rack.runs.get(coat.key))
+            replace(
+                _coat_view(piece, coat, label, rack.shelf.stand_in(coat.sheet), rack.runs.get(coat.key)),
+                unwatched=rack.unwatched.get(coat.key, ""),
+            )
             for coat, label in zip(piece.coats, labels, strict=True)
         ),
         next_step=next_step(top=top_label, following=following_label, volume_mL=volume_mL),
@@ -149,7 +152,7 @@ def coats_to_tend(rack: Rack) -> list[Tended]:
 
 def _tended(rack: Rack, piece: Piece, run: CoatRun) -> Tended:
     following = following_coat(piece)
-    sheet = None if following is None else rack.shelf.get(following.sheet)
+    sheet = None if following is None else rack.shelf.stand_in(following.sheet)
     clear = run.ahead.get(Stage.CLEAR)
     coat = CoatToTend(
         coat_key=run.coat.key,

@@ -9,11 +9,12 @@ from studiowatch.physics.moist_air import dew_point
 from studiowatch.room.air_movement import SPEED, VOLTAGE, AirMovement, AirSignal, Movement, observe
 from studiowatch.room.readings import Channel, Reading
 from studiowatch.room.sensor_health import SensorHealth, check
-from studiowatch.service.log_air import STILL_M_S
 from studiowatch.studio.concern import AirNow
 
+STILL_M_S = 0.05  # m/s, air in a room with nothing on, where no calibrated sensor says more; assumption
 MOVING_M_S = 0.3  # m/s, air under a fan, where an uncalibrated sensor only says that it moves; assumption
 STALE_MS = 10_000  # ms, a channel that failed for this long is "not measured"
+BRIDGED_MS = 600_000  # ms, a film goes on drying in the last air known for this long, no longer
 
 
 @dataclass(slots=True)
@@ -44,16 +45,14 @@ class RoomNow:
         UTC ms since which this room has been watched.
     last_ms : int or None
         UTC ms of the last reading.
-    connected : bool
-        Whether a port is open.
     """
 
     began_ms: int
     last_ms: int | None = None
-    connected: bool = False
     movement: AirMovement = field(default_factory=AirMovement)
     health: SensorHealth = field(default_factory=SensorHealth)
     _signal: AirSignal | None = None
+    _air_channel: Channel = Channel.AIR_SPEED
     _last: dict[Channel, _Last] = field(default_factory=dict)
     _sums: _Sums = field(default_factory=_Sums)
 
@@ -76,39 +75,58 @@ class RoomNow:
 
     def _watch_movement(self, reading: Reading) -> None:
         if reading.air_speed_m_s is not None:
-            value, signal = reading.air_speed_m_s, SPEED
+            value, signal, channel = reading.air_speed_m_s, SPEED, Channel.AIR_SPEED
         elif reading.air_signal_mV is not None:
-            value, signal = reading.air_signal_mV, VOLTAGE
+            value, signal, channel = reading.air_signal_mV, VOLTAGE, Channel.AIR_SIGNAL
         else:
             return
         if signal is not self._signal:
-            self._signal, self.movement = signal, AirMovement()
+            self._signal, self._air_channel, self.movement = signal, channel, AirMovement()
         self.movement = observe(self.movement, reading.time_ms, value, signal)
 
     def value(self, channel: Channel) -> float | None:
         """Return the last good value of `channel`, or None if it is not measured or failed for too long."""
+        return self._value_within(channel, STALE_MS)
+
+    def _value_within(self, channel: Channel, age_ms: int) -> float | None:
         last = self._last.get(channel)
-        if last is None or self.last_ms is None or self.last_ms - last.time_ms > STALE_MS:
+        if last is None or self.last_ms is None or abs(self.last_ms - last.time_ms) > age_ms:
             return None
         return last.value
 
-    def air(self) -> Air | None:
-        """Return the air at the films, or None before the first temperature and humidity.
+    @property
+    def moves(self) -> Movement:
+        """What the air does; UNKNOWN where it is not measured, or no longer."""
+        if self._signal is None or self.value(self._air_channel) is None:
+            return Movement.UNKNOWN
+        return self.movement.movement
 
-        Failed channels keep their last good value here: a film goes on drying while a sensor is out.
+    def shift(self, step_ms: int) -> None:
+        """Move what is remembered along with a wall clock that was set."""
+        self.began_ms += step_ms
+        if self.last_ms is not None:
+            self.last_ms += step_ms
+        for last in self._last.values():
+            last.time_ms += step_ms
+
+    def air(self) -> Air | None:
+        """Return the air at the films, or None if temperature or humidity is not known.
+
+        For ten minutes a failed channel keeps its last good value here: a film goes on drying while a sensor is out.
         """
-        temperature, humidity = self._last.get(Channel.TEMPERATURE), self._last.get(Channel.HUMIDITY)
-        if temperature is None or humidity is None:
+        temperature_C = self._value_within(Channel.TEMPERATURE, BRIDGED_MS)
+        humidity_pct = self._value_within(Channel.HUMIDITY, BRIDGED_MS)
+        if temperature_C is None or humidity_pct is None:
             return None
-        pressure = self._last.get(Channel.PRESSURE)
-        air = Air(temperature_C=temperature.value, humidity_pct=humidity.value, air_speed_m_s=self._air_speed_m_s())
-        return air if pressure is None else replace(air, pressure_Pa=pressure.value)
+        air = Air(temperature_C=temperature_C, humidity_pct=humidity_pct, air_speed_m_s=self._air_speed_m_s())
+        pressure_Pa = self._value_within(Channel.PRESSURE, BRIDGED_MS)
+        return air if pressure_Pa is None else replace(air, pressure_Pa=pressure_Pa)
 
     def _air_speed_m_s(self) -> float:
         speed_m_s = self.value(Channel.AIR_SPEED)
         if speed_m_s is not None:
             return speed_m_s
-        return MOVING_M_S if self.movement.is_on else STILL_M_S
+        return MOVING_M_S if self.moves in (Movement.MOVING, Movement.FAN) else STILL_M_S
 
     def mean_air(self) -> Air | None:
         """Return the mean air since the last call, or the present one if nothing came since."""
@@ -132,14 +150,13 @@ class RoomNow:
 
     def air_now(self, now_ms: int) -> AirNow:
         """Return the room as the watch judges it at `now_ms`."""
-        movement = self.movement.movement if self._signal is not None else Movement.UNKNOWN
         return AirNow(
             temperature_C=self.value(Channel.TEMPERATURE),
             humidity_pct=self.value(Channel.HUMIDITY),
             air_speed_m_s=self.value(Channel.AIR_SPEED),
             dew_point_C=self.dew_point_C(),
-            movement=movement,
-            moving_since_ms=self.movement.began_ms,
+            movement=self.moves,
+            moving_since_ms=self.movement.began_ms if self.moves is not Movement.UNKNOWN else None,
             age_s=max(0, now_ms - (self.last_ms or self.began_ms)) / 1000.0,
             implausible=self.health.sentence,
         )

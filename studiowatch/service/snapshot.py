@@ -106,6 +106,8 @@ class CoatView:
         How long this coat dried with nobody watching the room, ms; its times are less certain for it.
     film_trace : tuple of (int, float)
         Film temperature, °C, about once a minute (UTC ms) while it was wet.
+    unwatched : str
+        Why a laid coat is not watched, one sentence, or "".
     """
 
     key: str
@@ -126,6 +128,7 @@ class CoatView:
     limit_humidity_pct: float | None = None
     unlogged_ms: int = 0
     film_trace: tuple[tuple[int, float], ...] = ()
+    unwatched: str = ""
 
     def stage(self, stage: Stage) -> StageTime | None:
         """Return the time of `stage`, or None if this coat has no such stage."""
@@ -134,7 +137,17 @@ class CoatView:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PieceView:
-    """One piece on the rack. `next_step` is in plain words: "recoat: satin, 62 mL"; `next_ms` is when it is ready."""
+    """One piece on the rack.
+
+    Attributes
+    ----------
+    next_step : str
+        In plain words: "recoat: satin, 62 mL".
+    next_ms, next_p10_ms, next_p90_ms : int or None
+        When it is ready for that, as it is told, and the likely range, UTC ms.
+    not_yet : Sentence or None
+        Why no coat should go on it now, whatever the room: the one below is wet, or not ready; None if it may.
+    """
 
     key: str
     title: str
@@ -149,6 +162,7 @@ class PieceView:
     next_p10_ms: int | None = None
     next_p90_ms: int | None = None
     slack_days: int | None = None
+    not_yet: Sentence | None = None
 
     @property
     def top(self) -> CoatView | None:
@@ -209,6 +223,7 @@ class Snapshot:
 
     `warnings` holds the open ones first (most urgent first), then the latest past ones, newest first.
     `room_checks` holds, for each sheet by name, whether the room is fit to lay it now, or why not yet.
+    `own_fault` is one sentence after a fault of ours in the keeper's thread, else "".
     `store_trouble` is one sentence when readings or records cannot be written, else "".
     """
 
@@ -221,6 +236,7 @@ class Snapshot:
     warnings: tuple[WarningView, ...] = ()
     room_checks: tuple[tuple[str, Sentence], ...] = ()
     store_trouble: str = ""
+    own_fault: str = ""
 
     def room_check(self, sheet: str) -> Sentence | None:
         """Return whether the room is fit to lay `sheet` now, or None if the sheet is not known."""

@@ -107,6 +107,7 @@ class Keeper:
         self._guard(lambda: self._publish(watch))
 
     def _attend(self, watch: Watchkeeping, item: BoardEvent | Errand) -> None:
+        watch.mind_the_clock(self._clock.utc_ms(), self._clock.monotonic_s())
         if not isinstance(item, Errand):
             watch.take(item, self._clock.monotonic_s())
             return

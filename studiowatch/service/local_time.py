@@ -15,6 +15,12 @@ def seconds_text(time_ms: int) -> str:
     return datetime.fromtimestamp(time_ms / 1000).astimezone().strftime("%H:%M:%S")
 
 
+def when_text(time_ms: int, now_ms: int) -> str:
+    """Return the time in her zone, with the day if it is not today's: "15:20", "Sat 13 Dec 16:35"."""
+    day, today = local_date(time_ms), local_date(now_ms)
+    return clock_text(time_ms) if day == today else f"{day:%a} {day.day} {day:%b} {clock_text(time_ms)}"
+
+
 def local_date(time_ms: int) -> date:
     """Return her calendar day."""
     return datetime.fromtimestamp(time_ms / 1000).astimezone().date()

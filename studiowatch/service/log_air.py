@@ -95,5 +95,5 @@ def _harsher(before: Air | None, after: Air) -> Air:
         after,
         temperature_C=min(air.temperature_C for air in ends),
         humidity_pct=max(air.humidity_pct for air in ends),
-        air_speed_m_s=STILL_M_S,
+        air_speed_m_s=min(STILL_M_S, *(air.air_speed_m_s for air in ends)),
     )

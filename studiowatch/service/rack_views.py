@@ -10,14 +10,17 @@ from studiowatch.coats.data_sheet import DataSheet, Kind
 from studiowatch.coats.stages import Stage
 from studiowatch.room.limits import humidity_limit
 from studiowatch.service.coat_run import CoatRun
+from studiowatch.service.local_time import when_text
 from studiowatch.service.prompt_desk import Tended
 from studiowatch.service.rack import Rack
 from studiowatch.service.snapshot import CoatView, PieceView
 from studiowatch.studio.amounts import wet_um_of
 from studiowatch.studio.concern import CoatAtRisk
 from studiowatch.studio.labels import next_step, slack_days, suggested_mL
+from studiowatch.studio.laying import not_yet
 from studiowatch.studio.pieces import Coat, Finding, Piece
 from studiowatch.studio.prompts import CoatToTend, Step
+from studiowatch.studio.words import Sentence
 
 
 def coats_at_risk(rack: Rack) -> list[CoatAtRisk]:
@@ -47,12 +50,12 @@ def _at_risk(piece: Piece, label: str, run: CoatRun) -> CoatAtRisk:
     )
 
 
-def piece_views(rack: Rack, local_date: Callable[[int], date]) -> tuple[PieceView, ...]:
+def piece_views(rack: Rack, local_date: Callable[[int], date], now_ms: int) -> tuple[PieceView, ...]:
     """Return all pieces on the rack; `local_date` turns UTC ms into her calendar day."""
-    return tuple(_piece_view(rack, piece, local_date) for piece in rack.on_rack())
+    return tuple(_piece_view(rack, piece, local_date, now_ms) for piece in rack.on_rack())
 
 
-def _piece_view(rack: Rack, piece: Piece, local_date: Callable[[int], date]) -> PieceView:
+def _piece_view(rack: Rack, piece: Piece, local_date: Callable[[int], date], now_ms: int) -> PieceView:
     labels = rack.labels(piece)
     following = following_coat(piece)
     run = rack.top_run(piece)
@@ -61,6 +64,7 @@ def _piece_view(rack: Rack, piece: Piece, local_date: Callable[[int], date]) -> 
         goal = Stage.DRY_TO_RECOAT if following is not None else Stage.CURED
         next_ms, next_p10_ms, next_p90_ms = ready_ms(run, goal)
     top_label = None if run is None else labels[piece.coats.index(run.coat)]
+    stop = None if run is None or top_label is None else _not_yet(run, top_label, now_ms)
     volume_mL = None
     following_label = None
     if following is not None:
@@ -86,7 +90,29 @@ def _piece_view(rack: Rack, piece: Piece, local_date: Callable[[int], date]) -> 
         next_ms=next_ms,
         next_p10_ms=next_p10_ms,
         next_p90_ms=next_p90_ms,
-        slack_days=None if piece.due is None or next_p90_ms is None else slack_days(piece.due, local_date(next_p90_ms)),
+        slack_days=_slack_days(piece, following, next_ms, local_date),
+        not_yet=stop,
+    )
+
+
+def _slack_days(
+    piece: Piece, following: Coat | None, ready_ms: int | None, local_date: Callable[[int], date]
+) -> int | None:
+    """Return the days to spare once the last coat is on; nothing is promised while coats are still to come."""
+    if piece.due is None or following is not None or ready_ms is None:
+        return None
+    return slack_days(piece.due, local_date(ready_ms))
+
+
+def _not_yet(run: CoatRun, label: str, now_ms: int) -> Sentence | None:
+    told_ms, likely_ms, _ = ready_ms(run, Stage.DRY_TO_RECOAT)
+    return not_yet(
+        label=label,
+        surface=run.film.surface,
+        ready_ms=told_ms,
+        likely_ms=likely_ms,
+        now_ms=now_ms,
+        when_text=lambda time_ms: when_text(time_ms, now_ms),
     )
 
 

@@ -165,9 +165,7 @@ class Watchkeeping:
     def look(self, now_ms: int, now_s: float, overflowed: int = 0) -> None:
         """Look at the clock: commit what is old, notice silence, jumps and overflow, pack old hours."""
         self._journal.settle(now_s)
-        jump_s = self._jumps.look(now_ms, now_s)
-        if jump_s:
-            self._note(now_ms, "clock-jump", f"The clock jumped by {jump_s:.0f} s: it was set, or the computer slept.")
+        self.mind_the_clock(now_ms, now_s)
         if overflowed != self._board.overflowed:
             lost = overflowed - self._board.overflowed
             self._note(now_ms, "overflow", f"{lost} readings came faster than they could be kept.")
@@ -179,6 +177,18 @@ class Watchkeeping:
         if self._sealed_s is None or now_s - self._sealed_s >= SEAL_EVERY_S:
             self._sealed_s = now_s
             self._seal(now_ms)
+
+    def mind_the_clock(self, now_ms: int, now_s: float) -> None:
+        """Notice a wall clock that was set, and take everything along: its step is no drying time."""
+        jump_s = self._jumps.look(now_ms, now_s)
+        if not jump_s:
+            return
+        step_ms = round(jump_s * 1000)
+        self._rack.shift(step_ms)
+        self._room.shift(step_ms)
+        self._dried_ms = None if self._dried_ms is None else self._dried_ms + step_ms
+        self._judged_ms = None
+        self._note(now_ms, "clock-set", f"The clock was set by {jump_s:+.0f} s.")
 
     def _seal(self, now_ms: int) -> None:
         try:
@@ -196,7 +206,7 @@ class Watchkeeping:
             board=replace(self._board, silent=silent),
             room=room_view(self._room, air, coats_at_risk(self._rack), now_ms),
             sentence=self._sentence(air, now_ms),
-            pieces=piece_views(self._rack, self.local_date),
+            pieces=piece_views(self._rack, self.local_date, now_ms),
             prompts=self._prompts.views(now_ms),
             warnings=self._warnings.views(),
             room_checks=tuple(
@@ -217,7 +227,7 @@ class Watchkeeping:
             None if self._room.last_ms is None else air,
             now_ms=now_ms,
             clock_text=self.clock_text,
-            sheets=[self.shelf.get(name) for name in sorted(ahead)],
+            sheets=[self.shelf.stand_in(name) for name in sorted(ahead)],
             silent_after_s=self.silent_after_s,
         )
 

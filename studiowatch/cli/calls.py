@@ -26,7 +26,7 @@ def _watching(calls: argparse._SubParsersAction[argparse.ArgumentParser]) -> Non
     demo.add_argument("--headless", action="store_true", help="print instead of opening a window")
     demo.add_argument("--seconds", type=float, help="end by itself after so long")
     record = calls.add_parser("record", help="watch without a window: store, and print warnings")
-    record.add_argument("--port", help="the board's port; default: the first on which one answers")
+    record.add_argument("--port", help="the board's port; default: the first USB port")
     record.add_argument("--simulated", action="store_true", help="use the built-in simulated board")
     record.add_argument("--seconds", type=float, help="end by itself after so long")
     replay = calls.add_parser("replay", help="run the whole watch over a room log, faster than life")

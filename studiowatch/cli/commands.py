@@ -3,14 +3,17 @@
 from __future__ import annotations
 
 import argparse
+import os
+import sys
 from collections.abc import Sequence
+from contextlib import closing
 
-from studiowatch.cli import boards, check, demo, predict, replay, watch
-from studiowatch.cli.answers import FAULT, WRONG, WrongCall, complain
+from studiowatch.cli import boards, check, demo, inputs, predict, replay, watch
+from studiowatch.cli.answers import DONE, FAULT, WRONG, WrongCall, complain, wrong
 from studiowatch.cli.calls import parser
 from studiowatch.coats.data_sheet import SheetFaults
 from studiowatch.service.outfit import Outfit
-from studiowatch.service.sheet_shelf import SheetShelf
+from studiowatch.service.sheet_shelf import SheetShelf, SheetUnknown
 from studiowatch.service.watched_studio import watching
 from studiowatch.store.folder import FolderRefused, StudioFolder, default_folder
 from studiowatch.store.trouble import StoreTrouble
@@ -26,9 +29,12 @@ def run(words: Sequence[str], outfit: Outfit) -> int:
     except WrongCall as fault:
         complain(str(fault))
         return WRONG
-    except (FolderRefused, StoreTrouble, SheetFaults) as fault:
+    except (FolderRefused, StoreTrouble, SheetFaults, SheetUnknown) as fault:
         complain(str(fault))
         return FAULT
+    except BrokenPipeError:
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())  # whoever read has had enough; say no more
+        return DONE
 
 
 def _answer(call: argparse.Namespace, outfit: Outfit) -> int:
@@ -42,16 +48,21 @@ def _answer(call: argparse.Namespace, outfit: Outfit) -> int:
             code = boards.run(call, outfit)
         case "check":
             code = check.run(call, outfit, folder)
+        case "demo" if call.folder is not None:
+            wrong("demo has a folder of its own and takes no --folder; leave it out.")
         case "demo":
             code = demo.run(call, outfit)
         case "record":
             source = outfit.made_up_room(SIMULATED_SEED).source() if call.simulated else outfit.board(call.port)
-            code = watch.run(outfit, folder, source, call.seconds)
+            code = watch.run(outfit, folder, source, inputs.seconds(call.seconds))
         case _:
             code = _window(outfit, folder)
     return code
 
 
 def _window(outfit: Outfit, folder: StudioFolder) -> int:
-    with watching(outfit, folder, outfit.board(None)) as keeper:
-        return outfit.window(keeper, outfit.open_history(folder.database), "")
+    with (
+        watching(outfit, folder, outfit.board(None)) as keeper,
+        closing(outfit.open_history(folder.database)) as history,
+    ):
+        return outfit.window(keeper, history, "")

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import argparse
+from contextlib import closing
 
-from studiowatch.cli import watch
-from studiowatch.service.demo import furnish, scenario
-from studiowatch.service.outfit import Outfit
+from studiowatch.cli import inputs, watch
+from studiowatch.service.demo import Scenario, furnish, scenario
+from studiowatch.service.outfit import MadeUpRoom, Outfit
 from studiowatch.service.watched_studio import watching
 from studiowatch.store.folder import StudioFolder, Watching
 
@@ -19,19 +20,32 @@ def run(call: argparse.Namespace, outfit: Outfit) -> int:
     folder = StudioFolder(path=outfit.demo_folder)
     made_up = scenario()
     room = outfit.made_up_room(made_up.seed)
+    seconds = inputs.seconds(call.seconds)
+    _build(folder, made_up, outfit, room)
+    source = room.source(FAN_SPELL_S)
+    if call.headless:
+        return watch.run(outfit, folder, source, seconds)
+    with watching(outfit, folder, source) as keeper, closing(outfit.open_history(folder.database)) as history:
+        return outfit.window(keeper, history, TITLE)
+
+
+def _build(folder: StudioFolder, made_up: Scenario, outfit: Outfit, room: MadeUpRoom) -> None:
+    """Make the studio anew in its folder.
+
+    Raises
+    ------
+    FolderRefused, StoreTrouble
+        If another demo is running there, or the folder cannot be written.
+    """
     folder.make()
     lock = Watching(folder)
     try:
-        for old in folder.path.glob(f"{folder.database.name}*"):
-            old.unlink()
+        folder.clear()
         store = outfit.open_store(folder.database)
-        now_ms = outfit.clock.utc_ms()
-        furnish(made_up, now_ms=now_ms, log=store.log, records=store.records, past_readings=room.past)
-        store.close()
+        try:
+            now_ms = outfit.clock.utc_ms()
+            furnish(made_up, now_ms=now_ms, log=store.log, records=store.records, past_readings=room.past)
+        finally:
+            store.close()
     finally:
         lock.release()
-    source = room.source(FAN_SPELL_S)
-    if call.headless:
-        return watch.run(outfit, folder, source, call.seconds)
-    with watching(outfit, folder, source) as keeper:
-        return outfit.window(keeper, outfit.open_history(folder.database), TITLE)

@@ -33,13 +33,14 @@ def room_log(path: Path, columns: str | None) -> RoomLog:
 
 
 def _column_names(columns: str | None) -> dict[str, str] | None:
+    """Return what each header of the log is called here, from "name=header,name=header"."""
     if columns is None:
         return None
     pairs = [pair.partition("=") for pair in columns.split(",")]
     for name, sign, header in pairs:
         if not (name.strip() and sign and header.strip()):
             wrong(f"--columns has {columns!r}; give name=header pairs with commas between, as temperature_C=Temp.")
-    return {name.strip(): header.strip() for name, _, header in pairs}
+    return {header.strip(): name.strip() for name, _, header in pairs}
 
 
 def studio(path: Path, shelf: SheetShelf) -> tuple[tuple[Piece, ...], SheetShelf]:
@@ -63,6 +64,13 @@ def studio(path: Path, shelf: SheetShelf) -> tuple[tuple[Piece, ...], SheetShelf
     if faults_found:
         raise WrongCall("\n".join(faults_found))
     return pieces, SheetShelf(sheets=sheets)
+
+
+def seconds(value: float | None) -> float | None:
+    """Return how long to run, s, or None for until it is stopped."""
+    if value is not None and not (isfinite(value) and value > 0):
+        wrong(f"--seconds is {value:g} s; give a number above 0.")
+    return value
 
 
 def sheet(name: str, shelf: SheetShelf) -> DataSheet:

@@ -24,6 +24,8 @@ def run(call: argparse.Namespace, shelf: SheetShelf) -> int:
     """Answer the call."""
     if not 1 <= call.draws <= MOST_DRAWS:
         wrong(f"--draws is {call.draws}; allowed is 1 to {MOST_DRAWS}.")
+    if call.seed < 0:
+        wrong(f"--seed is {call.seed}; allowed is 0 and up.")
     sheet = inputs.sheet(call.sheet, shelf)
     try:
         told = predict(

@@ -42,14 +42,17 @@ def run(call: argparse.Namespace, shelf: SheetShelf) -> int:
         log.readings(),
         pieces,
         shelf=shelf,
-        tell=JsonPrinter().show if call.json else print_line,
+        tell=JsonPrinter().show if call.json else _print_line,
         clock_text=clock_text,
         local_date=local_date,
     )
     return DONE
 
 
-def print_line(happening: Happening) -> None:
-    """Print what happened for people."""
-    when = f"{local_date(happening.time_ms)} {seconds_text(happening.time_ms)}"
-    print(f"{when}  {happening.line()}", flush=True)
+def happening_line(happening: Happening) -> str:
+    """Return what happened, and when, for people."""
+    return f"{local_date(happening.time_ms)} {seconds_text(happening.time_ms)}  {happening.line()}"
+
+
+def _print_line(happening: Happening) -> None:
+    print(happening_line(happening), flush=True)

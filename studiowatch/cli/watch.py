@@ -6,8 +6,9 @@ import signal
 import threading
 from types import FrameType
 
-from studiowatch.cli.answers import DONE
-from studiowatch.cli.replay import print_line
+from studiowatch.cli.answers import DONE, complain
+from studiowatch.cli.replay import happening_line
+from studiowatch.service.happenings import Happening
 from studiowatch.service.local_time import clock_text, local_date, seconds_text
 from studiowatch.service.outfit import Outfit
 from studiowatch.service.ports import BoardSource
@@ -20,31 +21,52 @@ RACK_EVERY_MS = 600_000  # ms between two printed racks
 
 
 class Printer:
-    """Prints the room and the rack now and then; warnings are printed as they happen."""
+    """Prints happenings at once, and the room and the rack now and then; called on the keeper's thread.
+
+    A terminal that is full or gone ends the printing, not the watch.
+    """
 
     def __init__(self) -> None:
         self._room_ms: int | None = None
         self._rack_ms: int | None = None
-        self._trouble = ""
+        self._troubles: tuple[str, ...] = ()
+        self._gone = False
+
+    def tell(self, happening: Happening) -> None:
+        """Print what happened."""
+        self._say(happening_line(happening))
 
     def show(self, snapshot: Snapshot) -> None:
-        """Print what is due of a snapshot; called on the keeper's thread."""
-        trouble = snapshot.store_trouble or snapshot.board.trouble
-        if trouble and trouble != self._trouble:
-            print(f"{seconds_text(snapshot.time_ms)}  {trouble}", flush=True)
-        self._trouble = trouble
+        """Print what is due of a snapshot."""
+        now_ms = snapshot.time_ms
+        troubles = (snapshot.own_fault, snapshot.store_trouble, snapshot.board.trouble)
+        for trouble in troubles:
+            if trouble and trouble not in self._troubles:
+                self._say(f"{seconds_text(now_ms)}  {trouble}")
+        self._troubles = troubles
         if snapshot.board.last_ms is None:
             return
-        if self._rack_ms is None or snapshot.time_ms - self._rack_ms >= RACK_EVERY_MS:
-            self._rack_ms = snapshot.time_ms
+        if self._rack_ms is None or now_ms - self._rack_ms >= RACK_EVERY_MS:
+            self._rack_ms = now_ms
             for piece in snapshot.pieces:
-                print(_piece_line(piece), flush=True)
-        if self._room_ms is None or snapshot.time_ms - self._room_ms >= ROOM_EVERY_MS:
-            self._room_ms = snapshot.time_ms
-            print(_room_line(snapshot.room, snapshot), flush=True)
+                self._say(_piece_line(piece))
+        if self._room_ms is None or now_ms - self._room_ms >= ROOM_EVERY_MS:
+            self._room_ms = now_ms
+            self._say(_room_line(snapshot.room, snapshot))
+
+    def _say(self, line: str) -> None:
+        if self._gone:
+            return
+        try:
+            print(line, flush=True)
+        except OSError as fault:
+            self._gone = True
+            complain(f"The terminal takes no more lines ({fault.strerror or fault}); the watch goes on.")
 
 
 def _room_line(room: RoomView, snapshot: Snapshot) -> str:
+    if snapshot.board.silent:
+        return f"{seconds_text(snapshot.time_ms)}  {snapshot.sentence.headline}"
     figures = (
         _figure(room.temperature_C, "{:.1f} °C"),
         _figure(room.humidity_pct, "{:.0f} %"),
@@ -75,6 +97,7 @@ def run(outfit: Outfit, folder: StudioFolder, source: BoardSource, seconds: floa
 
     for number in (signal.SIGINT, signal.SIGTERM):
         signal.signal(number, end)
-    with watching(outfit, folder, source, tell=print_line, listener=Printer().show):
+    printer = Printer()
+    with watching(outfit, folder, source, tell=printer.tell, listener=printer.show):
         ended.wait(seconds)
     return DONE

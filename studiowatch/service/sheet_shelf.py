@@ -35,13 +35,13 @@ class SheetShelf:
 
         Raises
         ------
-        SheetFaults
-            If a file in `folder` is not a sheet; all its faults are listed.
+        SheetFaults, SheetUnknown
+            If a file in `folder` is not a sheet, with all its faults, or cannot be read.
         """
         sheets = built_in_sheets()
         if folder is not None and folder.is_dir():
             for path in sorted(folder.glob("*.toml")):
-                sheet = read_sheet(path.read_text("utf-8"), str(path))
+                sheet = _read(path)
                 sheets[sheet.name] = sheet
         return cls(sheets=sheets)
 
@@ -70,15 +70,22 @@ class SheetShelf:
         """Return a sheet by its name, or from a ``.toml`` file whose path is taken from the folder `beside`."""
         if not name.endswith(".toml"):
             return self.get(name)
-        path = beside / name
-        try:
-            return read_sheet(path.read_text("utf-8"), str(path))
-        except OSError as fault:
-            raise SheetUnknown(f"The data sheet {path} cannot be read: {fault.strerror or fault}.") from fault
+        return _read(beside / name)
 
     def choices(self) -> Sequence[SheetChoice]:
         """Return what the window offers in its lists."""
         return tuple(choice_of(sheet) for sheet in self.sheets.values())
+
+
+def _read(path: Path) -> DataSheet:
+    try:
+        return read_sheet(path.read_text("utf-8"), str(path))
+    except OSError as fault:
+        raise SheetUnknown(f"The data sheet {path} cannot be read: {fault.strerror or fault}.") from fault
+    except UnicodeDecodeError as fault:
+        raise SheetUnknown(
+            f"The data sheet {path} is not UTF-8 text (byte {fault.start}); save it as UTF-8."
+        ) from fault
 
 
 def choice_of(sheet: DataSheet) -> SheetChoice:

@@ -48,6 +48,21 @@ class StudioFolder:
             sentence = f"The records folder {self.path} cannot be made: {fault.strerror or fault}. Choose another."
             raise FolderRefused(sentence) from fault
 
+    def clear(self) -> None:
+        """Delete the records: for a made-up studio only.
+
+        Raises
+        ------
+        FolderRefused
+            If they cannot be deleted.
+        """
+        try:
+            for old in self.path.glob(f"{self.database.name}*"):
+                old.unlink()
+        except OSError as fault:
+            sentence = f"{fault.filename} cannot be deleted: {fault.strerror or fault}. Delete it by hand."
+            raise FolderRefused(sentence) from fault
+
 
 class Watching:
     """Holds the lock of a studio folder until it is released or the process ends, however it ends."""

@@ -97,3 +97,13 @@ def test_that_a_missing_file_is_named(call: Callable[..., Answer], tmp_path: Pat
     answer = call("replay", tmp_path / "none.csv", "--studio", studio_file)
     assert answer.code == 2
     assert "none.csv" in answer.err
+
+
+def test_that_another_loggers_columns_are_mapped(
+    call: Callable[..., Answer], room_file: Path, studio_file: Path
+) -> None:
+    text = room_file.read_text("utf-8").replace("temperature_C", "Temp").replace("time,", "When,", 1)
+    room_file.write_text(text, "utf-8")
+    answer = call("replay", room_file, "--studio", studio_file, "--json", "--columns", "temperature_C=Temp,time=When")
+    assert answer.code == 0
+    assert any(line.get("kind") == "air-moving" for line in answer.lines)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import subprocess
+import sys
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 from pathlib import Path
@@ -51,6 +53,44 @@ def test_that_a_database_of_another_program_is_refused_in_one_sentence_and_not_t
     assert answer.code == 1
     assert "not a database" in answer.err
     assert (folder / "studio.sqlite3").read_bytes() == before
+
+
+@pytest.mark.parametrize("seconds", ["0", "-1", "nan"])
+def test_that_a_time_to_run_that_is_none_is_refused(call: Callable[..., Answer], tmp_path: Path, seconds: str) -> None:
+    answer = call("--folder", tmp_path / "mine", "record", "--simulated", "--seconds", seconds)
+    assert answer.code == 2
+    assert "--seconds" in answer.err
+
+
+def test_that_the_demo_takes_no_folder_of_hers(call: Callable[..., Answer], tmp_path: Path) -> None:
+    answer = call("--folder", tmp_path, "demo", "--headless", "--seconds", "1")
+    assert answer.code == 2
+    assert "--folder" in answer.err
+
+
+def test_that_a_sheet_of_hers_that_is_no_text_is_named(call: Callable[..., Answer], tmp_path: Path) -> None:
+    folder = tmp_path / "mine"
+    (folder / "sheets").mkdir(parents=True)
+    (folder / "sheets" / "hers.toml").write_bytes(b"name = 'gl\xe4nzend'")
+    answer = call("--folder", folder, "record", "--simulated", "--seconds", "1")
+    assert answer.code == 1
+    assert "hers.toml" in answer.err
+    assert "UTF-8" in answer.err
+
+
+def test_that_a_reader_who_has_had_enough_ends_a_replay_quietly(tmp_path: Path, studio_file: Path) -> None:
+    rows = "".join(f"{1772442000 + second},20.5,50,{0.4 if second > 60 else 0.04}\n" for second in range(600))
+    room_file = tmp_path / "room.csv"
+    room_file.write_text("time_unix,temperature_C,humidity_pct,air_speed_m_s\n" + rows, "utf-8")
+    words = [sys.executable, "-m", "studiowatch", "replay", str(room_file), "--studio", str(studio_file), "--json"]
+    with subprocess.Popen(words, stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True) as process:
+        assert process.stdout is not None
+        assert process.stderr is not None
+        process.stdout.close()
+        said = process.stderr.read()
+        assert process.wait(60) == 0
+    assert "Traceback" not in said
+    assert "BrokenPipe" not in said
 
 
 def boards(capsys: pytest.CaptureFixture[str], ports: Sequence[PortSeen], *words: str) -> Answer:

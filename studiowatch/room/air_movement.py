@@ -89,7 +89,7 @@ class AirMovement:
     began_ms : int or None
         UTC ms when the present movement began, back-dated to the first reading that showed it; None if none is on.
     time_ms, interval_ms : int or None
-        UTC ms of the last reading, and ms between it and the one before.
+        UTC ms of the last reading, and ms between it and the latest one of another time.
     rising_ms : int or None
         UTC ms when the upper sum last left 0.
     runs : tuple of Run
@@ -122,7 +122,8 @@ def observe(state: AirMovement, time_ms: int, value: float, signal: AirSignal = 
     state : AirMovement
         The state so far; `AirMovement()` to begin.
     time_ms : int
-        UTC ms of the reading, at any cadence. A gap, or a clock set back, ends what was on and keeps the baseline.
+        UTC ms of the reading, at any cadence; several may share one time. A gap, or a clock set back, ends what was
+        on and keeps the baseline.
     value : float
         Air speed, m/s, or voltage, mV.
     signal : AirSignal
@@ -147,7 +148,7 @@ def observe(state: AirMovement, time_ms: int, value: float, signal: AirSignal = 
         movement=state.movement,
         began_ms=state.began_ms,
         time_ms=time_ms,
-        interval_ms=None if state.time_ms is None else time_ms - state.time_ms,
+        interval_ms=_interval_ms(state, time_ms),
         cusum=replace(cusum, high=min(cusum.high, CEILING)),
         rising_ms=None if cusum.high == 0.0 else (state.rising_ms or time_ms),
         baseline=baseline,
@@ -166,11 +167,18 @@ def _across_gap(state: AirMovement, time_ms: int) -> AirMovement:
         return state
     passed_ms = time_ms - state.time_ms
     usual_ms = state.interval_ms or 0
-    if 0 < passed_ms <= max(WINDOW_MS, 3 * usual_ms):
+    if 0 <= passed_ms <= max(WINDOW_MS, 3 * usual_ms):
         return state
     stale = passed_ms > STALE_MS or not state.baseline.learnt
     baseline = begun_anew(state.baseline) if stale else replace(state.baseline, sampled_ms=time_ms)
     return AirMovement(movement=Movement.STILL if baseline.learnt else Movement.UNKNOWN, baseline=baseline)
+
+
+def _interval_ms(state: AirMovement, time_ms: int) -> int | None:
+    """Return how long a reading is after the one before; lines of one delivery share a time and tell nothing."""
+    if state.time_ms is None or time_ms == state.time_ms:
+        return state.interval_ms
+    return time_ms - state.time_ms
 
 
 def _is_outlasted(state: AirMovement, time_ms: int, value: float, signal: AirSignal) -> bool:

@@ -92,7 +92,6 @@ AIR_SPEED = Limit(
     basis="Draught rate of ISO 7730: 0.15 to 0.31 m/s at 18 to 28 °C, 20 % dissatisfied, turbulence 40 %; "
     "0.5 m/s: assumption.",
 )
-LIMITS = (HUMIDITY, DEW_MARGIN, FILM_MARGIN, AIR_SPEED)
 
 
 def humidity_limit(max_humidity_pct: float | None = None) -> Limit:
@@ -125,8 +124,3 @@ def dew_margin_standing(margin_K: float, before: Standing = Standing.FINE) -> St
 def film_margin_standing(margin_K: float, before: Standing = Standing.FINE) -> Standing:
     """Return how a film that is `margin_K` above its minimum film-forming temperature stands."""
     return FILM_MARGIN.standing(margin_K, before)
-
-
-def air_speed_standing(air_speed_m_s: float, before: Standing = Standing.FINE) -> Standing:
-    """Return how the air speed at the piece stands, m/s."""
-    return AIR_SPEED.standing(air_speed_m_s, before)

@@ -34,8 +34,6 @@ class AirNow:
         What the detector says; `moving_since_ms` is its back-dated beginning, UTC ms.
     age_s : float
         Age of the latest reading, s.
-    silent_since_ms : int or None
-        UTC ms since which the board has sent nothing; None while readings come.
     implausible : str
         Why the temperature or humidity cannot be right, or "".
     """
@@ -47,7 +45,6 @@ class AirNow:
     movement: Movement = Movement.UNKNOWN
     moving_since_ms: int | None = None
     age_s: float = 0.0
-    silent_since_ms: int | None = None
     implausible: str = ""
 
     @property
@@ -57,8 +54,7 @@ class AirNow:
 
     def blind_since_ms(self, now_ms: int) -> int:
         """Return the UTC ms of the last that was seen of the room."""
-        aged_ms = now_ms - round(self.age_s * 1000)
-        return aged_ms if self.silent_since_ms is None else min(aged_ms, self.silent_since_ms)
+        return now_ms - round(self.age_s * 1000)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -102,9 +98,11 @@ class Concern:
     began_ms : int
         UTC ms when it began, which may lie before it was noticed.
     seen_ms : int
-        UTC ms when it last held; it is kept a little longer so that it does not flicker.
+        UTC ms when it was last seen to hold; it is kept a little longer so that it does not flicker.
     may_sound : bool
         Whether it is worth a sound.
+    unseen_ms : int or None
+        UTC ms when it was last looked for in vain, its channels missing; None if it has been seen since.
     """
 
     kind: Kind
@@ -115,3 +113,4 @@ class Concern:
     seen_ms: int
     sentence: Sentence
     may_sound: bool = False
+    unseen_ms: int | None = None

@@ -1,4 +1,4 @@
-"""Names of coats within a stack, the next step of a piece, and its slack, in plain words."""
+"""Names of coats within a stack, the next step of a piece, and its slack."""
 
 from __future__ import annotations
 
@@ -64,11 +64,3 @@ def next_step(*, top: str | None, following: str | None, volume_mL: float | None
 def slack_days(due: date, ready: date) -> int:
     """Return the days between being ready and being due; negative if it will be late."""
     return (due - ready).days
-
-
-def slack_text(days: int) -> str:
-    """Return "6 days to spare" and the like."""
-    if days == 0:
-        return "ready on the day it is due"
-    span = "1 day" if abs(days) == 1 else f"{abs(days)} days"
-    return f"{span} to spare" if days > 0 else f"{span} late"

@@ -96,7 +96,8 @@ def prompts_for(coat: CoatToTend, *, now_ms: int, before: Mapping[str, int] = NO
     now_ms : int
         UTC ms.
     before : mapping of str to int
-        Due times given last time, UTC ms, by key. A prompt moves with the model until it is due, and then stays.
+        Due times given last time, UTC ms, by key. A prompt moves with the model until it is due, and then stays;
+        leave out those of a coat that was corrected since.
     """
     prompts = (*_while_wet(coat), *_when_dry(coat))
     return tuple(sorted((_settled(prompt, now_ms, before) for prompt in prompts), key=lambda prompt: prompt.due_ms))

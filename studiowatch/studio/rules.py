@@ -1,13 +1,10 @@
-"""One rule for each concern: from a look at the room to what is wrong with it, or nothing."""
+"""One rule for each concern but moving air: from a look at the room to what is wrong with it, or nothing."""
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Sequence
 
-from studiowatch.room.air_movement import Movement
 from studiowatch.room.limits import (
-    AIR_SPEED,
     Standing,
     dew_margin_standing,
     film_margin_standing,
@@ -16,67 +13,15 @@ from studiowatch.room.limits import (
 )
 from studiowatch.studio.concern import AirNow, CoatAtRisk, Concern, Kind
 from studiowatch.studio.counting import counted, is_or_are, listed
+from studiowatch.studio.scene import Scene, titles_of
 from studiowatch.studio.words import Level, Sentence
-
-WARM_GENTLY = "Warm the room gently; keep the heater's air off the pieces, and the heater clear of fabric."
-WARM_NO_FLAME = "Warm the room gently, without flame or glowing element, and keep fresh air coming in."
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Scene:
-    """One look at the room: what a rule may rest on. `coats` are those at risk; `before` is what was found last."""
-
-    air: AirNow
-    coats: tuple[CoatAtRisk, ...]
-    now_ms: int
-    clock_text: Callable[[int], str]
-    before: Mapping[Kind, Concern]
-
-    @property
-    def has_solvent(self) -> bool:
-        """Whether solvent vapour comes off any coat."""
-        return any(coat.solvent for coat in self.coats)
-
-    @property
-    def warm_advice(self) -> str:
-        """How to warm the room without spoiling a coat or starting a fire."""
-        return WARM_NO_FLAME if self.has_solvent else WARM_GENTLY
-
-    def standing_before(self, *kinds: Kind) -> Standing:
-        """Return how the worst of `kinds` stood when last looked at."""
-        levels = [int(self.before[kind].level) for kind in kinds if kind in self.before]
-        return Standing(max(levels, default=0))
-
-    def concern(
-        self,
-        kind: Kind,
-        coats: Sequence[CoatAtRisk],
-        sentence: Sentence,
-        *,
-        began_ms: int | None = None,
-        may_sound: bool = False,
-    ) -> Concern:
-        """Return a concern about the pieces of `coats`; it keeps the earliest beginning it ever had."""
-        earlier = self.before.get(kind)
-        began_ms = self.now_ms if began_ms is None else began_ms
-        pieces = {coat.piece_key: coat.piece_title for coat in coats}
-        return Concern(
-            kind=kind,
-            level=sentence.level,
-            piece_keys=tuple(pieces),
-            piece_titles=tuple(pieces.values()),
-            began_ms=began_ms if earlier is None else min(began_ms, earlier.began_ms),
-            seen_ms=self.now_ms,
-            sentence=sentence,
-            may_sound=may_sound,
-        )
 
 
 def board_silent(scene: Scene) -> Concern:
     """Say that nothing has been heard of the room for too long: blindness is a concern of its own."""
     since_ms = scene.air.blind_since_ms(scene.now_ms)
     level = Level.ACT if scene.coats else Level.CAUTION
-    titles = _titles(scene.coats)
+    titles = titles_of(scene.coats)
     sentence = Sentence(
         level=level,
         headline=f"The board is silent: {_watched(scene.coats)}",
@@ -96,69 +41,34 @@ def _watched(coats: Sequence[CoatAtRisk]) -> str:
 
 
 def implausible(scene: Scene) -> Concern | None:
-    """Say that a reading cannot be right, so that nobody trusts what rests on it."""
-    if not scene.air.implausible:
-        return None
-    sentence = Sentence(
+    """Say that a reading cannot be right, or is missing over a coat at risk, so that nobody trusts what rests on it."""
+    sentence = _wrong(scene.air) if scene.air.implausible else _missing(scene.air) if scene.coats else None
+    return None if sentence is None else scene.concern(Kind.READING_IMPLAUSIBLE, scene.coats, sentence)
+
+
+def _wrong(air: AirNow) -> Sentence:
+    return Sentence(
         level=Level.CAUTION,
         headline="A reading cannot be right",
-        detail=scene.air.implausible,
+        detail=air.implausible,
         advice="Check the sensor; do not trust the ready times until it reads well again.",
     )
-    return scene.concern(Kind.READING_IMPLAUSIBLE, scene.coats, sentence)
 
 
-def air_moving(scene: Scene) -> Concern | None:
-    """Say that air moves over a coat that it still harms: at stage one; aloud from stage two or a strong draught."""
-    wet = [coat for coat in scene.coats if coat.wet]
-    if not wet or not scene.air.is_moving:
+def _missing(air: AirNow) -> Sentence | None:
+    if air.temperature_C is not None and air.humidity_pct is not None:
         return None
-    bare = [coat for coat in wet if not coat.covered]
-    sentence = _moving_over_bare(scene, bare) if bare else _moving_over_covered(scene, wet)
-    earlier = scene.before.get(Kind.AIR_MOVING)
-    speed_m_s = scene.air.air_speed_m_s
-    may_sound = bool(bare) and (
-        scene.air.movement is Movement.FAN
-        or (speed_m_s is not None and speed_m_s > AIR_SPEED.act)
-        or (earlier is not None and earlier.may_sound)
-    )
-    began_ms = scene.air.moving_since_ms
-    return scene.concern(Kind.AIR_MOVING, bare or wet, sentence, began_ms=began_ms, may_sound=may_sound)
-
-
-def _moving_over_bare(scene: Scene, bare: Sequence[CoatAtRisk]) -> Sentence:
-    speed_m_s = scene.air.air_speed_m_s
-    is_strong = speed_m_s is None or speed_m_s >= AIR_SPEED.caution
-    was_strong = scene.standing_before(Kind.AIR_MOVING) is Standing.ACT
-    titles = _titles(bare)
-    advice = "Turn it off or turn it away." if scene.air.movement is Movement.FAN else "Look for a fan, window or door."
-    if scene.has_solvent:
-        advice = "Turn it away from the pieces, and keep fresh air coming in."
-    return Sentence(
-        level=Level.ACT if is_strong or was_strong else Level.CAUTION,
-        headline=f"Air is moving over {counted(len(bare), 'wet coat')}",
-        detail=f"{_movement_text(scene)} {listed(titles)} {is_or_are(titles)} still wet.",
-        advice=advice,
-    )
-
-
-def _moving_over_covered(scene: Scene, covered: Sequence[CoatAtRisk]) -> Sentence:
-    titles = _titles(covered)
+    headline, danger = "Neither temperature nor humidity is measured", "too cold or too damp"
+    if air.humidity_pct is not None:
+        headline, danger = "The temperature is not measured", "too cold"
+    elif air.temperature_C is not None:
+        headline, danger = "The humidity is not measured", "too damp"
     return Sentence(
         level=Level.CAUTION,
-        headline=f"Air is moving over {counted(len(covered), 'covered coat')}",
-        detail=f"{_movement_text(scene)} {listed(titles)} {is_or_are(titles)} still wet under the cover.",
-        advice="Leave the cover on." if scene.has_solvent else "Leave the cover on until the air is still.",
+        headline=headline,
+        detail=f"Nobody can say whether it gets {danger} for what is drying.",
+        advice="Check the sensor and its wires; do not trust the ready times until it reads again.",
     )
-
-
-def _movement_text(scene: Scene) -> str:
-    since_ms = scene.air.moving_since_ms or scene.now_ms
-    speed_m_s = scene.air.air_speed_m_s
-    speed_text = "" if speed_m_s is None else f" ({speed_m_s:.2f} m/s)"
-    if scene.air.movement is Movement.FAN:
-        return f"A fan came on at {scene.clock_text(since_ms)}{speed_text}."
-    return f"The air has moved since {scene.clock_text(since_ms)}{speed_text}."
 
 
 def too_cold(scene: Scene) -> Concern | None:
@@ -176,7 +86,7 @@ def too_cold(scene: Scene) -> Concern | None:
     level = _level(standings)
     margin_K, worst = min(coldest, key=lambda pair: pair[0])
     mfft_C = worst.mfft_C or 0.0
-    titles = _titles(touched)
+    titles = titles_of(touched)
     now = "Too cold for" if level is Level.ACT else "It is getting cold for"
     sentence = Sentence(
         level=level,
@@ -200,7 +110,7 @@ def near_dew_point(scene: Scene) -> Concern | None:
         return None
     level = _level(standings)
     now = "Water may settle on" if level is Level.ACT else "The dew point is near for"
-    titles = _titles(touched)
+    titles = titles_of(touched)
     sentence = Sentence(
         level=level,
         headline=f"{now} {counted(len(touched), 'drying coat')}",
@@ -224,9 +134,11 @@ def damp(scene: Scene) -> Concern | None:
     margins = [(margin_K, coat) for margin_K, coat in _dew_margins(scene) if coat in touched]
     dew_standings = [(dew_margin_standing(margin_K, before), coat) for margin_K, coat in margins]
     level = _level([*standings, *dew_standings])
+    if scene.air.dew_point_C is None:
+        level = max(level, Level(int(before)))
     strictest = min((humidity_limit(coat.max_humidity_pct) for coat in touched), key=lambda limit: limit.act)
     limit_pct = strictest.act if humidity_pct > strictest.act else strictest.caution
-    titles = _titles(touched)
+    titles = titles_of(touched)
     now = "Too damp for" if level is Level.ACT else "It is getting damp for"
     sentence = Sentence(
         level=level,
@@ -265,10 +177,6 @@ def _touched(standings: Sequence[tuple[Standing, CoatAtRisk]]) -> list[CoatAtRis
 
 def _level(standings: Sequence[tuple[Standing, CoatAtRisk]]) -> Level:
     return Level(int(max(standing for standing, _ in standings)))
-
-
-def _titles(coats: Sequence[CoatAtRisk]) -> tuple[str, ...]:
-    return tuple(dict.fromkeys(coat.piece_title for coat in coats))
 
 
 def _joined(*sentences: str) -> str:

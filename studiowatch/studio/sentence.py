@@ -3,10 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from dataclasses import replace
 
 from studiowatch.coats.data_sheet import DataSheet, Kind
+from studiowatch.room.air_movement import Movement
 from studiowatch.room.limits import DEW_MARGIN, FILM_MARGIN, HUMIDITY
 from studiowatch.studio.concern import AirNow
+from studiowatch.studio.counting import counted, listed
 from studiowatch.studio.warnings import StudioWarning, WarningState
 from studiowatch.studio.watch import SILENT_AFTER_IDLE_S
 from studiowatch.studio.words import Level, Sentence
@@ -18,6 +21,12 @@ NO_BOARD = Sentence(
     detail="Temperature, humidity and air speed are not known.",
     advice="Plug the board in.",
 )
+QUIET_BOARD = Sentence(
+    level=Level.CAUTION,
+    headline="The board sends nothing",
+    detail="Its port is open, but no reading has come.",
+    advice="It may still be starting; if not, check its cable.",
+)
 
 
 def most_urgent(
@@ -27,6 +36,8 @@ def most_urgent(
     now_ms: int,
     clock_text: Callable[[int], str],
     sheets: Sequence[DataSheet] = (),
+    wet_titles: Sequence[str] = (),
+    connected: bool = False,
     silent_after_s: float = SILENT_AFTER_IDLE_S,
 ) -> Sentence:
     """Return what to say above all else.
@@ -43,6 +54,10 @@ def most_urgent(
         Turns UTC ms into the time of day as she reads it.
     sheets : sequence of DataSheet
         Sheets of the coats to be laid next; none means the general limits.
+    wet_titles : sequence of str
+        Pieces with a coat that is still drying: what she wants to know of the room then is whether they are well.
+    connected : bool
+        Whether a port is open.
     silent_after_s : float
         Seconds without a reading after which the room counts as not watched.
     """
@@ -50,9 +65,13 @@ def most_urgent(
     if standing:
         return max(standing, key=lambda warning: (warning.level, warning.state is WarningState.RAISED)).sentence
     if air is None or now_ms - air.blind_since_ms(now_ms) > silent_after_s * 1000:
-        return NO_BOARD
+        return QUIET_BOARD if connected else NO_BOARD
     checks = [room_check(air, sheet, clock_text=clock_text) for sheet in sheets or (None,)]
-    return next((check for check in checks if check.level > Level.CALM), checks[0])
+    worst = next((check for check in checks if check.level > Level.CALM), checks[0])
+    if worst.level is Level.CALM and wet_titles:
+        headline = f"All is well: {counted(len(wet_titles), 'coat')} drying"
+        return replace(worst, headline=headline, detail=f"{worst.detail} {listed(wet_titles)}.")
+    return worst
 
 
 def room_check(air: AirNow, sheet: DataSheet | None, *, clock_text: Callable[[int], str]) -> Sentence:
@@ -70,6 +89,7 @@ def room_check(air: AirNow, sheet: DataSheet | None, *, clock_text: Callable[[in
             _film(air.temperature_C, sheet),
             _humidity(air.humidity_pct, sheet),
             _dew_point(air.temperature_C, air.dew_point_C),
+            _unknown_movement(air),
         )
         if reason is not None
     ]
@@ -92,6 +112,16 @@ def _moving(air: AirNow, sheet: DataSheet | None, clock_text: Callable[[int], st
     if sheet is not None and sheet.kind is Kind.SOLVENTBORNE:
         advice = "Turn it away from the piece, and keep fresh air coming in."
     return _wait("Not yet: the air is moving", f"Moving{since_text}{speed_text}.", advice)
+
+
+def _unknown_movement(air: AirNow) -> Sentence | None:
+    if air.movement is not Movement.UNKNOWN:
+        return None
+    return _wait(
+        "Not known whether the air moves",
+        "The air is not measured, or its sensor takes its first ten readings.",
+        "Check the air sensor.",
+    )
 
 
 def _temperature(temperature_C: float, sheet: DataSheet | None) -> Sentence | None:

@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from enum import StrEnum
 
 from studiowatch.studio.concern import Concern, Kind
+from studiowatch.studio.past import over
 from studiowatch.studio.words import Level, Sentence
 
 RECENT = 50  # cleared warnings kept at hand; the store keeps all
@@ -62,6 +63,8 @@ class StudioWarning:
     ----------
     key : str
         Kind, beginning and number: the same run of the same room gives the same keys.
+    piece_keys, piece_titles : tuple of str
+        All pieces that it touched while it stood; the sentence names those that it touches now.
     began_ms, raised_ms : int
         UTC ms when the cause began, and when it was first said.
     cleared_ms, remind_ms : int or None
@@ -197,15 +200,22 @@ def _followed(warning: StudioWarning, concern: Concern | None, now_ms: int) -> t
             after,
             level=concern.level,
             sentence=concern.sentence,
-            piece_keys=concern.piece_keys,
-            piece_titles=concern.piece_titles,
+            piece_keys=_joined(warning.piece_keys, concern.piece_keys),
+            piece_titles=_joined(warning.piece_titles, concern.piece_titles),
             began_ms=min(warning.began_ms, concern.began_ms),
             may_sound=concern.may_sound,
         )
+    if state is WarningState.CLEARED:
+        after = replace(after, sentence=over(warning.kind, warning.level, warning.piece_titles))
     if _kept(after) == _kept(warning):
         return after, None
     is_new = state is WarningState.RAISED and happening is not Happening.STANDS
     return after, Change(warning=after, happening=happening, is_new=is_new)
+
+
+def _joined(before: tuple[str, ...], now: tuple[str, ...]) -> tuple[str, ...]:
+    """Return all that a warning ever touched: a piece that was covered since was bare in that air all the same."""
+    return tuple(dict.fromkeys((*before, *now)))
 
 
 def _happening(warning: StudioWarning, concern: Concern | None, now_ms: int) -> Happening:

@@ -1,17 +1,22 @@
 """The watch: from the room now and the coats at risk to concerns, each said once and in plain words.
 
 A concern found before is given back in, so that a value at its limit does not flicker and a beginning is kept.
-One cause gives one concern: a silent board hides all the rest, a suspect reading hides what rests on it, and damp
-air speaks for the nearness of the dew point that it causes.
+One cause gives one concern: a silent board or a suspect reading lets nothing new be raised from what rests on it, and
+damp air speaks for the nearness of the dew point that it causes.
+
+What is not measured is not over. While the board is silent, or the channels that an earlier concern rests on are
+missing or not to be believed, that concern stands: told as past, its `seen_ms` frozen, its level kept, until all its
+coats are past harm. When the channels are back, it is held as long as any other before it is called over.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
+from types import MappingProxyType
 
-from studiowatch.studio import rules
+from studiowatch.studio import moving, rules, unseen
 from studiowatch.studio.concern import AirNow, CoatAtRisk, Concern, Kind
-from studiowatch.studio.rules import Scene
+from studiowatch.studio.scene import Scene
 
 SILENT_AFTER_S = 10.0  # s without a reading while a coat is wet; assumption
 SILENT_AFTER_IDLE_S = 60.0  # s without a reading while none is; assumption
@@ -23,6 +28,15 @@ HOLD_MS = {  # ms that a concern is kept after it last held; assumption
     Kind.BOARD_SILENT: 0,
     Kind.READING_IMPLAUSIBLE: 30_000,
 }
+RULES: Mapping[Kind, Callable[[Scene], Concern | None]] = MappingProxyType(
+    {
+        Kind.AIR_MOVING: moving.air_moving,
+        Kind.TOO_COLD: rules.too_cold,
+        Kind.NEAR_DEW_POINT: rules.near_dew_point,
+        Kind.DAMP: rules.damp,
+        Kind.READING_IMPLAUSIBLE: rules.implausible,
+    }
+)
 SAME_CAUSE = frozenset({Kind.NEAR_DEW_POINT, Kind.DAMP})
 
 
@@ -60,25 +74,25 @@ def find_concerns(
         before={concern.kind: concern for concern in before},
     )
     patience_s = silent_after_s if scene.coats else max(SILENT_AFTER_IDLE_S, silent_after_s)
-    if now_ms - air.blind_since_ms(now_ms) > patience_s * 1000:
-        return (rules.board_silent(scene),)
-    asked = [rules.air_moving, rules.implausible]
-    if not air.implausible:
-        asked += [rules.too_cold, rules.near_dew_point, rules.damp]
-    found = [concern for concern in (rule(scene) for rule in asked) if concern is not None]
-    found += _held(scene, {concern.kind for concern in found})
+    is_silent = now_ms - air.blind_since_ms(now_ms) > patience_s * 1000
+    hidden = {kind for kind in RULES if is_silent or unseen.is_missing(kind, air)}
+    found = [rules.board_silent(scene)] if is_silent else []
+    found += [concern for kind, rule in RULES.items() if kind not in hidden and (concern := rule(scene)) is not None]
+    found += _held(scene, {concern.kind for concern in found}, hidden)
+    earlier = [concern for kind, concern in scene.before.items() if kind in hidden]
+    found += [concern for old in earlier if (concern := unseen.standing(scene, old)) is not None]
     order = list(Kind)
     return tuple(sorted(found, key=lambda concern: (-concern.level, order.index(concern.kind))))
 
 
-def _held(scene: Scene, found: set[Kind]) -> list[Concern]:
+def _held(scene: Scene, found: set[Kind], hidden: set[Kind]) -> list[Concern]:
     """Return earlier concerns that no longer hold but are too fresh to drop, about pieces still at risk."""
-    spoken_for = found | SAME_CAUSE if found & SAME_CAUSE else found
+    spoken_for = found | hidden | (SAME_CAUSE if found & SAME_CAUSE else set())
     keys = {coat.piece_key for coat in scene.coats}
     return [
         concern
         for kind, concern in scene.before.items()
         if kind not in spoken_for
-        and scene.now_ms - concern.seen_ms < HOLD_MS[kind]
+        and scene.now_ms - (concern.unseen_ms or concern.seen_ms) < HOLD_MS[kind]
         and (not concern.piece_keys or keys.intersection(concern.piece_keys))
     ]

@@ -213,6 +213,25 @@ def test_that_a_clock_set_back_is_survived() -> None:
     assert shown(fed([0.34] * 3, after))[-1] is Movement.MOVING
 
 
+def test_that_two_readings_of_one_millisecond_do_not_end_a_fan() -> None:
+    on = fed([0.34] * 60, fed(still())[-1])[-1]
+    again = observe(on, on.time_ms or 0, 0.34)
+    assert again.movement is Movement.FAN
+    assert again.began_ms == on.began_ms
+    assert again.interval_ms == on.interval_ms
+    assert set(shown(fed([0.34] * 60, again))) == {Movement.FAN}
+
+
+def test_that_a_fan_is_found_from_readings_that_come_two_at_a_time() -> None:
+    state = fed(still())[-1]
+    first_ms = (state.time_ms or 0) + 2000
+    for time_ms in range(first_ms, first_ms + 60_000, 2000):
+        for _ in range(2):
+            state = observe(state, time_ms, 0.34)
+    assert state.movement is Movement.FAN
+    assert state.began_ms == pytest.approx(first_ms, abs=1000)
+
+
 @pytest.mark.parametrize("value", [float("nan"), float("inf")])
 def test_that_what_is_no_number_is_refused(value: float) -> None:
     with pytest.raises(ValueError, match="finite number is needed"):

@@ -6,16 +6,18 @@ from hypothesis import strategies as st
 
 from studiowatch.room.limits import (
     AIR_SPEED,
-    LIMITS,
+    DEW_MARGIN,
+    FILM_MARGIN,
+    HUMIDITY,
     Limit,
     Standing,
-    air_speed_standing,
     dew_margin_standing,
     film_margin_standing,
     humidity_limit,
     humidity_standing,
 )
 
+LIMITS = (HUMIDITY, DEW_MARGIN, FILM_MARGIN, AIR_SPEED)
 FINE, CAUTION, ACT = Standing.FINE, Standing.CAUTION, Standing.ACT
 
 
@@ -45,7 +47,7 @@ def test_that_a_film_must_stay_above_its_minimum_film_forming_temperature(margin
 
 @pytest.mark.parametrize(("speed_m_s", "expected"), [(0.2, FINE), (0.21, CAUTION), (0.5, CAUTION), (0.51, ACT)])
 def test_that_air_at_the_piece_has_two_limits(speed_m_s: float, expected: Standing) -> None:
-    assert air_speed_standing(speed_m_s) is expected
+    assert AIR_SPEED.standing(speed_m_s) is expected
 
 
 def draught_rate_pct(air_C: float, speed_m_s: float, turbulence_pct: float) -> float:

@@ -5,7 +5,7 @@ from datetime import date
 import pytest
 
 from studiowatch.coats.data_sheet import DataSheet, Kind, Sheen
-from studiowatch.studio.labels import next_step, slack_days, slack_text, stack_labels, suggested_mL, volume_text
+from studiowatch.studio.labels import next_step, slack_days, stack_labels, suggested_mL, volume_text
 
 
 def sheet(name: str, kind: Kind = Kind.WATERBORNE, sheen: Sheen | None = None) -> DataSheet:
@@ -80,15 +80,8 @@ def test_that_the_next_step_is_said_in_few_words(
 
 
 @pytest.mark.parametrize(
-    ("ready", "days", "words"),
-    [
-        (date(2026, 12, 3), 6, "6 days to spare"),
-        (date(2026, 12, 8), 1, "1 day to spare"),
-        (date(2026, 12, 9), 0, "ready on the day it is due"),
-        (date(2026, 12, 10), -1, "1 day late"),
-        (date(2026, 12, 12), -3, "3 days late"),
-    ],
+    ("ready", "days"),
+    [(date(2026, 12, 3), 6), (date(2026, 12, 9), 0), (date(2026, 12, 12), -3)],
 )
-def test_that_slack_is_counted_in_days(ready: date, days: int, words: str) -> None:
+def test_that_slack_is_counted_in_days(ready: date, days: int) -> None:
     assert slack_days(date(2026, 12, 9), ready) == days
-    assert slack_text(days) == words

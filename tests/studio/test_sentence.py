@@ -75,6 +75,7 @@ def test_that_a_good_room_is_good_to_lay_a_coat() -> None:
             "Too near the dew point to lay a coat: 2.5 °C, wait for 3 °C or more",
         ),
         (replace(GOOD, movement=Movement.MOVING), "Not yet: the air is moving"),
+        (replace(GOOD, movement=Movement.UNKNOWN), "Not known whether the air moves"),
         (replace(GOOD, temperature_C=None), "The temperature is not measured"),
         (replace(GOOD, humidity_pct=None), "The humidity is not measured"),
         (replace(GOOD, implausible="The humidity leapt."), "A reading cannot be right"),
@@ -93,7 +94,6 @@ def test_that_it_says_why_not_yet_and_what_to_wait_for(air: AirNow, headline: st
         replace(GOOD, temperature_C=15.0),
         replace(GOOD, temperature_C=28.0),
         replace(GOOD, temperature_C=21.0, dew_point_C=18.0),
-        replace(GOOD, movement=Movement.UNKNOWN),
         replace(GOOD, dew_point_C=None),
     ],
 )
@@ -119,6 +119,14 @@ def test_that_all_reasons_are_given_the_first_as_headline() -> None:
     assert sentence.headline == "Not yet: the air is moving"
     assert "since 14:07" in sentence.detail
     assert "Too damp to lay a coat: 80 %" in sentence.detail
+
+
+def test_that_air_that_is_not_measured_is_said_after_what_is_known_to_be_wrong() -> None:
+    unknown = replace(GOOD, movement=Movement.UNKNOWN, air_speed_m_s=None)
+    assert "The air is not measured" in check(unknown).detail
+    damp = check(replace(unknown, humidity_pct=80.0))
+    assert damp.headline.startswith("Too damp")
+    assert "Not known whether the air moves" in damp.detail
 
 
 def test_that_solvent_is_never_laid_in_a_room_to_be_shut() -> None:
@@ -163,3 +171,16 @@ def test_that_any_sheet_to_come_that_the_room_does_not_suit_is_said() -> None:
     strict = replace(GLOSS, max_humidity_pct=50.0)
     assert urgent(sheets=(GLOSS, strict)).headline == "Too damp to lay a coat: 57 %, wait for 50 % or less"
     assert urgent(sheets=(GLOSS,)).headline == "Good to lay a coat"
+
+
+def test_that_while_coats_dry_in_a_good_room_it_says_that_they_are_well_and_not_to_lay_one() -> None:
+    said = most_urgent((), GOOD, now_ms=NOW_MS, clock_text=clock_text, wet_titles=("Salt Marsh", "Kiln Light"))
+    assert said.level is Level.CALM
+    assert said.headline == "All is well: two coats drying"
+    assert "Salt Marsh and Kiln Light" in said.detail
+
+
+def test_that_a_board_whose_port_is_open_is_not_asked_to_be_plugged_in() -> None:
+    said = most_urgent((), None, now_ms=NOW_MS, clock_text=clock_text, connected=True)
+    assert said.headline == "The board sends nothing"
+    assert "Plug" not in said.advice

@@ -286,3 +286,25 @@ TestLifeOfABook = LifeOfABook.TestCase
 @given(st.sampled_from(list(Happening)))
 def test_that_cleared_stays_cleared(happening: Happening) -> None:
     assert NEXT_STATE[WarningState.CLEARED, happening] is WarningState.CLEARED
+
+
+def test_that_a_piece_covered_since_stays_among_those_that_were_touched() -> None:
+    book = raised(concern(pieces=("p1", "p2")))
+    book, changes = settle(book, (concern(pieces=("p2",)),), NOW_MS + 1000)
+    assert book.open[0].piece_titles == ("Piece p1", "Piece p2")
+    assert changes == ()
+    book, changes = settle(book, (concern(pieces=("p1", "p2")),), NOW_MS + 2000)
+    assert changes == ()
+
+
+def test_that_a_warning_that_is_over_is_told_as_past() -> None:
+    book, (change,) = settle(raised(concern(pieces=("p1", "p2"))), (), NOW_MS + MINUTE_MS)
+    assert change.warning.sentence.headline == "Air was moving over two wet coats"
+    assert change.warning.sentence.detail == "Piece p1 and Piece p2."
+    assert book.recent[0] == change.warning
+
+
+@pytest.mark.parametrize("kind", list(Kind))
+def test_that_every_kind_has_its_words_for_when_it_is_over(kind: Kind) -> None:
+    _, (change,) = settle(raised(concern(kind)), (), NOW_MS + MINUTE_MS)
+    assert " was " in f" {change.warning.sentence.headline} " or "could not" in change.warning.sentence.headline

@@ -116,6 +116,14 @@ def test_that_a_swinging_fan_keeps_its_level_and_its_sound() -> None:
     assert lull.may_sound
 
 
+def test_that_a_fan_that_has_just_gone_off_is_not_told_to_be_turned_off() -> None:
+    (still_on,) = look(FAN, MARSH)
+    (calming,) = look(replace(FAN, air_speed_m_s=0.05), MARSH, before=(still_on,), after_s=5)
+    assert calming.sentence.headline == "The air is calming over a wet coat"
+    assert "Turn it off" not in calming.sentence.advice
+    assert calming.level is Level.ACT  # a swinging fan turns away and comes back: that is no new warning
+
+
 def test_that_setting_the_cover_calms_a_warning_at_once() -> None:
     (concern,) = look(FAN, replace(MARSH, covered=True), before=look(FAN, MARSH), after_s=1)
     assert concern.level is Level.CAUTION
@@ -140,9 +148,8 @@ def test_that_the_earliest_beginning_is_kept() -> None:
 
 
 def test_that_a_silent_board_over_a_wet_coat_must_be_acted_on_after_ten_seconds() -> None:
-    blind = replace(CALM, age_s=10.0, silent_since_ms=NOW_MS - 10_000)
-    assert look(blind, MARSH) == ()
-    (concern,) = look(blind, MARSH, after_s=0.1)
+    assert look(replace(CALM, age_s=10.0), MARSH) == ()
+    (concern,) = look(replace(CALM, age_s=10.1), MARSH, after_s=0.1)
     assert concern.kind is Kind.BOARD_SILENT
     assert concern.level is Level.ACT
     assert concern.may_sound
@@ -152,23 +159,22 @@ def test_that_a_silent_board_over_a_wet_coat_must_be_acted_on_after_ten_seconds(
 
 
 def test_that_a_silent_board_is_a_quiet_caution_after_a_minute_when_nothing_is_wet() -> None:
-    blind = replace(CALM, silent_since_ms=NOW_MS)
-    assert look(blind, after_s=60) == ()
-    (concern,) = look(blind, after_s=60.1)
+    assert look(replace(CALM, age_s=60.0)) == ()
+    (concern,) = look(replace(CALM, age_s=60.1))
     assert concern.level is Level.CAUTION
     assert not concern.may_sound
     assert concern.piece_keys == ()
 
 
-def test_that_old_age_alone_is_silence_too_and_its_patience_can_be_set() -> None:
+def test_that_the_patience_with_a_silent_board_can_be_set() -> None:
     old = replace(CALM, age_s=61.0)
     assert kinds(look(old, MARSH)) == [Kind.BOARD_SILENT]
     assert look(old, MARSH, silent_after_s=150.0) == ()
 
 
-def test_that_a_silent_board_hides_all_that_needs_readings() -> None:
+def test_that_a_silent_board_raises_nothing_else_from_readings_that_are_old() -> None:
     awful = replace(FAN, humidity_pct=95.0, age_s=20.0, implausible="The humidity leapt.")
-    assert kinds(look(awful, MARSH, before=look(FAN, MARSH))) == [Kind.BOARD_SILENT]
+    assert kinds(look(awful, MARSH)) == [Kind.BOARD_SILENT]
 
 
 def test_that_a_silent_board_clears_as_soon_as_a_reading_comes() -> None:
@@ -263,8 +269,45 @@ def test_that_without_a_coat_at_risk_neither_damp_nor_cold_is_a_concern() -> Non
     assert look(awful, replace(MARSH, wet=False, forming=False)) == ()
 
 
-def test_that_channels_that_are_not_measured_raise_nothing() -> None:
-    assert look(AirNow(), replace(MARSH, film_C=None)) == ()
+@pytest.mark.parametrize(
+    ("air", "headline", "detail"),
+    [
+        (
+            replace(CALM, temperature_C=None, dew_point_C=None),
+            "The temperature is not measured",
+            "Nobody can say whether it gets too cold for what is drying.",
+        ),
+        (
+            replace(CALM, humidity_pct=None, dew_point_C=None),
+            "The humidity is not measured",
+            "Nobody can say whether it gets too damp for what is drying.",
+        ),
+        (
+            AirNow(),
+            "Neither temperature nor humidity is measured",
+            "Nobody can say whether it gets too cold or too damp for what is drying.",
+        ),
+    ],
+)
+def test_that_a_channel_that_is_missing_over_a_wet_coat_is_a_concern_and_is_named(
+    air: AirNow, headline: str, detail: str
+) -> None:
+    (concern,) = look(air, MARSH)
+    assert concern.kind is Kind.READING_IMPLAUSIBLE
+    assert concern.level is Level.CAUTION
+    assert not concern.may_sound
+    assert concern.piece_titles == ("Salt Marsh",)
+    assert (concern.sentence.headline, concern.sentence.detail) == (headline, detail)
+
+
+def test_that_a_missing_channel_over_no_coat_at_risk_is_no_concern() -> None:
+    assert look(AirNow()) == ()
+    assert look(AirNow(), replace(MARSH, wet=False, forming=False)) == ()
+
+
+def test_that_a_reading_that_cannot_be_right_is_said_before_the_channel_it_leaves_missing() -> None:
+    (concern,) = look(replace(CALM, humidity_pct=None, implausible="The humidity leapt."), MARSH)
+    assert concern.sentence.detail == "The humidity leapt."
 
 
 @pytest.mark.parametrize(

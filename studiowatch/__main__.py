@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 import sys
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
@@ -43,9 +44,13 @@ class SimulatedStudio:
         return past_readings(self.room, start_ms, end_ms, step_s)
 
 
+BUSY_MS = 250  # ms, the watch waits no longer for another program's lock: it keeps what it has and tries again
+
+
 def open_store(path: Path, utc_ms: Callable[[], int]) -> OpenStore:
     """Open the store at `path` for writing."""
     database = open_database(path)
+    database.rows(f"PRAGMA busy_timeout = {BUSY_MS}")
     return OpenStore(log=ReadingsStore(database), records=RecordsStore(database, utc_ms), close=database.close)
 
 
@@ -73,6 +78,14 @@ def sound_trouble() -> str:
     return trouble()
 
 
+def display_trouble() -> str:
+    """Return why no window can be shown here, or ""."""
+    named = any(os.environ.get(name) for name in ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"))
+    if named or not sys.platform.startswith("linux"):
+        return ""
+    return "There is no screen for a window; `studiowatch record` watches without one, `demo --headless` shows how."
+
+
 def outfit() -> Outfit:
     """Return the program's own parts."""
     clock = SystemClock()
@@ -91,6 +104,7 @@ def outfit() -> Outfit:
         open_port=SerialPort,
         window=partial(open_window, clock),
         sound_trouble=sound_trouble,
+        display_trouble=display_trouble,
     )
 
 

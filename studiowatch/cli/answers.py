@@ -9,6 +9,7 @@ from typing import NoReturn
 DONE = 0
 FAULT = 1  # the answer is a fault that the user must act on
 WRONG = 2  # the call is wrong
+INTERRUPTED = 130  # Ctrl-C, as shells have it
 
 
 class WrongCall(Exception):  # noqa: N818 - reads as the answer it is

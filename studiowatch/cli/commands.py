@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 import argparse
+import io
 import os
 import sys
 from collections.abc import Sequence
 from contextlib import closing
 
 from studiowatch.cli import boards, check, demo, inputs, predict, replay, watch
-from studiowatch.cli.answers import DONE, FAULT, WRONG, WrongCall, complain, wrong
+from studiowatch.cli.answers import DONE, FAULT, INTERRUPTED, WRONG, WrongCall, complain, wrong
 from studiowatch.cli.calls import parser
 from studiowatch.coats.data_sheet import SheetFaults
 from studiowatch.service.outfit import Outfit
@@ -23,9 +24,14 @@ SIMULATED_SEED = 1
 
 def run(words: Sequence[str], outfit: Outfit) -> int:
     """Answer the call in `words` and return the exit code: 0 done, 1 a fault to act on, 2 the call is wrong."""
+    for stream in (sys.stdout, sys.stderr):
+        if isinstance(stream, io.TextIOWrapper):
+            stream.reconfigure(errors="replace")  # a terminal without µ or ° still gets its line
     call = parser().parse_args(words)
     try:
         return _answer(call, outfit)
+    except KeyboardInterrupt:
+        return INTERRUPTED
     except WrongCall as fault:
         complain(str(fault))
         return WRONG
@@ -35,6 +41,9 @@ def run(words: Sequence[str], outfit: Outfit) -> int:
     except BrokenPipeError:
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())  # whoever read has had enough; say no more
         return DONE
+    except OSError as fault:
+        complain(f"{fault.filename or 'The output'} cannot be used: {fault.strerror or fault}.")
+        return FAULT
 
 
 def _answer(call: argparse.Namespace, outfit: Outfit) -> int:
@@ -61,6 +70,10 @@ def _answer(call: argparse.Namespace, outfit: Outfit) -> int:
 
 
 def _window(outfit: Outfit, folder: StudioFolder) -> int:
+    trouble = outfit.display_trouble()
+    if trouble:
+        complain(trouble)
+        return FAULT
     with (
         watching(outfit, folder, outfit.board(None)) as keeper,
         closing(outfit.open_history(folder.database)) as history,

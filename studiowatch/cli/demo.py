@@ -6,6 +6,7 @@ import argparse
 from contextlib import closing
 
 from studiowatch.cli import inputs, watch
+from studiowatch.cli.answers import FAULT, complain
 from studiowatch.service.demo import Scenario, furnish, scenario
 from studiowatch.service.outfit import MadeUpRoom, Outfit
 from studiowatch.service.watched_studio import watching
@@ -21,6 +22,10 @@ def run(call: argparse.Namespace, outfit: Outfit) -> int:
     made_up = scenario()
     room = outfit.made_up_room(made_up.seed)
     seconds = inputs.seconds(call.seconds)
+    trouble = "" if call.headless else outfit.display_trouble()
+    if trouble:
+        complain(trouble)
+        return FAULT
     _build(folder, made_up, outfit, room)
     source = room.source(FAN_SPELL_S)
     if call.headless:

@@ -11,6 +11,7 @@ from studiowatch.board.room_log import RoomLog, RoomLogFaults, open_room_log
 from studiowatch.cli.answers import WrongCall, complain, wrong
 from studiowatch.coats.data_sheet import DataSheet, SheetFaults
 from studiowatch.physics.air import Air
+from studiowatch.service.coat_run import coat_fault
 from studiowatch.service.sheet_shelf import SheetShelf, SheetUnknown
 from studiowatch.store.studio_faults import StudioFileError
 from studiowatch.store.studio_file import read_studio
@@ -61,9 +62,16 @@ def studio(path: Path, shelf: SheetShelf) -> tuple[tuple[Piece, ...], SheetShelf
             sheets[name] = shelf.find(name, path.parent)
         except (SheetUnknown, SheetFaults) as fault:
             faults_found.append(f"{path}: {fault}")
+    shelf = SheetShelf(sheets=sheets)
+    faults_found += [
+        f"{path}: {piece.title}, coat {number}: {sentence}"
+        for piece in pieces
+        for number, coat in enumerate(piece.coats, start=1)
+        if coat.sheet in sheets and (sentence := coat_fault(coat, piece, shelf))
+    ]
     if faults_found:
         raise WrongCall("\n".join(faults_found))
-    return pieces, SheetShelf(sheets=sheets)
+    return pieces, shelf
 
 
 def seconds(value: float | None) -> float | None:

@@ -12,22 +12,24 @@ from studiowatch.service.happenings import Happening, WarningHappened
 from studiowatch.service.local_time import clock_text, local_date, seconds_text
 from studiowatch.service.replaying import replay
 from studiowatch.service.sheet_shelf import SheetShelf
+from studiowatch.studio.warnings import WarningState
+from studiowatch.studio.words import Level
 
 
 class JsonPrinter:
-    """Prints one JSON object a line; a warning again only when its state or level is another."""
+    """Prints one JSON object a line; a warning again only in another state or at a higher level."""
 
     def __init__(self) -> None:
-        self._told: dict[str, tuple[object, ...]] = {}
+        self._told: dict[str, tuple[WarningState, Level]] = {}
 
     def show(self, happening: Happening) -> None:
         """Print what happened."""
         if isinstance(happening, WarningHappened):
             warning = happening.warning
-            stands = (warning.state, warning.level)
-            if self._told.get(warning.key) == stands:
+            before = self._told.get(warning.key)
+            self._told[warning.key] = (warning.state, warning.level)
+            if before is not None and before[0] is warning.state and warning.level <= before[1]:
                 return
-            self._told[warning.key] = stands
         print(json.dumps(happening.document(), ensure_ascii=False), flush=True)
 
 

@@ -16,6 +16,7 @@ from studiowatch.service.snapshot import PieceView, RoomView, Snapshot
 from studiowatch.service.watched_studio import watching
 from studiowatch.store.folder import StudioFolder
 
+ENDING = ("SIGINT", "SIGTERM", "SIGHUP")  # a closed terminal ends the watch in good order, too
 ROOM_EVERY_MS = 10_000  # ms between two printed readings
 RACK_EVERY_MS = 600_000  # ms between two printed racks
 
@@ -95,8 +96,10 @@ def run(outfit: Outfit, folder: StudioFolder, source: BoardSource, seconds: floa
     def end(_number: int, _frame: FrameType | None) -> None:
         ended.set()
 
-    for number in (signal.SIGINT, signal.SIGTERM):
-        signal.signal(number, end)
+    for name in ENDING:
+        number = getattr(signal, name, None)
+        if number is not None:
+            signal.signal(number, end)
     printer = Printer()
     with watching(outfit, folder, source, tell=printer.tell, listener=printer.show):
         ended.wait(seconds)

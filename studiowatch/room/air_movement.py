@@ -162,7 +162,10 @@ def observe(state: AirMovement, time_ms: int, value: float, signal: AirSignal = 
 
 
 def _across_gap(state: AirMovement, time_ms: int) -> AirMovement:
-    """Forget the sums and runs when readings were missing too long, or when the clock was set back."""
+    """Forget the sums and runs when readings were missing too long, or when the clock was set back.
+
+    How long they were missing is kept: if it comes again, the log is a slow one and that is its step.
+    """
     if state.time_ms is None:
         return state
     passed_ms = time_ms - state.time_ms
@@ -171,7 +174,8 @@ def _across_gap(state: AirMovement, time_ms: int) -> AirMovement:
         return state
     stale = passed_ms > STALE_MS or not state.baseline.learnt
     baseline = begun_anew(state.baseline) if stale else replace(state.baseline, sampled_ms=time_ms)
-    return AirMovement(movement=Movement.STILL if baseline.learnt else Movement.UNKNOWN, baseline=baseline)
+    movement = Movement.STILL if baseline.learnt else Movement.UNKNOWN
+    return AirMovement(movement=movement, baseline=baseline, interval_ms=passed_ms if passed_ms > 0 else None)
 
 
 def _interval_ms(state: AirMovement, time_ms: int) -> int | None:

@@ -11,6 +11,7 @@ LEAP_HOLD_MS = 10_000  # ms that a channel stays suspect after a leap; assumptio
 STUCK_FINE_MS = 120_000  # ms identical, resolution 0.01
 STUCK_COARSE_MS = 6 * 3_600_000  # ms identical, resolution 0.1
 STUCK_READINGS = 30  # as many identical ones at least, so that a log of minute means is not called stuck; assumption
+LINE_MS = 1_000  # ms between two lines of a board at its usual pace
 GAP_MS = 600_000  # ms without readings after which a channel is judged afresh; assumption
 
 
@@ -113,9 +114,10 @@ def _checked(health: ChannelHealth, time_ms: int, value: float | None, plausible
 
 
 def _rate_per_s(health: ChannelHealth, time_ms: int, value: float) -> float:
-    if health.value is None or health.time_ms is None or time_ms == health.time_ms:
+    """Return how fast a channel changed; lines that a stall delivered together were at least `LINE_MS` apart."""
+    if health.value is None or health.time_ms is None:
         return 0.0
-    return abs(value - health.value) * 1000 / (time_ms - health.time_ms)
+    return abs(value - health.value) * 1000 / max(time_ms - health.time_ms, LINE_MS)
 
 
 def _sentence(health: ChannelHealth, plausible: Plausible) -> str:

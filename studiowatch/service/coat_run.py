@@ -5,15 +5,17 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field, replace
 
-from studiowatch.coats.anchoring import anchor
+from studiowatch.coats.anchoring import NotModelled, anchor
 from studiowatch.coats.data_sheet import DataSheet
 from studiowatch.coats.draws import Draws, sample
 from studiowatch.coats.film import Film, StageReached, advance, lay
 from studiowatch.coats.readiness import Ready, forecast, ready_by_s
 from studiowatch.coats.stages import Stage
 from studiowatch.physics.air import Air
+from studiowatch.physics.ranges import OutOfRange
 from studiowatch.room.readings import Reading
 from studiowatch.service.log_air import Moment, moments
+from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.snapshot import StageTime
 from studiowatch.studio.amounts import is_measured, wet_um_of
 from studiowatch.studio.pieces import Coat, Piece
@@ -21,7 +23,7 @@ from studiowatch.studio.pieces import Coat, Piece
 DRAWS = 64  # draws of a live coat: enough for p10 and p90, and cheap at one reading a second
 SEED = 20260301  # any fixed number: a coat shows the same range after a restart
 HORIZON_S = 96 * 3600.0  # s, how far ahead a ready time is sought
-AHEAD_EVERY_MS = 60_000  # ms of board time between two looks ahead
+NEVER_MS = 2**62  # ms
 CALM_M_S = 0.1  # m/s, the most that a look ahead counts on: a fan over a wet coat is not there to stay; assumption
 TRACE_EVERY_MS = 60_000  # ms between two points of a film's temperature
 
@@ -29,6 +31,20 @@ TRACE_EVERY_MS = 60_000  # ms between two points of a film's temperature
 def live_draws(*, measured: bool) -> Draws:
     """Return the draws of a live coat; a measured amount narrows the thickness."""
     return sample(DRAWS, SEED, measured=measured)
+
+
+def coat_fault(coat: Coat, piece: Piece, shelf: SheetShelf) -> str:
+    """Return why a laid coat could not be watched, one sentence, or ""; a coat that is not modelled is no fault."""
+    if coat.laid_ms is None:
+        return ""
+    try:
+        CoatRun.begin(coat, piece, shelf.get(coat.sheet), None)
+    except OutOfRange as fault:
+        sentence = str(fault)
+        return f"{sentence[:1].upper()}{sentence[1:]}. Check the amount and the size."
+    except NotModelled:
+        return ""
+    return ""
 
 
 @dataclass(slots=True)
@@ -123,6 +139,11 @@ class CoatRun:
         """Whether nothing more happens to this film."""
         return self.film.reached_s(Stage.CURED) is not None
 
+    @property
+    def is_settled(self) -> bool:
+        """Whether all that it will reach lies behind it and is known."""
+        return self.is_cured and Stage.CURED in self.ahead
+
     def recoat_ms(self) -> int | None:
         """Return when she is told that the next coat may go on, UTC ms, or None if that is not in sight."""
         ready = self.ahead.get(Stage.DRY_TO_RECOAT)
@@ -136,10 +157,16 @@ class CoatRun:
         if film_C is not None and not is_dry and self.at_ms - last_ms >= TRACE_EVERY_MS:
             self.film_trace = (*self.film_trace, (self.at_ms, film_C))
 
-    def look_ahead(self, *, now: bool = False) -> None:
-        """Bring `ahead` up to date if it is older than a minute, or at once."""
-        fresh = self._ahead_ms is not None and self.at_ms - self._ahead_ms < AHEAD_EVERY_MS
-        if self.air is None or (fresh and not now):
+    @property
+    def ahead_age_ms(self) -> int:
+        """How far `ahead` lies behind, ms; beyond all if there is none yet, and 0 if none can be made."""
+        if self.air is None:
+            return 0
+        return NEVER_MS if self._ahead_ms is None else self.at_ms - self._ahead_ms
+
+    def look_ahead(self) -> None:
+        """Bring `ahead` up to date."""
+        if self.air is None:
             return
         calm = replace(self.air, air_speed_m_s=min(self.air.air_speed_m_s, CALM_M_S))
         self.ahead = forecast(self.film, calm, horizon_s=HORIZON_S, covered=self.covered)

@@ -9,9 +9,11 @@ from concurrent.futures import Future
 from dataclasses import dataclass
 
 from studiowatch.board.events import BoardEvent, LineRefused, ReadingArrived
-from studiowatch.service.commands import Command
+from studiowatch.service.commands import Command, Refused
 
 LIMIT = 4096  # events, over an hour of readings at one a second
+AT_ONCE = 256  # items taken between two looks at the clock: a backlog must not keep the watch from looking
+CLOSING = "studiowatch is closing; start it again and repeat what you asked for."
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -36,6 +38,7 @@ class Inbox:
         self._limit = limit
         self._lock = threading.Lock()
         self._overflowed = 0
+        self._closed = False
 
     @property
     def overflowed(self) -> int:
@@ -45,15 +48,20 @@ class Inbox:
     def deliver(self, event: BoardEvent) -> None:
         """Take a board event without blocking the reader's thread; a port's coming and going is never refused."""
         with self._lock:
-            if isinstance(event, ReadingArrived | LineRefused) and self._queue.qsize() >= self._limit:
+            is_full = isinstance(event, ReadingArrived | LineRefused) and self._queue.qsize() >= self._limit
+            if is_full or self._closed:
                 self._overflowed += 1
                 return
             self._queue.put(event)
 
     def ask(self, command: Command) -> Future[str]:
-        """Take a command and return the future of its answer."""
+        """Take a command and return the future of its answer; once closed, the answer is a refusal."""
         answer: Future[str] = Future()
-        self._queue.put(Errand(command=command, answer=answer))
+        with self._lock:
+            if not self._closed:
+                self._queue.put(Errand(command=command, answer=answer))
+                return answer
+        answer.set_exception(Refused(CLOSING))
         return answer
 
     def wake(self) -> None:
@@ -61,15 +69,26 @@ class Inbox:
         self._queue.put(None)
 
     def take(self, timeout_s: float) -> Iterator[BoardEvent | Errand]:
-        """Yield what has come, waiting up to `timeout_s` for the first."""
-        try:
-            item = self._queue.get(timeout=timeout_s)
-        except queue.Empty:
-            return
-        while True:
-            if item is not None:
-                yield item
+        """Yield what has come, so many at the most, waiting up to `timeout_s` for the first."""
+        wait_s = timeout_s
+        for _ in range(AT_ONCE):
             try:
-                item = self._queue.get_nowait()
+                item = self._queue.get(timeout=wait_s)
             except queue.Empty:
                 return
+            wait_s = 0.0
+            if item is not None:
+                yield item
+
+    def close(self) -> None:
+        """Take nothing more; what waits may still be taken."""
+        with self._lock:
+            self._closed = True
+
+    def refuse_rest(self) -> None:
+        """Close, and refuse the commands that nobody will carry out any more."""
+        self.close()
+        while items := list(self.take(0.0)):
+            for item in items:
+                if isinstance(item, Errand) and item.answer.set_running_or_notify_cancel():
+                    item.answer.set_exception(Refused(CLOSING))

@@ -2,16 +2,21 @@
 
 from __future__ import annotations
 
+import sys
+import traceback
 from collections import deque
+from collections.abc import Sequence
 from dataclasses import dataclass, field
+from functools import partial
+from itertools import islice
 
 from studiowatch.room.readings import Reading
+from studiowatch.service.disk import Disk
 from studiowatch.service.ports import ReadingsLog
-from studiowatch.store.trouble import StoreTrouble
 
 BATCH_S = 4.0  # s, age at which a batch is committed; looked at each second, so a power cut takes at most five
-RETRY_S = 5.0  # s between attempts while the disk refuses
 HELD_MOST = 200_000  # readings held in memory while the disk refuses: over two days at one a second
+SLICE = 5_000  # readings in one transaction, so that many that waited do not hold up the watch
 
 
 @dataclass(slots=True)
@@ -20,44 +25,76 @@ class Journal:
 
     Attributes
     ----------
-    trouble : str
-        One sentence while the disk refuses, else "".
     dropped : int
         Readings given up because memory would have grown without end.
+    set_aside : deque of Reading
+        Readings that the log cannot hold, for a fault of ours; those behind them are written all the same.
     """
 
     log: ReadingsLog
-    trouble: str = ""
+    disk: Disk
     dropped: int = 0
+    set_aside: deque[Reading] = field(default_factory=deque)
     _open: deque[Reading] = field(default_factory=deque)
     _since_s: float = 0.0
-    _retry_s: float = 0.0
+    _slice: int = SLICE
+
+    @property
+    def waiting(self) -> int:
+        """How many readings wait for the disk."""
+        return len(self._open)
+
+    @property
+    def trouble(self) -> str:
+        """What became of readings that are not written and not merely waiting: one sentence each, or ""."""
+        sentences = []
+        if self.dropped:
+            sentences.append(f"Readings lost because the disk refused for too long: {self.dropped}.")
+        if self.set_aside:
+            sentences.append(
+                f"Readings that cannot be stored, through a fault of ours: {len(self.set_aside)}; "
+                "they go to a room log beside the records when studiowatch ends."
+            )
+        return " ".join(sentences)
 
     def add(self, reading: Reading, now_s: float) -> None:
-        """Take a reading; commit if the batch is old."""
+        """Take a reading into the batch."""
         if not self._open:
             self._since_s = now_s
-        if len(self._open) >= HELD_MOST:
-            self._open.popleft()
+        if len(self._open) + len(self.set_aside) >= HELD_MOST:
+            (self._open or self.set_aside).popleft()
             self.dropped += 1
         self._open.append(reading)
-        self.settle(now_s)
 
     def settle(self, now_s: float) -> None:
-        """Commit the batch if it is due."""
-        if self._open and now_s - self._since_s >= BATCH_S and now_s >= self._retry_s:
-            self.flush(now_s)
+        """Commit the batch if it is due; of a long one only a slice, the next with the next call."""
+        if self._open and now_s - self._since_s >= BATCH_S:
+            self._write_slice(now_s)
 
     def flush(self, now_s: float) -> None:
-        """Commit the batch now; on trouble keep it and say so."""
-        if not self._open:
-            return
+        """Commit all there is, unless the disk refuses."""
+        while self._open and self._write_slice(now_s):
+            pass
+
+    def left(self) -> Sequence[Reading]:
+        """Return the readings that are not on disk, in the order of time."""
+        return sorted((*self.set_aside, *self._open), key=lambda reading: reading.time_ms)
+
+    def _write_slice(self, now_s: float) -> bool:
+        """Write the oldest readings; return whether it is worth to go on. A reading at fault is narrowed down to."""
+        batch = tuple(islice(self._open, self._slice))
         try:
-            self.log.append(tuple(self._open))
-        except StoreTrouble as trouble:
-            self.trouble = str(trouble)
-            self._retry_s = now_s + RETRY_S
-            return
-        self._open.clear()
-        self.trouble = ""
-        self._retry_s = 0.0
+            if not self.disk.attempt(partial(self.log.append, batch), now_s):
+                return False
+        except Exception:  # noqa: BLE001 - whatever is wrong with one reading must not keep the others off the disk
+            if len(batch) > 1:
+                self._slice = (len(batch) + 1) // 2
+                return True
+            traceback.print_exc(file=sys.stderr)
+            self.set_aside.extend(batch)
+            self._slice = SLICE
+        for _ in batch:
+            self._open.popleft()
+        if not self._open:
+            self._slice = SLICE
+        return True

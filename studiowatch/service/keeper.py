@@ -7,16 +7,21 @@ import threading
 import traceback
 from collections.abc import Callable, Sequence
 from concurrent.futures import Future
+from dataclasses import replace
+from typing import ParamSpec
 
 from studiowatch.board.events import BoardEvent
 from studiowatch.service.commands import Command, Refused
 from studiowatch.service.inbox import Errand, Inbox
+from studiowatch.service.leavings import Leavings
 from studiowatch.service.ports import BoardSource, Clock
 from studiowatch.service.snapshot import SheetChoice, Snapshot
 from studiowatch.service.watchkeeping import Watchkeeping
 
 LOOK_S = 0.5  # s, longest time between two looks at the clock: silence and prompts are noticed this fast
 JOIN_S = 10.0  # s, a stop that takes longer is a fault
+
+P = ParamSpec("P")
 
 
 class Keeper:
@@ -44,6 +49,8 @@ class Keeper:
         self._listeners: list[Callable[[Snapshot], None]] = []
         self._stopping = threading.Event()
         self._opened: Future[None] = Future()
+        self._latest: Snapshot | None = None
+        self._left = Leavings()
         self._thread = threading.Thread(target=self._run, name="keeper", daemon=True)
 
     def start(self) -> None:
@@ -55,18 +62,37 @@ class Keeper:
             Whatever kept the store from opening, as raised there.
         """
         self._thread.start()
-        self._opened.result()
-        self._source.start(self._inbox.deliver)
+        try:
+            self._opened.result()
+            self._source.start(self._inbox.deliver)
+        except BaseException:
+            self._end()
+            raise
 
     def stop(self) -> None:
-        """Stop the board, drain what came, put everything on disk, and join.
+        """Stop the board, drain what came, put everything on disk, and join; see `left`.
 
         Raises
         ------
         RuntimeError
             If a thread lives on.
         """
-        self._source.stop()
+        try:
+            self._source.stop()
+        finally:
+            self._end()
+
+    @property
+    def is_running(self) -> bool:
+        """Whether the thread lives, and with it a hold on the store."""
+        return self._thread.is_alive()
+
+    @property
+    def left(self) -> Leavings:
+        """What could not be put on disk at the end."""
+        return self._left
+
+    def _end(self) -> None:
         self._stopping.set()
         self._inbox.wake()
         self._thread.join(JOIN_S)
@@ -89,48 +115,83 @@ class Keeper:
         try:
             watch = self._open_watch()
         except BaseException as fault:  # noqa: BLE001 - handed to the thread that asked
+            self._inbox.refuse_rest()
             self._opened.set_exception(fault)
             return
         self._opened.set_result(None)
         try:
             while not self._stopping.is_set():
                 self._turn(watch, LOOK_S)
-            self._turn(watch, 0.0)
+            self._inbox.close()
+            while self._turn(watch, 0.0):
+                pass
         finally:
-            watch.close(self._clock.monotonic_s())
+            self._inbox.refuse_rest()
+            self._guard(watch, watch.close, self._clock.monotonic_s())
+            self._left = watch.leavings()
 
-    def _turn(self, watch: Watchkeeping, wait_s: float) -> None:
-        """Take what came, look at the clock, publish. A fault in one item is reported; the watch goes on."""
+    def _turn(self, watch: Watchkeeping, wait_s: float) -> int:
+        """Take what came, look at the clock, say, write, publish; return how much came.
+
+        A fault in one step is reported, and the others are taken all the same.
+        """
+        count = 0
         for item in self._inbox.take(wait_s):
-            self._guard(lambda item=item: self._attend(watch, item))  # type: ignore[misc]
-        self._guard(lambda: watch.look(self._clock.utc_ms(), self._clock.monotonic_s(), self._inbox.overflowed))
-        self._guard(lambda: self._publish(watch))
+            count += 1
+            self._guard(watch, self._attend, watch, item)
+            self._guard(watch, watch.speak)
+        self._guard(watch, watch.look, self._clock.utc_ms(), self._clock.monotonic_s(), self._inbox.overflowed)
+        self._guard(watch, watch.speak)
+        self._guard(watch, watch.write, self._clock.utc_ms(), self._clock.monotonic_s())
+        if watch.changed and not self._guard(watch, self._publish, watch):
+            self._guard(watch, self._publish_fault, watch)
+        return count
 
     def _attend(self, watch: Watchkeeping, item: BoardEvent | Errand) -> None:
-        watch.mind_the_clock(self._clock.utc_ms(), self._clock.monotonic_s())
-        if not isinstance(item, Errand):
-            watch.take(item, self._clock.monotonic_s())
+        if isinstance(item, Errand):
+            if item.answer.set_running_or_notify_cancel():
+                self._answer(watch, item)
             return
+        now_s = self._clock.monotonic_s()
+        watch.mind_the_clock(self._clock.utc_ms(), now_s)
+        watch.take(item, now_s)
+
+    def _answer(self, watch: Watchkeeping, errand: Errand) -> None:
+        now_ms, now_s = self._clock.utc_ms(), self._clock.monotonic_s()
         try:
-            key = watch.carry_out(item.command, self._clock.utc_ms())
+            watch.mind_the_clock(now_ms, now_s)
+            key = watch.carry_out(errand.command, now_ms, now_s)
         except Refused as refusal:
-            item.answer.set_exception(refusal)
+            errand.answer.set_exception(refusal)
         except Exception as fault:
-            item.answer.set_exception(Refused(f"That could not be done, through a fault of ours: {fault}."))
+            errand.answer.set_exception(Refused(f"That could not be done, through a fault of ours: {fault}."))
             raise
         else:
-            item.answer.set_result(key)
+            errand.answer.set_result(key)
 
     def _publish(self, watch: Watchkeeping) -> None:
-        if not watch.changed:
-            return
-        snapshot = watch.snapshot(self._clock.utc_ms())
+        self._latest = watch.snapshot(self._clock.utc_ms())
+        self._hand_out(watch, self._latest)
+
+    def _publish_fault(self, watch: Watchkeeping) -> None:
+        """Show the fault on what was seen last, since no snapshot could be taken."""
+        if self._latest is not None:
+            self._hand_out(watch, replace(self._latest, own_fault=watch.own_fault))
+
+    def _hand_out(self, watch: Watchkeeping, snapshot: Snapshot) -> None:
         for listener in tuple(self._listeners):
-            listener(snapshot)
+            self._guard(watch, listener, snapshot)
 
     @staticmethod
-    def _guard(work: Callable[[], None]) -> None:
+    def _guard(watch: Watchkeeping, work: Callable[P, None], *arguments: P.args, **named: P.kwargs) -> bool:
+        """Do `work` and return whether it went well; a fault of ours is reported and must not end the watch."""
         try:
-            work()
-        except Exception:  # noqa: BLE001 - the thread's top: a fault of ours must not end the watch
-            traceback.print_exc(file=sys.stderr)
+            work(*arguments, **named)
+        except Exception as fault:  # noqa: BLE001 - the thread's top
+            sentence = f"A fault of ours: {type(fault).__name__}: {fault}. The watch goes on; please report it."
+            if sentence != watch.own_fault:
+                traceback.print_exc(file=sys.stderr)
+                watch.own_fault = sentence
+                watch.changed = True
+            return False
+        return True

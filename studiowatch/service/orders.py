@@ -63,19 +63,19 @@ class Bench:
     unmodelled: frozenset[str] = frozenset()
 
     def piece(self, key: str) -> Piece:
-        """Return a piece by its key, or refuse."""
+        """Return a piece on the rack by its key, or refuse."""
         for piece in self.pieces:
-            if piece.key == key:
+            if piece.key == key and not piece.archived:
                 return piece
-        raise Refused("That piece is no longer in the records; choose one from the rack.")
+        raise Refused("That piece is not on the rack any more; choose one from the rack.")
 
     def coat(self, key: str) -> tuple[Piece, Coat]:
-        """Return a coat and its piece by the coat's key, or refuse."""
+        """Return a coat on the rack and its piece by the coat's key, or refuse."""
         for piece in self.pieces:
             for coat in piece.coats:
-                if coat.key == key:
+                if coat.key == key and not piece.archived:
                     return piece, coat
-        raise Refused("That coat is no longer in the records; choose one from the rack.")
+        raise Refused("That coat is not on the rack any more; choose one from the rack.")
 
 
 PieceCommand = (

@@ -47,8 +47,8 @@ class Outfit:
         Opens one port to listen on it.
     window : callable
         Opens the window, given desk, history and a note for its title; returns the exit code.
-    sound_trouble : callable
-        Returns why nothing can be heard on this machine, or "".
+    sound_trouble, display_trouble : callable
+        Returns why nothing can be heard, or no window shown, on this machine, or "".
     """
 
     clock: Clock
@@ -63,3 +63,4 @@ class Outfit:
     open_port: Callable[[str], BytePort]
     window: Callable[[Desk, History, str], int]
     sound_trouble: Callable[[], str]
+    display_trouble: Callable[[], str]

@@ -97,6 +97,10 @@ class Records(Protocol):
         """Insert or replace one piece with all its coats and looks; the earlier form is kept as a correction."""
         ...
 
+    def save_pieces(self, pieces: Sequence[Piece]) -> None:
+        """Save pieces that change together: all of them or none."""
+        ...
+
     def warnings(self, limit: int) -> Sequence[WarningRecord]:
         """Return the latest warnings, newest first; open ones are always among them."""
         ...
@@ -115,6 +119,10 @@ class Records(Protocol):
 
     def save_prompt(self, prompt: PromptRecord) -> None:
         """Insert or replace one prompt."""
+        ...
+
+    def drop_prompt(self, key: str) -> None:
+        """Forget a prompt that applies no longer; one that was ticked stays."""
         ...
 
     def note(self, time_ms: int, kind: str, text: str) -> None:

@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Collection, Iterable
 from dataclasses import dataclass, field
+from functools import partial
 
 from studiowatch.service.commands import Refused
+from studiowatch.service.disk import Disk
 from studiowatch.service.happenings import PromptHappened
 from studiowatch.service.ports import Records
 from studiowatch.service.snapshot import PromptView
 from studiowatch.store.shapes import PromptRecord
-from studiowatch.store.trouble import StoreTrouble
 from studiowatch.studio.prompts import CoatToTend, Prompt, Step, prompts_for
 
 MOVED_MS = 300_000  # ms, a modelled time must move this far before the record on disk is written again; assumption
@@ -28,39 +29,47 @@ class Tended:
 
 @dataclass(slots=True)
 class PromptDesk:
-    """Holds the open prompts.
-
-    Attributes
-    ----------
-    trouble : str
-        One sentence while prompts cannot be put on disk, else "".
-    """
+    """Holds the open prompts; `disk` takes what changes of them."""
 
     records: Records
-    trouble: str = ""
+    disk: Disk
     _open: dict[str, tuple[Prompt, Tended]] = field(default_factory=dict)
     _due_ms: dict[str, int] = field(default_factory=dict)
     _stored: dict[str, PromptRecord] = field(default_factory=dict)
     _done: frozenset[str] = frozenset()
     _told: set[str] = field(default_factory=set)
 
-    def reopen(self, now_ms: int) -> None:
-        """Take up the prompts as they were left; those that fell due meanwhile are not told again."""
+    def reopen(self) -> None:
+        """Take up the prompts as they were left; what fell due meanwhile is told once the films are up to date."""
         self._done = self.records.done_prompts()
         self._stored = {record.key: record for record in self.records.prompts()}
         self._due_ms = {record.key: record.due_ms for record in self._stored.values()}
-        self._told = {key for key, due_ms in self._due_ms.items() if due_ms <= now_ms}
 
-    def settle(self, tended: Iterable[Tended], now_ms: int) -> list[PromptHappened]:
-        """Bring the prompts in line with the coats; return those that fell due."""
+    def settle(self, tended: Iterable[Tended], now_ms: int, *, corrected: Collection[str] = ()) -> None:
+        """Bring the prompts in line with the coats.
+
+        Parameters
+        ----------
+        tended : iterable of Tended
+            The topmost coats.
+        now_ms : int
+            UTC ms.
+        corrected : collection of str
+            Keys of coats whose run was begun anew: their due times hold no longer.
+        """
+        before = {key: due_ms for key, due_ms in self._due_ms.items() if key.rpartition(":")[0] not in corrected}
         self._open = {
             prompt.key: (prompt, coat)
             for coat in tended
-            for prompt in prompts_for(coat.coat, now_ms=now_ms, before=self._due_ms)
+            for prompt in prompts_for(coat.coat, now_ms=now_ms, before=before)
             if prompt.key not in self._done and prompt.step not in coat.past
         }
         self._due_ms = {key: prompt.due_ms for key, (prompt, _) in self._open.items()}
-        self._save([prompt for prompt, _ in self._open.values()])
+        self._told = {key for key in self._told if self._due_ms.get(key, now_ms) <= now_ms}
+        self._keep()
+
+    def due(self, now_ms: int) -> list[PromptHappened]:
+        """Return the prompts that fell due, each once."""
         fresh = [pair for key, pair in self._open.items() if pair[0].due_ms <= now_ms and key not in self._told]
         self._told |= {prompt.key for prompt, _ in fresh}
         return [
@@ -68,17 +77,21 @@ class PromptDesk:
         ]
 
     def tick(self, key: str, now_ms: int) -> None:
-        """Take a prompt off: it was done.
+        """Take a prompt off: it was done. What the disk was given before must be on it already.
 
         Raises
         ------
         Refused
             If there is no such prompt any more.
+        StoreTrouble
+            If the disk refuses; the prompt stays.
         """
         if key not in self._open:
             raise Refused("That prompt is gone: the coat has moved on.")
-        prompt, _ = self._open.pop(key)
+        prompt, _ = self._open[key]
         self.records.save_prompt(_record_of(prompt, done_ms=now_ms))
+        del self._open[key]
+        self._stored.pop(key, None)
         self._done |= {key}
 
     def views(self, now_ms: int) -> tuple[PromptView, ...]:
@@ -97,18 +110,16 @@ class PromptDesk:
             for prompt, coat in pairs
         )
 
-    def _save(self, prompts: Sequence[Prompt]) -> None:
-        try:
-            for prompt in prompts:
-                before = self._stored.get(prompt.key)
-                if before is None or abs(before.due_ms - prompt.due_ms) >= MOVED_MS:
-                    record = _record_of(prompt, done_ms=None)
-                    self.records.save_prompt(record)
-                    self._stored[prompt.key] = record
-        except StoreTrouble as trouble:
-            self.trouble = str(trouble)
-        else:
-            self.trouble = ""
+    def _keep(self) -> None:
+        """Hand to the disk what is new or has moved, and take from it what applies no longer."""
+        for key, (prompt, _) in self._open.items():
+            before = self._stored.get(key)
+            if before is None or abs(before.due_ms - prompt.due_ms) >= MOVED_MS:
+                self._stored[key] = _record_of(prompt, done_ms=None)
+                self.disk.later(partial(self.records.save_prompt, self._stored[key]))
+        for key in [key for key in self._stored if key not in self._open]:
+            del self._stored[key]
+            self.disk.later(partial(self.records.drop_prompt, key))
 
 
 def _record_of(prompt: Prompt, *, done_ms: int | None) -> PromptRecord:

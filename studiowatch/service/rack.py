@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import uuid
+from collections import deque
 from collections.abc import Iterator
 from dataclasses import dataclass, field, replace
 
@@ -11,23 +12,26 @@ from studiowatch.coats.data_sheet import Kind
 from studiowatch.coats.stages import Stage
 from studiowatch.physics.air import Air
 from studiowatch.physics.ranges import OutOfRange
-from studiowatch.service.coat_run import CoatRun
+from studiowatch.service.coat_run import CoatRun, coat_fault
 from studiowatch.service.commands import Refused
 from studiowatch.service.happenings import StageHappened
 from studiowatch.service.log_air import Moment
 from studiowatch.service.orders import Bench, PieceCommand, carry_out
 from studiowatch.service.ports import ReadingsLog, Records
 from studiowatch.service.sheet_shelf import SheetShelf
+from studiowatch.store.trouble import StoreTrouble
 from studiowatch.studio.labels import stack_labels
 from studiowatch.studio.pieces import Coat, Piece
 
 YEAR_MS = 365 * 86_400_000  # ms
+AHEAD_EVERY_MS = 60_000  # ms of board time between two looks ahead of one coat
+AHEAD_AT_ONCE = 2  # coats; about 20 ms each
 OLDEST_MS = 10 * YEAR_MS  # ms, a coat laid before that is a slip of the date; assumption
 
 
 @dataclass(slots=True)
 class Rack:
-    """Holds the pieces and their runs; every change is on disk before it is seen.
+    """Holds the pieces and their runs; a change is on disk before it is seen, and `follow` then dries by it.
 
     Attributes
     ----------
@@ -45,6 +49,7 @@ class Rack:
     pieces: dict[str, Piece] = field(default_factory=dict)
     runs: dict[str, CoatRun] = field(default_factory=dict)
     unwatched: dict[str, str] = field(default_factory=dict)
+    _unfollowed: deque[tuple[Piece | None, Piece]] = field(default_factory=deque)
 
     def open(self, now_ms: int) -> None:
         """Read the records and dry every laid coat through the log up to `now_ms`."""
@@ -75,12 +80,27 @@ class Rack:
         )
         changed = carry_out(command, bench)
         self._try_out(changed.piece, now_ms)
-        for piece in (changed.piece, *changed.moved):
-            self.records.save_piece(piece)
-            before = self.pieces.get(piece.key)
-            self.pieces[piece.key] = piece
-            self._follow(before, piece, now_ms)
+        after = (changed.piece, *changed.moved)
+        self.records.save_pieces(after)
+        self._unfollowed += [(self.pieces.get(piece.key), piece) for piece in after]
+        self.pieces |= {piece.key: piece for piece in after}
         return changed.key
+
+    def follow(self, now_ms: int) -> None:
+        """Bring the runs in line with the changes that are on disk.
+
+        Raises
+        ------
+        StoreTrouble
+            If the log cannot be read; the rest is followed with the next call.
+        """
+        while self._unfollowed:
+            before, piece = self._unfollowed.popleft()
+            try:
+                self._follow(before, piece, now_ms)
+            except StoreTrouble:
+                self._unfollowed.appendleft((before, piece))
+                raise
 
     def _try_out(self, piece: Piece, now_ms: int) -> None:
         """Refuse a piece whose coats could not be watched, before it is on disk."""
@@ -93,10 +113,9 @@ class Rack:
                 continue
             if now_ms - coat.laid_ms > OLDEST_MS:
                 raise Refused(f"The coat was laid more than {OLDEST_MS // YEAR_MS} years ago; check its date.")
-            try:
-                CoatRun.begin(coat, piece, self.shelf.get(coat.sheet), None)
-            except OutOfRange as fault:
-                raise Refused(f"{str(fault)[:1].upper()}{str(fault)[1:]}. Check the amount and the size.") from fault
+            fault = coat_fault(coat, piece, self.shelf)
+            if fault:
+                raise Refused(fault)
 
     def shift(self, step_ms: int) -> None:
         """Move all runs along with a wall clock that was set."""
@@ -113,7 +132,14 @@ class Rack:
                 run = self.runs.get(coat.key)
                 if run is not None:
                     happened += self._stages(piece, number, run, air, now_ms)
+        self._look_ahead()
         return happened
+
+    def _look_ahead(self) -> None:
+        """Bring the stalest looks ahead up to date, few at once: no warning may wait for them."""
+        stale = [run for run in self.runs.values() if run.ahead_age_ms >= AHEAD_EVERY_MS and not run.is_settled]
+        for run in sorted(stale, key=lambda run: run.ahead_age_ms, reverse=True)[:AHEAD_AT_ONCE]:
+            run.look_ahead()
 
     def _is_due(self, coat: Coat, now_ms: int) -> bool:
         """Return whether a coat is on by now and has not been begun."""
@@ -123,7 +149,6 @@ class Rack:
     def _stages(self, piece: Piece, number: int, run: CoatRun, air: Air, now_ms: int) -> Iterator[StageHappened]:
         began_ms = run.at_ms
         reached = run.advance(Moment.after(run.air, air, run.at_ms, now_ms))
-        run.look_ahead()
         label = self.labels(piece)[number - 1]
         happened: list[tuple[int, Stage]] = [
             (min(max(run.laid_ms + round(step.elapsed_s * 1000), began_ms), now_ms), step.stage)
@@ -181,7 +206,7 @@ class Rack:
             run = self.runs.get(coat.key)
             if run is not None:
                 run.catch_up(means, now_ms)
-                run.look_ahead(now=True)
+                run.look_ahead()
                 recoat_ms = run.recoat_ms()
                 run.recoat_told = recoat_ms is not None and recoat_ms <= now_ms
 

@@ -56,6 +56,10 @@ class MemoryRecords:
         """Keep a piece."""
         self.held[piece.key] = piece
 
+    def save_pieces(self, pieces: Sequence[Piece]) -> None:
+        """Keep pieces."""
+        self.held |= {piece.key: piece for piece in pieces}
+
     def warnings(self, limit: int) -> Sequence[WarningRecord]:
         """Return the latest warnings, newest first."""
         return tuple(reversed(self.kept_warnings.values()))[:limit]
@@ -75,6 +79,10 @@ class MemoryRecords:
     def save_prompt(self, prompt: PromptRecord) -> None:
         """Keep a prompt."""
         self.kept_prompts[prompt.key] = prompt
+
+    def drop_prompt(self, key: str) -> None:
+        """Forget a prompt that applies no longer."""
+        self.kept_prompts.pop(key, None)
 
     def note(self, time_ms: int, kind: str, text: str) -> None:
         """Keep a fact about the log."""
@@ -115,12 +123,18 @@ def replay(
     for count, reading in enumerate(readings, start=1):
         time_ms = reading.time_ms
         if before_ms is not None and time_ms - before_ms > silent_after_s * 1000:
-            silent_ms = before_ms + round(silent_after_s * 1000) + 1
-            watch.look(silent_ms, silent_ms / 1000)
+            _look(watch, before_ms + round(silent_after_s * 1000) + 1)
         watch.take(ReadingArrived(reading=reading, counts=LineCounts(good=count)), time_ms / 1000)
-        watch.look(time_ms, time_ms / 1000)
+        watch.speak()
+        _look(watch, time_ms)
         before_ms = time_ms
     return watch
+
+
+def _look(watch: Watchkeeping, now_ms: int) -> None:
+    watch.look(now_ms, now_ms / 1000)
+    watch.speak()
+    watch.write(now_ms, now_ms / 1000)
 
 
 def _usual_step_s(readings: Sequence[Reading]) -> float:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass, field, replace
 
 from studiowatch.physics.air import Air
@@ -13,6 +14,8 @@ from studiowatch.studio.concern import AirNow
 
 STILL_M_S = 0.05  # m/s, air in a room with nothing on, where no calibrated sensor says more; assumption
 MOVING_M_S = 0.3  # m/s, air under a fan, where an uncalibrated sensor only says that it moves; assumption
+STORM_M_S = 20.0  # m/s, as fast as the transfer at a plate is taken to go on; no room has it
+LEAST_PA, MOST_PA = 60_000.0, 108_000.0  # Pa, a barometer at the highest towns and the deepest lows; assumption
 STALE_MS = 10_000  # ms, a channel that failed for this long is "not measured"
 BRIDGED_MS = 600_000  # ms, a film goes on drying in the last air known for this long, no longer
 
@@ -101,6 +104,11 @@ class RoomNow:
             return Movement.UNKNOWN
         return self.movement.movement
 
+    def warm_up(self, readings: Iterable[Reading]) -> None:
+        """Learn from the log what still air is here, so that a fan that ran on over a restart is not taken for it."""
+        for reading in readings:
+            self._watch_movement(reading)
+
     def shift(self, step_ms: int) -> None:
         """Move what is remembered along with a wall clock that was set."""
         self.began_ms += step_ms
@@ -120,12 +128,12 @@ class RoomNow:
             return None
         air = Air(temperature_C=temperature_C, humidity_pct=humidity_pct, air_speed_m_s=self._air_speed_m_s())
         pressure_Pa = self._value_within(Channel.PRESSURE, BRIDGED_MS)
-        return air if pressure_Pa is None else replace(air, pressure_Pa=pressure_Pa)
+        return air if pressure_Pa is None else replace(air, pressure_Pa=min(max(pressure_Pa, LEAST_PA), MOST_PA))
 
     def _air_speed_m_s(self) -> float:
         speed_m_s = self.value(Channel.AIR_SPEED)
         if speed_m_s is not None:
-            return speed_m_s
+            return min(speed_m_s, STORM_M_S)
         return MOVING_M_S if self.moves in (Movement.MOVING, Movement.FAN) else STILL_M_S
 
     def mean_air(self) -> Air | None:

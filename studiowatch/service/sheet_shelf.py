@@ -78,14 +78,17 @@ class SheetShelf:
 
 
 def _read(path: Path) -> DataSheet:
+    if "\0" in str(path) or not path.is_file():
+        raise SheetUnknown(f"There is no data sheet file {str(path)!r}; give the path of a .toml file.")
     try:
-        return read_sheet(path.read_text("utf-8"), str(path))
+        return read_sheet(path.read_text("utf-8-sig"), str(path))
     except OSError as fault:
         raise SheetUnknown(f"The data sheet {path} cannot be read: {fault.strerror or fault}.") from fault
     except UnicodeDecodeError as fault:
-        raise SheetUnknown(
-            f"The data sheet {path} is not UTF-8 text (byte {fault.start}); save it as UTF-8."
-        ) from fault
+        sentence = f"The data sheet {path} is not UTF-8 text (byte {fault.start}); save it as UTF-8."
+        raise SheetUnknown(sentence) from fault
+    except RecursionError as fault:
+        raise SheetUnknown(f"The data sheet {path} is nested too deep to be one; write plain name = value.") from fault
 
 
 def choice_of(sheet: DataSheet) -> SheetChoice:

@@ -1,15 +1,17 @@
-"""The warnings on the keeper's desk: settled against the room at each look, and on disk before they are said."""
+"""The warnings on the keeper's desk: settled against the room at each look, said, and then put on disk."""
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
-from dataclasses import dataclass, field
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass, field, replace
+from functools import partial
 
+from studiowatch.service.commands import Refused
+from studiowatch.service.disk import Disk
 from studiowatch.service.happenings import WarningHappened
 from studiowatch.service.ports import Records
 from studiowatch.service.snapshot import WarningView
 from studiowatch.store.shapes import WarningRecord
-from studiowatch.store.trouble import StoreTrouble
 from studiowatch.studio.concern import AirNow, CoatAtRisk, Concern, Kind
 from studiowatch.studio.warnings import (
     RECENT,
@@ -25,6 +27,8 @@ from studiowatch.studio.warnings import (
 from studiowatch.studio.watch import find_concerns
 from studiowatch.studio.words import Level, Sentence
 
+PUT_OFF_MOST_MS = 86_400_000  # ms, a warning that is put off for longer is forgotten rather than put off; assumption
+
 
 @dataclass(slots=True)
 class WarningDesk:
@@ -32,25 +36,36 @@ class WarningDesk:
 
     Attributes
     ----------
+    disk : Disk
+        Takes every state of every warning, in order; while it refuses, the warnings stand and sound all the same.
     clock_text : callable
         Turns UTC ms into the time of day as she reads it.
     silent_after_s : float
         Seconds without a reading after which a wet coat counts as unwatched.
-    trouble : str
-        One sentence while warnings cannot be put on disk, else ""; they stand and sound all the same.
     """
 
     records: Records
+    disk: Disk
     clock_text: Callable[[int], str]
     silent_after_s: float
     book: WarningBook = field(default_factory=WarningBook)
     concerns: tuple[Concern, ...] = ()
-    trouble: str = ""
-    _unsaved: dict[str, WarningRecord] = field(default_factory=dict)
 
-    def reopen(self) -> None:
-        """Take up the warnings as they were left."""
-        self.book = reopened([_warning_of(record) for record in self.records.warnings(RECENT)])
+    def reopen(self, piece_keys: Mapping[str, str], now_ms: int) -> None:
+        """Take up the warnings as they were left, and their causes as if they held until now.
+
+        Parameters
+        ----------
+        piece_keys : mapping of str to str
+            The keys of the pieces on the rack, by title: the records know the titles alone.
+        now_ms : int
+            UTC ms.
+        """
+        book = reopened([_warning_of(record) for record in self.records.warnings(RECENT)])
+        self.book = replace(book, open=tuple(_with_keys(warning, piece_keys) for warning in book.open))
+        self.concerns = tuple(
+            _cause_of(warning, now_ms) for warning in self.book.open if warning.piece_keys or not warning.piece_titles
+        )
 
     def settle(self, air: AirNow, coats: Sequence[CoatAtRisk], now_ms: int) -> list[WarningHappened]:
         """Judge the room; keep what changed and return it."""
@@ -71,7 +86,18 @@ class WarningDesk:
         return self._kept(changes, now_ms)
 
     def remind(self, key: str, until_ms: int, now_ms: int) -> list[WarningHappened]:
-        """Put it off."""
+        """Put it off.
+
+        Raises
+        ------
+        Refused
+            If the time does not lie within the next 24 h; nothing was changed.
+        """
+        if not now_ms <= until_ms <= now_ms + PUT_OFF_MOST_MS:
+            ahead_h = (until_ms - now_ms) / 3_600_000
+            raise Refused(
+                f"The warning would come again in {ahead_h:.1f} h; allowed is 0 to 24 h. Choose another time."
+            )
         self.book, changes = remind_until(self.book, key, until_ms)
         return self._kept(changes, now_ms)
 
@@ -79,20 +105,28 @@ class WarningDesk:
         """Return the open warnings, most urgent first, then the latest past ones."""
         return tuple(_view(warning) for warning in (*self.book.open, *self.book.recent))
 
-    def _save(self) -> None:
-        try:
-            for key, record in tuple(self._unsaved.items()):
-                self.records.save_warning(record)
-                del self._unsaved[key]
-        except StoreTrouble as trouble:
-            self.trouble = str(trouble)
-        else:
-            self.trouble = ""
-
     def _kept(self, changes: Sequence[Change], now_ms: int) -> list[WarningHappened]:
-        self._unsaved |= {change.warning.key: _record_of(change.warning) for change in changes}
-        self._save()
+        for change in changes:
+            self.disk.later(partial(self.records.save_warning, _record_of(change.warning)))
         return [WarningHappened(time_ms=now_ms, warning=change.warning, is_new=change.is_new) for change in changes]
+
+
+def _with_keys(warning: StudioWarning, piece_keys: Mapping[str, str]) -> StudioWarning:
+    return replace(
+        warning, piece_keys=tuple(piece_keys[title] for title in warning.piece_titles if title in piece_keys)
+    )
+
+
+def _cause_of(warning: StudioWarning, now_ms: int) -> Concern:
+    return Concern(
+        kind=warning.kind,
+        level=warning.level,
+        piece_keys=warning.piece_keys,
+        piece_titles=warning.piece_titles,
+        began_ms=warning.began_ms,
+        seen_ms=now_ms,
+        sentence=warning.sentence,
+    )
 
 
 def _view(warning: StudioWarning) -> WarningView:

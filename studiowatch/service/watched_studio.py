@@ -7,6 +7,7 @@ from contextlib import contextmanager
 
 from studiowatch.service.happenings import Happening
 from studiowatch.service.keeper import Keeper
+from studiowatch.service.leavings import rescue
 from studiowatch.service.local_time import clock_text, local_date
 from studiowatch.service.outfit import Outfit
 from studiowatch.service.ports import BoardSource
@@ -14,6 +15,7 @@ from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.service.watchkeeping import Watchkeeping
 from studiowatch.store.folder import StudioFolder, Watching
+from studiowatch.store.trouble import StoreTrouble
 
 
 @contextmanager
@@ -36,32 +38,45 @@ def watching(
     ------
     FolderRefused, StoreTrouble, SheetFaults
         If the watch cannot begin; the studio is as it was.
+    StoreTrouble
+        At the end, if something could not be stored; it says where the readings are.
     """
     folder.make()
     shelf = SheetShelf.open(folder.sheets)
     lock = Watching(folder)
+    keeper = Keeper(
+        open_watch=lambda: _open_watch(outfit, folder, shelf, lock, tell),
+        source=source,
+        clock=outfit.clock,
+        sheets=shelf.choices(),
+    )
+    if listener is not None:
+        keeper.subscribe(listener)
     try:
-        keeper = Keeper(
-            open_watch=lambda: _open_watch(outfit, folder, shelf, tell),
-            source=source,
-            clock=outfit.clock,
-            sheets=shelf.choices(),
-        )
-        if listener is not None:
-            keeper.subscribe(listener)
         keeper.start()
         try:
             yield keeper
         finally:
             keeper.stop()
     finally:
-        lock.release()
+        if not keeper.is_running:
+            lock.release()
+            if sentence := rescue(keeper.left, folder.path):
+                raise StoreTrouble(sentence)
 
 
 def _open_watch(
-    outfit: Outfit, folder: StudioFolder, shelf: SheetShelf, tell: Callable[[Happening], None]
+    outfit: Outfit, folder: StudioFolder, shelf: SheetShelf, lock: Watching, tell: Callable[[Happening], None]
 ) -> Watchkeeping:
     store = outfit.open_store(folder.database)
+
+    def shut() -> None:
+        """Let go of the folder with the store: a keeper that does not end keeps both."""
+        try:
+            store.close()
+        finally:
+            lock.release()
+
     watch = Watchkeeping(
         log=store.log,
         records=store.records,
@@ -70,7 +85,7 @@ def _open_watch(
         local_date=local_date,
         began_ms=outfit.clock.utc_ms(),
         tell=tell,
-        shut=store.close,
+        shut=shut,
     )
     watch.open()
     return watch

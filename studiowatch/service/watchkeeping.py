@@ -1,16 +1,22 @@
-"""The watch itself: each reading is kept, dries every coat and is judged; commands are carried out. No thread here."""
+"""The watch itself: each reading dries every coat and is judged; commands are carried out. No thread here.
+
+First the room is judged, then what is wrong is said, and only then anything is written: no disk holds up a warning.
+"""
 
 from __future__ import annotations
 
+from collections import deque
 from collections.abc import Callable
 from dataclasses import dataclass, field, replace
 from datetime import date
 
 from studiowatch.board.events import BoardEvent, BoardNamed, LineRefused, PortLost, PortOpened, ReadingArrived
 from studiowatch.service.clock import JumpWatch
+from studiowatch.service.coat_run import CoatRun
 from studiowatch.service.commands import Command, HearWarning, Refused, RemindLater, TickPrompt
 from studiowatch.service.happenings import Happening
-from studiowatch.service.journal import Journal
+from studiowatch.service.leavings import Leavings
+from studiowatch.service.ledger import Ledger
 from studiowatch.service.ports import ReadingsLog, Records
 from studiowatch.service.prompt_desk import PromptDesk
 from studiowatch.service.rack import Rack
@@ -28,8 +34,6 @@ from studiowatch.studio.words import Sentence
 
 ADVANCE_MS = 5_000  # ms of readings that dry the films in one step
 JUDGE_EVERY_MS = 1_000  # ms without a reading after which the room is judged by the clock alone
-SEAL_EVERY_S = 600.0  # s between looks for an hour that may be packed
-SEAL_AGE_MS = 7_200_000  # ms, hours this far back are packed: late readings are not expected any more
 
 
 @dataclass(slots=True)
@@ -40,8 +44,10 @@ class Watchkeeping:
     ----------
     changed : bool
         Whether anything happened since the last snapshot.
+    own_fault : str
+        One sentence after a fault of ours, set by whoever caught it, else "".
     tell : callable
-        Called with each happening, once it is on disk.
+        Called by `speak` with each happening, before it is on disk.
     shut : callable
         Called last of all, to let go of the store.
     """
@@ -56,31 +62,39 @@ class Watchkeeping:
     shut: Callable[[], None] = lambda: None
     silent_after_s: float = SILENT_AFTER_S
     changed: bool = True
-    _journal: Journal = field(init=False)
+    own_fault: str = ""
+    _ledger: Ledger = field(init=False)
     _rack: Rack = field(init=False)
     _room: RoomNow = field(init=False)
     _warnings: WarningDesk = field(init=False)
     _prompts: PromptDesk = field(init=False)
     _jumps: JumpWatch = field(default_factory=JumpWatch)
     _board: BoardView = field(default_factory=BoardView)
+    _unsaid: deque[Happening] = field(default_factory=deque)
+    _runs: dict[str, CoatRun] = field(default_factory=dict)
+    _unfollowed: bool = False
+    _unread: str = ""
     _dried_ms: int | None = None
-    _sealed_s: float | None = None
     _judged_ms: int | None = None
 
     def __post_init__(self) -> None:
-        self._journal = Journal(log=self.log)
+        self._ledger = Ledger(log=self.log, records=self.records)
         self._rack = Rack(shelf=self.shelf, records=self.records, log=self.log)
         self._room = RoomNow(began_ms=self.began_ms)
         self._warnings = WarningDesk(
-            records=self.records, clock_text=self.clock_text, silent_after_s=self.silent_after_s
+            records=self.records,
+            disk=self._ledger.disk,
+            clock_text=self.clock_text,
+            silent_after_s=self.silent_after_s,
         )
-        self._prompts = PromptDesk(records=self.records)
+        self._prompts = PromptDesk(records=self.records, disk=self._ledger.disk)
 
     def open(self) -> None:
         """Take up the records, and dry every laid coat through the log."""
         self._rack.open(self.began_ms)
-        self._warnings.reopen()
-        self._prompts.reopen(self.began_ms)
+        self._warnings.reopen({piece.title: piece.key for piece in self._rack.on_rack()}, self.began_ms)
+        self._prompts.reopen()
+        self._prompts.settle(coats_to_tend(self._rack), self.began_ms)
 
     def take(self, event: BoardEvent, now_s: float) -> None:
         """Take one event of the board."""
@@ -92,44 +106,64 @@ class Watchkeeping:
                 self._board = replace(self._board, connected=True, port=event.port, trouble="")
             case PortLost():
                 self._board = replace(self._board, connected=False, port=event.port, trouble=event.reason)
-                self._note(event.time_ms, "port-lost", event.reason)
+                self._ledger.note(event.time_ms, "port-lost", event.reason)
             case BoardNamed():
                 self._board = replace(self._board, sensor=event.sensor)
-                self._note(event.time_ms, "board", f"{event.board_id} {event.sensor} {event.sensor_serial}")
+                self._ledger.note(event.time_ms, "board", f"{event.board_id} {event.sensor} {event.sensor_serial}")
             case LineRefused():
                 self._board = replace(self._board, counts=event.counts)
 
     def _read(self, event: ReadingArrived, now_s: float) -> None:
         reading = event.reading
-        self._journal.add(reading, now_s)
+        self._ledger.add(reading, now_s)
         self._room.take(reading)
         if event.counts.resets > self._board.counts.resets:
-            self._note(reading.time_ms, "board-reset", "The board started again.")
+            self._ledger.note(reading.time_ms, "board-reset", "The board started again.")
         self._board = replace(
             self._board, counts=event.counts, last_ms=reading.time_ms, checked=reading.checked, silent=False
         )
-        if self._dried_ms is None or not 0 <= reading.time_ms - self._dried_ms < ADVANCE_MS:
-            self._dry(reading.time_ms)
-        self._judge(reading.time_ms)
+        try:
+            if self._dried_ms is None or not 0 <= reading.time_ms - self._dried_ms < ADVANCE_MS:
+                self._dry(reading.time_ms)
+        finally:
+            self._judge(reading.time_ms)
 
     def _dry(self, now_ms: int) -> None:
         air = self._room.mean_air()
         self._dried_ms = now_ms
-        if air is None:
-            return
-        for happening in self._rack.advance(air, now_ms):
-            self.tell(happening)
-        for prompt in self._prompts.settle(coats_to_tend(self._rack), now_ms):
-            self.tell(prompt)
+        if air is not None:
+            self._unsaid += self._rack.advance(air, now_ms)
+        self._tend(now_ms)
+
+    def _tend(self, now_ms: int) -> None:
+        runs = self._rack.runs
+        corrected = {key for key, run in self._runs.items() if key in runs and runs[key] is not run}
+        self._runs = dict(runs)
+        self._prompts.settle(coats_to_tend(self._rack), now_ms, corrected=corrected)
+        if not self._is_waiting(now_ms):
+            self._unsaid += self._prompts.due(now_ms)
 
     def _judge(self, now_ms: int) -> None:
         self._judged_ms = now_ms
-        for happening in self._warnings.settle(self._room.air_now(now_ms), coats_at_risk(self._rack), now_ms):
-            self.changed = True
-            self.tell(happening)
+        if self._is_waiting(now_ms):
+            return
+        happened = self._warnings.settle(self._room.air_now(now_ms), coats_at_risk(self._rack), now_ms)
+        self._unsaid += happened
+        self.changed |= bool(happened)
 
-    def carry_out(self, command: Command, now_ms: int) -> str:
-        """Carry out a command; on return it is on disk.
+    def _is_waiting(self, now_ms: int) -> bool:
+        """Return whether the first reading may still come: until then an empty room says nothing."""
+        return self._room.last_ms is None and 0 <= now_ms - self._room.began_ms <= self.silent_after_s * 1000
+
+    def speak(self) -> None:
+        """Tell what happened since the last call; what cannot be told is not tried again."""
+        while self._unsaid:
+            self.tell(self._unsaid.popleft())
+
+    def carry_out(self, command: Command, now_ms: int, now_s: float) -> str:
+        """Carry out a command; on return it is on disk. Films and warnings follow with the next look.
+
+        That a warning was heard or put off holds at once, and is on disk as soon as that takes it.
 
         Raises
         ------
@@ -138,45 +172,56 @@ class Watchkeeping:
         """
         self.changed = True
         try:
-            return self._carried_out(command, now_ms)
+            return self._carried_out(command, now_ms, now_s)
         except StoreTrouble as trouble:
             raise Refused(str(trouble)) from trouble
 
-    def _carried_out(self, command: Command, now_ms: int) -> str:
+    def _carried_out(self, command: Command, now_ms: int, now_s: float) -> str:
         match command:
             case HearWarning():
-                happened = self._warnings.hear(command.warning_key, now_ms)
+                self._unsaid += self._warnings.hear(command.warning_key, now_ms)
                 key = command.warning_key
             case RemindLater():
-                happened = self._warnings.remind(command.warning_key, command.until_ms, now_ms)
+                self._unsaid += self._warnings.remind(command.warning_key, command.until_ms, now_ms)
                 key = command.warning_key
             case TickPrompt():
+                if not self._ledger.disk.catch_up(now_s):
+                    raise Refused(self._ledger.disk.trouble)
                 self._prompts.tick(command.prompt_key, now_ms)
-                return command.prompt_key
+                key = command.prompt_key
             case _:
                 key = self._rack.carry_out(command, now_ms)
-                self._dry(now_ms)
-                self._judge(now_ms)
-                return key
-        for happening in happened:
-            self.tell(happening)
+                self._unfollowed = True
         return key
 
     def look(self, now_ms: int, now_s: float, overflowed: int = 0) -> None:
-        """Look at the clock: commit what is old, notice silence, jumps and overflow, pack old hours."""
-        self._journal.settle(now_s)
+        """Look at the clock: notice silence, prompts, jumps and overflow. Nothing is written here."""
         self.mind_the_clock(now_ms, now_s)
+        if self._unfollowed:
+            self._follow(now_ms)
+        elif self._judged_ms is None or abs(now_ms - self._judged_ms) >= JUDGE_EVERY_MS:
+            self.changed = True
+            self._judge(now_ms)
+            self._tend(now_ms)
         if overflowed != self._board.overflowed:
             lost = overflowed - self._board.overflowed
-            self._note(now_ms, "overflow", f"{lost} readings came faster than they could be kept.")
+            self._ledger.note(now_ms, "overflow", f"{lost} readings came faster than they could be kept.")
             self._board = replace(self._board, overflowed=overflowed)
             self.changed = True
-        if self._judged_ms is None or abs(now_ms - self._judged_ms) >= JUDGE_EVERY_MS:
-            self._judge(now_ms)
-            self.changed = True
-        if self._sealed_s is None or now_s - self._sealed_s >= SEAL_EVERY_S:
-            self._sealed_s = now_s
-            self._seal(now_ms)
+
+    def _follow(self, now_ms: int) -> None:
+        """Bring films, warnings and prompts in line with what she changed."""
+        self._unfollowed, self._unread = False, ""
+        try:
+            self._rack.follow(now_ms)
+        except StoreTrouble as trouble:
+            self._unfollowed, self._unread = True, str(trouble)
+        self._dry(now_ms)
+        self._judge(now_ms)
+
+    def write(self, now_ms: int, now_s: float) -> None:
+        """Put on disk what waits, and pack old hours."""
+        self._ledger.write(now_ms, now_s)
 
     def mind_the_clock(self, now_ms: int, now_s: float) -> None:
         """Notice a wall clock that was set, and take everything along: its step is no drying time."""
@@ -188,13 +233,7 @@ class Watchkeeping:
         self._room.shift(step_ms)
         self._dried_ms = None if self._dried_ms is None else self._dried_ms + step_ms
         self._judged_ms = None
-        self._note(now_ms, "clock-set", f"The clock was set by {jump_s:+.0f} s.")
-
-    def _seal(self, now_ms: int) -> None:
-        try:
-            self.log.seal(now_ms - SEAL_AGE_MS)
-        except StoreTrouble as trouble:
-            self._journal.trouble = str(trouble)
+        self._ledger.note(now_ms, "clock-set", f"The clock was set by {jump_s:+.0f} s.")
 
     def snapshot(self, now_ms: int) -> Snapshot:
         """Return the studio at this moment."""
@@ -212,13 +251,20 @@ class Watchkeeping:
             room_checks=tuple(
                 (name, room_check(air, sheet, clock_text=self.clock_text)) for name, sheet in self.shelf.sheets.items()
             ),
-            store_trouble=self._journal.trouble or self._warnings.trouble or self._prompts.trouble,
+            store_trouble=self._ledger.trouble or self._unread,
+            own_fault=self.own_fault,
         )
 
     def close(self, now_s: float) -> None:
-        """Put the open batch on disk and let go of the store."""
-        self._journal.flush(now_s)
-        self.shut()
+        """Put all that waits on disk and let go of the store; see `leavings`."""
+        try:
+            self._ledger.close(now_s)
+        finally:
+            self.shut()
+
+    def leavings(self) -> Leavings:
+        """Return what is not on disk."""
+        return self._ledger.leavings()
 
     def _sentence(self, air: AirNow, now_ms: int) -> Sentence:
         ahead = {coat.sheet for piece in self._rack.on_rack() if (coat := following_coat(piece)) is not None}
@@ -230,10 +276,3 @@ class Watchkeeping:
             sheets=[self.shelf.stand_in(name) for name in sorted(ahead)],
             silent_after_s=self.silent_after_s,
         )
-
-    def _note(self, time_ms: int, kind: str, text: str) -> None:
-        """Keep a fact about the log; while the disk refuses, the fact is in the trouble that she sees."""
-        try:
-            self.records.note(time_ms, kind, text)
-        except StoreTrouble as trouble:
-            self._journal.trouble = str(trouble)

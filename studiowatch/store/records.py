@@ -70,17 +70,25 @@ class RecordsStore:
 
     def save_piece(self, piece: Piece) -> None:
         """Insert or replace one piece with all its coats and looks; the earlier form is kept as a correction."""
+        self.save_pieces((piece,))
+
+    def save_pieces(self, pieces: Iterable[Piece]) -> None:
+        """Insert or replace pieces that change together, as `save_piece` does: all of them or none."""
         with self._database.transaction() as connection:
-            row = connection.execute(_ONE_PIECE, (piece.key,)).fetchone()
-            earlier = None if row is None else _piece(connection, row)
-            if earlier == piece:
-                return
-            if earlier is not None:
-                connection.execute(
-                    "INSERT INTO correction (time_ms, piece_key, earlier) VALUES (?, ?, ?)",
-                    (self._utc_ms(), piece.key, json.dumps(asdict(earlier), default=date.isoformat)),
-                )
-            _put_piece(connection, piece)
+            for piece in pieces:
+                self._save_piece(connection, piece)
+
+    def _save_piece(self, connection: sqlite3.Connection, piece: Piece) -> None:
+        row = connection.execute(_ONE_PIECE, (piece.key,)).fetchone()
+        earlier = None if row is None else _piece(connection, row)
+        if earlier == piece:
+            return
+        if earlier is not None:
+            connection.execute(
+                "INSERT INTO correction (time_ms, piece_key, earlier) VALUES (?, ?, ?)",
+                (self._utc_ms(), piece.key, json.dumps(asdict(earlier), default=date.isoformat)),
+            )
+        _put_piece(connection, piece)
 
     def warnings(self, limit: int) -> Sequence[WarningRecord]:
         """Return the latest warnings, newest first; open ones are always among them."""
@@ -112,6 +120,11 @@ class RecordsStore:
         """Insert or replace one prompt of a coat that was saved before."""
         with self._database.transaction() as connection:
             connection.execute(_PUT_PROMPT, astuple(prompt))
+
+    def drop_prompt(self, key: str) -> None:
+        """Forget a prompt that applies no longer; one that was ticked stays."""
+        with self._database.transaction() as connection:
+            connection.execute("DELETE FROM prompt WHERE key = ? AND done_ms IS NULL", (key,))
 
     def note(self, time_ms: int, kind: str, text: str) -> None:
         """Keep a fact about the log itself: a clock step, a resume, a reset, an overflow."""

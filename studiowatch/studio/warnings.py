@@ -202,7 +202,6 @@ def _followed(warning: StudioWarning, concern: Concern | None, now_ms: int) -> t
             sentence=concern.sentence,
             piece_keys=_joined(warning.piece_keys, concern.piece_keys),
             piece_titles=_joined(warning.piece_titles, concern.piece_titles),
-            began_ms=min(warning.began_ms, concern.began_ms),
             may_sound=concern.may_sound,
         )
     if state is WarningState.CLEARED:

@@ -48,7 +48,7 @@ def test_that_a_fan_in_the_log_is_an_event_with_its_beginning(
 def test_that_people_get_sentences(call: Callable[..., Answer], room_file: Path, studio_file: Path) -> None:
     answer = call("replay", room_file, "--studio", studio_file)
     assert "Air is moving over a wet coat." in answer.out
-    assert "over: Air is moving" in answer.out
+    assert "over: Air was moving over a wet coat" in answer.out
 
 
 @pytest.mark.parametrize(
@@ -107,3 +107,29 @@ def test_that_another_loggers_columns_are_mapped(
     answer = call("replay", room_file, "--studio", studio_file, "--json", "--columns", "temperature_C=Temp,time=When")
     assert answer.code == 0
     assert any(line.get("kind") == "air-moving" for line in answer.lines)
+
+
+@pytest.mark.parametrize(
+    "change",
+    [
+        ("volume_mL = 14", "grams = 100000"),
+        ("width_cm = 40", "width_cm = 2000"),
+        ("volume_mL = 14", "volume_mL = 0.05"),
+    ],
+)
+def test_that_a_coat_that_could_not_be_watched_is_refused_and_not_passed_over(
+    call: Callable[..., Answer], room_file: Path, studio_file: Path, change: tuple[str, str]
+) -> None:
+    studio_file.write_text(STUDIO.replace(*change, 1), "utf-8")
+    answer = call("replay", room_file, "--studio", studio_file, "--json")
+    assert answer.code == 2
+    assert "Kiln Light, coat 1" in answer.err or "Kiln Light" in answer.err
+
+
+def test_that_rare_readings_warn_too(call: Callable[..., Answer], tmp_path: Path, studio_file: Path) -> None:
+    rows = [(stamp(300 * step), 20.5, 50, 0.9 if 24 <= step < 30 else 0.04) for step in range(40)]
+    log = tmp_path / "rare.csv"
+    log.write_text(room_text(rows), "utf-8")
+    studio_file.write_text(STUDIO.replace("09:01:00", "10:55:00"), "utf-8")
+    answer = call("replay", log, "--studio", studio_file, "--json")
+    assert [line["state"] for line in answer.lines if line.get("kind") == "air-moving"][:1] == ["raised"]

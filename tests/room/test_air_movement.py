@@ -276,3 +276,16 @@ def test_that_98_of_100_swinging_fans_are_declared() -> None:
         states = EXPERIMENT["movements"](speeds)
         declared += EXPERIMENT["seconds_until"](states, 200, {Movement.FAN}) is not None
     assert declared >= 98
+
+
+@pytest.mark.parametrize("step_s", [180, 300, 600])
+def test_that_a_log_of_rare_readings_sees_moving_air_too(step_s: int) -> None:
+    state = AirMovement()
+    seen = []
+    for number in range(60):
+        value = 0.9 if 40 <= number < 50 else 0.04 + number % 3 / 1000
+        state = observe(state, START_MS + number * step_s * 1000, value)
+        seen.append(state.is_on)
+    assert not any(seen[:40])
+    assert any(seen[40:43])
+    assert not seen[-1]

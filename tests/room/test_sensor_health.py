@@ -94,3 +94,10 @@ def test_that_a_channel_is_judged_afresh_after_a_gap_and_after_a_clock_set_back(
     for jump_ms in (1_200_000, -3_600_000):
         later = check(first, Reading(time_ms=START_MS + jump_ms, temperature_C=35.0, humidity_pct=20.0))
         assert later.suspect == ()
+
+
+def test_that_lines_that_a_stall_delivered_together_are_no_leap() -> None:
+    health = SensorHealth()
+    for number in range(5):
+        health = check(health, Reading(time_ms=START_MS + 20 * number, temperature_C=20.0 + 0.2 * number))
+        assert health.sentence == ""

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import pytest
+
 from studiowatch.board.events import LineCounts, PortLost, ReadingArrived
 from studiowatch.room.readings import Reading
-from studiowatch.service.commands import HearWarning
-from studiowatch.service.inbox import Errand, Inbox
+from studiowatch.service.commands import HearWarning, Refused
+from studiowatch.service.inbox import AT_ONCE, Errand, Inbox
 
 
 def arrived(time_ms: int) -> ReadingArrived:
@@ -39,3 +41,24 @@ def test_that_taking_from_an_empty_inbox_ends_and_a_wake_ends_the_wait() -> None
     assert list(inbox.take(0.0)) == []
     inbox.wake()
     assert list(inbox.take(60.0)) == []
+
+
+def test_that_a_backlog_is_taken_in_parts() -> None:
+    inbox = Inbox()
+    for number in range(2 * AT_ONCE + 5):
+        inbox.deliver(arrived(number))
+    assert [len(list(inbox.take(0.0))) for _ in range(4)] == [AT_ONCE, AT_ONCE, 5, 0]
+
+
+def test_that_nothing_is_taken_in_after_the_end_and_whoever_asks_is_answered() -> None:
+    inbox = Inbox()
+    waiting = inbox.ask(HearWarning(warning_key="w"))
+    cancelled = inbox.ask(HearWarning(warning_key="w"))
+    cancelled.cancel()
+    inbox.deliver(arrived(1))
+    inbox.refuse_rest()
+    for answer in (waiting, inbox.ask(HearWarning(warning_key="w"))):
+        with pytest.raises(Refused, match="closing"):
+            answer.result(0)
+    inbox.deliver(arrived(2))
+    assert list(inbox.take(0.0)) == []

@@ -20,7 +20,7 @@ from studiowatch.service.commands import (
     Refused,
     RegisterPiece,
 )
-from studiowatch.service.orders import Bench, carry_out
+from studiowatch.service.orders import Bench, PieceCommand, carry_out
 from studiowatch.studio.pieces import Coat, Finding, Outcome, Piece
 
 NOW_MS = 1_800_000_000_000
@@ -110,7 +110,7 @@ def test_that_an_unplanned_coat_goes_on_top_of_those_laid() -> None:
         ({"thinned_pct": 80.0}, ["80 % of the volume", "0 to 60"]),
         ({"coat_key": "iso"}, ["already"]),
         ({"coat_key": "gone"}, ["not on Quarry Steps any more"]),
-        ({"piece_key": "gone"}, ["no longer in the records"]),
+        ({"piece_key": "gone"}, ["not on the rack any more"]),
     ],
 )
 def test_that_a_bad_laying_is_refused_in_one_sentence(changes: dict[str, object], words: list[str]) -> None:
@@ -168,3 +168,21 @@ def test_that_amending_leaves_what_was_not_named_and_archiving_keeps_the_records
 def test_that_a_coat_may_be_planned_on_top() -> None:
     changed = carry_out(PlanCoat(piece_key="p", sheet="satin"), bench(piece()))
     assert changed.piece.coats[-1] == Coat(key=changed.key, sheet="satin")
+
+
+@pytest.mark.parametrize(
+    "order",
+    [
+        AmendPiece(piece_key="p", width_cm=50),
+        ArchivePiece(piece_key="p"),
+        MovePiece(piece_key="p", place=0),
+        PlanCoat(piece_key="p", sheet="satin"),
+        LayCoat(piece_key="p", laid_ms=NOW_MS, sheet="gloss"),
+        CoverCoat(coat_key="iso", covered_ms=NOW_MS),
+        RecordLook(coat_key="iso", time_ms=NOW_MS, finding=Finding.DRY),
+        RecordOutcome(coat_key="iso", seen_ms=NOW_MS, outcome=Outcome.CLEAR),
+    ],
+)
+def test_that_nothing_is_done_to_a_piece_off_the_rack(order: PieceCommand) -> None:
+    with pytest.raises(Refused, match="not on the rack any more"):
+        carry_out(order, bench(piece(archived=True)))

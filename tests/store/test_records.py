@@ -160,6 +160,23 @@ def test_that_prompts_stay_when_their_piece_is_changed_and_go_with_their_coat(re
     assert records.prompts() == []
 
 
+def test_that_pieces_that_change_together_are_saved_all_or_none(records: RecordsStore) -> None:
+    records.save_pieces((KILN_LIGHT, QUARRY))
+    nameless = replace(QUARRY, title=None)
+    with pytest.raises(sqlite3.IntegrityError):
+        records.save_pieces((replace(KILN_LIGHT, place=7), nameless))
+    assert records.pieces() == [QUARRY, KILN_LIGHT]
+
+
+def test_that_a_prompt_that_applies_no_longer_is_dropped_but_not_one_that_was_ticked(records: RecordsStore) -> None:
+    records.save_piece(KILN_LIGHT)
+    for key, done_ms in (("a", None), ("b", LAID_MS)):
+        records.save_prompt(PromptRecord(key=key, coat_key="c1", due_ms=LAID_MS, text="Look.", done_ms=done_ms))
+        records.drop_prompt(key)
+    assert records.prompts() == []
+    assert records.done_prompts() == {"b"}
+
+
 def test_that_a_prompt_of_no_coat_is_a_loud_mistake(records: RecordsStore) -> None:
     with pytest.raises(sqlite3.IntegrityError):
         records.save_prompt(PromptRecord(key="a", coat_key="nowhere", due_ms=0, text=""))

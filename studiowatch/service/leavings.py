@@ -1,0 +1,74 @@
+"""What the disk refused to the last: said, and the readings saved as a room log beside the records."""
+
+from __future__ import annotations
+
+import csv
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import UTC, datetime
+from math import isfinite
+from pathlib import Path
+
+from studiowatch.room.readings import Channel, Reading
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Leavings:
+    """What is not on disk at the end.
+
+    Attributes
+    ----------
+    readings : sequence of Reading
+        Rising in time, but that several may share one.
+    records : int
+        How many changes of warnings and prompts, and facts about the log.
+    trouble : str
+        Why, as the disk said it, or "".
+    """
+
+    readings: Sequence[Reading] = ()
+    records: int = 0
+    trouble: str = ""
+
+
+def rescue(left: Leavings, folder: Path) -> str:
+    """Write the readings in `left` to a room log in `folder`; return what to tell her, or "" if nothing was left."""
+    sentences = []
+    if left.readings:
+        sentences.append(_rescue_readings(left.readings, folder))
+    if left.records:
+        sentences.append(f"Not stored, and lost: changes of warnings and prompts, and notes: {left.records}.")
+    return " ".join((*sentences, left.trouble)).rstrip() if sentences else ""
+
+
+def _rescue_readings(readings: Sequence[Reading], folder: Path) -> str:
+    first, last = _iso(readings[0].time_ms), _iso(readings[-1].time_ms)
+    what = f"{len(readings)} of the readings from {first} to {last}"
+    try:
+        path = _write_room_log(readings, folder)
+    except OSError as fault:
+        return f"Not stored, and lost: {what}: {folder} takes no file either ({fault.strerror or fault})."
+    return f"Not stored: {what}; they are kept as a room log in {path}."
+
+
+def _write_room_log(readings: Sequence[Reading], folder: Path) -> Path:
+    stamp = datetime.fromtimestamp(readings[0].time_ms / 1000, UTC).strftime("%Y%m%dT%H%M%SZ")
+    number = 1
+    while (path := folder / f"not-stored-{stamp}-{number}.csv").exists():
+        number += 1
+    with path.open("x", encoding="utf-8", newline="") as file:
+        table = csv.writer(file)
+        table.writerow(("time", *Channel))
+        before_ms = readings[0].time_ms - 1
+        for reading in readings:
+            before_ms = max(reading.time_ms, before_ms + 1)  # no two rows of a room log may share their time
+            table.writerow((_iso(before_ms), *(_cell(reading.value(channel)) for channel in Channel)))
+    return path
+
+
+def _cell(value: float | None) -> str:
+    return "" if value is None or not isfinite(value) else repr(float(value))
+
+
+def _iso(time_ms: int) -> str:
+    return datetime.fromtimestamp(time_ms / 1000, UTC).isoformat(timespec="milliseconds").replace("+00:00", "Z")

@@ -1,0 +1,71 @@
+"""All that goes to disk: readings in batches, records one by one, hours that are over packed, and what was refused."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from functools import partial
+
+from studiowatch.room.readings import Reading
+from studiowatch.service.disk import Disk
+from studiowatch.service.journal import Journal
+from studiowatch.service.leavings import Leavings
+from studiowatch.service.ports import ReadingsLog, Records
+
+SEAL_EVERY_S = 600.0  # s between looks for an hour that may be packed
+SEAL_AGE_MS = 7_200_000  # ms, hours this far back are packed: late readings are not expected any more
+LAST_TRIES = 8  # at the end, so that another program's short lock loses nothing; each waits as long as the store does
+
+
+@dataclass(slots=True)
+class Ledger:
+    """Keeps what must be written until the disk takes it. `now_s` is the monotonic clock, s; `now_ms` is UTC, ms."""
+
+    log: ReadingsLog
+    records: Records
+    disk: Disk = field(default_factory=Disk)
+    _journal: Journal = field(init=False)
+    _noted_dropped: int = 0
+    _sealed_s: float | None = None
+
+    def __post_init__(self) -> None:
+        self._journal = Journal(log=self.log, disk=self.disk)
+
+    @property
+    def trouble(self) -> str:
+        """What is wrong with the disk and what became of readings, or ""."""
+        return " ".join(part for part in (self.disk.trouble, self._journal.trouble) if part)
+
+    def add(self, reading: Reading, now_s: float) -> None:
+        """Take a reading."""
+        self._journal.add(reading, now_s)
+
+    def note(self, time_ms: int, kind: str, text: str) -> None:
+        """Take a fact about the log."""
+        self.disk.later(partial(self.records.note, time_ms, kind, text))
+
+    def write(self, now_ms: int, now_s: float) -> None:
+        """Put on disk what is due, and pack old hours."""
+        self.disk.settle(now_s)
+        self._journal.settle(now_s)
+        if not self.disk.trouble and self._journal.dropped > self._noted_dropped:
+            lost = self._journal.dropped - self._noted_dropped
+            self._noted_dropped = self._journal.dropped
+            self.note(now_ms, "dropped", f"The disk refused for too long: readings lost: {lost}.")
+        if self._sealed_s is None or now_s - self._sealed_s >= SEAL_EVERY_S:
+            self._sealed_s = now_s
+            self.disk.attempt(partial(self._seal, now_ms - SEAL_AGE_MS), now_s)
+
+    def _seal(self, before_ms: int) -> None:
+        self.log.seal(before_ms)
+
+    def close(self, now_s: float) -> None:
+        """Put all that waits on disk, with some patience; see `leavings`."""
+        for _ in range(LAST_TRIES):
+            self.disk.try_again()
+            self._journal.flush(now_s)
+            if self.disk.catch_up(now_s) and not self._journal.waiting:
+                return
+
+    def leavings(self) -> Leavings:
+        """Return what is not on disk."""
+        return Leavings(readings=self._journal.left(), records=self.disk.waiting, trouble=self.disk.trouble)

@@ -113,7 +113,6 @@ def test_that_another_loggers_columns_are_mapped(
     "change",
     [
         ("volume_mL = 14", "grams = 100000"),
-        ("width_cm = 40", "width_cm = 2000"),
         ("volume_mL = 14", "volume_mL = 0.05"),
     ],
 )

@@ -61,9 +61,10 @@ class Ledger:
     def close(self, now_s: float) -> None:
         """Put all that waits on disk, with some patience; see `leavings`."""
         for _ in range(LAST_TRIES):
+            all_records = self.disk.catch_up(now_s)
             self.disk.try_again()
             self._journal.flush(now_s)
-            if self.disk.catch_up(now_s) and not self._journal.waiting:
+            if all_records and not self._journal.waiting:
                 return
 
     def leavings(self) -> Leavings:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import signal
 from collections.abc import Callable
+from contextlib import ExitStack
 from importlib.resources import files
 from typing import TYPE_CHECKING
 
@@ -32,7 +33,10 @@ def run_window(desk: Desk, history: History, clock: Clock, *, title_note: str = 
     app.setApplicationName("studiowatch")
     app.setDesktopFileName("studiowatch")
     app.setQuitOnLastWindowClosed(False)
-    window = build_window(desk, history, clock, title_note=title_note, night=night)
+    with ExitStack() as unless_built:
+        unless_built.callback(history.close)
+        window = build_window(desk, history, clock, title_note=title_note, night=night)
+        unless_built.pop_all()
     window.left.connect(app.quit)
     app.commitDataRequest.connect(window.leave)
     for number in (signal.SIGINT, signal.SIGTERM):

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
+from functools import partial
 from typing import TypeVar
 
 from PySide6.QtCore import QObject, QPoint, Signal
-from PySide6.QtWidgets import QMenu, QMessageBox, QWidget
+from PySide6.QtWidgets import QMenu, QWidget
 
 from studiowatch.service.commands import (
     ArchivePiece,
@@ -19,23 +20,31 @@ from studiowatch.service.commands import (
 )
 from studiowatch.service.ports import Clock, Desk
 from studiowatch.service.snapshot import PieceView, Snapshot
+from studiowatch.studio.pieces import Finding
 from studiowatch.ui.bridge import Courier
-from studiowatch.ui.models.times import REMIND_AFTER_MS, local
+from studiowatch.ui.models.look_form import ANSWERS, BY_EYE, BY_TOUCH
+from studiowatch.ui.models.prompts import Deed, PromptRow
+from studiowatch.ui.models.times import REMIND_AFTER_MS, clock_words, local
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.coat_dialog import CoatDialog
 from studiowatch.ui.widgets.dialog import FormDialog
-from studiowatch.ui.widgets.look_dialog import LookDialog, pieces_with_coats
+from studiowatch.ui.widgets.look_dialog import LOOK_TITLE, LookDialog, pieces_with_coats
+from studiowatch.ui.widgets.question import question
 from studiowatch.ui.widgets.register_dialog import RegisterDialog
 
 FormT = TypeVar("FormT", bound=FormDialog)
 
 
 class Deeds(QObject):
-    """Opens the forms over `window` and carries the small commands; `done` and `refused` tell how one went."""
+    """Opens the forms over `window` and carries the small commands.
+
+    `done` and `refused` tell in words how one went; `prompt_answered` carries the row of a prompt that a form answered.
+    """
 
     done = Signal(str)
     refused = Signal(str)
     tick_refused = Signal(str)
+    prompt_answered = Signal(object)
     made = Signal(str)
 
     def __init__(self, desk: Desk, clock: Clock, window: QWidget) -> None:
@@ -89,8 +98,10 @@ class Deeds(QObject):
         )
         return self._open(form)
 
-    def touch_test(self, piece_key: str) -> LookDialog | None:
-        """Open the touch test, if a coat was laid."""
+    def touch_test(
+        self, piece_key: str, title: str = LOOK_TITLE, findings: Sequence[Finding] = tuple(ANSWERS)
+    ) -> LookDialog | None:
+        """Open the touch test with the answers `findings`, if a coat was laid."""
         if self.snapshot is None or not pieces_with_coats(self.snapshot):
             self.refused.emit("No coat was laid yet: there is nothing to touch.")
             return None
@@ -101,8 +112,28 @@ class Deeds(QObject):
             courier=self._courier,
             style=self.style,
             parent=self._window,
+            title=title,
+            findings=findings,
         )
         return self._open(form)
+
+    def answer_prompt(self, row: PromptRow) -> FormDialog | None:
+        """Open the form that answers a prompt; the prompt is ticked once that is recorded."""
+        form: CoatDialog | LookDialog | None
+        if row.deed is Deed.LAY:
+            form = self.lay_coat(row.piece_key)
+        else:
+            form = self.touch_test(row.piece_key, row.text, BY_EYE if row.deed is Deed.LOOK else BY_TOUCH)
+        if form is not None:
+            form.piece_field.setEnabled(False)  # the prompt is about this piece only
+            form.recorded.connect(lambda _key: self._tick_answered(row))
+        return form
+
+    def _tick_answered(self, row: PromptRow) -> None:
+        self.prompt_answered.emit(row)
+        for key in row.keys:
+            # What was recorded may have taken the prompt away already; then there is nothing left to tick.
+            self._courier.send(TickPrompt(prompt_key=key), owner=self, done=_ignore, refused=_ignore)
 
     def hear(self, warning_key: str) -> None:
         """Say that the warning was heard."""
@@ -110,12 +141,16 @@ class Deeds(QObject):
 
     def remind(self, warning_key: str) -> None:
         """Put the warning off for ten minutes."""
-        until_ms = self._clock.utc_ms() + REMIND_AFTER_MS
-        self._send(RemindLater(warning_key=warning_key, until_ms=until_ms), "Quiet for ten minutes.")
+        now_ms = self._clock.utc_ms()
+        until_ms = now_ms + REMIND_AFTER_MS
+        words = f"Put off until {clock_words(until_ms, now_ms)}."
+        self._send(RemindLater(warning_key=warning_key, until_ms=until_ms), words)
 
-    def tick(self, prompt_key: str) -> None:
-        """Say that a prompt was done."""
-        self._send(TickPrompt(prompt_key=prompt_key), "Ticked off.", refused=lambda: self.tick_refused.emit(prompt_key))
+    def tick(self, prompt_keys: Sequence[str]) -> None:
+        """Say that prompts were done."""
+        for key in prompt_keys:
+            refused = partial(self.tick_refused.emit, key)
+            self._send(TickPrompt(prompt_key=key), "Ticked off.", refused=refused)
 
     def move(self, piece_key: str, place: int) -> None:
         """Put a piece at another place in the rack."""
@@ -164,6 +199,7 @@ class Deeds(QObject):
         self.menu_for(piece_key).popup(at)
 
     def _open(self, form: FormT) -> FormT:
+        form.told.connect(self.done)
         form.open()
         return form
 
@@ -180,11 +216,5 @@ class Deeds(QObject):
         self._courier.send(command, owner=self, done=answered, refused=declined)
 
 
-def question(parent: QWidget, headline: str, detail: str, yes: str) -> QMessageBox:
-    """Return a question with the answers `yes` and "Cancel"; it deletes itself when closed."""
-    box = QMessageBox(QMessageBox.Icon.NoIcon, "studiowatch", headline, parent=parent)
-    box.setInformativeText(detail)
-    box.addButton(yes, QMessageBox.ButtonRole.AcceptRole)
-    box.addButton("Cancel", QMessageBox.ButtonRole.RejectRole)
-    box.finished.connect(box.deleteLater)
-    return box
+def _ignore(_answer: str) -> None:
+    """Take an answer that changes nothing."""

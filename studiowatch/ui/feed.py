@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QElapsedTimer, QObject, Qt, QTimer, Signal
 
-from studiowatch.service.ports import Desk
+from studiowatch.service.ports import Clock, Desk
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.ui.bridge import SnapshotBridge
 from studiowatch.ui.models.pace import CALM_REDRAW_MS, STALLED_AFTER_MS, events_of, stalled
@@ -23,12 +23,14 @@ class Feed(QObject):
     due = Signal(object)
     second = Signal()
 
-    def __init__(self, desk: Desk, parent: QObject) -> None:
+    def __init__(self, desk: Desk, clock: Clock, parent: QObject) -> None:
         super().__init__(parent)
+        self._clock = clock
         self.latest: Snapshot | None = None
         self._awake = False
         self._drawn_events: tuple[object, ...] | None = None
         self._since_drawn, self._since_heard = QElapsedTimer(), QElapsedTimer()
+        self._since_heard.start()
         self._pending, self._seconds = QTimer(self), QTimer(self)
         self._pending.setSingleShot(True)
         self._pending.timeout.connect(self.draw)
@@ -48,9 +50,9 @@ class Feed(QObject):
     def draw(self) -> None:
         """Have the latest snapshot drawn now; one that is the last word of a stopped watch says so."""
         self._pending.stop()
-        if self.latest is None or not self._awake:
+        snapshot = stalled(self.latest, self._clock.utc_ms()) if self._is_stalled() else self.latest
+        if snapshot is None or not self._awake:
             return
-        snapshot = stalled(self.latest) if self._is_stalled() else self.latest
         self._since_drawn.restart()
         self._drawn_events = events_of(snapshot)
         self.due.emit(snapshot)
@@ -81,4 +83,4 @@ class Feed(QObject):
             self.draw()
 
     def _is_stalled(self) -> bool:
-        return self._since_heard.isValid() and self._since_heard.elapsed() > STALLED_AFTER_MS
+        return self._since_heard.elapsed() > STALLED_AFTER_MS

@@ -57,4 +57,6 @@ def add_menus(window: QMainWindow, deeds: MenuDeeds, spans: tuple[str, ...]) -> 
     history = bar.addMenu("&History")
     for index, span in enumerate(spans, start=1):
         history.addAction(f"&{span}", QKeySequence(f"Ctrl+{index}"), partial(deeds.span, span))
+    for menu in (rack, warnings, view, history):
+        window.addActions(menu.actions())  # so that their keys work while the menu bar is away
     return night

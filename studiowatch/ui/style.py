@@ -157,7 +157,8 @@ def _fields(style: Style) -> str:
         selection-background-color: {theme.link}; selection-color: {theme.card}; }}
     QLineEdit:focus, QComboBox:focus, QDateTimeEdit:focus, QListWidget:focus {{
         border: 2px solid {theme.link}; padding: {px(5) - 1}px {px(8) - 1}px; }}
-    QLineEdit[wrong="true"] {{ border: 2px solid {theme.act}; }}
+    QLineEdit[wrong="true"], QComboBox[wrong="true"], QDateTimeEdit[wrong="true"] {{
+        border: 2px solid {theme.act}; padding: {px(5) - 1}px {px(8) - 1}px; }}
     QComboBox QAbstractItemView {{ background: {theme.card}; color: {theme.ink}; border: 1px solid {theme.edge};
         selection-background-color: {theme.link}; selection-color: {theme.card}; }}
     QCheckBox, QRadioButton {{ spacing: {px(8)}px; padding: {px(3)}px; border: 2px solid transparent;

@@ -12,28 +12,30 @@ from PySide6.QtWidgets import QApplication, QMainWindow, QStackedWidget, QVBoxLa
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.studio.warnings import WarningState
 from studiowatch.ui.bell import Bell
-from studiowatch.ui.deeds import Deeds, question
+from studiowatch.ui.deeds import Deeds
+from studiowatch.ui.dressing import Dressing, first_size
 from studiowatch.ui.feed import Feed
 from studiowatch.ui.menus import MenuDeeds, add_menus
 from studiowatch.ui.models.alarm import newly_raised
 from studiowatch.ui.models.board import board_line
 from studiowatch.ui.models.figures import room_figures
-from studiowatch.ui.models.notices import next_prompt_words, sentence_card
+from studiowatch.ui.models.notices import sentence_card
 from studiowatch.ui.models.pace import wet_titles
+from studiowatch.ui.models.prompts import next_prompt_words
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.parts import Parts
-from studiowatch.ui.style import TEXT_SCALES_PCT, Style, palette, style_sheet
-from studiowatch.ui.theme import LIGHT, NIGHT
+from studiowatch.ui.style import palette, style_sheet
 from studiowatch.ui.tray import TRAY_WORDS
 from studiowatch.ui.widgets.across import AcrossView
 from studiowatch.ui.widgets.foot import Foot
 from studiowatch.ui.widgets.page import Page
+from studiowatch.ui.widgets.question import question
 
 if TYPE_CHECKING:
     from studiowatch.ui.widgets.history import RoomHistory
 
 SPANS = ("8 h", "day", "week", "month", "all")
-_FIRST_SIZE = (1280, 800)
+HEARABLE = (WarningState.RAISED, WarningState.REMIND)
 
 
 class StudioWindow(QMainWindow):
@@ -52,16 +54,17 @@ class StudioWindow(QMainWindow):
         self.setAccessibleName("studiowatch")
         self.page, self.across, self.foot = Page(), AcrossView(), Foot()
         self.deeds = Deeds(parts.desk, parts.clock, self)
+        self.dressing = Dressing(parts.settings, night=night, parent=self)
         self._compose()
         self._connect()
         self._night_action = add_menus(self, self._menu_deeds(), SPANS)
-        self._style = self._first_style(night=night)
-        self._night_action.setChecked(self._style.theme is NIGHT)
+        self._night_action.setChecked(self.dressing.night)
+        self.dressing.changed.connect(self._dress)
         self._dress()
-        self.resize(*_FIRST_SIZE)
+        self.resize(first_size(self.screen().availableSize()))
         self.restoreGeometry(parts.settings.geometry)
         self._bell = Bell(parts.speaker, parts.clock)
-        self.feed = Feed(parts.desk, self)
+        self.feed = Feed(parts.desk, parts.clock, self)
         self.feed.came.connect(self._came)
         self.feed.due.connect(self._draw)
         self.feed.second.connect(lambda: self._bell.listen(self.feed.latest))
@@ -91,17 +94,21 @@ class StudioWindow(QMainWindow):
         page.rack.opened.connect(deeds.lay_coat)
         page.rack.menu_asked.connect(deeds.show_menu)
         page.rack.placed.connect(deeds.move)
-        page.ticked.connect(deeds.tick)
+        page.across.clicked.connect(self.toggle_across)
+        page.prompts.ticked.connect(deeds.tick)
+        page.prompts.asked.connect(deeds.answer_prompt)
         page.heard.connect(deeds.hear)
         page.remind.connect(deeds.remind)
         self.across.heard.connect(deeds.hear)
+        self.across.remind.connect(deeds.remind)
         self.across.left.connect(self.toggle_across)
         QShortcut(QKeySequence("Escape"), self.across, self.toggle_across)
         foot.lay_asked.connect(self._lay)
         foot.test_asked.connect(self._test)
-        deeds.done.connect(lambda words: foot.note(words, Tone.GOOD))
-        deeds.refused.connect(lambda words: foot.note(words, Tone.ACT))
-        deeds.tick_refused.connect(page.release_prompt)
+        deeds.done.connect(lambda words: self._note(words, Tone.GOOD))
+        deeds.refused.connect(lambda words: self._note(words, Tone.ACT))
+        deeds.tick_refused.connect(page.prompts.release)
+        deeds.prompt_answered.connect(page.prompts.hold)
         deeds.made.connect(page.rack.choose_when_there)
         self._parts.tray.opened.connect(self.come_back)
         self._parts.tray.quit_asked.connect(self.leave)
@@ -111,13 +118,13 @@ class StudioWindow(QMainWindow):
             register=self.deeds.register_piece,
             lay=self._lay,
             test=self._test,
-            hear=lambda: self._answer(self.deeds.hear),
-            remind=lambda: self._answer(self.deeds.remind),
+            hear=lambda: self._answer(self.deeds.hear, HEARABLE),
+            remind=lambda: self._answer(self.deeds.remind, (WarningState.RAISED,)),
             quit=self.quit,
-            night=self._set_night,
-            larger=lambda: self._step_text(1),
-            smaller=lambda: self._step_text(-1),
-            plain_size=lambda: self.set_text_pct(100),
+            night=self.dressing.set_night,
+            larger=lambda: self.dressing.step_text(1),
+            smaller=lambda: self.dressing.step_text(-1),
+            plain_size=lambda: self.dressing.set_text_pct(100),
             across=self.toggle_across,
             span=self._set_span,
         )
@@ -134,11 +141,11 @@ class StudioWindow(QMainWindow):
         if self._plot is not None:
             return
         plot = self._parts.make_plot()
-        plot.set_theme(self._style.theme)
+        plot.set_theme(self.dressing.style.theme)
         plot.set_history(self._parts.history)
+        self._plot = plot
         plot.lane_opened.connect(self._open_lane)
         self.page.set_plot(plot)
-        self._plot = plot
         if self.feed.latest is not None:
             plot.set_snapshot(self.feed.latest)
 
@@ -151,9 +158,14 @@ class StudioWindow(QMainWindow):
 
     def _draw(self, snapshot: Snapshot) -> None:
         if self._stack.currentWidget() is self.across:
-            self.across.show_all(sentence_card(snapshot), room_figures(snapshot), next_prompt_words(snapshot))
+            self.across.show_all(
+                sentence_card(snapshot),
+                room_figures(snapshot),
+                next_prompt_words(snapshot),
+                board_line(snapshot).trouble,
+            )
             return
-        self.page.show_snapshot(snapshot)
+        self.page.show_snapshot(snapshot, {sheet.name: sheet.wet_um for sheet in self._parts.desk.sheets()})
         self.foot.set_line(board_line(snapshot), self._parts.speaker.trouble)
         self.foot.set_actions(
             can_lay=bool(snapshot.pieces), can_test=any(piece.top is not None for piece in snapshot.pieces)
@@ -167,12 +179,16 @@ class StudioWindow(QMainWindow):
     def _test(self) -> None:
         self.deeds.touch_test(self.page.rack.chosen_key)
 
-    def _answer(self, deed: Callable[[str], None]) -> None:
-        """Answer the first warning that was not heard yet."""
+    def _note(self, words: str, tone: Tone) -> None:
+        self.foot.note(words, tone)
+        self.across.note(words, tone)
+
+    def _answer(self, deed: Callable[[str], None], states: tuple[WarningState, ...]) -> None:
+        """Answer the first warning in one of `states`."""
         warnings = self.feed.latest.warnings if self.feed.latest else ()
-        unheard = next((one for one in warnings if one.state is WarningState.RAISED), None)
+        unheard = next((one for one in warnings if one.state in states), None)
         if unheard is None:
-            self.foot.note("No warning waits for an answer.", Tone.MUTED)
+            self._note("No warning waits for an answer.", Tone.MUTED)
         else:
             deed(unheard.key)
 
@@ -189,6 +205,7 @@ class StudioWindow(QMainWindow):
     def toggle_across(self) -> None:
         """Go to the view from across the room, or back."""
         leaving = self._stack.currentWidget() is self.across
+        self.across.note("", Tone.MUTED)
         self._stack.setCurrentWidget(self.page if leaving else self.across)
         for part in (self.menuBar(), self._foot_holder):
             part.setVisible(leaving)
@@ -196,28 +213,8 @@ class StudioWindow(QMainWindow):
         self.setWindowState(self.windowState() & ~full if leaving else self.windowState() | full)
         self.feed.draw()
 
-    def _first_style(self, *, night: bool | None) -> Style:
-        dark = self._parts.settings.night if night is None else night
-        return Style(theme=NIGHT if dark else LIGHT, scale=self._parts.settings.text_pct / 100)
-
-    def _set_night(self, on: bool) -> None:  # noqa: FBT001 - a slot of toggled(bool)
-        self._parts.settings.night = on
-        self._style = Style(theme=NIGHT if on else LIGHT, scale=self._style.scale)
-        self._dress()
-
-    def _step_text(self, step: int) -> None:
-        index = TEXT_SCALES_PCT.index(round(self._style.scale * 100)) + step
-        if 0 <= index < len(TEXT_SCALES_PCT):
-            self.set_text_pct(TEXT_SCALES_PCT[index])
-
-    def set_text_pct(self, percent: int) -> None:
-        """Set the text scale, one of TEXT_SCALES_PCT."""
-        self._parts.settings.text_pct = percent
-        self._style = Style(theme=self._style.theme, scale=percent / 100)
-        self._dress()
-
     def _dress(self) -> None:
-        style = self._style
+        style = self.dressing.style
         QApplication.setPalette(palette(style.theme))
         app = QApplication.instance()
         if isinstance(app, QApplication):
@@ -271,7 +268,7 @@ class StudioWindow(QMainWindow):
         detail = "Nobody watches the room until studiowatch is opened again."
         if wet:
             detail = f"Still wet: {', '.join(wet)}. {detail}"
-        box = question(self, "Stop watching?", detail, "Stop watching")
+        box = question(self, "Stop watching?", detail, "Stop watching", "Keep watching")
         box.accepted.connect(self.leave)
         box.open()
 
@@ -286,6 +283,8 @@ class StudioWindow(QMainWindow):
         self._parts.tray.close()
         self.close()
         self.left.emit()
-        if self._plot is not None:
+        if self._plot is None:
+            self._parts.history.close()  # else the plot's own thread does
+        else:
             self._plot.stop()
         self._parts.speaker.close()

@@ -7,7 +7,7 @@ SQLite's own.
 from __future__ import annotations
 
 import sqlite3
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator
 from contextlib import closing
 from dataclasses import dataclass, field
 from math import nan
@@ -17,11 +17,9 @@ import pytest
 
 from studiowatch.__main__ import open_store
 from studiowatch.board.events import LineCounts, PortLost, ReadingArrived
-from studiowatch.room.readings import Reading
 from studiowatch.service.commands import Command, HearWarning, LayCoat, MovePiece, Refused, RegisterPiece, TickPrompt
 from studiowatch.service.disk import RETRY_S
 from studiowatch.service.happenings import Happening, PromptHappened, WarningHappened
-from studiowatch.service.ports import ReadingsLog
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.service.watchkeeping import Watchkeeping
@@ -33,28 +31,22 @@ from ..service.scripted import START_MS, ScriptedClock, lock_held, still  # noqa
 GLOSS = "gloss-waterborne"
 
 
-class CountingLog:
-    """A log that counts how often it is written to, and that may be told to refuse to be read."""
+class Listed:
+    """Passes everything on to a part of the store, and lists the names of what it was asked for, in order."""
 
-    def __init__(self, log: ReadingsLog) -> None:
-        self._log = log
-        self.written = 0
+    def __init__(self, part: object, asked: list[str]) -> None:
+        self._part = part
+        self._asked = asked
         self.unreadable = False
 
-    def append(self, readings: Sequence[Reading]) -> None:
-        self.written += 1
-        self._log.append(readings)
+    def __getattr__(self, name: str) -> Callable[..., object]:
+        def ask(*arguments: object) -> object:
+            self._asked.append(name)
+            if name == "minute_means" and self.unreadable:
+                raise StoreTrouble("The log could not be read.")
+            return getattr(self._part, name)(*arguments)
 
-    def between(self, start_ms: int, end_ms: int) -> Sequence[Reading]:
-        return self._log.between(start_ms, end_ms)
-
-    def minute_means(self, start_ms: int, end_ms: int) -> Sequence[Reading]:
-        if self.unreadable:
-            raise StoreTrouble("The log could not be read.")
-        return self._log.minute_means(start_ms, end_ms)
-
-    def seal(self, before_ms: int) -> int:
-        return self._log.seal(before_ms)
+        return ask
 
 
 @dataclass
@@ -64,23 +56,27 @@ class Stepped:
     path: Path
     clock: ScriptedClock = field(default_factory=ScriptedClock)
     told: list[Happening] = field(default_factory=list)
+    asked: list[str] = field(default_factory=list)
     good: int = 0
 
     def open(self) -> None:
         store = open_store(self.path, self.clock.utc_ms)
-        self.log = CountingLog(store.log)
-        self.records = store.records
+        self.log = Listed(store.log, self.asked)
         self.watch = Watchkeeping(
             log=self.log,
-            records=store.records,
+            records=Listed(store.records, self.asked),
             shelf=SheetShelf.open(),
             clock_text=str,
             local_date=lambda _: None,  # type: ignore[arg-type, return-value] - no piece here has a day
             began_ms=self.clock.now_ms,
-            tell=self.told.append,
+            tell=self.tell,
             shut=store.close,
         )
         self.watch.open()
+
+    def tell(self, happening: Happening) -> None:
+        self.asked.append("told")
+        self.told.append(happening)
 
     def close(self) -> None:
         self.watch.close(self.clock.now_s)
@@ -144,19 +140,27 @@ def test_that_under_a_held_lock_a_warning_is_told_at_once_and_the_disk_is_tried_
     stepped.read(120)
     stored = len(stepped.stored("SELECT id FROM reading"))
     with lock_held(stepped.path):
-        stepped.log.written = 0
+        stepped.asked.clear()
         stepped.read(round(RETRY_S))
         on_ms = stepped.clock.now_ms
         stepped.read(round(4 * RETRY_S), air_speed_m_s=0.6)
         raised = stepped.warned("air-moving")[0]
         assert 0 < raised.time_ms - on_ms <= 3000  # s, the job: a fan is told within three
-        assert stepped.log.written <= 5
+        assert 0 < len([name for name in stepped.asked if name != "told"]) <= 5
         assert "in use by another program" in stepped.snapshot().store_trouble
         assert stepped.stored("SELECT * FROM warning") == []
     stepped.read(10)
     assert stepped.snapshot().store_trouble == ""
     assert len(stepped.stored("SELECT id FROM reading")) >= stored + 25
     assert stepped.stored("SELECT state FROM warning") == [("raised",)]
+
+
+def test_that_a_warning_is_told_before_it_is_saved(stepped: Stepped) -> None:
+    stepped.lay()
+    stepped.read(120)
+    stepped.asked.clear()
+    stepped.read(5, air_speed_m_s=0.6)
+    assert [name for name in stepped.asked if name in {"told", "save_warning"}] == ["told", "save_warning"]
 
 
 def test_that_the_keeper_s_connection_waits_for_a_lock_for_less_than_a_second(tmp_path: Path) -> None:

@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QObject, QSettings, Signal
-from PySide6.QtWidgets import QFrame
+from PySide6.QtWidgets import QAbstractButton, QFrame, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
 from studiowatch.service.snapshot import Snapshot
@@ -141,3 +141,15 @@ def shown(window: StudioWindow, desk: ScriptedDesk, qtbot: QtBot) -> Callable[[S
         return window
 
     return publish
+
+
+def push(parent: QWidget, name: str) -> QAbstractButton:
+    found = [one for one in parent.findChildren(QPushButton) if one.text() == name and one.isVisibleTo(parent)]
+    assert found, f"no button {name!r}"
+    return found[0]
+
+
+def activate(window: StudioWindow, qtbot: QtBot) -> None:
+    """Give `window` the keyboard, as a click on it would."""
+    with qtbot.waitActive(window):
+        window.activateWindow()

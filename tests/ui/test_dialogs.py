@@ -4,11 +4,12 @@ from __future__ import annotations
 
 import gc
 from collections.abc import Callable
+from dataclasses import replace
 from datetime import date
 
 import pytest
 from PySide6.QtCore import QDate, QDateTime, QEvent, Qt
-from PySide6.QtWidgets import QApplication, QDialog, QMessageBox
+from PySide6.QtWidgets import QApplication, QDialog, QLabel, QMessageBox
 from pytestqt.qtbot import QtBot
 from shiboken6 import isValid
 
@@ -16,11 +17,15 @@ from studiowatch.coats.stages import Orientation
 from studiowatch.service.commands import LayCoat, RecordLook, RegisterPiece
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.studio.pieces import Finding
+from studiowatch.studio.words import Level, Sentence
 from studiowatch.ui.bridge import FAULT_WORDS
+from studiowatch.ui.models.piece_form import NO_COATS
+from studiowatch.ui.models.times import clock_words
 from studiowatch.ui.widgets.sentence import SentenceView
 from studiowatch.ui.window import StudioWindow
 
-from .scenes import EMPTY, FOUR_WARNED, NOW_MS, ScriptedDesk
+from .conftest import activate
+from .scenes import EMPTY, FOUR_WARNED, NOW_MS, ORCHARD, ScriptedDesk
 
 pytestmark = pytest.mark.window
 Show = Callable[[Snapshot], StudioWindow]
@@ -69,7 +74,7 @@ def test_that_coats_to_come_are_ordered_and_removed(shown: Show) -> None:
     form.title_field.setText("Gate")
     form.width_field.setText("10")
     form.height_field.setText("10")
-    assert form.read().sheets == ("satin-waterborne", "gloss-waterborne")
+    assert form.read().sheets == ("gloss-solvent", "gloss-waterborne")
 
 
 def test_that_a_size_that_is_no_number_is_named_and_kept(shown: Show, desk: ScriptedDesk) -> None:
@@ -91,6 +96,7 @@ def test_that_a_refusal_stands_in_the_form_with_all_she_typed(shown: Show, desk:
     desk.refuse("There is a piece called Gate already: choose another title.")
     for field, text in ((form.title_field, "Gate"), (form.width_field, "60"), (form.height_field, "90")):
         field.setText(text)
+    form.add_coat()
     form.command_or_fault()
     qtbot.waitUntil(lambda: "choose another title" in form.fault_words)
     assert form.isVisible()
@@ -101,11 +107,33 @@ def test_that_a_refusal_stands_in_the_form_with_all_she_typed(shown: Show, desk:
     qtbot.waitUntil(lambda: not isValid(form) or not form.isVisible())
 
 
+def test_that_a_registered_piece_stays_chosen_when_the_form_is_gone(
+    shown: Show, desk: ScriptedDesk, qtbot: QtBot
+) -> None:
+    window = shown(FOUR_WARNED)
+    activate(window, qtbot)
+    window.page.rack._views[0].setFocus()
+    form = window.deeds.register_piece()
+    with qtbot.waitActive(form):
+        form.activateWindow()
+    desk.answer = "new"
+    for field, text in ((form.title_field, "Gate"), (form.width_field, "60"), (form.height_field, "90")):
+        field.setText(text)
+    form.add_coat()
+    form.command_or_fault()
+    qtbot.waitUntil(lambda: not isValid(form) or not form.isVisible())
+    desk.publish(replace(FOUR_WARNED, pieces=(*FOUR_WARNED.pieces, replace(ORCHARD, key="new", title="Gate"))))
+    activate(window, qtbot)
+    QApplication.processEvents()
+    assert window.page.rack.chosen_key == "new"
+
+
 def test_that_a_fault_in_the_program_is_told_and_loud(shown: Show, desk: ScriptedDesk, qtbot: QtBot) -> None:
     form = shown(EMPTY).deeds.register_piece()
     desk.answer = ZeroDivisionError("a bug")
     for field, text in ((form.title_field, "Gate"), (form.width_field, "60"), (form.height_field, "90")):
         field.setText(text)
+    form.add_coat()
     with qtbot.captureExceptions() as raised:
         form.command_or_fault()
         qtbot.waitUntil(lambda: form.fault_words == FAULT_WORDS)
@@ -193,6 +221,121 @@ def test_that_a_solvent_sheet_shows_its_hazards_before_the_brush_goes_down(shown
     assert "fresh air" in said
     assert "No flame" in said
     assert "The product's own sheet" in said
+
+
+def test_that_a_piece_that_is_not_ready_says_so_before_the_room(shown: Show) -> None:
+    why = Sentence(level=Level.ACT, headline="Not yet: gloss 1 is still wet", advice="Wait.")
+    wet = replace(FOUR_WARNED, pieces=(replace(ORCHARD, not_yet=why), *FOUR_WARNED.pieces[1:]))
+    form = shown(wet).deeds.lay_coat("orchard")
+    verdict = form.findChild(SentenceView)
+    assert verdict.headline == why.headline
+    assert why.advice in verdict.accessibleName()
+    shown(replace(FOUR_WARNED, sentence=EMPTY.sentence))
+    assert verdict.headline == dict(FOUR_WARNED.room_checks)["gloss-waterborne"].headline
+    form.piece_field.setCurrentText("Blue Ladder")
+    assert verdict.headline == dict(FOUR_WARNED.room_checks)["gloss-waterborne"].headline
+
+
+def test_that_the_form_and_its_button_name_the_piece(shown: Show) -> None:
+    form = shown(FOUR_WARNED).deeds.lay_coat("ladder")
+    assert form.heading.text() == "Lay a coat: Blue Ladder"
+    assert form.brush_down.text() == "The brush is down on Blue Ladder"
+    form.piece_field.setCurrentText("Two Herons, Waiting")
+    assert form.brush_down.text() == "The brush is down on Two Herons, Waiting"
+
+
+def test_that_an_amount_far_too_large_is_asked_once_more(shown: Show, desk: ScriptedDesk) -> None:
+    form = shown(FOUR_WARNED).deeds.lay_coat("orchard")
+    form.amount_field.setText("4000")
+    form.command_or_fault()
+    assert "4000 mL is 74 times the sheet's film; did you mean 54?" in form.fault_words
+    assert desk.commands == []
+    form.amount_field.setText("3000")
+    assert form.fault_words == ""
+    form.command_or_fault()
+    assert desk.commands == []
+    form.command_or_fault()
+    assert desk.commands[-1].volume_mL == 3000.0
+
+
+def test_that_a_piece_without_coats_to_come_is_asked_once(shown: Show, desk: ScriptedDesk) -> None:
+    form = shown(EMPTY).deeds.register_piece()
+    for field, text in ((form.title_field, "Gate"), (form.width_field, "60"), (form.height_field, "90")):
+        field.setText(text)
+    form.command_or_fault()
+    assert form.fault_words == NO_COATS
+    assert desk.commands == []
+    form.command_or_fault()
+    assert desk.commands[-1].sheets == ()
+
+
+def test_that_a_fault_goes_with_the_next_edit_and_the_wrong_field_is_marked(shown: Show) -> None:
+    form = shown(EMPTY).deeds.register_piece()
+    form.title_field.setText("Gate")
+    form.width_field.setText("sixty")
+    form.command_or_fault()
+    assert form.width_field.property("wrong") == "true"
+    form.width_field.setText("60")
+    assert form.fault_words == ""
+    assert form.width_field.property("wrong") == "false"
+
+
+def test_that_a_wrong_amount_is_told_once(shown: Show) -> None:
+    form = shown(FOUR_WARNED).deeds.lay_coat("orchard")
+    form.amount_field.setText("a lot")
+    form.command_or_fault()
+    said = [one for one in form.findChildren(QLabel) if "a lot" in one.text() and one.isVisible()]
+    assert len(said) == 1
+
+
+def test_that_enter_in_a_list_opens_it_and_sends_nothing(shown: Show, desk: ScriptedDesk, qtbot: QtBot) -> None:
+    form = shown(FOUR_WARNED).deeds.lay_coat("orchard")
+    qtbot.keyClick(form.sheet_field, Qt.Key.Key_Return)
+    assert form.sheet_field.view().isVisible()
+    form.sheet_field.hidePopup()
+    assert desk.commands == []
+
+
+def test_that_escape_asks_before_a_filled_form_is_dropped(shown: Show, qtbot: QtBot) -> None:
+    form = shown(FOUR_WARNED).deeds.lay_coat("orchard")
+    form.amount_field.setText("54")
+    qtbot.keyClick(form, Qt.Key.Key_Escape)
+    box = form.findChild(QMessageBox)
+    assert form.isVisible()
+    assert box.defaultButton().text() == "Keep the form"
+    box.reject()
+    assert form.isVisible()
+    form.reject()
+    form.findChildren(QMessageBox)[-1].accept()
+    assert not form.isVisible()
+
+
+def test_that_a_wet_coat_is_to_be_looked_at_and_not_touched(shown: Show) -> None:
+    form = shown(FOUR_WARNED).deeds.touch_test("orchard")
+    until = clock_words(ORCHARD.coats[2].stages[0].time_ms, NOW_MS)
+    assert form.care_words == (
+        f"It should still be wet until about {until}: a fingertip would mark it. Look, do not touch."
+    )
+    form.piece_field.setCurrentText("Lamp in the Fog")
+    assert "Touch at the edge" in form.care_words
+
+
+@pytest.mark.parametrize("key", [Qt.Key.Key_Return, Qt.Key.Key_Space])
+def test_that_no_answer_of_the_touch_test_is_the_default(
+    shown: Show, desk: ScriptedDesk, qtbot: QtBot, key: Qt.Key
+) -> None:
+    form = shown(FOUR_WARNED).deeds.touch_test("ladder")
+    qtbot.keyClick(form.focusWidget() or form, key)
+    assert desk.commands == []
+
+
+def test_that_what_was_recorded_is_said_at_the_foot(shown: Show, qtbot: QtBot) -> None:
+    window = shown(FOUR_WARNED)
+    window.deeds.touch_test("ladder").answers[Finding.DRY].click()
+    qtbot.waitUntil(lambda: window.foot.words == "Recorded: Blue Ladder, dry to the touch")
+    form = window.deeds.lay_coat("orchard")
+    form.command_or_fault()
+    qtbot.waitUntil(lambda: window.foot.words == "Recorded: gloss 2 laid on Orchard at Low Water")
 
 
 @pytest.mark.parametrize("finding", list(Finding))

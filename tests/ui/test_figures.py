@@ -12,7 +12,7 @@ from studiowatch.service.snapshot import RoomView, Snapshot
 from studiowatch.studio.words import Level
 from studiowatch.ui.models.figures import NOT_MEASURED, Figure, room_figures
 
-from .scenes import CALM_ROOM, FAN_ROOM, FIRST_RUN, FOUR_WARNED, SILENT, UNCALIBRATED
+from .scenes import CALM_ROOM, FAN_ROOM, FIRST_RUN, FOUR_WARNED, ONE_WET, SILENT, UNCALIBRATED
 
 
 def shown(room: RoomView) -> dict[str, Figure]:
@@ -22,7 +22,7 @@ def shown(room: RoomView) -> dict[str, Figure]:
 
 def test_that_each_figure_says_what_it_means_for_a_wet_coat() -> None:
     figures = shown(FAN_ROOM)
-    assert figures["Air temperature"].meaning == "wet film 18.4 °C"
+    assert figures["Air temperature"].meaning == "coldest wet film 18.4 °C\nBlue Ladder"
     assert figures["Relative humidity"].meaning == "dew point 11.8 °C\n6.6 °C below film"
     assert figures["Air speed"].meaning == "a fan since 14:07"
     assert figures["Air speed"].level is Level.ACT
@@ -34,7 +34,7 @@ def test_that_a_film_colder_than_the_dew_point_is_said_the_right_way_round() -> 
 
 def test_that_speed_under_the_floor_is_still_and_no_number() -> None:
     still = shown(replace(CALM_ROOM, air_speed_m_s=0.099))["Air speed"]
-    assert (still.value, still.unit) == ("still", "< 0.1 m/s")
+    assert (still.value, still.unit, still.meaning) == ("still", "", "under 0.1 m/s")
     assert shown(replace(CALM_ROOM, air_speed_m_s=0.101))["Air speed"].value == "0.10"
 
 
@@ -62,10 +62,22 @@ def test_that_what_is_not_measured_says_so() -> None:
 
 
 def test_that_dust_is_shown_only_where_it_is_counted() -> None:
-    assert shown(FAN_ROOM)["Dust"].value == "2400"
-    assert shown(replace(FAN_ROOM, particles_per_m3_5um=0.0))["Dust"].value == "0"
-    assert shown(replace(FAN_ROOM, particles_per_m3_5um=125_400.0))["Dust"].value == "125k"
     assert "Dust" not in shown(CALM_ROOM)
+    assert shown(FAN_ROOM)["Dust"].meaning == "2,400 /m³\nover 5 µm"
+
+
+@pytest.mark.parametrize(
+    ("count", "word"),
+    # ISO 14644-1:2015, table 1: class 8 has up to 29 300, class 9 up to 293 000 particles of 5 µm and more per m³.
+    [(0, "low"), (29_299, "low"), (29_301, "some"), (292_999, "some"), (293_001, "high")],
+)
+def test_that_dust_says_first_whether_it_is_much(count: float, word: str) -> None:
+    assert shown(replace(FAN_ROOM, particles_per_m3_5um=count))["Dust"].value == word
+
+
+def test_that_a_lone_wet_film_needs_no_name() -> None:
+    one = room_figures(ONE_WET, UTC)[0]
+    assert one.meaning == "wet film 18.9 °C"
 
 
 def test_that_frost_has_a_minus_sign() -> None:

@@ -13,15 +13,17 @@ from studiowatch.ui.models.coat_form import (
     STANDING_CAUTION,
     SheetOption,
     Unit,
+    amount_doubt,
     cautions_of,
     read_coat,
     sheet_options,
+    short_title,
     suggested_amount,
     suggestion_words,
     thickness_of,
 )
 from studiowatch.ui.models.forms import FormError, number
-from studiowatch.ui.models.piece_form import read_piece
+from studiowatch.ui.models.piece_form import in_trade_order, read_piece
 from studiowatch.ui.models.tones import Tone
 
 from .scenes import HERONS, NOW_MS, ORCHARD, SHEETS
@@ -110,7 +112,7 @@ def test_that_the_suggested_amount_is_area_times_wet_thickness() -> None:
         ("27", "50 µm wet", Tone.INK),
         ("90", "thick, it will dry slowly", Tone.CAUTION),
         ("120", "far too thick", Tone.ACT),
-        ("a lot", "type a number", Tone.CAUTION),
+        ("a lot", "", Tone.MUTED),
     ],
 )
 def test_that_the_amount_says_what_film_it_makes(amount: str, part: str, tone: Tone) -> None:
@@ -122,6 +124,29 @@ def test_that_the_amount_says_what_film_it_makes(amount: str, part: str, tone: T
 def laid(option: SheetOption, **changed: object) -> object:
     fields = {"unit": Unit.ML, "amount": "", "thinned": "", "laid_ms": NOW_MS, "now_ms": NOW_MS}
     return read_coat(piece=ORCHARD, option=option, **{**fields, **changed})
+
+
+def test_that_an_amount_far_beyond_the_sheet_is_doubted() -> None:
+    option = sheet_options(ORCHARD, SHEETS)[0]
+    # 0.54 m2 at 100 um is 54 mL: 5000 mL is 92.6 times that, 108 mL is twice that.
+    said = amount_doubt(ORCHARD, GLOSS, laid(option, amount="5000"))
+    assert said == "5000 mL is 93 times the sheet's film; did you mean 54? Press again to record it."
+    assert amount_doubt(ORCHARD, GLOSS, laid(option, amount="108")) == ""
+    assert amount_doubt(ORCHARD, GLOSS, laid(option)) == ""
+    # 54 mL at 1.04 g/mL is 56.16 g.
+    assert "did you mean 56" in amount_doubt(ORCHARD, GLOSS, laid(option, amount="1000", unit=Unit.GRAMS))
+
+
+def test_that_sheets_are_offered_in_the_order_they_are_laid() -> None:
+    paint = replace(GLOSS, name="paint-poured", title="Acrylic paint", sheen="", clear_film=False)
+    matt = replace(SATIN, name="matt", title="Matt varnish", sheen="matt")
+    shuffled = (matt, SATIN, GLOSS, paint, ISOLATION)
+    assert in_trade_order(shuffled) == (paint, ISOLATION, GLOSS, SATIN, matt)
+
+
+def test_that_a_long_title_is_cut_for_a_button() -> None:
+    assert short_title("Kiln Light") == "Kiln Light"
+    assert short_title("Copper Beech, First Frost and the Gate Left Open") == "Copper Beech, First Frost a…"
 
 
 def test_that_an_empty_amount_is_left_to_the_sheet() -> None:

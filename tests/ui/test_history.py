@@ -8,7 +8,7 @@ from dataclasses import replace
 import numpy as np
 import pytest
 from PySide6.QtCore import QPoint, QPointF, Qt
-from PySide6.QtGui import QWheelEvent
+from PySide6.QtGui import QPainter, QWheelEvent
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
@@ -17,9 +17,11 @@ from studiowatch.room.readings import Channel
 from studiowatch.service.ports import Series
 from studiowatch.service.snapshot import BoardView, CoatView, PieceView, RoomView, Snapshot, StageTime
 from studiowatch.studio.words import Level, Sentence
-from studiowatch.ui.models.history_panels import RoomData
-from studiowatch.ui.models.history_view import HOUR_MS, Span
+from studiowatch.ui.models.history_live import EMPTY, RoomData
+from studiowatch.ui.models.history_panels import panels_of
+from studiowatch.ui.models.history_view import HOUR_MS, Span, View
 from studiowatch.ui.widgets.history import RoomHistory
+from studiowatch.ui.widgets.history_title import TitlePainter
 from studiowatch.ui.widgets.history_worker import Answer
 
 NOW_MS = 1_795_000_000_000
@@ -37,12 +39,16 @@ class HourOfReadings:
 
     def series(self, channel: Channel, start_ms: int, end_ms: int, buckets: int) -> Series:
         del start_ms, end_ms, buckets
-        time_ms = NOW_MS + 1000 * np.arange(-3600, 0)
-        values = np.full(3600, VALUES.get(channel, 0.0))
-        return Series(time_ms=time_ms, low=values, high=values, mean=values, bucket_ms=1000)
+        return flat_hour(VALUES.get(channel, 0.0))
 
     def close(self) -> None:
         self.closed = True
+
+
+def flat_hour(value: float, before_ms: int = 0) -> Series:
+    time_ms = NOW_MS - before_ms + 1000 * np.arange(-3600, 0)
+    values = np.full(3600, value)
+    return Series(time_ms=time_ms, low=values, high=values, mean=values, bucket_ms=1000)
 
 
 def coat(key: str) -> CoatView:
@@ -275,6 +281,61 @@ def test_that_a_double_click_opens_the_coat(qtbot: QtBot, plot: RoomHistory) -> 
     with qtbot.waitSignal(plot.lane_opened) as opened:
         qtbot.mouseDClick(plot.canvas, Qt.MouseButton.LeftButton, pos=lane_middle(plot, 1, NOW_MS - HOUR_MS // 2))
     assert opened.args == ["coat 1"]
+
+
+def test_that_a_double_click_goes_to_the_time_of_the_coat(qtbot: QtBot, plot: RoomHistory) -> None:
+    plot.set_snapshot(snapshot(pieces=3))
+    qtbot.mouseDClick(plot.canvas, Qt.MouseButton.LeftButton, pos=lane_middle(plot, 1, NOW_MS - HOUR_MS // 2))
+    assert plot.view.start_ms == NOW_MS - 2 * HOUR_MS
+    assert NOW_MS + HOUR_MS < plot.view.end_ms < NOW_MS + 2 * HOUR_MS
+
+
+def test_that_a_double_click_on_an_empty_part_of_a_lane_opens_its_topmost_coat(qtbot: QtBot, plot: RoomHistory) -> None:
+    plot.set_snapshot(snapshot(pieces=3))
+    with qtbot.waitSignal(plot.lane_opened) as opened:
+        qtbot.mouseDClick(plot.canvas, Qt.MouseButton.LeftButton, pos=lane_middle(plot, 2, NOW_MS - 6 * HOUR_MS))
+    assert opened.args == ["coat 2"]
+
+
+def test_that_a_single_click_moves_nothing(qtbot: QtBot, plot: RoomHistory) -> None:
+    plot.set_snapshot(snapshot(pieces=3))
+    before = plot.view
+    with qtbot.assertNotEmitted(plot.lane_opened):
+        qtbot.mouseClick(plot.canvas, Qt.MouseButton.LeftButton, pos=lane_middle(plot, 1, NOW_MS - HOUR_MS // 2))
+    assert plot.view == before
+
+
+class NothingRead(HourOfReadings):
+    """A log without a reading."""
+
+    def span_ms(self) -> tuple[int, int] | None:
+        return None
+
+    def series(self, channel: Channel, start_ms: int, end_ms: int, buckets: int) -> Series:
+        del channel, start_ms, end_ms, buckets
+        return EMPTY
+
+
+def test_that_an_empty_log_promises_readings_and_an_empty_stretch_says_so(qtbot: QtBot, plot: RoomHistory) -> None:
+    assert plot.canvas._empty_words() == ""  # nothing was asked yet
+    plot.set_snapshot(replace(snapshot(), room=RoomView(time_ms=NOW_MS)))
+    plot.set_history(NothingRead())
+    qtbot.waitUntil(lambda: plot.canvas.empty_log)
+    assert plot.canvas._empty_words() == "Readings appear here once the board sends some"
+    plot.set_history(HourOfReadings())
+    qtbot.waitUntil(lambda: len(plot.canvas.data.temperature.time_ms) > 0)
+    assert plot.canvas._empty_words() == ""
+    plot._move(View(start_ms=NOW_MS - 9 * HOUR_MS, end_ms=NOW_MS - 5 * HOUR_MS, following=False))
+    qtbot.waitUntil(lambda: plot.canvas._empty_words() == "no readings in this stretch")
+
+
+def test_that_hovering_says_nothing_of_a_film_where_nothing_was_wet(plot: RoomHistory) -> None:
+    dry = RoomData(temperature=flat_hour(20.0), dew=flat_hour(9.0))
+    temperature = panels_of(dry, flat_hour(18.0, before_ms=2 * HOUR_MS), None)[0]
+    layout = plot.canvas.arrange()
+    paper = plot.canvas._paper(QPainter(), layout)
+    words = TitlePainter(paper, temperature, layout.panels[0].title).words(NOW_MS - HOUR_MS // 2)
+    assert [word.text for word in words] == ["air", "20.0", "dew point", "9.0"]
 
 
 def test_that_a_double_click_on_the_curves_opens_nothing(qtbot: QtBot, plot: RoomHistory) -> None:

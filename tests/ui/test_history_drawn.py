@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 import numpy as np
 import pytest
@@ -10,17 +11,20 @@ from numpy.typing import NDArray
 from PySide6.QtGui import QColor, QImage
 from pytestqt.qtbot import QtBot
 
+from studiowatch.coats.stages import Orientation, Stage, Surface
 from studiowatch.room.readings import Channel
 from studiowatch.service.ports import Series
-from studiowatch.service.snapshot import BoardView, RoomView, Snapshot
+from studiowatch.service.snapshot import BoardView, CoatView, PieceView, RoomView, Snapshot, StageTime
 from studiowatch.studio.words import Level, Sentence
-from studiowatch.ui.models.history_panels import EMPTY
+from studiowatch.ui.models.history_live import EMPTY
 from studiowatch.ui.models.history_view import HOUR_MS
 from studiowatch.ui.theme import LIGHT, NIGHT, Theme
 from studiowatch.ui.widgets.history import RoomHistory
 
 NOW_MS = 1_795_000_000_000
 PEAK_MS = NOW_MS - 30 * HOUR_MS
+BESIDE_NOW_PX = 3  # clear of the line of now, within the dot of the live value
+DIAMOND_PX = 14  # no digit of the labels is as high, and any diamond higher
 GAP_MS = (NOW_MS - 60 * HOUR_MS, NOW_MS - 40 * HOUR_MS)
 
 
@@ -124,6 +128,90 @@ def test_that_a_gap_in_the_log_stays_a_gap_in_the_picture(filled: RoomHistory, p
 
 def test_that_no_curve_reaches_beyond_now(filled: RoomHistory) -> None:
     assert not inked(filled, 1, NOW_MS + 2 * HOUR_MS, LIGHT, around_px=0).any()
+
+
+def coat_ready_in(hours: float, laid_hours: float = -3.0) -> Snapshot:
+    made = CoatView(
+        key="c",
+        sheet="sheet",
+        label="gloss 1",
+        sheen="gloss",
+        clear_film=True,
+        laid_ms=NOW_MS + round(laid_hours * HOUR_MS),
+        surface=Surface.WET,
+        milky=False,
+        wet_um=100.0,
+        dry_um=40.0,
+        stages=(
+            StageTime(
+                stage=Stage.SET_TO_TOUCH, time_ms=NOW_MS + round((laid_hours + 1) * HOUR_MS), reached=laid_hours < -1
+            ),
+            StageTime(
+                stage=Stage.TACK_FREE, time_ms=NOW_MS + round((laid_hours + 2) * HOUR_MS), reached=laid_hours < -2
+            ),
+            StageTime(stage=Stage.DRY_TO_RECOAT, time_ms=NOW_MS + round(hours * HOUR_MS), reached=hours <= 0),
+        ),
+    )
+    piece = PieceView(
+        key="p",
+        title="Salt Marsh",
+        width_cm=60,
+        height_cm=90,
+        support="canvas",
+        orientation=Orientation.FACE_UP,
+        due=None,
+        coats=(made,),
+    )
+    return replace(NOTHING_WET, pieces=(piece,))
+
+
+def ready_marks(plot: RoomHistory) -> NDArray[np.bool_]:
+    """Return, for each pixel of the lanes, whether the colour of what is ready stands there."""
+    layout = plot.canvas.arrange()
+    part = pixels(plot)[round(layout.lanes.top_px) : round(layout.lanes.bottom_px)]
+    good = np.array(QColor(LIGHT.good).getRgb()[:3])
+    found: NDArray[np.bool_] = np.abs(part - good).sum(axis=2) < 24  # of 765: the same colour, or its core
+    return found
+
+
+@pytest.mark.parametrize("width_px", [420, 563, 905])
+def test_that_a_ready_time_beyond_the_edge_is_told_at_the_edge_and_never_missing(
+    filled: RoomHistory, width_px: int
+) -> None:
+    filled.resize(width_px, 560)
+    filled.set_snapshot(coat_ready_in(8.5, laid_hours=-0.15))
+    filled.set_span("8 h")
+    marks, time = ready_marks(filled), filled.canvas.time_scale(filled.canvas.arrange())
+    (columns,) = np.nonzero(marks.any(axis=0))
+    assert len(columns)
+    assert columns.min() > time.right_px - 80
+    assert marks.sum(axis=0).max() < DIAMOND_PX  # no diamond: digits are lower
+
+
+@pytest.mark.parametrize("hours", [1.0, -0.5])
+def test_that_a_diamond_stands_at_its_true_hour(filled: RoomHistory, hours: float) -> None:
+    filled.set_snapshot(coat_ready_in(hours))
+    filled.set_span("8 h")
+    time = filled.canvas.time_scale(filled.canvas.arrange())
+    x = time.x(NOW_MS + hours * HOUR_MS)
+    heights = ready_marks(filled).sum(axis=0)
+    assert heights.max() >= DIAMOND_PX
+    assert np.flatnonzero(heights == heights.max()).mean() == pytest.approx(x, abs=1.5)
+
+
+@pytest.mark.parametrize("theme", [LIGHT, NIGHT], ids=lambda theme: theme.name)
+def test_that_a_fan_that_has_just_come_on_is_seen_before_the_log_is_asked_again(
+    filled: RoomHistory, theme: Theme
+) -> None:
+    filled.set_theme(theme)
+    filled.set_span("8 h")
+    filled.set_snapshot(replace(NOTHING_WET, room=RoomView(time_ms=NOW_MS, air_speed_m_s=0.05)))
+    beside_ms = NOW_MS - round(BESIDE_NOW_PX * filled.canvas.time_scale(filled.canvas.arrange()).ms_per_px)
+    still = inked(filled, 2, beside_ms, theme, around_px=0)
+    filled.set_snapshot(replace(NOTHING_WET, room=RoomView(time_ms=NOW_MS, air_speed_m_s=0.6)))
+    blown = inked(filled, 2, beside_ms, theme, around_px=0)
+    assert not still[: len(still) // 2].any()
+    assert blown[: len(blown) // 2].any()
 
 
 def test_that_what_lies_ahead_has_another_ground(filled: RoomHistory) -> None:

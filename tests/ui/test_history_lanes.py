@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -20,8 +22,8 @@ from studiowatch.studio.concern import Kind
 from studiowatch.studio.warnings import WarningState
 from studiowatch.studio.words import Level, Sentence
 from studiowatch.ui.models.history_axis import TimeScale
-from studiowatch.ui.models.history_lanes import Block, Look, Mark, lane_rows, lanes_of, marks_apart
-from studiowatch.ui.models.history_layout import layout_of
+from studiowatch.ui.models.history_lanes import Block, Look, Mark, lane_rows, lanes_of, marks_apart, names_kept
+from studiowatch.ui.models.history_layout import layout_of, names_px
 from studiowatch.ui.models.history_words import description
 
 NOW_MS = 1_795_000_000_000
@@ -110,7 +112,7 @@ def test_that_a_coat_ends_where_the_next_is_laid() -> None:
     (lane,) = lanes_of(snapshot(piece("Salt Marsh", lower, FRESH)))
     assert lane.coats[0].end_ms == NOW_MS - HOUR_MS
     assert lane.coats[0].ready_ms is None
-    assert lane.top_key == "fresh"
+    assert lane.top is lane.coats[-1]
 
 
 def test_that_a_coat_that_will_not_dry_has_no_end_and_says_so() -> None:
@@ -139,7 +141,7 @@ def test_that_paint_is_one_block_until_dry_through() -> None:
 def test_that_planned_coats_leave_no_trace() -> None:
     (lane,) = lanes_of(snapshot(piece("Ferry", coat("planned", None))))
     assert lane.coats == ()
-    assert lane.top_key is None
+    assert lane.top is None
 
 
 def test_that_a_warning_stands_in_the_lanes_of_its_pieces_only() -> None:
@@ -155,6 +157,69 @@ def test_that_a_warning_stands_in_the_lanes_of_its_pieces_only() -> None:
     )
     lanes = lanes_of(snapshot(piece("Salt Marsh", FRESH), piece("Kiln Light"), warnings=(warning,)))
     assert [[mark.time_ms for mark in lane.marks] for lane in lanes] == [[], [NOW_MS - 300_000]]
+
+
+def test_that_a_coat_stays_in_its_lane_as_ready_until_the_next_is_laid_or_now() -> None:
+    lower = coat("lower", -30, stage(Stage.TACK_FREE, -28), stage(Stage.DRY_TO_RECOAT, -20))
+    upper = coat("upper", -12, stage(Stage.TACK_FREE, -10), stage(Stage.DRY_TO_RECOAT, -2))
+    (lane,) = lanes_of(snapshot(piece("Salt Marsh", lower, upper)))
+    assert [one.blocks[-1] for one in lane.coats] == [
+        Block(look=Look.READY, start_ms=NOW_MS - 20 * HOUR_MS, end_ms=NOW_MS - 12 * HOUR_MS),
+        Block(look=Look.READY, start_ms=NOW_MS - 2 * HOUR_MS, end_ms=NOW_MS),
+    ]
+    assert lane.coats[0].words(NOW_MS - 15 * HOUR_MS) == "gloss 1: ready"
+    assert lane.coats[1].words(NOW_MS - HOUR_MS).startswith("gloss 1: ready since ")
+
+
+def test_that_a_coat_that_waits_for_nothing_is_not_ready_ahead_of_now() -> None:
+    (lane,) = lanes_of(snapshot(piece("Salt Marsh", FRESH)))
+    assert Look.READY not in {block.look for block in lane.coats[0].blocks}
+
+
+def test_that_a_view_of_nothing_but_a_ready_coat_names_it_so() -> None:
+    lower = coat("lower", -30, stage(Stage.TACK_FREE, -28), stage(Stage.DRY_TO_RECOAT, -20))
+    (lane,) = lanes_of(snapshot(piece("Salt Marsh", lower)))
+    assert lane.coats[0].title(NOW_MS - 8 * HOUR_MS, NOW_MS) == "gloss 1 \N{MIDDLE DOT} ready"
+    assert lane.coats[0].title(NOW_MS - 24 * HOUR_MS, NOW_MS) == "gloss 1"
+
+
+def test_that_a_coat_nobody_watches_is_neither_wet_nor_ready_and_says_why() -> None:
+    why = "The data sheet pale gloss is missing; put it back among your sheets."
+    (lane,) = lanes_of(snapshot(piece("Salt Marsh", replace(coat("lost", -5), unwatched=why))))
+    (lost,) = lane.coats
+    assert lost.blocks == (Block(look=Look.UNWATCHED, start_ms=NOW_MS - 5 * HOUR_MS, end_ms=NOW_MS),)
+    assert lost.words(NOW_MS - HOUR_MS) == f"gloss 1: not watched. {why.rstrip('.')}"
+    assert lost.title(NOW_MS - 8 * HOUR_MS, NOW_MS) == "gloss 1 \N{MIDDLE DOT} not watched"
+
+
+def warning_about(*titles: str) -> WarningView:
+    return WarningView(
+        key="w",
+        kind=Kind.DAMP,
+        state=WarningState.RAISED,
+        level=Level.ACT,
+        sentence=Sentence(level=Level.ACT, headline="Damp air over a wet coat"),
+        began_ms=NOW_MS - 300_000,
+        cleared_ms=None,
+        piece_titles=titles,
+    )
+
+
+def test_that_a_mark_stays_with_all_the_pieces_its_warning_ever_named() -> None:
+    pieces = piece("Salt Marsh", FRESH), piece("Kiln Light", FRESH)
+    named = names_kept({}, snapshot(*pieces, warnings=(warning_about("Salt Marsh", "Kiln Light"),)))
+    later = snapshot(*pieces, warnings=(warning_about("Kiln Light"),))
+    lanes = lanes_of(later, names_kept(named, later))
+    assert [len(lane.marks) for lane in lanes] == [1, 1]
+
+
+def test_that_a_forgotten_warning_leaves_no_names() -> None:
+    assert names_kept({"old": frozenset({"Salt Marsh"})}, snapshot()) == {}
+
+
+def test_that_names_get_all_they_need_where_there_is_room_and_leave_the_curves_theirs() -> None:
+    assert names_px(190.0, 900.0, 16.0) == 190.0
+    assert names_px(190.0, 560.0, 16.0) == pytest.approx(0.19 * 560.0)
 
 
 def test_that_warnings_too_close_to_tell_apart_show_the_most_urgent_on_top() -> None:

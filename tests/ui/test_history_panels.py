@@ -13,12 +13,12 @@ from studiowatch.service.snapshot import BoardView, CoatView, PieceView, RoomVie
 from studiowatch.studio.concern import Kind
 from studiowatch.studio.words import Level, Sentence
 from studiowatch.ui.models.history_axis import TimeScale, value_scale
-from studiowatch.ui.models.history_fetch import film_series, plan, shared
+from studiowatch.ui.models.history_fetch import covers, film_series, plan, shared
+from studiowatch.ui.models.history_live import EMPTY, RoomData
 from studiowatch.ui.models.history_panels import (
-    EMPTY,
     PLACES,
     Place,
-    RoomData,
+    empty_stretches,
     panels_of,
     place_words,
     strokes,
@@ -170,11 +170,39 @@ def test_that_an_empty_series_draws_nothing() -> None:
 
 
 def test_that_a_limits_words_give_way_to_the_curve() -> None:
-    free = place_words(50.0, (100.0, 12.0), TIME, [])
+    free = place_words(50.0, (100.0, 12.0), TIME, [], now_px=600.0)
     curve = strokes(series(*flat(-120, 0, 55.0)), TIME, VALUE, 0.0, 100.0)  # runs just above the line, at the right
-    given_way = place_words(50.0, (100.0, 12.0), TIME, [curve])
+    given_way = place_words(50.0, (100.0, 12.0), TIME, [curve], now_px=600.0)
     assert free == (496.0, 38.0)
     assert given_way == (496.0, 51.0)
+
+
+@pytest.mark.parametrize("now_px", [80.0, 300.0, 500.0, 560.0])
+def test_that_the_line_of_now_never_crosses_a_limits_words(now_px: float) -> None:
+    left_px, _ = place_words(50.0, (160.0, 12.0), TIME, [], now_px)
+    assert left_px + 160.0 < now_px or now_px < left_px
+    assert left_px + 160.0 <= TIME.right_px
+
+
+def test_that_stretches_without_any_reading_are_found_up_to_the_edges() -> None:
+    data = RoomData(
+        temperature=series(*flat(-600, -500, 20.0)), air=series(*flat(-520, -480, 0.05), *flat(-100, 0, 0.05))
+    )
+    panels = panels_of(data, EMPTY, None)
+    found = empty_stretches(panels, NOW_MS - 900_000, NOW_MS, 60_000)
+    assert [(start_ms - NOW_MS, end_ms - NOW_MS) for start_ms, end_ms in found] == [
+        (-900_000, -600_000),
+        (-481_000, -100_000),
+    ]
+    assert empty_stretches(panels, NOW_MS - 90_000, NOW_MS, 60_000) == ()
+
+
+def test_that_a_stretch_counts_as_read_up_to_the_pixel_since() -> None:
+    view = spanned(Span.EIGHT_HOURS, NOW_MS, None)
+    request = plan(view, 600, NOW_MS)
+    assert covers(request, view, NOW_MS)
+    assert not covers(None, view, NOW_MS)
+    assert not covers(request, panned(view, -20 * HOUR_MS, NOW_MS, NOW_MS - 500 * HOUR_MS), NOW_MS)
 
 
 def test_that_what_is_read_covers_the_view_with_a_margin_but_not_the_future() -> None:

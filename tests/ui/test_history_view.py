@@ -13,11 +13,13 @@ from studiowatch.ui.models.history_view import (
     WIDEST_MS,
     Span,
     View,
+    coat_view,
     home,
     moved_on,
     panned,
     spanned,
     zoomed,
+    zoomed_at,
     zoomed_here,
 )
 
@@ -81,6 +83,44 @@ def test_that_zoom_ends_at_seconds_and_at_a_working_life() -> None:
     view = spanned(Span.DAY, NOW_MS, None)
     assert zoomed(view, 1e-9, NOW_MS).width_ms == NARROWEST_MS
     assert zoomed(view, 1e9, NOW_MS).width_ms == WIDEST_MS
+
+
+@given(share=st.floats(0.0, 1.0), notches=st.lists(st.sampled_from([0.8, 1.25]), min_size=1, max_size=40))
+def test_that_a_live_view_keeps_now_in_sight_however_it_is_zoomed(share: float, notches: list[float]) -> None:
+    view = spanned(Span.DAY, NOW_MS, None)
+    for factor in notches:
+        view = zoomed_at(view, factor, view.start_ms + share * view.width_ms, NOW_MS)
+        assert view.following
+        assert view.start_ms < NOW_MS < view.end_ms
+
+
+def test_that_a_live_view_zooms_about_the_pointer_and_then_moves_on_without_a_jump() -> None:
+    view = spanned(Span.DAY, NOW_MS, None)
+    about_ms = NOW_MS - 4 * HOUR_MS
+    after = zoomed_at(view, 0.8, about_ms, NOW_MS)
+    assert (about_ms - after.start_ms) / after.width_ms == pytest.approx(
+        (about_ms - view.start_ms) / view.width_ms, abs=1e-6
+    )
+    later = moved_on(after, NOW_MS + 5000, None)
+    assert later.start_ms == pytest.approx(after.start_ms + 5000, abs=1)
+    assert (home(after, NOW_MS).end_ms - NOW_MS) / after.width_ms == pytest.approx(0.25, abs=1e-6)
+
+
+def test_that_a_view_that_stays_may_be_zoomed_away_from_now() -> None:
+    view = View(start_ms=NOW_MS - 10 * HOUR_MS, end_ms=NOW_MS + HOUR_MS, following=False)
+    after = zoomed_at(view, 0.1, NOW_MS - 9 * HOUR_MS, NOW_MS)
+    assert not after.following
+    assert after.end_ms < NOW_MS
+
+
+@pytest.mark.parametrize(("recoat_ms", "last_ms"), [(NOW_MS + 5 * HOUR_MS, NOW_MS + 5 * HOUR_MS), (None, NOW_MS)])
+def test_that_a_coats_view_begins_an_hour_before_it_and_holds_its_recoat_time_or_now(
+    recoat_ms: int | None, last_ms: int
+) -> None:
+    view = coat_view(NOW_MS - 3 * HOUR_MS, recoat_ms, NOW_MS)
+    assert view.start_ms == NOW_MS - 4 * HOUR_MS
+    assert last_ms < view.end_ms < last_ms + 2 * HOUR_MS
+    assert not view.following
 
 
 def test_that_keys_zoom_about_now_while_following() -> None:

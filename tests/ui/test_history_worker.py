@@ -12,7 +12,7 @@ from pytestqt.qtbot import QtBot
 from studiowatch.room.readings import Channel
 from studiowatch.service.ports import Series
 from studiowatch.ui.models.history_fetch import Request
-from studiowatch.ui.models.history_panels import EMPTY
+from studiowatch.ui.models.history_live import EMPTY
 from studiowatch.ui.widgets.history_worker import Answer, HistoryWorker, dew_series
 
 START_MS = 1_795_000_000_000

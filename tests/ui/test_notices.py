@@ -1,17 +1,20 @@
-"""The sentence, the prompts, the warnings, the board's line, and when they must be drawn."""
+"""The sentence, the warnings, the board's line, and when they must be drawn."""
 
 from __future__ import annotations
 
 from dataclasses import replace
 from datetime import UTC
 
+import pytest
+
 from studiowatch.board.events import LineCounts
+from studiowatch.studio.concern import Kind
 from studiowatch.studio.warnings import WarningState
-from studiowatch.studio.words import Level
+from studiowatch.studio.words import Level, Sentence
 from studiowatch.ui.models.board import board_line
-from studiowatch.ui.models.notices import next_prompt_words, prompt_rows, sentence_card, warning_rows
-from studiowatch.ui.models.pace import STALLED, events_of, stalled, wet_titles
-from studiowatch.ui.models.tones import SHAPES, Tone
+from studiowatch.ui.models.notices import sentence_card, warning_rows
+from studiowatch.ui.models.pace import NEVER_SPOKE, STALLED, events_of, stalled, wet_titles
+from studiowatch.ui.models.tones import SHAPES
 
 from .scenes import (
     AIR_WARNING,
@@ -46,25 +49,12 @@ def test_that_a_calm_sentence_has_nothing_to_answer() -> None:
 
 
 def test_that_a_heard_or_put_off_warning_says_so() -> None:
-    assert sentence_card(HEARD, UTC).note == "heard"
+    heard = sentence_card(HEARD, UTC)
+    assert (heard.note, heard.can_hear, heard.can_remind) == ("heard", False, False)
     until = replace(AIR_WARNING, state=WarningState.REMIND, remind_ms=NOW_MS + 600_000)
     card = sentence_card(replace(FOUR_WARNED, warnings=(until,)), UTC)
-    assert (card.note, card.can_hear) == ("quiet until 14:22", False)
-
-
-def test_that_prompts_come_soonest_first_and_late_ones_say_so() -> None:
-    shuffled = replace(FOUR_WARNED, prompts=FOUR_WARNED.prompts[::-1])
-    rows = prompt_rows(shuffled, UTC)
-    assert [row.key for row in rows] == ["p1", "p2", "p3", "p4", "p5"]
-    assert rows[0].when == "now, since 14:10 · Blue Ladder"
-    assert rows[0].tone is Tone.CAUTION
-    assert "Torch" in rows[0].spoken
-    assert rows[4].when == "Thu 08:12 · Orchard at Low Water"
-
-
-def test_that_the_next_prompt_is_said_for_the_far_end_of_the_room() -> None:
-    assert next_prompt_words(FOUR_WARNED, UTC).startswith("Second bubble pass, scrape drips\nnow")
-    assert next_prompt_words(EMPTY, UTC) == "Nothing to do at the rack"
+    assert card.note == "put off until 14:22"
+    assert (card.can_hear, card.can_remind) == (True, False)
 
 
 def test_that_warnings_say_what_since_when_and_which_pieces() -> None:
@@ -76,6 +66,30 @@ def test_that_warnings_say_what_since_when_and_which_pieces() -> None:
     assert not any(row.is_open for row in rows[1:])
 
 
+@pytest.mark.parametrize(
+    ("kind", "now", "past"),
+    [
+        (Kind.AIR_MOVING, "Air is moving over one wet coat", "Air moved over one wet coat"),
+        (Kind.TOO_COLD, "Too cold for two drying coats", "It was too cold for two drying coats"),
+        (Kind.DAMP, "It is getting damp for one drying coat", "It was getting damp for one drying coat"),
+        (Kind.NEAR_DEW_POINT, "Water may settle on one drying coat", "Water may have settled on one drying coat"),
+        (Kind.BOARD_SILENT, "The board is silent: one wet coat", "The board was silent: one wet coat"),
+        (Kind.READING_IMPLAUSIBLE, "A reading cannot be right", "A reading could not be right"),
+    ],
+)
+def test_that_a_past_warning_is_told_in_the_past(kind: Kind, now: str, past: str) -> None:
+    sentence = Sentence(level=Level.ACT, headline=now)
+    open_one = warning("w1", sentence, WarningState.RAISED, 60_000, kind=kind.value)
+    gone = warning("w2", sentence, WarningState.CLEARED, 3_600_000, kind=kind.value)
+    rows = warning_rows(replace(FOUR_WARNED, warnings=(open_one, gone)), UTC)
+    assert [row.headline for row in rows] == [now, past]
+
+
+def test_that_the_sentence_says_which_pieces_and_since_when() -> None:
+    assert sentence_card(FOUR_WARNED, UTC).where == "Orchard at Low Water, Blue Ladder · since 14:07"
+    assert sentence_card(FOUR_CALM, UTC).where == ""
+
+
 def test_that_the_board_line_counts_what_was_lost() -> None:
     assert board_line(FOUR_WARNED).words == "Board on ttyUSB0 · SHT4x · last reading just now · none lost"
     said = board_line(UNCALIBRATED).words
@@ -85,9 +99,14 @@ def test_that_the_board_line_counts_what_was_lost() -> None:
     assert "7 could not be kept up with" in board_line(over).words
 
 
-def test_that_trouble_with_the_records_comes_before_the_board() -> None:
+def test_that_trouble_of_our_own_stands_beside_the_board() -> None:
     full = replace(FOUR_WARNED, store_trouble="The disk is full: free some space; readings wait in memory.")
-    assert (board_line(full).words, board_line(full).tone) == (full.store_trouble, Tone.ACT)
+    assert board_line(full).trouble == full.store_trouble
+    both = replace(full, own_fault="The watch met a fault of its own.")
+    assert board_line(both).trouble == f"{both.own_fault} {full.store_trouble}"
+    assert board_line(both).words == board_line(FOUR_WARNED).words
+    assert events_of(both) != events_of(full)
+    assert board_line(FOUR_WARNED).trouble == ""
 
 
 def test_that_a_board_that_is_away_says_what_to_do() -> None:
@@ -105,9 +124,10 @@ def test_that_drift_is_no_event_and_a_change_of_level_is() -> None:
 
 
 def test_that_a_stopped_watch_is_said_and_its_figures_are_old() -> None:
-    old = stalled(FOUR_CALM)
+    old = stalled(FOUR_CALM, NOW_MS)
     assert old.sentence == STALLED
     assert old.board.silent
+    assert stalled(None, NOW_MS).sentence == NEVER_SPOKE
 
 
 def test_that_the_wet_pieces_are_named() -> None:

@@ -25,8 +25,14 @@ def test_that_a_wet_coat_says_how_long_it_has_been_wet() -> None:
     one = card(ORCHARD)
     assert (one.state, one.state_tone) == ("Gloss 1 · wet and milky, 38 min", Tone.LINK)
     assert one.ahead == "set to touch 14:40"
-    assert (one.step, one.ready) == ("Recoat: gloss 2, 54 mL", "Thu 08:12")
-    assert one.likely == "07:12 – 10:12 likely"
+    assert (one.step, one.ready) == ("Recoat: gloss 2, 54\u00a0mL", "from Thu 08:12")
+    assert one.likely == "perhaps from 07:12"
+    night = replace(ORCHARD, next_p10_ms=NOW_MS + 9 * HOUR_MS)
+    assert card(night).likely == "perhaps from 23:12"
+    month = replace(ORCHARD, next_ms=NOW_MS + 40 * 24 * HOUR_MS, next_p10_ms=NOW_MS + 20 * 24 * HOUR_MS)
+    assert (card(month).ready, card(month).likely) == ("from 13 Apr", "perhaps from 24\u00a0Mar")
+    week = replace(ORCHARD, next_ms=NOW_MS + 48 * HOUR_MS, next_p10_ms=NOW_MS + 17 * HOUR_MS)
+    assert card(week).likely == "perhaps from Thu\u00a007:12"
     assert (one.due, one.slack, one.slack_tone) == ("due 20 Mar", "6 days to spare", Tone.GOOD)
 
 
@@ -58,6 +64,8 @@ def test_that_a_range_is_said_only_where_there_is_one() -> None:
     assert card(LADDER).likely == ""
     equal = replace(ORCHARD, next_p10_ms=ORCHARD.next_ms, next_p90_ms=ORCHARD.next_ms)
     assert card(equal).likely == ""
+    begun = replace(ORCHARD, next_p10_ms=NOW_MS - MINUTE_MS)
+    assert card(begun).likely == "perhaps ready already"
 
 
 def test_that_what_is_ready_says_since_when() -> None:
@@ -70,6 +78,35 @@ def test_that_a_coat_this_room_never_dries_is_said_plainly() -> None:
     top = replace(ORCHARD.coats[2], stages=(never,))
     stuck = replace(ORCHARD, coats=(*ORCHARD.coats[:2], top), next_ms=None, next_p10_ms=None, next_p90_ms=None)
     assert (card(stuck).ready, card(stuck).ready_tone) == ("not in this room as it is", Tone.CAUTION)
+
+
+def test_that_a_far_too_thick_coat_is_named_as_the_cause() -> None:
+    never = StageTime(stage=Stage.DRY_TO_RECOAT, time_ms=None, reached=False)
+    top = replace(ORCHARD.coats[2], stages=(never,), wet_um=9300)
+    stuck = replace(ORCHARD, coats=(*ORCHARD.coats[:2], top), next_ms=None, next_p10_ms=None, next_p90_ms=None)
+    snapshot = replace(FOUR_WARNED, pieces=(stuck,))
+    one = rack_cards(snapshot, UTC, sheet_um={"gloss-waterborne": 100})[0]
+    assert (one.ready, one.likely) == ("no time in sight", "laid 93 × as thick as the sheet says")
+    thin = rack_cards(snapshot, UTC, sheet_um={"gloss-waterborne": 5000})[0]
+    assert thin.ready == "not in this room as it is"
+
+
+def test_that_a_piece_is_fit_to_wrap_only_when_it_is() -> None:
+    last = replace(ORCHARD, next_step="fit to wrap", next_ms=NOW_MS + 12 * 24 * HOUR_MS)
+    assert (card(last).step, card(last).ready, card(last).likely) == ("", "wrap from 16 Mar", "")
+    done = replace(last, next_ms=NOW_MS - 24 * HOUR_MS)
+    assert (card(done).ready, card(done).ready_tone, card(done).likely) == ("Fit to wrap", Tone.GOOD, "since 3 Mar")
+
+
+def test_that_a_coat_that_is_not_watched_says_so_and_why() -> None:
+    why = "Its data sheet is gone: put it back into the folder of sheets."
+    top = replace(ORCHARD.coats[2], surface=None, milky=False, stages=(), unwatched=why)
+    one = card(replace(ORCHARD, coats=(*ORCHARD.coats[:2], top)))
+    assert (one.state, one.state_tone) == ("Gloss 1 · not watched", Tone.CAUTION)
+    assert one.unwatched == why
+    assert why in one.spoken
+    layer = one.section.layers[-1]
+    assert (layer.surface, layer.words) == (Surface.DRY, "gloss 1, not watched")
 
 
 @pytest.mark.parametrize(

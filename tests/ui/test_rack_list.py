@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 import pytest
-from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt
-from PySide6.QtGui import QDropEvent
+from PySide6.QtCore import QEvent, QMimeData, QPoint, QPointF, Qt
+from PySide6.QtGui import QDropEvent, QFocusEvent
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
@@ -16,7 +17,7 @@ from studiowatch.ui.widgets.film_section import SHORTEST, TALLEST
 from studiowatch.ui.widgets.piece_card import PIECE_MIME
 from studiowatch.ui.widgets.rack_list import RackList
 
-from .scenes import FOUR_WARNED
+from .scenes import DAY_MS, FOUR_WARNED, NOW_MS, TWELVE
 
 pytestmark = pytest.mark.window
 
@@ -74,6 +75,62 @@ def test_that_a_new_piece_is_chosen_once_it_is_there(rack: RackList) -> None:
     rack.choose_when_there("new")
     rack.set_cards(rack_cards(FOUR_WARNED))
     assert rack.chosen_key == "orchard"
+
+
+def test_that_a_focus_that_is_only_given_back_chooses_nothing(rack: RackList) -> None:
+    rack.choose("ladder")
+    old = rack._views[0]
+    old.focusInEvent(QFocusEvent(QEvent.Type.FocusIn, Qt.FocusReason.ActiveWindowFocusReason))
+    assert rack.chosen_key == "ladder"
+    old.focusInEvent(QFocusEvent(QEvent.Type.FocusIn, Qt.FocusReason.TabFocusReason))
+    assert rack.chosen_key == "orchard"
+
+
+def test_that_a_new_piece_stays_chosen_when_the_cards_move(rack: RackList, qtbot: QtBot) -> None:
+    with qtbot.waitActive(rack):
+        rack.activateWindow()
+    rack._views[0].setFocus()
+    rack.choose_when_there("ladder")
+    moved = replace(FOUR_WARNED, pieces=(FOUR_WARNED.pieces[1], FOUR_WARNED.pieces[0]))
+    rack.set_cards(rack_cards(moved))
+    QApplication.processEvents()
+    assert rack.chosen_key == "ladder"
+
+
+def test_that_a_new_piece_is_scrolled_to(rack: RackList, qtbot: QtBot) -> None:
+    rack.resize(400, 500)
+    rack.choose_when_there(TWELVE.pieces[-1].key)
+    rack.set_cards(rack_cards(TWELVE))
+    qtbot.waitUntil(lambda: rack.verticalScrollBar().value() > 0)
+    last = rack._views[-1]
+    assert rack.viewport().rect().intersects(last.rect().translated(last.mapTo(rack.viewport(), QPoint())))
+
+
+LONG_RANGE = replace(
+    FOUR_WARNED,
+    pieces=tuple(
+        replace(
+            piece,
+            title="Copper Beech, First Frost and the Gate Left Open All Night",
+            next_ms=NOW_MS + 40 * DAY_MS,
+            next_p10_ms=NOW_MS + 20 * DAY_MS,
+            next_p90_ms=NOW_MS + 40 * DAY_MS,
+            width_cm=120.5,
+            height_cm=200.25,
+        )
+        for piece in FOUR_WARNED.pieces
+    ),
+)
+
+
+@pytest.mark.parametrize("scale", [1.0, 1.5, 2.0])
+def test_that_no_card_is_cut_off_and_all_sections_are_equally_wide(rack: RackList, scale: float) -> None:
+    rack.set_style(Style(scale=scale))
+    rack.resize(round(398 * scale), 1000)
+    rack.set_cards(rack_cards(LONG_RANGE)[:2] + rack_cards(FOUR_WARNED)[2:])
+    QApplication.processEvents()
+    assert rack.widget().width() == rack.viewport().width()
+    assert len({view.section.width() for view in rack._views}) == 1
 
 
 @pytest.mark.parametrize("height", [300, 1000, 1600])

@@ -10,9 +10,8 @@ import pytest
 from studiowatch.ui.models.times import (
     ago_words,
     clock_words,
+    from_day_words,
     lasting_words,
-    moment_words,
-    range_words,
 )
 
 
@@ -41,7 +40,8 @@ def test_that_a_moment_names_its_day_only_when_it_is_another(moment: int, words:
 def test_that_the_local_day_counts_and_not_the_day_of_utc() -> None:
     late = ms(2026, 3, 4, 23, 30)
     assert clock_words(late, NOW, ZoneInfo("Europe/Berlin")) == "Thu 00:30"
-    assert moment_words(late, NOW, UTC) == "today 23:30"
+    assert from_day_words(late, NOW, UTC) == "23:30"
+    assert from_day_words(late, NOW, ZoneInfo("Europe/Berlin")) == "5 Mar"
 
 
 def test_that_summer_time_moves_the_clock() -> None:
@@ -49,11 +49,6 @@ def test_that_summer_time_moves_the_clock() -> None:
     berlin = ZoneInfo("Europe/Berlin")
     assert clock_words(ms(2026, 3, 29, 0, 59), ms(2026, 3, 29, 12), berlin) == "01:59"
     assert clock_words(ms(2026, 3, 29, 1, 1), ms(2026, 3, 29, 12), berlin) == "03:01"
-
-
-def test_that_a_range_names_a_day_only_when_it_spans_two() -> None:
-    assert range_words(ms(2026, 3, 5, 7, 5), ms(2026, 3, 5, 10, 20), NOW, UTC) == "07:05 – 10:20"
-    assert range_words(ms(2026, 3, 5, 22, 0), ms(2026, 3, 6, 1, 0), NOW, UTC) == "Thu 22:00 – Fri 01:00"
 
 
 @pytest.mark.parametrize(

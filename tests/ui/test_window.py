@@ -1,4 +1,4 @@
-"""The window on a scripted desk: what comes in is seen, what she does goes out, and nothing waits."""
+"""The window on a scripted desk: what comes in is seen, and nothing waits."""
 
 from __future__ import annotations
 
@@ -7,25 +7,28 @@ from collections.abc import Callable
 from dataclasses import replace
 
 import pytest
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QAbstractButton, QApplication, QMessageBox, QPushButton, QWidget
+from PySide6.QtCore import QSize, Qt
+from PySide6.QtWidgets import QApplication, QLabel, QMessageBox, QWidget
 from pytestqt.qtbot import QtBot
 
-from studiowatch.service.commands import ArchivePiece, CoverCoat, HearWarning, MovePiece, RemindLater, TickPrompt
+from studiowatch.service.commands import (
+    ArchivePiece,
+    CoverCoat,
+    MovePiece,
+)
 from studiowatch.service.snapshot import Snapshot
-from studiowatch.ui.models.alarm import Sound
-from studiowatch.ui.models.pace import STALLED, stalled
-from studiowatch.ui.tray import TRAY_WORDS
+from studiowatch.ui import feed
+from studiowatch.ui.dressing import first_size
+from studiowatch.ui.models.pace import NEVER_SPOKE, STALLED, stalled
 from studiowatch.ui.window import StudioWindow
 
-from .conftest import KeptSpeaker, KeptTray
+from .conftest import activate, push
 from .scenes import (
     AIR,
     EMPTY,
     FIRST_RUN,
     FOUR_CALM,
     FOUR_WARNED,
-    HEARD,
     NOW_MS,
     ONE_WET,
     SCENES,
@@ -37,18 +40,6 @@ from .scenes import (
 
 pytestmark = pytest.mark.window
 Show = Callable[[Snapshot], StudioWindow]
-
-
-def push(parent: QWidget, name: str) -> QAbstractButton:
-    found = [one for one in parent.findChildren(QPushButton) if one.text() == name and one.isVisibleTo(parent)]
-    assert found, f"no button {name!r}"
-    return found[0]
-
-
-def activate(window: StudioWindow, qtbot: QtBot) -> None:
-    """Give `window` the keyboard, as a click on it would."""
-    with qtbot.waitActive(window):
-        window.activateWindow()
 
 
 def test_that_a_warning_reaches_the_visible_banner(shown: Show) -> None:
@@ -107,59 +98,6 @@ def test_that_the_history_comes_after_the_window_is_shown(shown: Show, qtbot: Qt
     window = shown(ONE_WET)
     qtbot.waitUntil(lambda: window._plot is not None)
     assert window._plot.snapshots[-1] is ONE_WET
-
-
-def test_that_heard_and_remind_are_submitted(shown: Show, desk: ScriptedDesk, clock: ScriptedClock) -> None:
-    window = shown(FOUR_WARNED)
-    push(window.page.sentence, "Heard").click()
-    push(window.page.sentence, "Remind me in 10 min").click()
-    ten_minutes_ms = 600_000
-    assert desk.commands == [
-        HearWarning(warning_key="w1"),
-        RemindLater(warning_key="w1", until_ms=clock.utc_ms() + ten_minutes_ms),
-    ]
-
-
-def test_that_the_keyboard_alone_hears_a_warning(shown: Show, desk: ScriptedDesk, qtbot: QtBot) -> None:
-    window = shown(FOUR_WARNED)
-    activate(window, qtbot)
-    qtbot.keyClick(window, Qt.Key.Key_H, Qt.KeyboardModifier.ControlModifier)
-    assert desk.commands == [HearWarning(warning_key="w1")]
-
-
-def test_that_a_heard_warning_stays_but_asks_nothing(shown: Show) -> None:
-    shown(FOUR_WARNED)
-    window = shown(HEARD)
-    QApplication.processEvents()
-    answers = [one for one in window.page.sentence.findChildren(QPushButton) if one.isVisibleTo(window)]
-    assert answers == []
-    assert "heard" in window.page.sentence.accessibleName()
-
-
-def test_that_the_list_of_warnings_answers_too(shown: Show, desk: ScriptedDesk) -> None:
-    window = shown(FOUR_WARNED)
-    push(window.page.warnings, "Heard").click()
-    assert desk.commands == [HearWarning(warning_key="w1")]
-
-
-def test_that_a_prompt_is_ticked_by_a_target_a_wet_hand_hits(shown: Show, desk: ScriptedDesk) -> None:
-    window = shown(FOUR_WARNED)
-    target = window.page.prompts.views[0].target
-    least_px = 40
-    assert target.width() >= least_px
-    assert target.height() >= least_px
-    target.click()
-    assert desk.commands == [TickPrompt(prompt_key="p1")]
-    assert not target.isEnabled()
-
-
-def test_that_a_refused_tick_says_why_and_may_be_tried_again(shown: Show, desk: ScriptedDesk, qtbot: QtBot) -> None:
-    window = shown(FOUR_WARNED)
-    desk.refuse("That prompt is gone: look at the list again.")
-    target = window.page.prompts.views[0].target
-    target.click()
-    qtbot.waitUntil(lambda: "That prompt is gone" in window.foot.words)
-    assert target.isEnabled()
 
 
 def test_that_cards_show_the_rack_in_her_order(shown: Show) -> None:
@@ -255,31 +193,13 @@ def test_that_the_first_run_says_what_to_plug_in(shown: Show) -> None:
     assert "plug it in" in window.foot.words
 
 
-def test_that_f11_shows_only_what_matters_and_escape_leaves(shown: Show, qtbot: QtBot) -> None:
-    window = shown(FOUR_WARNED)
-    activate(window, qtbot)
-    qtbot.keyClick(window, Qt.Key.Key_F11)
-    assert window.across.isVisible()
-    assert not window.page.isVisible()
-    assert not window.foot.isVisible()
-    qtbot.keyClick(window.across, Qt.Key.Key_Escape)
-    assert window.page.isVisible()
-
-
-def test_that_the_view_from_across_the_room_hears(shown: Show, desk: ScriptedDesk) -> None:
-    window = shown(FOUR_WARNED)
-    window.toggle_across()
-    push(window.across, "Heard").click()
-    assert desk.commands == [HearWarning(warning_key="w1")]
-
-
 def test_that_text_grows_by_steps_to_twice_and_is_kept(shown: Show, qtbot: QtBot) -> None:
     window = shown(FOUR_WARNED)
     activate(window, qtbot)
     for _ in range(9):
         qtbot.keyClick(window, Qt.Key.Key_Plus, Qt.KeyboardModifier.ControlModifier)
     assert window._parts.settings.text_pct == 200
-    assert window._style.scale == 2.0
+    assert window.dressing.style.scale == 2.0
     qtbot.keyClick(window, Qt.Key.Key_0, Qt.KeyboardModifier.ControlModifier)
     assert window._parts.settings.text_pct == 100
 
@@ -287,7 +207,7 @@ def test_that_text_grows_by_steps_to_twice_and_is_kept(shown: Show, qtbot: QtBot
 @pytest.mark.parametrize(("width", "height", "percent"), [(1280, 800, 100), (1920, 1080, 200), (1280, 800, 200)])
 def test_that_nothing_is_pushed_out_sideways(shown: Show, width: int, height: int, percent: int) -> None:
     window = shown(TWELVE)
-    window.set_text_pct(percent)
+    window.dressing.set_text_pct(percent)
     window.resize(width, height)
     QApplication.processEvents()
     assert window.page.widget().minimumSizeHint().width() <= window.page.viewport().width()
@@ -302,90 +222,52 @@ def test_that_night_colours_reach_the_history_and_are_kept(shown: Show, qtbot: Q
     assert window._parts.settings.night
 
 
-def test_that_the_sound_repeats_until_the_warning_is_heard(
-    shown: Show, speaker: KeptSpeaker, clock: ScriptedClock, desk: ScriptedDesk
-) -> None:
-    window = shown(FOUR_WARNED)
-    assert speaker.played == [Sound.INSISTENT]
-    window.feed._tick()
-    assert speaker.played == [Sound.INSISTENT]
-    clock.seconds += 30
-    window.feed._tick()
-    assert speaker.played == [Sound.INSISTENT] * 2
-    desk.publish(HEARD)
-    QApplication.processEvents()
-    clock.seconds += 30
-    window.feed._tick()
-    assert speaker.played == [Sound.INSISTENT] * 2
-
-
-def test_that_a_machine_without_sound_says_so(shown: Show, speaker: KeptSpeaker) -> None:
-    speaker.trouble = "no sound on this machine"
-    window = shown(FOUR_WARNED)
-    assert "no sound on this machine" in window.foot.words
-
-
-def test_that_a_new_warning_is_told_beside_the_clock_once(shown: Show, tray: KeptTray) -> None:
-    shown(FOUR_CALM)
-    window = shown(FOUR_WARNED)
-    window._parts.desk.publish(replace(FOUR_WARNED, time_ms=NOW_MS + 1000))
-    QApplication.processEvents()
-    assert tray.said == [AIR]
-
-
-def test_that_closing_keeps_watching_in_the_tray_and_says_so_once(
-    shown: Show, tray: KeptTray, desk: ScriptedDesk, speaker: KeptSpeaker
-) -> None:
-    window = shown(FOUR_CALM)
-    tray.exists = True
-    window.close()
-    assert not window.isVisible()
-    assert tray.said == [TRAY_WORDS]
-    desk.publish(FOUR_WARNED)
-    QApplication.processEvents()
-    assert tray.said == [TRAY_WORDS, AIR]
-    assert speaker.played == [Sound.INSISTENT]
-    tray.opened.emit()
-    assert window.isVisible()
-    assert window.page.sentence.headline == AIR.headline
-    window.close()
-    assert tray.said == [TRAY_WORDS, AIR]
-
-
-def test_that_closing_without_a_tray_asks_and_names_the_wet_pieces(shown: Show, qtbot: QtBot) -> None:
-    window = shown(FOUR_CALM)
-    window.close()
-    assert window.isVisible()
-    box = window.findChild(QMessageBox)
-    assert "Orchard at Low Water" in box.informativeText()
-    with qtbot.waitSignal(window.left):
-        push(box, "Stop watching").click()
-    assert not window.isVisible()
-    assert window._plot.stopped
-
-
-def test_that_quit_does_not_ask_when_nothing_is_wet(shown: Show, qtbot: QtBot, speaker: KeptSpeaker) -> None:
-    window = shown(EMPTY)
-    with qtbot.waitSignal(window.left):
-        window.quit()
-    assert speaker.closed
-
-
-def test_that_a_snapshot_after_the_end_is_not_taken(shown: Show, desk: ScriptedDesk) -> None:
-    window = shown(EMPTY)
-    window.leave()
-    desk.publish(FOUR_WARNED)
-    QApplication.processEvents()
-    assert window.page.sentence.headline == EMPTY.sentence.headline
-
-
 def test_that_a_silent_board_shows_old_figures_as_old(shown: Show) -> None:
     window = shown(SILENT)
     names = [view.accessibleName() for view in window.page.band._views]
     assert all("last heard" in name for name in names)
 
 
+def test_that_a_watch_that_never_spoke_is_noticed(window: StudioWindow, monkeypatch: pytest.MonkeyPatch) -> None:
+    assert window.page.sentence.headline == "Starting"
+    monkeypatch.setattr(feed, "STALLED_AFTER_MS", -1)
+    window.feed._tick()
+    assert window.page.sentence.headline == NEVER_SPOKE.headline
+
+
+def test_that_trouble_of_our_own_stands_in_the_foot(shown: Show) -> None:
+    fault = "The watch met a fault of its own: close studiowatch and start it again."
+    window = shown(replace(FOUR_WARNED, own_fault=fault, store_trouble="The disk is full: free some space."))
+    assert window.foot.trouble == f"{fault} The disk is full: free some space."
+    assert "Board on ttyUSB0" in window.foot.words
+    window.toggle_across()
+    assert any(fault in one.text() for one in window.across.findChildren(QLabel) if one.isVisible())
+
+
+def test_that_the_first_window_fits_on_the_screen_with_its_frame() -> None:
+    assert first_size(QSize(1920, 1080)) == QSize(1280, 800)
+    small = first_size(QSize(1280, 770))
+    assert small.width() < 1280
+    assert small.height() < 770 - 24  # a title bar is at least about as tall as a line of text
+
+
+@pytest.mark.parametrize("width", [1160, 1280])
+def test_that_figures_stand_still_while_their_words_change(shown: Show, desk: ScriptedDesk, width: int) -> None:
+    window = shown(FOUR_WARNED)
+    window.resize(width, 800)
+    QApplication.processEvents()
+    assert all(view._value.sizeHint().width() <= view.width() for view in window.page.band._views)
+    before = [view.geometry() for view in window.page.band._views], window.page.sentence.geometry().x()
+    room = replace(FOUR_WARNED.room, temperature_C=9.5, humidity_pct=100, air_speed_m_s=0.05, particles_per_m3_5um=4e4)
+    desk.publish(replace(FOUR_WARNED, room=room, sentence=EMPTY.sentence))
+    QApplication.processEvents()
+    after = [view.geometry() for view in window.page.band._views], window.page.sentence.geometry().x()
+    assert [(one.x(), one.width()) for one in after[0]] == [(one.x(), one.width()) for one in before[0]]
+    assert after[1] == before[1]
+    assert all(view._value.sizeHint().width() <= view.width() for view in window.page.band._views)
+
+
 def test_that_a_watch_that_stopped_is_not_shown_as_live(shown: Show) -> None:
-    window = shown(stalled(FOUR_CALM))
+    window = shown(stalled(FOUR_CALM, NOW_MS))
     assert window.page.sentence.headline == STALLED.headline
     assert "last heard" in window.page.band._views[0].accessibleName()

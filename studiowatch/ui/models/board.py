@@ -11,26 +11,27 @@ from studiowatch.ui.models.tones import Tone
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class BoardLine:
-    """The words and their tone."""
+    """The words and their tone; `trouble` is what is wrong with the program or her records, or ""."""
 
     words: str
     tone: Tone
+    trouble: str = ""
 
 
 def board_line(snapshot: Snapshot) -> BoardLine:
-    """Return what to say of the board now; trouble with the records comes before it."""
+    """Return what to say of the board now, and any trouble of our own."""
     board = snapshot.board
-    if snapshot.store_trouble:
-        return BoardLine(words=snapshot.store_trouble, tone=Tone.ACT)
+    trouble = " ".join(part for part in (snapshot.own_fault, snapshot.store_trouble) if part)
     if not board.connected:
-        return BoardLine(words=board.trouble or "No board is connected: plug it in by USB.", tone=Tone.CAUTION)
+        words = board.trouble or "No board is connected: plug it in by USB."
+        return BoardLine(words=words, tone=Tone.CAUTION, trouble=trouble)
     last = f"last reading {ago_words(board.last_ms, snapshot.time_ms)}" if board.last_ms else "no reading yet"
     parts = [f"Board on {short_port(board.port)}" if board.port else "Board connected", board.sensor, last]
     if board.trouble:
         parts.append(board.trouble)
     parts += _counts(board)
     tone = Tone.CAUTION if board.silent or board.trouble or board.overflowed else Tone.MUTED
-    return BoardLine(words=" · ".join(part for part in parts if part), tone=tone)
+    return BoardLine(words=" · ".join(part for part in parts if part), tone=tone, trouble=trouble)
 
 
 def _counts(board: BoardView) -> list[str]:

@@ -14,7 +14,8 @@ from studiowatch.ui.models.tones import Tone
 GREATEST_AMOUNT = 5000.0
 GREATEST_THINNING_PCT = 100.0
 _THICK = 1.5  # times the sheet's thickness, from which time to dry grows past twice: common practice, no source
-_VERY_THICK = 2.0
+VERY_THICK = 2.0
+_LETTERS_ON_BUTTON = 28
 _CM2_PER_M2 = 1e4
 _G_PER_ML_PER_KG_M3 = 1e-3
 
@@ -46,6 +47,7 @@ class SheetOption:
     """One line of the list of sheets; `coat_key` names the planned coat it would lay, or None for an added one."""
 
     words: str
+    name: str
     sheet: SheetChoice
     coat_key: str | None
 
@@ -62,14 +64,15 @@ def sheet_options(piece: PieceView, sheets: Sequence[SheetChoice]) -> tuple[Shee
     """Return the planned next coat first, then every sheet as an added coat."""
     by_name = {sheet.name: sheet for sheet in sheets}
     planned = next((coat for coat in piece.coats if coat.laid_ms is None and coat.sheet in by_name), None)
-    added = [SheetOption(words=sheet.title, sheet=sheet, coat_key=None) for sheet in sheets]
+    added = [SheetOption(words=sheet.title, name=sheet.title, sheet=sheet, coat_key=None) for sheet in sheets]
     if planned is None:
         return tuple(added)
     return (_planned_option(planned, by_name[planned.sheet]), *added)
 
 
 def _planned_option(coat: CoatView, sheet: SheetChoice) -> SheetOption:
-    return SheetOption(words=f"{coat.label}, planned · {sheet.title}", sheet=sheet, coat_key=coat.key)
+    words = f"{coat.label}, planned · {sheet.title}"
+    return SheetOption(words=words, name=coat.label, sheet=sheet, coat_key=coat.key)
 
 
 def area_m2(piece: PieceView) -> float:
@@ -95,28 +98,45 @@ def suggestion_words(piece: PieceView, sheet: SheetChoice, unit: Unit) -> str:
 
 
 def thickness_of(piece: PieceView, sheet: SheetChoice, unit: Unit, text: str) -> Thickness:
-    """Return what the typed amount makes; an empty or unreadable amount says what is assumed or allowed."""
+    """Return what the typed amount makes; nothing while it cannot be read, for that is told when it is recorded."""
     try:
         amount = _amount(text, unit)
-    except FormError as error:
-        return Thickness(words=str(error), tone=Tone.CAUTION)
+    except FormError:
+        return Thickness(words="", tone=Tone.MUTED)
     if amount is None:
         return Thickness(words="Left empty: recorded as thick as the sheet says.", tone=Tone.MUTED)
-    per_um = suggested_amount(piece, sheet, unit) / sheet.wet_um
-    wet_um = amount / per_um
-    ratio = wet_um / sheet.wet_um
-    words = f"{wet_um:.0f} µm wet, {ratio:.1f} × the sheet"
-    if ratio > _VERY_THICK:
+    ratio = amount / suggested_amount(piece, sheet, unit)
+    words = f"{ratio * sheet.wet_um:.0f} µm wet, {ratio:.1f} × the sheet"
+    if ratio > VERY_THICK:
         return Thickness(words=f"{words}: far too thick, it will dry slowly and may stay milky", tone=Tone.ACT)
     if ratio > _THICK:
         return Thickness(words=f"{words}: thick, it will dry slowly", tone=Tone.CAUTION)
     return Thickness(words=words, tone=Tone.INK)
 
 
+def amount_doubt(piece: PieceView, sheet: SheetChoice, command: LayCoat) -> str:
+    """Return what to ask once more before so thick a coat is recorded, or ""."""
+    unit = Unit.ML if command.grams is None else Unit.GRAMS
+    amount = command.volume_mL if command.grams is None else command.grams
+    usual = suggested_amount(piece, sheet, unit)
+    if amount is None or amount <= VERY_THICK * usual:
+        return ""
+    times = amount_words(amount / usual)
+    return (
+        f"{amount:g} {unit} is {times} times the sheet's film; did you mean {amount_words(usual)}? "
+        "Press again to record it."
+    )
+
+
 def _amount(text: str, unit: Unit) -> float | None:
     return optional_number(
         text, field="amount", name="The amount", unit=unit, low=0.1, high=GREATEST_AMOUNT, example="54"
     )
+
+
+def short_title(title: str) -> str:
+    """Return a title that fits a button."""
+    return title if len(title) <= _LETTERS_ON_BUTTON else f"{title[: _LETTERS_ON_BUTTON - 1].rstrip(' ,')}…"
 
 
 def cautions_of(sheet: SheetChoice) -> tuple[str, ...]:

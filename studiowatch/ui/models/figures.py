@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import tzinfo
 
+from studiowatch.coats.stages import Surface
 from studiowatch.room.air_movement import Movement
 from studiowatch.service.snapshot import RoomView, Snapshot
 from studiowatch.studio.words import Level
@@ -13,7 +14,9 @@ from studiowatch.ui.models.times import clock_words
 # Below this a heated bead cannot tell a draught from its own rising warmth: free convection swamps it
 # (Collis and Williams 1959); what is left is called still.
 STILL_BELOW_M_S = 0.1
-_FOUR_DIGITS = 10_000  # more do not fit beside the other figures
+# Dust over 5 µm, per m³: ISO 14644-1 allows its class 8 29 300 and its class 9 293 000. That specks in a wet coat
+# become few below the one and many above the other is an assumption.
+LITTLE_DUST_PER_M3, MUCH_DUST_PER_M3 = 29_300, 293_000
 NOT_MEASURED = "–"
 
 
@@ -40,7 +43,7 @@ def room_figures(snapshot: Snapshot, zone: tzinfo | None = None) -> tuple[Figure
     room, board = snapshot.room, snapshot.board
     last = f"last heard {clock_words(board.last_ms, snapshot.time_ms, zone)}" if board.last_ms else "no reading yet"
     blind = board.silent or not board.connected
-    figures = [_temperature(room), _humidity(room), _air(room, snapshot.time_ms, zone)]
+    figures = [_temperature(room, _wet_films(snapshot)), _humidity(room), _air(room, snapshot.time_ms, zone)]
     if room.particles_per_m3_5um is not None:
         figures.append(_dust(room.particles_per_m3_5um))
     if not blind:
@@ -51,10 +54,19 @@ def room_figures(snapshot: Snapshot, zone: tzinfo | None = None) -> tuple[Figure
     )
 
 
-def _temperature(room: RoomView) -> Figure:
+def _wet_films(snapshot: Snapshot) -> tuple[tuple[float, str], ...]:
+    """Return temperature, °C, and title of every piece whose top coat is not dry and clear yet, the coldest first."""
+    tops = [(piece.title, piece.top) for piece in snapshot.pieces if piece.top is not None]
+    fresh = [(title, top) for title, top in tops if top.milky or top.surface in {Surface.WET, Surface.TACKY}]
+    return tuple(sorted((top.film_C, title) for title, top in fresh if top.film_C is not None))
+
+
+def _temperature(room: RoomView, films: tuple[tuple[float, str], ...]) -> Figure:
     if room.temperature_C is None:
         return Figure(name="Air temperature", value=NOT_MEASURED, meaning="not measured")
     meaning = "no wet film" if room.film_C is None else f"wet film {_degrees(room.film_C)}"
+    if room.film_C is not None and len(films) > 1:
+        meaning = f"coldest wet film {_degrees(room.film_C)}\n{films[0][1]}"
     return Figure(
         name="Air temperature",
         value=_signed(room.temperature_C),
@@ -98,9 +110,9 @@ def _calibrated_air(room: RoomView, speed_m_s: float, now_ms: int, zone: tzinfo 
         if room.moving_since_ms is not None:
             meaning += f" since {clock_words(room.moving_since_ms, now_ms, zone)}"
     if speed_m_s < STILL_BELOW_M_S:
-        return Figure(
-            name="Air speed", value="still", unit=f"< {STILL_BELOW_M_S} m/s", meaning=meaning, level=room.air_level
-        )
+        below = f"under {STILL_BELOW_M_S} m/s"
+        meaning = below if room.movement is Movement.STILL else f"{below}\n{meaning}".strip()
+        return Figure(name="Air speed", value="still", meaning=meaning, level=room.air_level)
     return Figure(name="Air speed", value=f"{speed_m_s:.2f}", unit="m/s", meaning=meaning, level=room.air_level)
 
 
@@ -113,9 +125,10 @@ def _uncalibrated_air(room: RoomView, signal_mV: float) -> Figure:
 
 
 def _dust(particles_per_m3: float) -> Figure:
-    large = particles_per_m3 >= _FOUR_DIGITS
-    value = f"{particles_per_m3 / 1000:.0f}k" if large else f"{particles_per_m3:.0f}"
-    return Figure(name="Dust", value=value, unit="/m³", meaning="specks over 5 µm")
+    value = "low" if particles_per_m3 < LITTLE_DUST_PER_M3 else "some"
+    if particles_per_m3 >= MUCH_DUST_PER_M3:
+        value = "high"
+    return Figure(name="Dust", value=value, meaning=f"{particles_per_m3:,.0f} /m³\nover 5 µm")
 
 
 def _degrees(temperature_C: float) -> str:

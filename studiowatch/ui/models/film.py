@@ -124,9 +124,9 @@ def _layer(coat: CoatView) -> Layer:
     thick_um = film_um(coat)
     cut = not coat.clear_film and thick_um > PAINT_SHOWN_UM
     return Layer(
-        label=coat.label,
+        label=f"{coat.label}, not watched" if coat.unwatched else coat.label,
         base=Base.FILM if coat.clear_film else Base.PAINT,
-        surface=coat.surface,
+        surface=Surface.DRY if coat.surface is None and coat.laid_ms is not None else coat.surface,
         thickness_um=PAINT_SHOWN_UM if cut else thick_um,
         milky=coat.milky and coat.laid_ms is not None,
         cut_short=cut,

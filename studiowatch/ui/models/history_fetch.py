@@ -10,7 +10,7 @@ from numpy.typing import NDArray
 
 from studiowatch.service.ports import Series
 from studiowatch.service.snapshot import PieceView
-from studiowatch.ui.models.history_panels import EMPTY
+from studiowatch.ui.models.history_live import EMPTY
 from studiowatch.ui.models.history_view import View
 
 MARGIN_SHARE = 0.25  # of the view's width read on either side, so that a drag does not uncover blank paper
@@ -39,6 +39,16 @@ def plan(view: View, width_px: int, now_ms: int) -> Request | None:
     if end_ms <= start_ms:
         return None
     return Request(start_ms=start_ms, end_ms=end_ms, buckets=(end_ms - start_ms) // bucket_ms)
+
+
+def covers(read: Request | None, view: View, now_ms: int) -> bool:
+    """Return whether all of `view` that lies behind was read, but for the pixel or two since."""
+    if view.start_ms >= now_ms:
+        return True
+    if read is None:
+        return False
+    slack_ms = 4 * (read.end_ms - read.start_ms) // read.buckets
+    return read.start_ms <= view.start_ms and read.end_ms + slack_ms >= min(view.end_ms, now_ms)
 
 
 def film_series(pieces: Sequence[PieceView], start_ms: int, end_ms: int, bucket_ms: int) -> Series:

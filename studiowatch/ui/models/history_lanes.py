@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from enum import Enum, auto
 from itertools import pairwise
@@ -21,9 +21,20 @@ class Look(Enum):
     TACKY = auto()
     DRY = auto()
     PAINT = auto()
+    READY = auto()
+    UNWATCHED = auto()
 
 
-LOOK_WORDS = {Look.WET: "wet", Look.TACKY: "tacky", Look.DRY: "dry, not yet to recoat", Look.PAINT: "drying through"}
+LOOK_WORDS = {
+    Look.WET: "wet",
+    Look.TACKY: "tacky",
+    Look.DRY: "dry, not yet to recoat",
+    Look.PAINT: "drying through",
+    Look.READY: "ready",
+    Look.UNWATCHED: "not watched",
+}
+TOLD_BY_READY = {Look.READY, Look.UNWATCHED}  # the words of readiness say it already
+NO_NAMES: Mapping[str, frozenset[str]] = {}
 
 # The stages that end a look, best first: a sheet or a model that does not know one falls back to the next.
 ENDS_WET = (Stage.SET_TO_TOUCH, Stage.DUST_FREE, Stage.TACK_FREE)
@@ -43,13 +54,24 @@ class Block:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CoatSpan:
-    """One laid coat in its lane; `ready_words` tell when it may be recoated, or why there is no time to tell."""
+    """One laid coat in its lane.
+
+    Attributes
+    ----------
+    ready_ms : int or None
+        When the topmost coat may be recoated, UTC ms; None for a coat below another.
+    ready_words : str
+        When it may be recoated, or why there is no time to tell.
+    recoat_ms : int or None
+        When it was or will be ready, or was covered by the next coat if that came first, UTC ms.
+    """
 
     key: str
     label: str
     blocks: tuple[Block, ...]
     ready_ms: int | None
     ready_words: str
+    recoat_ms: int | None = None
 
     @property
     def start_ms(self) -> int:
@@ -67,9 +89,16 @@ class CoatSpan:
 
     def words(self, time_ms: float) -> str:
         """Return what the coat was or will be at `time_ms`: "gloss 1: tacky, recoat Thu 08:10"."""
-        looks = [block.look for block in self.blocks if block.start_ms <= time_ms]
-        said = [LOOK_WORDS[looks[-1]]] if looks else []
-        return f"{self.label}: {', '.join([*said, self.ready_words] if self.ready_words else said)}"
+        looks = [block.look for block in self.blocks if block.start_ms <= time_ms][-1:]
+        told = [LOOK_WORDS[look] for look in looks if look not in TOLD_BY_READY or not self.ready_words]
+        return f"{self.label}: {', '.join([*told, self.ready_words] if self.ready_words else told)}"
+
+    def title(self, start_ms: int, end_ms: int) -> str:
+        """Return its name in a view from `start_ms` to `end_ms`, and its state if the view shows nothing else of it."""
+        looks = {block.look for block in self.blocks if block.start_ms < end_ms and (block.end_ms or end_ms) > start_ms}
+        if looks in ({Look.READY}, {Look.UNWATCHED}):
+            return f"{self.label} · {LOOK_WORDS[looks.pop()]}"
+        return self.label
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -92,9 +121,9 @@ class Lane:
     marks: tuple[Mark, ...]
 
     @property
-    def top_key(self) -> str | None:
-        """Key of the topmost laid coat."""
-        return self.coats[-1].key if self.coats else None
+    def top(self) -> CoatSpan | None:
+        """The topmost laid coat."""
+        return self.coats[-1] if self.coats else None
 
     def coat_at(self, time_ms: float) -> CoatSpan | None:
         """Return the coat whose blocks hold `time_ms`."""
@@ -119,11 +148,22 @@ def marks_apart(marks: Iterable[Mark], time: TimeScale, slot_px: float) -> list[
     return sorted(kept.values(), key=lambda one: one.level)
 
 
-def lanes_of(snapshot: Snapshot) -> tuple[Lane, ...]:
-    """Return one lane for each piece on the rack, in the rack's order."""
+def names_kept(before: Mapping[str, frozenset[str]], snapshot: Snapshot) -> dict[str, frozenset[str]]:
+    """Return the titles of all pieces that each warning ever named, by the warning's key.
+
+    A warning that stands names the pieces still wet; its mark stays in the lanes of those that have dried since.
+    """
+    return {
+        warning.key: before.get(warning.key, frozenset()) | frozenset(warning.piece_titles)
+        for warning in snapshot.warnings
+    }
+
+
+def lanes_of(snapshot: Snapshot, named: Mapping[str, frozenset[str]] = NO_NAMES) -> tuple[Lane, ...]:
+    """Return one lane for each piece on the rack, in the rack's order; `named` is what `names_kept` returned."""
     marks: dict[str, list[Mark]] = {}
     for warning, mark in zip(snapshot.warnings, marks_of(snapshot), strict=True):
-        for title in warning.piece_titles:
+        for title in named.get(warning.key, frozenset(warning.piece_titles)):
             marks.setdefault(title, []).append(mark)
     return tuple(_lane(piece, tuple(marks.get(piece.title, ())), snapshot.time_ms) for piece in snapshot.pieces)
 
@@ -137,6 +177,8 @@ def _lane(piece: PieceView, marks: tuple[Mark, ...], now_ms: int) -> Lane:
 
 def _span(coat: CoatView, next_laid_ms: int | None, now_ms: int) -> CoatSpan:
     laid_ms = coat.laid_ms or 0
+    if coat.unwatched:
+        return _unwatched_span(coat, laid_ms, max(next_laid_ms or now_ms, laid_ms))
     steps = (
         ((Look.WET, ENDS_WET), (Look.TACKY, ENDS_TACKY), (Look.DRY, ENDS_DRY))
         if coat.clear_film
@@ -150,6 +192,10 @@ def _span(coat: CoatView, next_laid_ms: int | None, now_ms: int) -> CoatSpan:
         for (look, _), (start_ms, end_ms) in zip(steps, pairwise(edges), strict=True)
         if start_ms is not None and start_ms != end_ms and (next_laid_ms is None or start_ms < next_laid_ms)
     ]
+    until_ms = next_laid_ms if next_laid_ms is not None else now_ms
+    dried_ms = edges[-1]
+    if dried_ms is not None and dried_ms < until_ms:
+        blocks.append(Block(look=Look.READY, start_ms=dried_ms, end_ms=until_ms))
     ready_ms = _end_ms(coat, ENDS_DRY) if next_laid_ms is None else None
     return CoatSpan(
         key=coat.key,
@@ -157,6 +203,17 @@ def _span(coat: CoatView, next_laid_ms: int | None, now_ms: int) -> CoatSpan:
         blocks=tuple(blocks) or (Block(look=steps[0][0], start_ms=laid_ms, end_ms=laid_ms),),
         ready_ms=ready_ms,
         ready_words=_ready_words(coat, ready_ms, now_ms) if next_laid_ms is None else "",
+        recoat_ms=_earlier(_end_ms(coat, ENDS_DRY), next_laid_ms),
+    )
+
+
+def _unwatched_span(coat: CoatView, laid_ms: int, until_ms: int) -> CoatSpan:
+    return CoatSpan(
+        key=coat.key,
+        label=coat.label,
+        blocks=(Block(look=Look.UNWATCHED, start_ms=laid_ms, end_ms=until_ms),),
+        ready_ms=None,
+        ready_words=f"{LOOK_WORDS[Look.UNWATCHED]}. {coat.unwatched.rstrip('.')}",
     )
 
 

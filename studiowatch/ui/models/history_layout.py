@@ -7,6 +7,9 @@ from dataclasses import dataclass
 from studiowatch.ui.models.history_lanes import LaneRows, lane_rows
 
 LEAST_LANE_LINES = 1.5
+LEAST_NAMES_SHARE = 0.19  # of the width for the names of pieces, always
+MOST_NAMES_SHARE = 0.32  # of the width, where the curves keep enough for it
+CURVES_LINES = 34  # of text, as a width: what the curves keep before names get more
 MOST_LANE_LINES = 2.9
 LANES_SHARE = 0.44  # of the height shared by panels and lanes, at most
 LEAST_PLOT_LINES = 1.7
@@ -74,6 +77,15 @@ class Layout:
     lanes: Band
     rows: LaneRows
     foot: Band
+
+
+def names_px(widest_px: float, width_px: float, line_px: float) -> float:
+    """Return the width for the names of pieces, of which the widest needs `widest_px`: all of it where there is room.
+
+    A narrow picture keeps its width for the curves, and long names are cut.
+    """
+    spare_px = min(width_px - CURVES_LINES * line_px, MOST_NAMES_SHARE * width_px)
+    return min(widest_px, max(spare_px, LEAST_NAMES_SHARE * width_px))
 
 
 def layout_of(width_px: float, height_px: float, *, line_px: float, gutter_px: float, lane_count: int) -> Layout:

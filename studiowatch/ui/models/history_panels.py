@@ -15,12 +15,13 @@ from studiowatch.service.ports import Series
 from studiowatch.service.snapshot import CoatView, Snapshot
 from studiowatch.studio.concern import Kind
 from studiowatch.ui.models.history_axis import TimeScale, ValueScale, value_scale
+from studiowatch.ui.models.history_live import RoomData, with_live
 
 GAP_BUCKETS = 3  # neighbours further apart than this are a gap: "a few" buckets
 LEAST_BAR_PX = 1.0  # a shorter one is hidden by the mean
 WORDS_SPACE_PX = 4.0  # between a limit's words and the edge of the plot
+NO_READING = "no reading"
 SHORTEST_GAP_MS = 10_000  # a reading or two that never came is no gap in the room
-EMPTY = Series(time_ms=np.empty(0, np.int64), low=np.empty(0), high=np.empty(0), mean=np.empty(0), bucket_ms=1000)
 
 
 class Quantity(Enum):
@@ -47,17 +48,6 @@ PLACES: dict[str, Place] = {
     Kind.TOO_COLD: Place.TEMPERATURE,
     Kind.NEAR_DEW_POINT: Place.TEMPERATURE,
 }
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class RoomData:
-    """What was read from the log for one stretch of time; `signal` tells that `air` is in mV, not in m/s."""
-
-    temperature: Series = EMPTY
-    dew: Series = EMPTY
-    humidity: Series = EMPTY
-    air: Series = EMPTY
-    signal: bool = False
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -113,14 +103,18 @@ class Panel:
         """Return the value of `curve` at a time: "20.6", "0.04-0.34" where a bucket spans that, or "no reading"."""
         found = _nearest(curve.series, time_ms)
         if found is None:
-            return "no reading"
+            return NO_READING
         low, high = (f"{values[found]:.{self.decimals}f}" for values in (curve.series.low, curve.series.high))
         visible = float(curve.series.high[found] - curve.series.low[found]) > 2 * 10**-self.decimals
         return f"{low}\N{EN DASH}{high}" if visible else f"{curve.series.mean[found]:.{self.decimals}f}"
 
 
 def panels_of(data: RoomData, film: Series, snapshot: Snapshot | None) -> tuple[Panel, Panel, Panel]:
-    """Return the panels for what was read, the film's temperature and the limits of the coats that are wet now."""
+    """Return the panels for what was read, the film's temperature and the limits of the coats that are wet now.
+
+    Each curve ends at the newest live value: the log is asked again only once a pixel's worth of time has passed.
+    """
+    data, film = with_live(data, film, snapshot)
     wet = [coat for coat in _coats(snapshot) if _wet(coat)]
     films_C = [coat.limit_C for coat in wet if coat.limit_C is not None]
     damp_pct = [coat.limit_humidity_pct for coat in wet if coat.limit_humidity_pct is not None]
@@ -149,6 +143,20 @@ def panels_of(data: RoomData, film: Series, snapshot: Snapshot | None) -> tuple[
         limits=(Limit(value=min(damp_pct), words="too damp for a wet coat"),) if damp_pct else (),
     )
     return temperature, humidity, _air_panel(data, anything_wet=bool(wet))
+
+
+def empty_stretches(
+    panels: Sequence[Panel], start_ms: int, end_ms: int, least_ms: float
+) -> tuple[tuple[int, int], ...]:
+    """Return the stretches between two times, at least `least_ms` long, in which no curve has a reading, UTC ms."""
+    series = [curve.series for panel in panels for curve in panel.curves if len(curve.series.time_ms)]
+    seen = [one.time_ms[_between(one, start_ms, end_ms)] for one in series]
+    time_ms = np.sort(np.concatenate(([start_ms], *seen, [max(start_ms, end_ms)])))
+    apart_ms = np.diff(time_ms)
+    if apart_ms.max() < least_ms:
+        return ()
+    longest_ms = max([least_ms, *(gap_ms(one) for one in series)])
+    return tuple((int(time_ms[at]), int(time_ms[at + 1])) for at in np.flatnonzero(apart_ms > longest_ms))
 
 
 def _air_panel(data: RoomData, *, anything_wet: bool) -> Panel:
@@ -229,19 +237,20 @@ def strokes(series: Series, time: TimeScale, value: ValueScale, top_px: float, h
 
 
 def place_words(
-    line_px: float, size_px: tuple[float, float], time: TimeScale, drawn: Sequence[Strokes]
+    line_px: float, size_px: tuple[float, float], time: TimeScale, drawn: Sequence[Strokes], now_px: float
 ) -> tuple[float, float]:
     """Return left and top, px, for words of `size_px` at a limit's line, where they cover least of what is drawn.
 
-    Tried in this order: right end above the line, right end below, left end above, left end below.
+    Tried in this order: at the right end, left of the line of now at `now_px`, at the left end; each above the limit's
+    line, then below. No place that the line of now crosses is taken unless all are crossed.
     """
     width_px, height_px = size_px
     right_px = time.right_px - WORDS_SPACE_PX - width_px
-    places = [
-        (left_px, top_px)
-        for left_px in (right_px, time.left_px + WORDS_SPACE_PX)
-        for top_px in (line_px - height_px, line_px + 1)
-    ]
+    least_px = time.left_px + WORDS_SPACE_PX
+    before_now_px = now_px - WORDS_SPACE_PX - width_px
+    lefts_px = [right_px, min(max(before_now_px, least_px), right_px), least_px]
+    clear_px = [left_px for left_px in lefts_px if not left_px - 1 < now_px < left_px + width_px + 1]
+    places = [(left_px, top_px) for left_px in clear_px or lefts_px for top_px in (line_px - height_px, line_px + 1)]
     return min(places, key=lambda place: sum(_covered(place, size_px, strokes) for strokes in drawn))
 
 

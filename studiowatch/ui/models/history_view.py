@@ -9,7 +9,9 @@ SECOND_MS = 1000
 HOUR_MS = 3600 * SECOND_MS
 DAY_MS = 24 * HOUR_MS
 
+LEAST_AHEAD_SHARE = 0.02  # of the width, kept right of now when she zooms a view that follows
 AHEAD_SHARE = 0.25  # of the width, kept for what is to come; assumption
+EDGE_SHARE = 0.12  # of a coat's time, kept right of its recoat time for the words beside it
 LONGEST_AHEAD_MS = 21 * DAY_MS  # paint dries through in days to weeks, so more would stay empty; assumption
 NARROWEST_MS = 20 * SECOND_MS  # twenty readings of a board that sends one a second
 WIDEST_MS = 60 * 366 * DAY_MS  # a working life
@@ -45,12 +47,15 @@ class View:
         True while the view moves along with now.
     span : Span or None
         The chosen span, or None once she has zoomed or dragged away from it.
+    ahead_share : float
+        Where now stands in a view that follows: this part of the width lies right of it.
     """
 
     start_ms: int
     end_ms: int
     following: bool = True
     span: Span | None = None
+    ahead_share: float = AHEAD_SHARE
 
     @property
     def width_ms(self) -> int:
@@ -83,14 +88,18 @@ def moved_on(view: View, now_ms: int, first_ms: int | None) -> View:
         return view
     if view.span is not None:
         return spanned(view.span, now_ms, first_ms)
-    return home(view, now_ms)
+    return _anchored(view, now_ms)
 
 
 def home(view: View, now_ms: int) -> View:
     """Return a view as wide as `view` that follows now."""
-    ahead_ms = min(round(view.width_ms * AHEAD_SHARE), LONGEST_AHEAD_MS)
-    end_ms = now_ms + ahead_ms
-    return replace(view, start_ms=end_ms - view.width_ms, end_ms=end_ms, following=True)
+    return _anchored(replace(view, following=True, ahead_share=AHEAD_SHARE), now_ms)
+
+
+def _anchored(view: View, now_ms: int) -> View:
+    """Return `view` shifted so that now stands where its `ahead_share` has it."""
+    end_ms = now_ms + min(round(view.width_ms * view.ahead_share), LONGEST_AHEAD_MS)
+    return replace(view, start_ms=end_ms - view.width_ms, end_ms=end_ms)
 
 
 def zoomed(view: View, factor: float, about_ms: float) -> View:
@@ -99,6 +108,26 @@ def zoomed(view: View, factor: float, about_ms: float) -> View:
     share = (about_ms - view.start_ms) / view.width_ms
     start_ms = round(about_ms - share * width_ms)
     return View(start_ms=start_ms, end_ms=start_ms + round(width_ms), following=False)
+
+
+def zoomed_at(view: View, factor: float, about_ms: float, now_ms: int) -> View:
+    """Return `view` zoomed about the time under the pointer; a view that follows keeps now in sight and follows on."""
+    after = zoomed(view, factor, about_ms)
+    if not view.following:
+        return after
+    share = (after.end_ms - now_ms) / after.width_ms
+    share = min(max(share, LEAST_AHEAD_SHARE), 1 - LEAST_AHEAD_SHARE)
+    return _anchored(replace(after, following=True, ahead_share=share), now_ms)
+
+
+def coat_view(laid_ms: int, recoat_ms: int | None, now_ms: int) -> View:
+    """Return the view of one coat: from an hour before it was laid to its recoat time, or to now if it has none.
+
+    A little is added at the right, so that the mark of the recoat time stands clear of the edge.
+    """
+    start_ms = laid_ms - HOUR_MS
+    end_ms = max(recoat_ms if recoat_ms is not None else now_ms, laid_ms + HOUR_MS)
+    return View(start_ms=start_ms, end_ms=end_ms + round(EDGE_SHARE * (end_ms - start_ms)), following=False)
 
 
 def zoomed_here(view: View, factor: float, now_ms: int) -> View:

@@ -1,25 +1,51 @@
-"""The sentence, the prompts and the warnings: what wants her, and the words for it."""
+"""The sentence and the warnings: what wants her, and the words for it."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import tzinfo
 
-from studiowatch.service.snapshot import PromptView, Snapshot, WarningView
+from studiowatch.service.snapshot import Snapshot, WarningView
+from studiowatch.studio.concern import Kind
 from studiowatch.studio.warnings import WarningState
 from studiowatch.studio.words import Level, Sentence
 from studiowatch.ui.models.times import clock_words, lasting_words
-from studiowatch.ui.models.tones import LEVEL_WORDS, Tone
+from studiowatch.ui.models.tones import LEVEL_WORDS
+
+_HEARABLE = frozenset({WarningState.RAISED, WarningState.REMIND})
+_PAST: dict[str, tuple[tuple[str, str], ...]] = {
+    Kind.AIR_MOVING: (("Air is moving over", "Air moved over"),),
+    Kind.TOO_COLD: (("It is getting cold", "It was getting cold"), ("Too cold", "It was too cold")),
+    Kind.DAMP: (("It is getting damp", "It was getting damp"), ("Too damp", "It was too damp")),
+    Kind.NEAR_DEW_POINT: (
+        ("The dew point is near", "The dew point was near"),
+        ("Water may settle", "Water may have settled"),
+    ),
+    Kind.BOARD_SILENT: (("The board is silent", "The board was silent"),),
+    Kind.READING_IMPLAUSIBLE: (("A reading cannot be right", "A reading could not be right"),),
+}
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SentenceCard:
-    """The most urgent sentence; `warning_key` is the open warning it speaks of, or ""."""
+    """The most urgent sentence.
+
+    Attributes
+    ----------
+    warning_key : str
+        The open warning it speaks of, or "".
+    can_hear, can_remind : bool
+        Which answers are left.
+    note, where : str
+        What she answered; which pieces, and since when.
+    """
 
     sentence: Sentence
     warning_key: str = ""
     can_hear: bool = False
+    can_remind: bool = False
     note: str = ""
+    where: str = ""
 
     @property
     def spoken(self) -> str:
@@ -30,24 +56,8 @@ class SentenceCard:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class PromptRow:
-    """Something to do at the rack; `caution` is what to heed while doing it, or ""."""
-
-    key: str
-    text: str
-    when: str
-    tone: Tone
-    caution: str = ""
-
-    @property
-    def spoken(self) -> str:
-        """Return the row as one phrase."""
-        return ". ".join(part for part in (self.text, self.when, self.caution) if part)
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
 class WarningRow:
-    """A warning, open or past; `is_open` ones may be heard while `can_hear`."""
+    """A warning, open or past; `can_hear` and `can_remind` say which answers are left."""
 
     key: str
     level: Level
@@ -55,6 +65,7 @@ class WarningRow:
     when: str
     is_open: bool
     can_hear: bool
+    can_remind: bool
     advice: str
 
     @property
@@ -73,43 +84,24 @@ def sentence_card(snapshot: Snapshot, zone: tzinfo | None = None) -> SentenceCar
     return SentenceCard(
         sentence=sentence,
         warning_key=spoken_of.key,
-        can_hear=spoken_of.state is WarningState.RAISED,
+        can_hear=spoken_of.state in _HEARABLE,
+        can_remind=spoken_of.state is WarningState.RAISED,
         note=_state_words(spoken_of, snapshot.time_ms, zone),
+        where=_where(spoken_of, snapshot.time_ms, zone),
     )
+
+
+def _where(warning: WarningView, now_ms: int, zone: tzinfo | None) -> str:
+    since = f"since {clock_words(warning.began_ms, now_ms, zone)}"
+    return " · ".join(part for part in (", ".join(warning.piece_titles), since) if part)
 
 
 def _state_words(warning: WarningView, now_ms: int, zone: tzinfo | None) -> str:
     if warning.state is WarningState.HEARD:
         return "heard"
     if warning.state is WarningState.REMIND and warning.remind_ms is not None:
-        return f"quiet until {clock_words(warning.remind_ms, now_ms, zone)}"
+        return f"put off until {clock_words(warning.remind_ms, now_ms, zone)}"
     return ""
-
-
-def prompt_rows(snapshot: Snapshot, zone: tzinfo | None = None) -> tuple[PromptRow, ...]:
-    """Return the prompts, soonest first."""
-    due = sorted(snapshot.prompts, key=lambda one: one.due_ms)
-    return tuple(_prompt_row(one, snapshot.time_ms, zone) for one in due)
-
-
-def _prompt_row(prompt: PromptView, now_ms: int, zone: tzinfo | None) -> PromptRow:
-    late = prompt.overdue or prompt.due_ms <= now_ms
-    when = clock_words(prompt.due_ms, now_ms, zone)
-    if late:
-        when = f"now, since {when}"
-    return PromptRow(
-        key=prompt.key,
-        text=prompt.text,
-        when=f"{when} · {prompt.piece_title}" if prompt.piece_title else when,
-        tone=Tone.CAUTION if late else Tone.MUTED,
-        caution=prompt.caution,
-    )
-
-
-def next_prompt_words(snapshot: Snapshot, zone: tzinfo | None = None) -> str:
-    """Return the next thing to do, and below it when and where, for the view from across the room."""
-    rows = prompt_rows(snapshot, zone)
-    return f"{rows[0].text}\n{rows[0].when}" if rows else "Nothing to do at the rack"
 
 
 def warning_rows(snapshot: Snapshot, zone: tzinfo | None = None) -> tuple[WarningRow, ...]:
@@ -128,9 +120,20 @@ def _warning_row(warning: WarningView, now_ms: int, zone: tzinfo | None) -> Warn
     return WarningRow(
         key=warning.key,
         level=warning.level,
-        headline=warning.sentence.headline,
+        headline=_headline(warning),
         when=" · ".join(part for part in (when, state, pieces) if part),
         is_open=warning.state is not WarningState.CLEARED,
-        can_hear=warning.state is WarningState.RAISED,
+        can_hear=warning.state in _HEARABLE,
+        can_remind=warning.state is WarningState.RAISED,
         advice=warning.sentence.advice,
     )
+
+
+def _headline(warning: WarningView) -> str:
+    """Return the headline, in the past once the warning is past."""
+    headline = warning.sentence.headline
+    if warning.state is WarningState.CLEARED:
+        for present, past in _PAST.get(warning.kind, ()):
+            if headline.startswith(present):
+                return past + headline.removeprefix(present)
+    return headline

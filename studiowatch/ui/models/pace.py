@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from studiowatch.coats.stages import Surface
-from studiowatch.service.snapshot import Snapshot
+from studiowatch.service.snapshot import BoardView, RoomView, Snapshot
 from studiowatch.studio.words import Level, Sentence
 
 CALM_REDRAW_MS = 1000
@@ -15,6 +15,12 @@ STALLED = Sentence(
     headline="The watch has stopped",
     detail="Nothing new has come from the watch for half a minute: these figures are old.",
     advice="Close studiowatch and start it again; look after wet coats yourself until then.",
+)
+
+NEVER_SPOKE = replace(
+    STALLED,
+    headline="The watch has not started",
+    detail="Nothing has come from the watch since the window was opened, half a minute ago or more.",
 )
 
 
@@ -27,12 +33,16 @@ def events_of(snapshot: Snapshot) -> tuple[object, ...]:
         tuple((piece.key, piece.title) for piece in snapshot.pieces),
         tuple(coats),
         tuple(prompt.key for prompt in snapshot.prompts),
-        (snapshot.board.connected, snapshot.board.silent, snapshot.store_trouble),
+        (snapshot.board.connected, snapshot.board.silent, snapshot.store_trouble, snapshot.own_fault),
     )
 
 
-def stalled(snapshot: Snapshot) -> Snapshot:
-    """Return `snapshot` as it must be shown once nothing newer comes: its figures old, and said so."""
+def stalled(snapshot: Snapshot | None, now_ms: int) -> Snapshot:
+    """Return the last snapshot as it must be shown once nothing newer comes; None if none ever came."""
+    if snapshot is None:
+        return Snapshot(
+            time_ms=now_ms, board=BoardView(silent=True), room=RoomView(time_ms=now_ms), sentence=NEVER_SPOKE
+        )
     return replace(snapshot, sentence=STALLED, board=replace(snapshot.board, silent=True))
 
 

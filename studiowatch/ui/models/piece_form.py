@@ -2,16 +2,35 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from datetime import date
 
 from studiowatch.coats.stages import Orientation
 from studiowatch.service.commands import RegisterPiece
+from studiowatch.service.snapshot import SheetChoice
 from studiowatch.ui.models.forms import FormError, number
 
 LEAST_SIDE_CM = 1.0
 GREATEST_SIDE_CM = 500.0
 LONGEST_TITLE = 120
 SUPPORTS = ("canvas", "panel", "paper on panel", "paper", "board")
+
+NO_COATS = "No coats to come are listed. Add them now, or press again to register without."
+_ISOLATION = "isolation"
+_SHEENS = ("gloss", "satin", "matt")  # the order in which coats are laid: common practice, no source
+
+
+def in_trade_order(sheets: Iterable[SheetChoice]) -> tuple[SheetChoice, ...]:
+    """Return `sheets` as they come on a piece: paint, isolation, gloss, satin, matt."""
+    return tuple(sorted(sheets, key=_trade_place))
+
+
+def _trade_place(sheet: SheetChoice) -> int:
+    if not sheet.clear_film:
+        return -2
+    if _ISOLATION in f"{sheet.name} {sheet.title}".lower():
+        return -1
+    return _SHEENS.index(sheet.sheen) if sheet.sheen in _SHEENS else len(_SHEENS)
 
 
 def read_piece(

@@ -2,19 +2,22 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import tzinfo
 
 from studiowatch.coats.stages import Stage, Surface
 from studiowatch.service.snapshot import CoatView, PieceView, Snapshot
+from studiowatch.ui.models.coat_form import VERY_THICK
 from studiowatch.ui.models.film import Section, full_scale_um, section_of
 from studiowatch.ui.models.times import (
     DAY_MS,
     clock_words,
     day_words,
+    from_day_words,
     lasting_words,
-    moment_words,
-    range_words,
+    local,
+    near_words,
 )
 from studiowatch.ui.models.tones import Tone
 
@@ -28,6 +31,8 @@ STAGE_WORDS = {
     Stage.DRY_THROUGH: "dry through",
     Stage.CURED: "cured",
 }
+WRAP_STEP = "fit to wrap"  # as the watch names the step after the last coat
+_NO_BREAK = "\u00a0"
 _SHOWN_AHEAD = (Stage.SET_TO_TOUCH, Stage.DUST_FREE, Stage.CLEAR, Stage.DRY_TO_TOUCH)
 
 
@@ -39,10 +44,12 @@ class PieceCard:
     ----------
     state, state_tone
         The top coat in words.
+    unwatched : str
+        Why the top coat is not watched, or "".
     ahead : str
         The next stage on the way, or "".
     step, ready, ready_tone, likely
-        What comes next, when it is ready, and the range.
+        What comes next, from when, and from when perhaps; or why not.
     due, slack, slack_tone
         The day it is due and what is left until then, or "".
     full_um : float
@@ -54,6 +61,7 @@ class PieceCard:
     size: str
     state: str
     state_tone: Tone
+    unwatched: str
     ahead: str
     step: str
     ready: str
@@ -72,6 +80,7 @@ class PieceCard:
             self.title,
             self.size,
             self.state,
+            self.unwatched,
             f"{self.step} {self.ready}".strip(),
             self.likely,
             self.due,
@@ -80,19 +89,24 @@ class PieceCard:
         return ". ".join(part for part in said if part)
 
 
-def rack_cards(snapshot: Snapshot, zone: tzinfo | None = None) -> tuple[PieceCard, ...]:
-    """Return one card per piece, in the order of the rack."""
+def rack_cards(
+    snapshot: Snapshot, zone: tzinfo | None = None, *, sheet_um: Mapping[str, float] | None = None
+) -> tuple[PieceCard, ...]:
+    """Return one card per piece, in the order of the rack; `sheet_um` holds each sheet's wet thickness, µm."""
     sections = [section_of(piece) for piece in snapshot.pieces]
     full_um = full_scale_um(sections)
+    now_ms = snapshot.time_ms
+    ready = [_Ready.of(piece, now_ms, zone, sheet_um or {}) for piece in snapshot.pieces]
     return tuple(
-        _card(piece, section, full_um, snapshot.time_ms, zone)
-        for piece, section in zip(snapshot.pieces, sections, strict=True)
+        _card(piece, section, when, full_um=full_um, now_ms=now_ms, zone=zone)
+        for piece, section, when in zip(snapshot.pieces, sections, ready, strict=True)
     )
 
 
-def _card(piece: PieceView, section: Section, full_um: float, now_ms: int, zone: tzinfo | None) -> PieceCard:
+def _card(
+    piece: PieceView, section: Section, ready: _Ready, *, full_um: float, now_ms: int, zone: tzinfo | None
+) -> PieceCard:
     state, state_tone = state_words(piece.top, now_ms, zone)
-    ready, ready_tone = _ready(piece, now_ms, zone)
     slack, slack_tone = _slack(piece)
     return PieceCard(
         key=piece.key,
@@ -100,11 +114,12 @@ def _card(piece: PieceView, section: Section, full_um: float, now_ms: int, zone:
         size=f"{piece.width_cm:g} × {piece.height_cm:g} cm",
         state=state,
         state_tone=state_tone,
+        unwatched=piece.top.unwatched if piece.top else "",
         ahead=_ahead(piece, now_ms, zone),
-        step=_capital(piece.next_step),
-        ready=ready,
-        ready_tone=ready_tone,
-        likely=_likely(piece, now_ms, zone),
+        step="" if piece.next_step == WRAP_STEP else _capital(piece.next_step).replace(" mL", f"{_NO_BREAK}mL"),
+        ready=ready.words,
+        ready_tone=ready.tone,
+        likely=ready.likely,
         due=f"due {day_words(piece.due)}" if piece.due else "",
         slack=slack,
         slack_tone=slack_tone,
@@ -118,6 +133,8 @@ def state_words(coat: CoatView | None, now_ms: int, zone: tzinfo | None = None) 
     if coat is None or coat.laid_ms is None:
         return "No coat laid yet", Tone.MUTED
     name = _capital(coat.label)
+    if coat.surface is None:
+        return f"{name} · not watched", Tone.CAUTION
     age = lasting_words(now_ms - coat.laid_ms)
     cover = " · covered" if coat.covered else ""
     if coat.surface is not Surface.DRY:
@@ -153,22 +170,56 @@ def _ahead(piece: PieceView, now_ms: int, zone: tzinfo | None) -> str:
     return f"{words} {clock_words(time_ms, now_ms, zone)}"
 
 
-def _ready(piece: PieceView, now_ms: int, zone: tzinfo | None) -> tuple[str, Tone]:
-    if piece.next_ms is not None:
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Ready:
+    """From when the next step may be taken, or why not."""
+
+    words: str = ""
+    tone: Tone = Tone.INK
+    likely: str = ""
+
+    @classmethod
+    def of(cls, piece: PieceView, now_ms: int, zone: tzinfo | None, sheet_um: Mapping[str, float]) -> _Ready:
+        wrapping = piece.next_step == WRAP_STEP
+        if piece.next_ms is None:
+            return _never(piece, Stage.CURED if wrapping else Stage.DRY_TO_RECOAT, sheet_um)
+        if wrapping:
+            return _wrap(piece.next_ms, now_ms, zone)
         if piece.next_ms <= now_ms:
-            return f"ready since {clock_words(piece.next_ms, now_ms, zone)}", Tone.GOOD
-        return moment_words(piece.next_ms, now_ms, zone), Tone.INK
-    recoat = piece.top.stage(Stage.DRY_TO_RECOAT) if piece.top else None
-    if recoat is not None and not recoat.reached and recoat.time_ms is None:
-        return "not in this room as it is", Tone.CAUTION
-    return "", Tone.INK
+            return cls(words=f"ready since {clock_words(piece.next_ms, now_ms, zone)}", tone=Tone.GOOD)
+        return cls(words=f"from {near_words(piece.next_ms, now_ms, zone)}", likely=_perhaps(piece, now_ms, zone))
 
 
-def _likely(piece: PieceView, now_ms: int, zone: tzinfo | None) -> str:
-    low, high = piece.next_p10_ms, piece.next_p90_ms
-    if low is None or high is None or low >= high or (piece.next_ms or 0) <= now_ms:
+def _wrap(next_ms: int, now_ms: int, zone: tzinfo | None) -> _Ready:
+    day = from_day_words(next_ms, now_ms, zone)
+    if next_ms <= now_ms:
+        return _Ready(words=_capital(WRAP_STEP), tone=Tone.GOOD, likely=f"since {day}")
+    return _Ready(words=f"wrap from {day}")
+
+
+def _never(piece: PieceView, stage: Stage, sheet_um: Mapping[str, float]) -> _Ready:
+    top = piece.top
+    goal = top.stage(stage) if top else None
+    if top is None or goal is None or goal.reached or goal.time_ms is not None:
+        return _Ready()
+    times = top.wet_um / sheet_um.get(top.sheet, top.wet_um)
+    if times > VERY_THICK:
+        return _Ready(
+            words="no time in sight", tone=Tone.CAUTION, likely=f"laid {times:.0f} × as thick as the sheet says"
+        )
+    return _Ready(words="not in this room as it is", tone=Tone.CAUTION)
+
+
+def _perhaps(piece: PieceView, now_ms: int, zone: tzinfo | None) -> str:
+    """Return from when it may be ready; what is told is the late end of that range, on the safe side."""
+    if piece.next_p10_ms is None or piece.next_ms is None or piece.next_p10_ms >= piece.next_ms:
         return ""
-    return f"{range_words(low, high, now_ms, zone)} likely"
+    if piece.next_p10_ms <= now_ms:
+        return "perhaps ready already"
+    words = near_words(piece.next_p10_ms, now_ms, zone)
+    if ":" in words and local(piece.next_p10_ms, zone).date() == local(piece.next_ms, zone).date():
+        words = words.rsplit(" ", 1)[-1]
+    return f"perhaps from {words.replace(' ', _NO_BREAK)}"
 
 
 def _slack(piece: PieceView) -> tuple[str, Tone]:

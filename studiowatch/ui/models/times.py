@@ -26,6 +26,19 @@ def day_words(day: date) -> str:
     return f"{day.day} {_MONTHS[day.month - 1]}"
 
 
+def from_day_words(time_ms: int, now_ms: int, zone: tzinfo | None = None) -> str:
+    """Return "16 Dec", or "14:07" for today."""
+    day = local(time_ms, zone).date()
+    return clock_words(time_ms, now_ms, zone) if day == local(now_ms, zone).date() else day_words(day)
+
+
+def near_words(time_ms: int, now_ms: int, zone: tzinfo | None = None) -> str:
+    """Return "14:07" or "Thu 08:10" within six days, and only "9 Dec" beyond, where the hour does not matter."""
+    day = local(time_ms, zone).date()
+    far = abs((day - local(now_ms, zone).date()).days) > _WEEK_DAYS
+    return day_words(day) if far else clock_words(time_ms, now_ms, zone)
+
+
 def clock_words(time_ms: int, now_ms: int, zone: tzinfo | None = None) -> str:
     """Return "14:07" for today, "Thu 08:10" within six days, "9 Dec 08:10" beyond."""
     moment, now = local(time_ms, zone), local(now_ms, zone)
@@ -36,20 +49,6 @@ def clock_words(time_ms: int, now_ms: int, zone: tzinfo | None = None) -> str:
     if days <= _WEEK_DAYS:
         return f"{_WEEKDAYS[moment.weekday()]} {clock}"
     return f"{day_words(moment.date())} {clock}"
-
-
-def moment_words(time_ms: int, now_ms: int, zone: tzinfo | None = None) -> str:
-    """Return what `clock_words` says, with "today" before a bare time."""
-    words = clock_words(time_ms, now_ms, zone)
-    return words if " " in words else f"today {words}"
-
-
-def range_words(low_ms: int, high_ms: int, now_ms: int, zone: tzinfo | None = None) -> str:
-    """Return "07:05 – 10:20", naming the second day only where it is another one."""
-    low, high = clock_words(low_ms, now_ms, zone), clock_words(high_ms, now_ms, zone)
-    if local(low_ms, zone).date() == local(high_ms, zone).date():
-        return f"{low.rsplit(' ', 1)[-1]} – {high.rsplit(' ', 1)[-1]}"
-    return f"{low} – {high}"
 
 
 def lasting_words(length_ms: int) -> str:

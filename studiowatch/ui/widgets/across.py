@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtCore import QRect, Qt, Signal
+from PySide6.QtGui import QFont, QFontMetrics, QResizeEvent
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QSizePolicy, QVBoxLayout, QWidget
 
 from studiowatch.studio.words import Level
 from studiowatch.ui.models.figures import Figure
@@ -13,11 +13,13 @@ from studiowatch.ui.models.tones import LEVEL_TONES, Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.marks import LevelMark
 from studiowatch.ui.widgets.room_band import FigureView
-from studiowatch.ui.widgets.sentence import CARD_KINDS, STARTING
+from studiowatch.ui.widgets.sentence import CARD_KINDS, REMIND_WORDS, STARTING
 from studiowatch.ui.widgets.text import button, label, say, set_property
 
 _SHOWN_FIGURES = 3
-_LETTERS_IN_LARGE = 34  # that fit two large lines
+_SIZES = (6.0, 5.2, 4.4, 3.6, 3.0)  # of the headline, in hundredths of the window: the largest that stays whole
+_SENTENCE_SHARE = 0.45  # of the window's height, for the card
+_BESIDE, _ABOVE = 198, 80  # pixels of the card that are neither words, mark nor answers: margins and spacing
 
 
 class AcrossView(QWidget):
@@ -25,6 +27,7 @@ class AcrossView(QWidget):
 
     left = Signal()
     heard = Signal(str)
+    remind = Signal(str)
 
     def __init__(self) -> None:
         super().__init__()
@@ -35,12 +38,17 @@ class AcrossView(QWidget):
         self._style = Style()
         self._mark = LevelMark(120)
         self._headline = label("across", wrap=True)
+        self._where = label("across", Tone.MUTED, wrap=True)
         self._advice = label("across", wrap=True)
         self._prompt = label("across", wrap=True)
         self._figures = [FigureView() for _ in range(_SHOWN_FIGURES)]
         self._heard = button("Heard", "big")
+        self._remind = button(REMIND_WORDS)
+        self._note = label("across", wrap=True)
+        self._trouble = label("across", Tone.ACT, wrap=True)
         self._back = button("Back to the whole window", "link", "Also with F11 or Escape")
         self._heard.clicked.connect(lambda: self.heard.emit(self._card.warning_key))
+        self._remind.clicked.connect(lambda: self.remind.emit(self._card.warning_key))
         self._back.clicked.connect(self.left)
         self._sentence = QFrame()
         self._compose()
@@ -48,25 +56,34 @@ class AcrossView(QWidget):
     def _compose(self) -> None:
         words = QVBoxLayout()
         words.addStretch(1)
-        words.addWidget(self._headline)
-        words.addWidget(self._advice)
+        for part in (self._headline, self._where, self._advice):
+            words.addWidget(part)
         words.addStretch(1)
         row = QHBoxLayout(self._sentence)
         row.setContentsMargins(36, 24, 36, 24)
         row.setSpacing(32)
         row.addWidget(self._mark)
         row.addLayout(words, 1)
-        row.addWidget(self._heard)
+        answers = QVBoxLayout()
+        answers.addStretch(1)
+        answers.addWidget(self._heard)
+        answers.addWidget(self._remind)
+        answers.addStretch(1)
+        row.addLayout(answers)
         figures = QHBoxLayout()
         for view in self._figures:
             view.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
             figures.addWidget(view, 1, Qt.AlignmentFlag.AlignVCenter)
         page = QVBoxLayout(self)
         page.setContentsMargins(28, 28, 28, 16)
-        page.addWidget(self._sentence, 4)
+        page.addWidget(self._sentence, 5)
         page.addWidget(self._prompt, 2)
         page.addLayout(figures, 3)
-        page.addWidget(self._back, 0, Qt.AlignmentFlag.AlignRight)
+        page.addWidget(self._trouble)
+        below = QHBoxLayout()
+        below.addWidget(self._note, 1)
+        below.addWidget(self._back)
+        page.addLayout(below)
         self._prompt.setAlignment(Qt.AlignmentFlag.AlignCenter)
 
     def set_style(self, style: Style) -> None:
@@ -74,20 +91,28 @@ class AcrossView(QWidget):
         self._style = style
         self._fit()
 
-    def show_all(self, card: SentenceCard, figures: tuple[Figure, ...], prompt: str) -> None:
-        """Show the sentence, the first three figures and the next prompt."""
+    def show_all(self, card: SentenceCard, figures: tuple[Figure, ...], prompt: str, trouble: str) -> None:
+        """Show the sentence, the first three figures, the next prompt, and what is wrong with the program, if it is."""
         self._card = card
         one = card.sentence
         set_property(self._sentence, "card", CARD_KINDS[one.level])
         self._sentence.setAccessibleName(card.spoken)
         self._mark.set_level(one.level, good=one.level is Level.CALM)
         say(self._headline, one.headline, Tone.GOOD if one.level is Level.CALM else LEVEL_TONES[one.level])
-        say(self._advice, one.advice or one.detail, hide_empty=True)
+        where = " · ".join(part for part in (card.where, card.note) if part)
+        say(self._where, where or one.detail, hide_empty=True)
+        say(self._advice, one.advice, hide_empty=True)
         say(self._prompt, prompt)
+        say(self._trouble, trouble, hide_empty=True)
         self._heard.setVisible(card.can_hear)
+        self._remind.setVisible(card.can_remind)
         for view, figure in zip(self._figures, figures, strict=False):
             view.set_figure(figure)
         self._fit()
+
+    def note(self, words: str, tone: Tone) -> None:
+        """Show how what she did went, until the next thing does."""
+        say(self._note, words, tone)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Let the letters grow with the window."""
@@ -96,16 +121,44 @@ class AcrossView(QWidget):
 
     def _fit(self) -> None:
         unit = max(6.0, min(self.width() / 100, self.height() / 62))
-        # A long sentence is set smaller, so that it stays whole.
-        headline = 6.0 if len(self._headline.text()) <= _LETTERS_IN_LARGE else 4.4
+        self._mark.set_style(Style(theme=self._style.theme, scale=max(0.5, unit / 10)))
         for shown, size, weight in (
-            (self._headline, headline, 700),
-            (self._advice, 2.8, 400),
+            (self._where, 2.4, 400),
+            (self._advice, 3.2, 700),
+            (self._note, 2.0, 600),
+            (self._trouble, 2.0, 600),
             (self._prompt, 3.2, 600),
         ):
             shown.setStyleSheet(f"font-size: {round(size * unit)}px; font-weight: {weight};")
-        self._heard.setStyleSheet(f"font-size: {round(2.6 * unit)}px; padding: {round(1.6 * unit)}px;")
-        self._mark.set_style(Style(theme=self._style.theme, scale=max(0.5, unit / 10)))
+        for answer, size in ((self._heard, 2.6), (self._remind, 1.9)):
+            answer.setStyleSheet(f"font-size: {round(size * unit)}px; padding: {round(1.4 * unit)}px;")
+        self._back.setStyleSheet(f"font-size: {round(1.8 * unit)}px;")
+        self._headline.setStyleSheet(f"font-size: {self._headline_px(unit)}px; font-weight: 700;")
         for view in self._figures:
             view.setStyleSheet(f"QLabel {{ font-size: {round(2 * unit)}px; }}")
             view.set_style(Style(theme=self._style.theme, scale=unit / 6))
+
+    def _headline_px(self, unit: float) -> int:
+        """Return the largest size that leaves the sentence whole beside its answers and above its advice."""
+        for one in (self._heard, self._remind):
+            one.ensurePolished()
+        answers = [one.sizeHint().width() for one in (self._heard, self._remind) if not one.isHidden()]
+        width = self.width() - self._mark.sizeHint().width() - max(answers, default=0) - _BESIDE
+        below = sum(_height(one, width) for one in (self._where, self._advice) if not one.isHidden())
+        room = self.height() * _SENTENCE_SHARE - below - _ABOVE
+        font = QFont(self.font())
+        font.setWeight(QFont.Weight.Bold)
+        for size in _SIZES:
+            font.setPixelSize(round(size * unit))
+            if _text_height(font, self._headline.text(), width) <= room:
+                break
+        return font.pixelSize()
+
+
+def _height(shown: QLabel, width: int) -> int:
+    shown.ensurePolished()
+    return _text_height(shown.font(), shown.text(), width)
+
+
+def _text_height(font: QFont, text: str, width: int) -> int:
+    return QFontMetrics(font).boundingRect(QRect(0, 0, width, 9999), Qt.TextFlag.TextWordWrap, text).height()

@@ -15,17 +15,20 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from studiowatch.service.commands import LayCoat
+from studiowatch.service.commands import Command, LayCoat
 from studiowatch.service.snapshot import PieceView, SheetChoice, Snapshot
+from studiowatch.studio.words import Sentence
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.coat_form import (
     PREPARATION,
     SheetOption,
     Unit,
+    amount_doubt,
     amount_words,
     cautions_of,
     read_coat,
     sheet_options,
+    short_title,
     suggested_amount,
     suggestion_words,
     thickness_of,
@@ -33,7 +36,8 @@ from studiowatch.ui.models.coat_form import (
 from studiowatch.ui.models.notices import SentenceCard
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
-from studiowatch.ui.widgets.dialog import FormDialog, add_primary, caution_list, tick_line
+from studiowatch.ui.widgets.dialog import FormDialog
+from studiowatch.ui.widgets.form_lines import add_primary, caution_list, tick_line
 from studiowatch.ui.widgets.sentence import SentenceView
 from studiowatch.ui.widgets.text import label, say
 
@@ -62,10 +66,10 @@ class CoatDialog(FormDialog):
         self._options: tuple[SheetOption, ...] = ()
         self._make_fields()
         self._lay_out()
-        add_primary(self, BRUSH_DOWN_WORDS, "big")
+        self.brush_down = add_primary(self, BRUSH_DOWN_WORDS, "big")
         keys = [piece.key for piece in self._pieces]
         self.piece_field.setCurrentIndex(keys.index(piece_key) if piece_key in keys else 0)
-        self._offer_sheets()
+        self._show_piece()
         self._connect()
         self.fit(720, 770)
         self.amount_field.setFocus()
@@ -110,8 +114,8 @@ class CoatDialog(FormDialog):
         for part in (self.now_field, self.earlier_field, self.time_field):
             when.addWidget(part)
         when.addStretch(1)
-        self.body.addWidget(label("strong", text="Take care"))
-        self.body.addWidget(self._cautions)
+        self.follow(self.time_field)
+        self.standing.addWidget(self._cautions)
         self.body.addWidget(label("strong", text="See to it first"))
         for step in PREPARATION:
             self.body.addLayout(tick_line(step, self.dress))
@@ -124,7 +128,7 @@ class CoatDialog(FormDialog):
         return row
 
     def _connect(self) -> None:
-        self.piece_field.currentIndexChanged.connect(self._offer_sheets)
+        self.piece_field.currentIndexChanged.connect(self._show_piece)
         self.sheet_field.currentIndexChanged.connect(self._show_sheet)
         self.unit_field.currentIndexChanged.connect(self._show_amount)
         self.amount_field.textChanged.connect(self._show_amount)
@@ -142,6 +146,14 @@ class CoatDialog(FormDialog):
     def _unit(self) -> Unit:
         return Unit(self.unit_field.currentText())
 
+    def _show_piece(self) -> None:
+        title = self._piece.title
+        say(self.heading, f"Lay a coat: {title}")
+        words = f"{BRUSH_DOWN_WORDS} on {short_title(title)}"
+        self.brush_down.setText(words)
+        self.brush_down.setAccessibleName(f"{BRUSH_DOWN_WORDS} on {title}")
+        self._offer_sheets()
+
     def _offer_sheets(self) -> None:
         self._options = sheet_options(self._piece, self._sheets)
         self.sheet_field.blockSignals(True)  # noqa: FBT003 - Qt's own
@@ -152,7 +164,7 @@ class CoatDialog(FormDialog):
 
     def _show_sheet(self) -> None:
         old, self._cautions = self._cautions, caution_list(cautions_of(self._option.sheet), self.dress)
-        self.body.replaceWidget(old, self._cautions)
+        self.standing.replaceWidget(old, self._cautions)
         old.deleteLater()
         self._show_amount()
         self._show_room()
@@ -165,10 +177,15 @@ class CoatDialog(FormDialog):
         say(self._thickness, made.words, made.tone)
 
     def _show_room(self) -> None:
-        check = self._snapshot.room_check(self._option.sheet.name)
+        check = self._not_yet() or self._snapshot.room_check(self._option.sheet.name)
         self._room.setVisible(check is not None)
         if check is not None:
             self._room.set_card(SentenceCard(sentence=check))
+
+    def _not_yet(self) -> Sentence | None:
+        """Return why no coat should go on this piece now, from the newest snapshot."""
+        pieces = {piece.key: piece for piece in self._snapshot.pieces}
+        return pieces.get(self._piece.key, self._piece).not_yet
 
     def set_snapshot(self, snapshot: Snapshot) -> None:
         """Look at the room again; the pieces stay as they were when the form was opened."""
@@ -188,6 +205,19 @@ class CoatDialog(FormDialog):
             laid_ms=self.time_field.dateTime().toMSecsSinceEpoch() if earlier else now_ms,
             now_ms=now_ms,
         )
+
+    def doubt_of(self, command: Command) -> str:
+        """Ask once more before an amount that is far too thick is recorded."""
+        return amount_doubt(self._piece, self._option.sheet, command) if isinstance(command, LayCoat) else ""
+
+    def words_for(self, command: Command) -> str:
+        """Return which coat went on which piece."""
+        del command
+        return f"Recorded: {self._option.name} laid on {self._piece.title}"
+
+    def is_filled(self) -> bool:
+        """Return whether an amount or a share of water was typed."""
+        return bool(self.amount_field.text().strip() or self.thinned_field.text().strip())
 
     def field_of(self, name: str) -> QWidget | None:
         """Return the widget of the field `name`."""

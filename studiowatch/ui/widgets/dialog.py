@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QEvent, QObject, Qt, Signal
+from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
     QBoxLayout,
-    QCheckBox,
+    QComboBox,
+    QDateTimeEdit,
     QDialog,
     QFrame,
     QHBoxLayout,
-    QPushButton,
+    QLineEdit,
     QScrollArea,
     QVBoxLayout,
     QWidget,
@@ -21,16 +21,23 @@ from studiowatch.service.commands import Command
 from studiowatch.studio.words import Level
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.forms import FormError
-from studiowatch.ui.models.tones import Tone
+from studiowatch.ui.models.tones import LEVEL_TONES, Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.marks import LevelMark
-from studiowatch.ui.widgets.text import button, label, say
+from studiowatch.ui.widgets.question import question
+from studiowatch.ui.widgets.text import button, label, say, set_property
+
+_ENTER = frozenset({Qt.Key.Key_Return, Qt.Key.Key_Enter})
 
 
 class FormDialog(QDialog):
-    """A form that sends one command. It stays open, with her input, until the command is carried out."""
+    """A form that sends one command. It stays open, with her input, until the command is carried out.
+
+    `recorded` carries the key that the command answered with, `told` what was recorded, in words.
+    """
 
     recorded = Signal(str)
+    told = Signal(str)
 
     def __init__(self, title: str, courier: Courier, style: Style, parent: QWidget) -> None:
         super().__init__(parent)
@@ -39,16 +46,21 @@ class FormDialog(QDialog):
         self.setAccessibleName(title)
         self._courier = courier
         self.dress = style
+        self._doubted = ""
+        self._words = ""
+        self._wrong: QWidget | None = None
+        self.heading = label("headline", text=title, wrap=True)
         self._mark = LevelMark(20)
         self._mark.set_style(style)
         self._fault = label("strong", Tone.ACT, wrap=True)
         self._cancel = button("Cancel")
-        self._cancel.clicked.connect(self.reject)
+        self._cancel.clicked.connect(self.drop)
         self._inside = QWidget()
         self._inside.setObjectName("inside")
         self.body = QVBoxLayout(self._inside)
-        self.body.setContentsMargins(0, 0, style.px(6), 0)
+        self.body.setContentsMargins(0, 0, 0, 0)
         self.body.setSpacing(style.px(8))
+        self.standing = QVBoxLayout()
         self.foot = QHBoxLayout()
         self._compose(title)
         self.clear_fault()
@@ -70,10 +82,11 @@ class FormDialog(QDialog):
         self.foot.addWidget(self._cancel)
         self.foot.addStretch(1)
         whole = QVBoxLayout(self)
-        whole.setContentsMargins(px(22), px(18), px(22), px(18))
-        whole.setSpacing(px(12))
-        whole.addWidget(label("dialog", text=title))
+        whole.setContentsMargins(px(20), px(14), px(20), px(14))
+        whole.setSpacing(px(10))
+        whole.addWidget(self.heading)
         whole.addWidget(scroll, 1)
+        whole.addLayout(self.standing)
         whole.addLayout(fault)
         whole.addLayout(self.foot)
 
@@ -92,20 +105,49 @@ class FormDialog(QDialog):
         holder.addWidget(caption)
         holder.addWidget(widget)
         (into or self.body).addLayout(holder, share)
+        self.follow(widget)
 
-    def say_fault(self, sentence: str) -> None:
+    def follow(self, widget: QWidget) -> None:
+        """Let an old fault go once `widget` is edited."""
+        if isinstance(widget, QLineEdit):
+            widget.textChanged.connect(self._edited)
+        elif isinstance(widget, QComboBox):
+            widget.currentTextChanged.connect(self._edited)
+            widget.installEventFilter(self)
+        elif isinstance(widget, QDateTimeEdit):
+            widget.dateTimeChanged.connect(self._edited)
+
+    def _edited(self) -> None:
+        self._doubted = ""
+        self.clear_fault()
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Let Enter open a list, or leave a field that offers one, instead of sending the form."""
+        pressed = isinstance(event, QKeyEvent) and event.type() == QEvent.Type.KeyPress and event.key() in _ENTER
+        if not pressed or not isinstance(watched, QComboBox):
+            return super().eventFilter(watched, event)
+        if watched.isEditable():
+            self.focusNextChild()
+        else:
+            watched.showPopup()
+        return True
+
+    def say_fault(self, sentence: str, level: Level = Level.ACT) -> None:
         """Show `sentence` inline."""
-        self._mark.set_level(Level.ACT)
+        self._mark.set_level(level)
         self._mark.show()
-        say(self._fault, sentence)
+        say(self._fault, sentence, LEVEL_TONES[level])
         self._fault.show()
         self._fault.setAccessibleName(sentence)
 
     def clear_fault(self) -> None:
-        """Show no fault."""
+        """Show no fault, and no field as wrong."""
         self._mark.hide()
         self._fault.hide()
         say(self._fault, "")
+        if self._wrong is not None:
+            set_property(self._wrong, "wrong", "false")
+            self._wrong = None
 
     @property
     def fault_words(self) -> str:
@@ -115,23 +157,43 @@ class FormDialog(QDialog):
     def submit(self, command: Command) -> None:
         """Send `command`; close once it is carried out, else stay and say why."""
         self.clear_fault()
+        self._words = self.words_for(command)
         self._inside.setEnabled(False)
         self._courier.send(command, owner=self, done=self._done, refused=self._refused)
 
     def command_or_fault(self) -> None:
-        """Read the form and send its command, or say which field cannot be taken and go there."""
+        """Read the form and send its command; say which field cannot be taken; ask once where there is a doubt."""
         try:
             command = self.read()
         except FormError as error:
+            self.clear_fault()
             self.say_fault(str(error))
-            wrong = self.field_of(error.field)
-            if wrong is not None:
-                wrong.setFocus()
+            self._point_at(self.field_of(error.field))
+            return
+        doubt = self.doubt_of(command)
+        if doubt and doubt != self._doubted:
+            self.say_fault(doubt, Level.CAUTION)
+            self._doubted = doubt
             return
         self.submit(command)
 
+    def _point_at(self, wrong: QWidget | None) -> None:
+        if wrong is not None:
+            self._wrong = wrong
+            set_property(wrong, "wrong", "true")
+            wrong.setFocus()
+
     def read(self) -> Command:
         """Return the form's command, or raise FormError."""
+        raise NotImplementedError
+
+    def doubt_of(self, command: Command) -> str:
+        """Return what to ask before `command` is sent, or ""; pressing again sends it."""
+        del command
+        return ""
+
+    def words_for(self, command: Command) -> str:
+        """Return what to say once `command` is carried out."""
         raise NotImplementedError
 
     def field_of(self, name: str) -> QWidget | None:
@@ -139,51 +201,28 @@ class FormDialog(QDialog):
         del name
         return None
 
+    def is_filled(self) -> bool:
+        """Return whether something would be lost if the form were dropped."""
+        return False
+
+    def reject(self) -> None:
+        """Close, as Escape does; ask first if something would be lost."""
+        if not self.is_filled():
+            self.drop()
+            return
+        box = question(self, "Drop what you typed?", "Nothing was recorded yet.", "Drop it", "Keep the form")
+        box.accepted.connect(self.drop)
+        box.open()
+
+    def drop(self) -> None:
+        """Close without asking."""
+        super().reject()
+
     def _done(self, key: str) -> None:
         self.recorded.emit(key)
+        self.told.emit(self._words)
         self.accept()
 
     def _refused(self, sentence: str) -> None:
         self._inside.setEnabled(True)
         self.say_fault(sentence)
-
-
-def caution_list(cautions: Sequence[str], style: Style) -> QFrame:
-    """Return the cautions, each with a diamond before it."""
-    made = QFrame()
-    made.setAccessibleName("Cautions")
-    column = QVBoxLayout(made)
-    column.setContentsMargins(0, 0, 0, 0)
-    column.setSpacing(style.px(5))
-    for caution in cautions:
-        mark = LevelMark(16)
-        mark.set_style(style)
-        mark.set_level(Level.CAUTION)
-        row = QHBoxLayout()
-        row.setSpacing(style.px(9))
-        row.addWidget(mark, 0, Qt.AlignmentFlag.AlignTop)
-        row.addWidget(label("body", text=caution, wrap=True), 1)
-        column.addLayout(row)
-    return made
-
-
-def tick_line(text: str, style: Style) -> QHBoxLayout:
-    """Return a box to tick, with words that wrap beside it."""
-    box = QCheckBox()
-    box.setAccessibleName(text)
-    words = label("body", text=text, wrap=True)
-    words.setBuddy(box)
-    row = QHBoxLayout()
-    row.setSpacing(style.px(4))
-    row.addWidget(box, 0, Qt.AlignmentFlag.AlignTop)
-    row.addWidget(words, 1)
-    return row
-
-
-def add_primary(form: FormDialog, text: str, kind: str = "primary") -> QPushButton:
-    """Add the button that sends the form; Enter presses it."""
-    made = button(text, kind)
-    made.setDefault(True)
-    made.clicked.connect(form.command_or_fault)
-    form.foot.addWidget(made)
-    return made

@@ -32,7 +32,7 @@ class FilmSection(QWidget):
         self._section = Section(layers=())
         self._full_um = 1.0
         self._height = SHORTEST
-        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
+        self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
         self.setAccessibleName("Section through the coats")
 
     def set_style(self, style: Style) -> None:
@@ -57,6 +57,7 @@ class FilmSection(QWidget):
         if (section, full_um) != (self._section, self._full_um):
             self._section, self._full_um = section, full_um
             self.setAccessibleDescription(section.spoken)
+            self.setToolTip(section.spoken)
             self.update()
 
     def sizeHint(self) -> QSize:

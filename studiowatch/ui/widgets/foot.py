@@ -3,18 +3,18 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QTimer, Signal
-from PySide6.QtWidgets import QFrame, QHBoxLayout
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QVBoxLayout
 
 from studiowatch.ui.models.board import BoardLine
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
-from studiowatch.ui.widgets.text import ElidedLabel, button, say
+from studiowatch.ui.widgets.text import ElidedLabel, button, label, say
 
 _NOTE_MS = 12_000
 
 
 class Foot(QFrame):
-    """Words at the left, actions at the right. A note stands in for the board's line for a while."""
+    """Words at the left, actions at the right; trouble of our own above. A note stands in for the line for a while."""
 
     lay_asked = Signal()
     test_asked = Signal()
@@ -24,6 +24,8 @@ class Foot(QFrame):
         self.setProperty("card", "plain")
         self.setAccessibleName("Board and actions")
         self._line = BoardLine(words="", tone=Tone.MUTED)
+        self._trouble = label("strong", Tone.ACT, wrap=True)
+        self._trouble.hide()
         self._words = ElidedLabel("small", Tone.MUTED)
         self._lay = button("Lay a coat", "link")
         self._test = button("Record a touch test", "link")
@@ -33,7 +35,10 @@ class Foot(QFrame):
         self._noting.setSingleShot(True)
         self._noting.setInterval(_NOTE_MS)
         self._noting.timeout.connect(self._draw)
-        self._row = QHBoxLayout(self)
+        self._lines = QVBoxLayout(self)
+        self._row = QHBoxLayout()
+        self._lines.addWidget(self._trouble)
+        self._lines.addLayout(self._row)
         self._row.addWidget(self._words, 1)
         self._row.addWidget(self._lay)
         self._row.addWidget(self._test)
@@ -41,11 +46,13 @@ class Foot(QFrame):
     def set_style(self, style: Style) -> None:
         """Use `style` from now on."""
         px = style.px
-        self._row.setContentsMargins(px(16), px(6), px(10), px(6))
+        self._lines.setSpacing(px(2))
+        self._lines.setContentsMargins(px(16), px(6), px(10), px(6))
         self._row.setSpacing(px(8))
 
     def set_line(self, line: BoardLine, sound_trouble: str) -> None:
         """Show the board's line, and that there is no sound."""
+        say(self._trouble, line.trouble, hide_empty=True)
         words = f"{line.words} · {sound_trouble}" if sound_trouble else line.words
         self._line = BoardLine(words=words, tone=line.tone)
         if not self._noting.isActive():
@@ -63,8 +70,13 @@ class Foot(QFrame):
 
     @property
     def words(self) -> str:
-        """Return the words that are shown."""
+        """Return the words of the line that is shown."""
         return self._words.text()
+
+    @property
+    def trouble(self) -> str:
+        """Return what is said to be wrong with the program or her records."""
+        return self._trouble.text()
 
     def _draw(self) -> None:
         self._show(self._line.words, self._line.tone)

@@ -17,14 +17,16 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 from studiowatch.service.ports import History
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.ui.models.history_fetch import Request, film_series, plan
+from studiowatch.ui.models.history_lanes import CoatSpan
 from studiowatch.ui.models.history_view import (
     Span,
     View,
+    coat_view,
     home,
     moved_on,
     panned,
     spanned,
-    zoomed,
+    zoomed_at,
     zoomed_here,
 )
 from studiowatch.ui.models.history_words import description
@@ -128,8 +130,9 @@ class RoomHistory(QWidget):
             self._first_ms = answer.first_ms
             self.canvas.view = moved_on(self.view, self.canvas.now_ms, self._first_ms)
             self._fetch()
+        self.canvas.empty_log = self._first_ms is None and not answer.trouble
         if answer.data is not None:
-            self.canvas.data = answer.data
+            self.canvas.data, self.canvas.read = answer.data, answer.request
         self.canvas.refresh()
 
     def stop(self) -> None:
@@ -154,8 +157,8 @@ class RoomHistory(QWidget):
             Qt.Key.Key_Equal: lambda: self._zoom_here(1 / ZOOM_PER_KEY),
             Qt.Key.Key_Minus: lambda: self._zoom_here(ZOOM_PER_KEY),
             Qt.Key.Key_Home: self.go_home,
-            Qt.Key.Key_Up: lambda: self._choose_lane(-1),
-            Qt.Key.Key_Down: lambda: self._choose_lane(1),
+            Qt.Key.Key_Up: lambda: self.canvas.step_choice(-1),
+            Qt.Key.Key_Down: lambda: self.canvas.step_choice(1),
             Qt.Key.Key_Return: self._open_chosen,
             Qt.Key.Key_Enter: self._open_chosen,
         }
@@ -206,15 +209,7 @@ class RoomHistory(QWidget):
 
     def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
         """Open the coat under the pointer, or the topmost of its lane."""
-        place = self.canvas.mapFromGlobal(event.globalPosition())
-        row = self.canvas.lane_at(place.y())
-        if row is None:
-            return
-        lane = self.canvas.lanes[row]
-        coat = lane.coat_at(self.canvas.time_scale(self.canvas.arrange()).time_ms(place.x()))
-        key = coat.key if coat is not None else lane.top_key
-        if key is not None:
-            self.lane_opened.emit(key)
+        self._open(self.canvas.coat_at(self.canvas.mapFromGlobal(event.globalPosition())))
 
     def focusInEvent(self, event: QFocusEvent) -> None:
         """Show that keys arrive here."""
@@ -248,19 +243,18 @@ class RoomHistory(QWidget):
 
     def _zoom_about(self, x_px: float, factor: float) -> None:
         time = self.canvas.time_scale(self.canvas.arrange())
-        self._move(zoomed(self.view, factor, time.time_ms(min(max(x_px, time.left_px), time.right_px))))
-
-    def _choose_lane(self, by: int) -> None:
-        count = len(self.canvas.lanes)
-        if count:
-            chosen = self.canvas.chosen
-            self.canvas.choose(min(max(chosen + by, 0), count - 1) if chosen is not None else 0)
+        about_ms = time.time_ms(min(max(x_px, time.left_px), time.right_px))
+        self._move(zoomed_at(self.view, factor, about_ms, self.canvas.now_ms))
 
     def _open_chosen(self) -> None:
         chosen, lanes = self.canvas.chosen, self.canvas.lanes
-        key = lanes[chosen].top_key if chosen is not None and chosen < len(lanes) else None
-        if key is not None:
-            self.lane_opened.emit(key)
+        self._open(lanes[chosen].top if chosen is not None and chosen < len(lanes) else None)
+
+    def _open(self, coat: CoatSpan | None) -> None:
+        """Go to the time of a coat, and tell that it was opened."""
+        if coat is not None:
+            self._jump(coat_view(coat.start_ms, coat.recoat_ms, self.canvas.now_ms))
+            self.lane_opened.emit(coat.key)
 
     def _jump(self, view: View) -> None:
         self._forget_questions()

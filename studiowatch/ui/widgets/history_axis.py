@@ -121,6 +121,34 @@ class Paper:
         self.painter.setFont(strong_font(self.font))
         self.painter.drawText(place, Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft, self.now_words)
 
+    def draw_nothing(self, words: str) -> None:
+        """Write one calm sentence in place of all curves, left of now where it fits there."""
+        right_px = min(max(self.time.x(self.now_ms), self.time.left_px), self.time.right_px)
+        if right_px - self.time.left_px < self.words_px(words):
+            right_px = self.time.right_px
+        middle = QPointF(
+            (self.time.left_px + right_px) / 2, (self.layout.head.bottom_px + self.layout.panels[-1].plot.bottom_px) / 2
+        )
+        self._draw_calm(words, middle)
+
+    def draw_stretch(self, words: str, start_ms: int, end_ms: int) -> None:
+        """Write what is to say of a stretch without readings into the middle of it, in the topmost panel."""
+        plot = self.layout.panels[0].plot
+        x = (self.time.x(start_ms) + self.time.x(end_ms)) / 2
+        self._draw_calm(words, QPointF(x, plot.top_px + plot.height_px / 2))
+
+    def words_px(self, words: str) -> float:
+        """Return the width of calm words with the space around them, px."""
+        return QFontMetricsF(self.font).horizontalAdvance(words) + 2 * LABEL_GAP_PX
+
+    def _draw_calm(self, words: str, middle: QPointF) -> None:
+        place = QRectF(0, 0, self.words_px(words), QFontMetricsF(self.font).height())
+        place.moveCenter(middle)
+        self.painter.fillRect(place, QColor(self.ground(middle.x())))
+        self.painter.setFont(self.font)
+        self.painter.setPen(QColor(self.theme.muted))
+        self.painter.drawText(place, Qt.AlignmentFlag.AlignCenter, words)
+
     def draw_time_axis(self) -> None:
         """Draw ticks and labels below the lanes; a label that would touch its neighbour is left out."""
         foot = self.layout.foot

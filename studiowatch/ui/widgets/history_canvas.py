@@ -16,19 +16,22 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 from studiowatch.service.ports import Series
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.ui.models.history_axis import TimeScale, moment_words, range_words
-from studiowatch.ui.models.history_lanes import Lane, Mark, lanes_of, marks_of
-from studiowatch.ui.models.history_layout import Layout, layout_of
-from studiowatch.ui.models.history_panels import EMPTY, PLACES, RoomData, panels_of
+from studiowatch.ui.models.history_fetch import Request, covers
+from studiowatch.ui.models.history_lanes import CoatSpan, Lane, Mark, lanes_of, marks_of, names_kept
+from studiowatch.ui.models.history_layout import Layout, layout_of, names_px
+from studiowatch.ui.models.history_live import EMPTY, RoomData
+from studiowatch.ui.models.history_panels import PLACES, empty_stretches, panels_of
 from studiowatch.ui.models.history_view import View
 from studiowatch.ui.theme import LIGHT, Theme
-from studiowatch.ui.widgets.history_axis import Paper, hairline, label_font
-from studiowatch.ui.widgets.history_lanes import LanePainter, Patterns
+from studiowatch.ui.widgets.history_axis import LABEL_GAP_PX, Paper, hairline, label_font, strong_font
+from studiowatch.ui.widgets.history_lanes import LanePainter
 from studiowatch.ui.widgets.history_panel import PanelPainter
+from studiowatch.ui.widgets.history_patterns import Patterns
 from studiowatch.ui.widgets.history_title import TitlePainter
 
-GUTTER_SHARE = 0.19  # of the width for the names of pieces, at most
 CORNER_PX = 6.0
-NOTHING_YET = "Waiting for the first reading"
+NOTHING_YET = "Readings appear here once the board sends some"
+NONE_HERE = "no readings in this stretch"
 MARK_REACH_PX = 8.0
 LEAST_SIZE = QSize(360, 320)
 
@@ -48,6 +51,9 @@ class HistoryCanvas(QWidget):
         self.film: Series = EMPTY
         self.snapshot: Snapshot | None = None
         self.trouble = ""
+        self.read: Request | None = None
+        self.empty_log = False
+        self.named: dict[str, frozenset[str]] = {}
         self.lanes: tuple[Lane, ...] = ()
         self.marks: tuple[Mark, ...] = ()
         self.chosen: int | None = None
@@ -55,6 +61,7 @@ class HistoryCanvas(QWidget):
         self.pointer: QPointF | None = None
         self.focused = False
         self._panels = panels_of(self.data, self.film, None)
+        self._nothing = ""
         self._picture: QPixmap | None = None
         self._patterns: Patterns | None = None
         self.setMouseTracking(True)
@@ -65,7 +72,8 @@ class HistoryCanvas(QWidget):
         """Take in the studio's state."""
         self.snapshot = snapshot
         self.now_ms = snapshot.time_ms
-        self.lanes = lanes_of(snapshot)
+        self.named = names_kept(self.named, snapshot)
+        self.lanes = lanes_of(snapshot, self.named)
         self.marks = marks_of(snapshot)
         if self.chosen is not None and self.chosen >= len(self.lanes):
             self.chosen = None
@@ -77,14 +85,14 @@ class HistoryCanvas(QWidget):
 
     def arrange(self) -> Layout:
         """Return where everything stands now."""
-        metrics = QFontMetricsF(label_font(self.font()))
-        names_px = [metrics.horizontalAdvance(lane.title) for lane in self.lanes]
-        widest_px = max([*names_px, metrics.horizontalAdvance("100.0")])
+        metrics = QFontMetricsF(strong_font(label_font(self.font())))
+        widest_px = max(metrics.horizontalAdvance(words) for words in ("100.0", *(lane.title for lane in self.lanes)))
+        line_px = QFontMetricsF(self.font()).height()
         return layout_of(
             self.width(),
             self.height(),
-            line_px=QFontMetricsF(self.font()).height(),
-            gutter_px=min(widest_px, GUTTER_SHARE * self.width()),
+            line_px=line_px,
+            gutter_px=names_px(widest_px + LABEL_GAP_PX, self.width(), line_px),
             lane_count=len(self.lanes),
         )
 
@@ -98,6 +106,19 @@ class HistoryCanvas(QWidget):
         """Return the lane at a height of the picture, or None."""
         layout = self.arrange()
         return layout.rows.row_at(y_px - layout.lanes.top_px, self.scroll_px)
+
+    def coat_at(self, place: QPointF) -> CoatSpan | None:
+        """Return the coat at a place of the picture; on an empty part of a lane its topmost coat."""
+        row = self.lane_at(place.y())
+        if row is None:
+            return None
+        lane = self.lanes[row]
+        return lane.coat_at(self.time_scale(self.arrange()).time_ms(place.x())) or lane.top
+
+    def step_choice(self, by: int) -> None:
+        """Choose the lane `by` rows below the chosen one, or the first."""
+        if self.lanes:
+            self.choose(min(max(self.chosen + by, 0), len(self.lanes) - 1) if self.chosen is not None else 0)
 
     def scroll_lanes(self, by_px: float) -> None:
         """Scroll the lanes, as far as there are more."""
@@ -167,21 +188,44 @@ class HistoryCanvas(QWidget):
             painter.setPen(QColor(self.theme.muted))
             painter.drawText(self.rect(), Qt.AlignmentFlag.AlignCenter, NOTHING_YET)
             return
+        self._nothing = self._empty_words()
         paper = self._paper(painter, layout)
         lanes = LanePainter(paper, self._patterns_now())
-        self._panels = panels_of(self.data, self.film, self.snapshot)
         panels = [PanelPainter(paper, panel, band) for panel, band in zip(self._panels, layout.panels, strict=True)]
+        if self._nothing:
+            panels = []  # no axis where nothing is measured
         paper.draw_ahead()
         for panel in panels:
             panel.draw_curves()
         lanes.draw_blocks(self.lanes, self.scroll_px)
         paper.draw_now()
         for panel in panels:
+            panel.draw_live()
             panel.draw_limit_words()
             here = [mark for mark in self.marks if PLACES.get(mark.kind) is panel.panel.place]
             paper.draw_marks(here, panel.band.plot.top_px)
+        self._paint_empty(paper)
         lanes.draw_words(self.lanes, self.scroll_px, self.chosen)
         paper.draw_time_axis()
+
+    def _empty_words(self) -> str:
+        """Return what to say in place of curves: "" while there is one, or while the log is still being read."""
+        self._panels = panels_of(self.data, self.film, self.snapshot)
+        if any(panel.logged(self.view.start_ms, self.view.end_ms) for panel in self._panels):
+            return ""
+        if self.empty_log:
+            return NOTHING_YET
+        return NONE_HERE if covers(self.read, self.view, self.now_ms) else ""
+
+    def _paint_empty(self, paper: Paper) -> None:
+        """Say where no readings are: in place of all curves, or in each stretch that has room for the words."""
+        if self._nothing:
+            paper.draw_nothing(self._nothing)
+        elif covers(self.read, self.view, self.now_ms):
+            least_ms = paper.words_px(NONE_HERE) * paper.time.ms_per_px
+            end_ms = min(self.view.end_ms, self.now_ms)
+            for stretch in empty_stretches(self._panels, self.view.start_ms, end_ms, least_ms):
+                paper.draw_stretch(NONE_HERE, *stretch)
 
     def _paper(self, painter: QPainter, layout: Layout) -> Paper:
         return Paper(
@@ -209,8 +253,9 @@ class HistoryCanvas(QWidget):
             x = round(paper.time.x(pointed_ms)) + 0.5
             for part in (*(band.plot for band in layout.panels), layout.lanes):
                 painter.drawLine(QLineF(x, part.top_px, x, part.bottom_px))
-        for panel, bands in zip(self._panels, layout.panels, strict=True):
-            TitlePainter(paper, panel, bands.title).draw(read_ms)
+        if not self._nothing:
+            for panel, bands in zip(self._panels, layout.panels, strict=True):
+                TitlePainter(paper, panel, bands.title).draw(read_ms)
         if layout.lanes_title.height_px:
             painter.setFont(self.font())
             painter.setPen(QColor(self.theme.muted))
@@ -220,9 +265,7 @@ class HistoryCanvas(QWidget):
         elif self.trouble:
             paper.draw_head(self.trouble, self.theme.act)
         else:
-            logged = any(panel.logged(self.view.start_ms, self.view.end_ms) for panel in self._panels)
-            words = range_words(self.view.start_ms, self.view.end_ms)
-            paper.draw_head(words if logged else f"{words} · nothing logged", self.theme.muted)
+            paper.draw_head(range_words(self.view.start_ms, self.view.end_ms), self.theme.muted)
 
     def _pointed_ms(self, time: TimeScale) -> float | None:
         if self.pointer is None or not time.left_px <= self.pointer.x() <= time.right_px:

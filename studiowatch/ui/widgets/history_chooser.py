@@ -10,6 +10,7 @@ from studiowatch.ui.theme import Theme
 from studiowatch.ui.widgets.history_axis import scaled_font, strong_font
 
 TITLE_SCALE = 1.25
+NOW_SPACE_PX = 8
 
 
 class SpanChooser(QWidget):
@@ -23,6 +24,7 @@ class SpanChooser(QWidget):
         self.title = QLabel("Room history")
         self.title.setProperty("role", "column")
         self.now_button = QPushButton("back to now")
+        self.now_button.setObjectName("now")
         self.now_button.setAccessibleDescription("Follow the present again (Home)")
         self.now_button.clicked.connect(self.now_asked)
         self.buttons = {span: self._button(span) for span in Span}
@@ -32,6 +34,7 @@ class SpanChooser(QWidget):
         row.addWidget(self.title)
         row.addStretch(1)
         row.addWidget(self.now_button)
+        row.addSpacing(NOW_SPACE_PX)
         for button in self.buttons.values():
             row.addWidget(button)
         self._size_title()
@@ -53,6 +56,8 @@ class SpanChooser(QWidget):
             }}
             QPushButton:hover {{ color: {theme.link}; }}
             QPushButton:checked {{ color: {theme.ink}; background: {theme.card}; border-color: {theme.edge}; }}
+            QPushButton#now {{ color: {theme.link}; background: {theme.card}; border-color: {theme.link}; }}
+            QPushButton#now:hover {{ background: {theme.ground}; }}
             QPushButton:focus {{ border-color: {theme.link}; }}
         """)
 

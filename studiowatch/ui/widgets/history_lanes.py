@@ -6,83 +6,20 @@ from collections.abc import Iterator
 from math import floor
 
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
-from PySide6.QtGui import QBrush, QColor, QFontMetricsF, QPainter, QPainterPath, QPen, QPixmap, QPolygonF
+from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPen, QPolygonF
 
-from studiowatch.ui.models.history_lanes import Block, CoatSpan, Lane, Look
+from studiowatch.ui.models.history_lanes import Block, CoatSpan, Lane
 from studiowatch.ui.models.times import clock_words
-from studiowatch.ui.theme import Theme
 from studiowatch.ui.widgets.history_axis import LABEL_GAP_PX, Paper, strong_font
+from studiowatch.ui.widgets.history_patterns import TILE_PX, Patterns
 from studiowatch.ui.widgets.history_trace import blended
 
-TILE_PX = 8
 BAR_SHARE = 0.62  # of a row's height, the rest is space
 NARROW_BAR_SHARE = 0.82  # when rows are low
 AHEAD_STRENGTH = 0.34
 PLATE_SPACE_PX = 5.0
-READY_SHARE = 0.34  # half the width of a diamond beside its time, of a line of text
-MOST_READY_SHARE = 0.62
+MOST_READY_SHARE = 0.62  # half the width of a diamond, of a line of text, at most
 DASHES = [3.0, 3.0]
-
-
-class Patterns:
-    """The brushes of the looks in one theme and at one pixel ratio; made once, drawn often."""
-
-    def __init__(self, theme: Theme, ratio: float) -> None:
-        self.theme = theme
-        self.ratio = ratio
-        self.edges = {
-            Look.WET: theme.film_wet,
-            Look.TACKY: theme.film_wet,
-            Look.DRY: theme.film_dry_mark,
-            Look.PAINT: theme.paint,
-        }
-        self._brushes = {
-            Look.WET: self._tile(theme.film_wet, theme.film_wet_mark, _wave()),
-            Look.TACKY: self._tile(theme.film_tacky, theme.film_wet, _dots(), filled=True),
-            Look.DRY: self._tile(theme.film_dry, theme.film_dry_mark, _hatch()),
-            Look.PAINT: QBrush(QColor(theme.paint)),
-        }
-
-    def brush(self, look: Look) -> QBrush:
-        """Return the brush of a look."""
-        return self._brushes[look]
-
-    def _tile(self, ground: str, mark: str, path: QPainterPath, *, filled: bool = False) -> QBrush:
-        side_px = round(TILE_PX * self.ratio)
-        tile = QPixmap(side_px, side_px)
-        tile.fill(QColor(ground))
-        painter = QPainter(tile)
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        painter.scale(side_px / TILE_PX, side_px / TILE_PX)
-        if filled:
-            painter.fillPath(path, QColor(mark))
-        else:
-            painter.strokePath(path, QPen(QColor(mark), 1.1))
-        painter.end()
-        tile.setDevicePixelRatio(self.ratio)
-        return QBrush(tile)
-
-
-def _wave() -> QPainterPath:
-    path = QPainterPath(QPointF(-4, 4))
-    for start in (-4, 0, 4, 8):
-        path.quadTo(start + 2, 4 + (3 if start % 8 else -3), start + 4, 4)
-    return path
-
-
-def _dots() -> QPainterPath:
-    path = QPainterPath()
-    for x, y in ((2, 2), (6, 6)):
-        path.addEllipse(QPointF(x, y), 1.0, 1.0)
-    return path
-
-
-def _hatch() -> QPainterPath:
-    path = QPainterPath()
-    for shift in (-8, 0, 8):
-        path.moveTo(shift - 1, 9)
-        path.lineTo(shift + 9, -1)
-    return path
 
 
 class LanePainter:
@@ -140,18 +77,21 @@ class LanePainter:
         font = strong_font(self.paper.label_font) if chosen else self.paper.label_font
         metrics = QFontMetricsF(font)
         width_px = self.paper.layout.left_px - LABEL_GAP_PX - 6
-        place = QRectF(6, middle_px - metrics.height() / 2, width_px, metrics.height())
+        row_px = self.paper.layout.rows.row_px
+        place = QRectF(6, middle_px - row_px / 2, width_px, row_px)
+        flags = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter | Qt.TextFlag.TextWordWrap
+        wrapped = metrics.boundingRect(place, flags, lane.title)
+        fits = wrapped.width() <= width_px and wrapped.height() <= row_px
         self.painter.setFont(font)
         self.painter.setPen(QColor(self.theme.ink))
-        name = metrics.elidedText(lane.title, Qt.TextElideMode.ElideRight, width_px)
-        self.painter.drawText(place, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter, name)
+        name = lane.title if fits else metrics.elidedText(lane.title, Qt.TextElideMode.ElideRight, width_px)
+        self.painter.drawText(place, flags, name)
 
     def _draw_lane_words(self, lane: Lane, top_px: float) -> None:
         for coat in self._seen(lane):
-            self._draw_label(coat, top_px)
+            self._draw_label(coat, top_px, self._draw_ready_later(coat, top_px))
         for coat in lane.coats:
-            self._draw_ready(coat, top_px + self.bar_px / 2)
-            self._draw_ready_later(coat, top_px)
+            self._draw_ready(coat, top_px)
         self.paper.draw_marks(lane.marks, top_px + 0.22 * self.bar_px)
 
     def _draw_block(self, block: Block, top_px: float) -> None:
@@ -182,31 +122,29 @@ class LanePainter:
         left_px, right_px = round(left_px) + 0.5, round(right_px) + 0.5
         return QRectF(left_px, top_px + 0.5, max(right_px - left_px, 1.0), self.bar_px - 1)
 
-    def _draw_label(self, coat: CoatSpan, top_px: float) -> None:
-        """Write the coat's name on a plate of paper at the left end of what is seen of it, if it fits there."""
+    def _draw_label(self, coat: CoatSpan, top_px: float, most_px: float) -> None:
+        """Write the coat's name at the left end of what is seen of it, if it fits there and left of `most_px`."""
         time, metrics = self.paper.time, QFontMetricsF(self.paper.label_font)
         left_px = max(time.x(coat.start_ms), time.left_px) + PLATE_SPACE_PX
         right_px = time.x(coat.end_ms) if coat.end_ms is not None else time.right_px
-        room_px = min(right_px, time.right_px) - left_px - 3 * PLATE_SPACE_PX
-        words = metrics.elidedText(coat.label, Qt.TextElideMode.ElideRight, room_px)
-        if len(words) < min(len(coat.label), 4):
-            return
-        self._draw_plate(words, left_px, top_px, self.theme.ink)
+        room_px = min(right_px, most_px) - left_px - 3 * PLATE_SPACE_PX
+        title = coat.title(time.start_ms, time.end_ms)
+        words = metrics.elidedText(title, Qt.TextElideMode.ElideRight, room_px)
+        if len(words) >= min(len(title), 4):
+            self._draw_plate(words, left_px, top_px, self.theme.ink)
 
-    def _draw_ready_later(self, coat: CoatSpan, top_px: float) -> None:
-        """Write a ready time that lies beyond the right edge of the picture onto the coat's end there."""
-        time, metrics = self.paper.time, QFontMetricsF(self.paper.label_font)
+    def _draw_ready_later(self, coat: CoatSpan, top_px: float) -> float:
+        """Write a ready time beyond the right edge with an arrow at that edge; return how far other words may reach."""
+        time = self.paper.time
         if coat.ready_ms is None or coat.ready_ms <= time.end_ms:
-            return
-        words = clock_words(coat.ready_ms, self.paper.now_ms)
-        half_px = READY_SHARE * metrics.height()
-        width_px = 2 * half_px + metrics.horizontalAdvance(words) + 3 * PLATE_SPACE_PX
-        left_px = time.right_px - width_px
-        label_px = metrics.horizontalAdvance(coat.label) + 4 * PLATE_SPACE_PX
-        if left_px > max(time.x(coat.start_ms), time.left_px) + label_px and left_px > time.x(self.paper.now_ms):
-            words_left_px = left_px + 2 * half_px
-            self._draw_plate(words, words_left_px, top_px, self.theme.good)
-            self._draw_diamond(left_px + half_px, top_px + self.bar_px / 2, half_px)
+            return time.right_px
+        words = f"{clock_words(coat.ready_ms, self.paper.now_ms)} \N{SINGLE RIGHT-POINTING ANGLE QUOTATION MARK}"
+        left_px = time.right_px - self._plate_px(words)
+        self._draw_plate(words, left_px, top_px, self.theme.good)
+        return left_px
+
+    def _plate_px(self, words: str) -> float:
+        return QFontMetricsF(self.paper.label_font).horizontalAdvance(words) + 2 * PLATE_SPACE_PX
 
     def _draw_plate(self, words: str, left_px: float, top_px: float, color: str) -> None:
         metrics = QFontMetricsF(self.paper.label_font)
@@ -214,13 +152,11 @@ class LanePainter:
         plate = QRectF(
             left_px,
             top_px + (self.bar_px - height_px) / 2,
-            metrics.horizontalAdvance(words) + 2 * PLATE_SPACE_PX,
+            self._plate_px(words),
             height_px,
         )
         self.painter.setPen(Qt.PenStyle.NoPen)
-        paper = QColor(self.theme.card)
-        paper.setAlphaF(0.88)
-        self.painter.setBrush(paper)
+        self.painter.setBrush(QColor(self.theme.card))
         self.painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         self.painter.drawRoundedRect(plate, 3, 3)
         self.painter.setRenderHint(QPainter.RenderHint.Antialiasing, on=False)
@@ -228,11 +164,30 @@ class LanePainter:
         self.painter.setPen(QColor(color))
         self.painter.drawText(plate, Qt.AlignmentFlag.AlignCenter, words)
 
-    def _draw_ready(self, coat: CoatSpan, middle_px: float) -> None:
-        if coat.ready_ms is None or not self.paper.time.start_ms <= coat.ready_ms <= self.paper.time.end_ms:
+    def _draw_ready(self, coat: CoatSpan, top_px: float) -> None:
+        """Draw a diamond at the hour a coat is ready, if in view, and the hour beside it where there is room."""
+        time = self.paper.time
+        if coat.ready_ms is None or not time.start_ms <= coat.ready_ms <= time.end_ms:
             return
+        x = time.x(coat.ready_ms)
         half_px = min(0.42 * self.bar_px, MOST_READY_SHARE * QFontMetricsF(self.paper.label_font).height())
-        self._draw_diamond(self.paper.time.x(coat.ready_ms), middle_px, half_px)
+        words = clock_words(coat.ready_ms, self.paper.now_ms)
+        left_px = self._beside(coat, x, half_px + PLATE_SPACE_PX / 2, self._plate_px(words))
+        if left_px is not None:
+            self._draw_plate(words, left_px, top_px, self.theme.good)
+        self._draw_diamond(x, top_px + self.bar_px / 2, half_px)
+
+    def _beside(self, coat: CoatSpan, x: float, space_px: float, width_px: float) -> float | None:
+        """Return where words fit beside a diamond at `x`, clear of the line of now and the coat's name, or None."""
+        time = self.paper.time
+        name_px = self._plate_px(coat.title(time.start_ms, time.end_ms)) + 2 * PLATE_SPACE_PX
+        least_px = max(time.x(coat.start_ms), time.left_px) + name_px
+        now_px = time.x(self.paper.now_ms)
+        for left_px in (x + space_px, x - space_px - width_px):
+            right_px = left_px + width_px
+            if least_px <= left_px and right_px <= time.right_px and not left_px <= now_px <= right_px:
+                return left_px
+        return None
 
     def _draw_diamond(self, x: float, middle_px: float, half_px: float) -> None:
         corners = (

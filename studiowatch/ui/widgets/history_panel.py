@@ -3,15 +3,15 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QFontMetricsF, QPen
+from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPen
 
 from studiowatch.ui.models.history_layout import PanelBand
 from studiowatch.ui.models.history_panels import Panel, place_words, strokes
 from studiowatch.ui.widgets.history_axis import LABEL_GAP_PX, Paper, hairline
-from studiowatch.ui.widgets.history_trace import draw_curve
+from studiowatch.ui.widgets.history_trace import curve_color, draw_curve
 
 DASHES = [5.0, 4.0]
-HALO = [QPointF(x, y) for x in (-1.5, 0, 1.5) for y in (-1.5, 0, 1.5) if x or y]
+LIVE_PX = 3.8
 
 
 class PanelPainter:
@@ -29,9 +29,15 @@ class PanelPainter:
             for curve in panel.curves
         ]
 
+    @property
+    def has_scale(self) -> bool:
+        """Whether anything gives the value axis a meaning: a reading in view, or a limit."""
+        return bool(self.panel.limits) or self.panel.logged(self.paper.time.start_ms, self.paper.time.end_ms)
+
     def draw_curves(self) -> None:
         """Draw grid, curves and limits: all that lies below the line of now."""
-        self._draw_grid()
+        if self.has_scale:
+            self._draw_grid()
         plot = self.paper.plot_rect(self.band.plot)
         plot.setRight(min(plot.right(), self.paper.time.x(self.paper.now_ms)))  # half a bucket may reach beyond now
         for curve, drawn in reversed([*zip(self.panel.curves, self.drawn, strict=True)]):
@@ -62,21 +68,33 @@ class PanelPainter:
             y = round(self._y(limit.value)) + 0.5
             self.painter.drawLine(QLineF(self.paper.layout.left_px, y, self.paper.time.right_px, y))
 
+    def draw_live(self) -> None:
+        """Draw the newest live values as dots on the line of now, which hides the curves' last pixels."""
+        now_ms, time = self.paper.now_ms, self.paper.time
+        if not time.start_ms <= now_ms <= time.end_ms:
+            return
+        self.painter.save()
+        self.painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        self.painter.setPen(QPen(QColor(self.theme.card), 1.0))
+        for curve in self.panel.curves:
+            series = curve.series
+            if len(series.time_ms) and now_ms <= series.time_ms[-1] <= now_ms + series.bucket_ms:
+                self.painter.setBrush(QColor(curve_color(curve.quantity, self.theme)))
+                self.painter.drawEllipse(QPointF(time.x(now_ms), self._y(float(series.mean[-1]))), LIVE_PX, LIVE_PX)
+        self.painter.restore()
+
     def draw_limit_words(self) -> None:
-        """Write each limit's words at its line where they cover least of the curves, with a halo for legibility."""
+        """Write each limit's words at its line where they cover least of the curves, on a ground of their own."""
         font = self.paper.label_font
         metrics = QFontMetricsF(font)
         self.painter.setFont(font)
         for limit in self.panel.limits:
             size_px = metrics.horizontalAdvance(limit.words), metrics.height()
-            left_px, top_px = place_words(self._y(limit.value), size_px, self.paper.time, self.drawn)
-            baseline = QPointF(left_px, top_px + metrics.ascent())
-            # Eight shifted copies: a fifth of the time of an outline that is stroked.
-            self.painter.setPen(QColor(self.paper.ground(left_px)))
-            for shift in HALO:
-                self.painter.drawText(baseline + shift, limit.words)
+            now_px = self.paper.time.x(self.paper.now_ms)
+            left_px, top_px = place_words(self._y(limit.value), size_px, self.paper.time, self.drawn, now_px)
+            self.painter.fillRect(QRectF(left_px, top_px, *size_px), QColor(self.paper.ground(left_px)))
             self.painter.setPen(QColor(self.theme.caution))
-            self.painter.drawText(baseline, limit.words)
+            self.painter.drawText(QPointF(left_px, top_px + metrics.ascent()), limit.words)
 
     def _y(self, value: float) -> float:
         plot = self.band.plot

@@ -8,7 +8,7 @@ from PySide6.QtCore import QLineF, QRectF, Qt
 from PySide6.QtGui import QColor, QFontMetricsF
 
 from studiowatch.ui.models.history_layout import Band
-from studiowatch.ui.models.history_panels import Curve, Panel, Quantity
+from studiowatch.ui.models.history_panels import NO_READING, Curve, Panel, Quantity
 from studiowatch.ui.widgets.history_axis import Paper, strong_font
 from studiowatch.ui.widgets.history_trace import mean_pen
 
@@ -40,7 +40,7 @@ class TitlePainter:
 
     def draw(self, pointed_ms: float | None) -> None:
         """Draw a panel's title with a key for each of its curves, and their values at `pointed_ms`."""
-        words = [word for curve in self.panel.curves for word in self._curve_words(curve, pointed_ms)]
+        words = self.words(pointed_ms)
         titled = [Word(text=self.panel.title, color=self.theme.muted), *words]
         if sum(self._advance_px(word) for word in titled) > self.paper.layout.width_px + WORD_SPACE_PX:
             titled = [Word(text=self.panel.unit, color=self.theme.muted), *words]
@@ -49,11 +49,17 @@ class TitlePainter:
             self._draw_word(word, left_px)
             left_px += self._advance_px(word)
 
+    def words(self, pointed_ms: float | None) -> list[Word]:
+        """Return the keys of the curves, with their values at `pointed_ms`."""
+        return [word for curve in self.panel.curves for word in self._curve_words(curve, pointed_ms)]
+
     def _curve_words(self, curve: Curve, pointed_ms: float | None) -> list[Word]:
         name = curve.quantity.value
         if name and not len(curve.series.time_ms):
             return []
         value = self.panel.reading(curve, pointed_ms) if pointed_ms is not None else ""
+        if value == NO_READING and curve.quantity is Quantity.FILM:
+            return []  # nothing was wet then
         key = [Word(text=name, color=self.theme.ink, key=curve.quantity, close=bool(value))] if name else []
         return [*key, Word(text=value, color=self.theme.ink, strong=True)] if value else key
 

@@ -12,7 +12,7 @@ from studiowatch.physics.moist_air import DRIEST_PCT, HUMIDITY_PCT, TEMPERATURE_
 from studiowatch.room.readings import Channel
 from studiowatch.service.ports import History, Series
 from studiowatch.ui.models.history_fetch import Request, shared
-from studiowatch.ui.models.history_panels import EMPTY, RoomData
+from studiowatch.ui.models.history_live import EMPTY, RoomData
 
 logger = logging.getLogger(__name__)
 JOIN_S = 5.0  # the longest read of a year is a fraction of a second
@@ -28,6 +28,8 @@ class Answer:
         Time of the first reading in the log, UTC ms.
     data : RoomData or None
         None if nothing was asked for but `first_ms`, or if the log could not be read.
+    request : Request or None
+        What was asked for; None after trouble, or if only `first_ms` was asked for.
     trouble : str
         One sentence when the log could not be read, else "".
     """
@@ -35,6 +37,7 @@ class Answer:
     serial: int
     first_ms: int | None = None
     data: RoomData | None = None
+    request: Request | None = None
     trouble: str = ""
 
 
@@ -96,7 +99,7 @@ class HistoryWorker(QObject):
         first_ms = span_ms[0] if span_ms is not None else None
         if request is None:
             return Answer(serial=serial, first_ms=first_ms)
-        return Answer(serial=serial, first_ms=first_ms, data=self._room(request))
+        return Answer(serial=serial, first_ms=first_ms, data=self._room(request), request=request)
 
     def _room(self, request: Request) -> RoomData:
         temperature, humidity, air = (

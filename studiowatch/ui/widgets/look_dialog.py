@@ -1,33 +1,24 @@
-"""Touch test or look: four big answers."""
+"""Touch test or look: a few big answers, none of them the default."""
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QComboBox, QGridLayout, QPushButton, QWidget
 
-from studiowatch.service.commands import RecordLook
+from studiowatch.service.commands import Command, RecordLook
 from studiowatch.service.snapshot import CoatView, PieceView, Snapshot
 from studiowatch.studio.pieces import Finding
 from studiowatch.ui.bridge import Courier
+from studiowatch.ui.models.look_form import ANSWERS, BY_TOUCH, FOUND, HINTS, HOW_TO_TOUCH, wet_care
 from studiowatch.ui.models.rack import state_words
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.dialog import FormDialog
 from studiowatch.ui.widgets.text import button, label, say
 
-ANSWERS = {
-    Finding.TACKY: "Tacky",
-    Finding.DRY: "Dry",
-    Finding.MILKY: "Still milky",
-    Finding.CLEAR: "Clear",
-}
-_HINTS = {
-    Finding.TACKY: "a light touch at the edge sticks",
-    Finding.DRY: "a light touch at the edge leaves no mark",
-    Finding.MILKY: "a veil over the dark colours",
-    Finding.CLEAR: "dark colours look as dark as before",
-}
+LOOK_TITLE = "Touch test or look"
 
 
 def pieces_with_coats(snapshot: Snapshot) -> tuple[PieceView, ...]:
@@ -47,41 +38,50 @@ class LookDialog(FormDialog):
         courier: Courier,
         style: Style,
         parent: QWidget,
+        title: str = LOOK_TITLE,
+        findings: Sequence[Finding] = tuple(ANSWERS),
     ) -> None:
-        super().__init__("Touch test or look", courier, style, parent)
+        super().__init__(title, courier, style, parent)
         self._pieces = pieces_with_coats(snapshot)
         self._now_ms = now_ms
+        self._findings = tuple(findings)
         self.piece_field = QComboBox()
         self.piece_field.addItems([piece.title for piece in self._pieces])
         keys = [piece.key for piece in self._pieces]
         self.piece_field.setCurrentIndex(keys.index(piece_key) if piece_key in keys else 0)
         self._state = label("state", Tone.LINK, wrap=True)
+        self._how = label("body", Tone.MUTED, wrap=True)
         self.answers: dict[Finding, QPushButton] = {}
         self._lay_out()
         self.piece_field.currentIndexChanged.connect(self._show_coat)
         self._show_coat()
-        self.fit(580, 430)
-        self.answers[Finding.TACKY].setFocus()
+        self.fit(580, 430 if len(self._findings) > len(BY_TOUCH) else 330)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setFocus()  # on the form itself: neither Enter nor Space gives an answer before she chose one
 
     def _lay_out(self) -> None:
         self.field("Piece", self.piece_field)
         self.body.addWidget(self._state)
-        self.body.addWidget(label("body", Tone.MUTED, "Touch at the edge, with a clean dry finger. What is it like?"))
+        self.body.addWidget(self._how)
         grid = QGridLayout()
         grid.setSpacing(self.dress.px(10))
-        for index, (finding, words) in enumerate(ANSWERS.items()):
-            answer = button(words, "answer")
-            answer.setAccessibleDescription(_HINTS[finding])
+        for index, finding in enumerate(self._findings):
+            answer = button(ANSWERS[finding], "answer")
+            answer.setAccessibleDescription(HINTS[finding])
             answer.clicked.connect(lambda _=False, finding=finding: self._answer(finding))
             self.answers[finding] = answer
             grid.addWidget(answer, 2 * (index // 2), index % 2)
-            grid.addWidget(label("small", Tone.MUTED, _HINTS[finding], wrap=True), 2 * (index // 2) + 1, index % 2)
+            grid.addWidget(label("small", Tone.MUTED, HINTS[finding], wrap=True), 2 * (index // 2) + 1, index % 2)
         self.body.addLayout(grid)
         self.body.addStretch(1)
 
     @property
+    def _piece(self) -> PieceView:
+        return self._pieces[self.piece_field.currentIndex()]
+
+    @property
     def _coat(self) -> CoatView:
-        top = self._pieces[self.piece_field.currentIndex()].top
+        top = self._piece.top
         if top is None:
             raise LookupError("a piece without a coat cannot be tested")
         return top
@@ -89,6 +89,19 @@ class LookDialog(FormDialog):
     def _show_coat(self) -> None:
         words, tone = state_words(self._coat, self._now_ms())
         say(self._state, words, tone)
+        care = wet_care(self._coat, self._now_ms())
+        asks_touch = not set(BY_TOUCH).isdisjoint(self._findings)
+        say(self._how, care or (HOW_TO_TOUCH if asks_touch else ""), Tone.CAUTION if care else Tone.MUTED)
+
+    @property
+    def care_words(self) -> str:
+        """Return what stands above the answers."""
+        return self._how.text()
+
+    def words_for(self, command: Command) -> str:
+        """Return what was found, and on which piece."""
+        found = FOUND[command.finding] if isinstance(command, RecordLook) else ""
+        return f"Recorded: {self._piece.title}, {found}"
 
     def _answer(self, finding: Finding) -> None:
         self.submit(RecordLook(coat_key=self._coat.key, time_ms=self._now_ms(), finding=finding))

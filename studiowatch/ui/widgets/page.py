@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+
 from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
@@ -16,10 +18,11 @@ from PySide6.QtWidgets import (
 
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.ui.models.figures import room_figures
-from studiowatch.ui.models.notices import PromptRow, WarningRow, prompt_rows, sentence_card, warning_rows
+from studiowatch.ui.models.notices import WarningRow, sentence_card, warning_rows
+from studiowatch.ui.models.prompts import prompt_rows
 from studiowatch.ui.models.rack import rack_cards
 from studiowatch.ui.style import Style
-from studiowatch.ui.widgets.prompts import PromptRowView
+from studiowatch.ui.widgets.prompts import PromptList
 from studiowatch.ui.widgets.rack_list import RackList
 from studiowatch.ui.widgets.room_band import RoomBand
 from studiowatch.ui.widgets.rows import RowList
@@ -38,7 +41,6 @@ _STACKED_SHARES = ((352, 60), (0, 40), (0, 0))
 class Page(QScrollArea):
     """Owns the parts and their places; what they show comes from outside."""
 
-    ticked = Signal(str)
     heard = Signal(str)
     remind = Signal(str)
 
@@ -53,54 +55,46 @@ class Page(QScrollArea):
         self.band = RoomBand()
         self.sentence = SentenceView()
         self.rack = RackList()
-        self.prompts: RowList[PromptRow, PromptRowView] = RowList(
-            "At the rack", "Nothing to do at the rack.", self._prompt_view, PromptRowView.set_row
-        )
+        self.prompts = PromptList()
         self.warnings: RowList[WarningRow, WarningRowView] = RowList(
             "Warnings", "No warning so far.", self._warning_view, WarningRowView.set_row
         )
         self.register = button("+ register a piece", "link", "Put a piece on the rack")
+        self.across = button("show it large", "link", "Large, to be read from across the room (F11)")
+        self.across.setAccessibleName("Show it large, to be read from across the room")
         self._plot_place = QFrame()
         self._plot_place.setProperty("card", "plain")
         self._plot_place.setAccessibleName("Room history")
         self._inside = QWidget()
         self._inside.setObjectName("page")
         self._heads: list[QWidget] = []
+        self._compose()
+        self.sentence.heard.connect(self.heard)
+        self.sentence.remind.connect(self.remind)
+
+    def _compose(self) -> None:
         self._columns = (self._rack_column(), self._history_column(), self._todo_column())
         self._top = QBoxLayout(QBoxLayout.Direction.LeftToRight)
-        self._top.addWidget(self.band, 11)
+        self._top.addWidget(self.band, 13)
         self._top.addWidget(self.sentence, 10)
         self._body = QGridLayout()
         self._sheet = QVBoxLayout(self._inside)
         self._sheet.addLayout(self._top)
         self._sheet.addLayout(self._body, 1)
         self.setWidget(self._inside)
-        self.sentence.heard.connect(self.heard)
-        self.sentence.remind.connect(self.remind)
 
     def set_plot(self, plot: QWidget) -> None:
         """Put the history into the place that was kept for it."""
         self._plot_column.replaceWidget(self._plot_place, plot)
         self._plot_place.deleteLater()
 
-    def show_snapshot(self, snapshot: Snapshot) -> None:
-        """Show the studio as it is."""
+    def show_snapshot(self, snapshot: Snapshot, sheet_um: Mapping[str, float]) -> None:
+        """Show the studio as it is; `sheet_um` holds each sheet's wet thickness, µm."""
         self.band.set_figures(room_figures(snapshot))
         self.sentence.set_card(sentence_card(snapshot))
-        self.rack.set_cards(rack_cards(snapshot))
-        self.prompts.set_rows(prompt_rows(snapshot))
+        self.rack.set_cards(rack_cards(snapshot, sheet_um=sheet_um))
+        self.prompts.show_rows(prompt_rows(snapshot))
         self.warnings.set_rows(warning_rows(snapshot))
-
-    def release_prompt(self, key: str) -> None:
-        """Let the prompt of `key` be ticked again."""
-        for view in self.prompts.views:
-            if view.key == key:
-                view.target.setEnabled(True)
-
-    def _prompt_view(self) -> PromptRowView:
-        view = PromptRowView()
-        view.ticked.connect(self.ticked)
-        return view
 
     def _warning_view(self) -> WarningRowView:
         view = WarningRowView()
@@ -140,9 +134,10 @@ class Page(QScrollArea):
         made = _column("At the rack and warnings")
         column = QVBoxLayout(made)
         column.setContentsMargins(0, 0, 0, 0)
-        for name, part, share in (("At the rack", self.prompts, 5), ("Warnings", self.warnings, 4)):
-            column.addWidget(self._head(name))
-            column.addWidget(part, share)
+        column.addWidget(self._head("At the rack", self.across))
+        column.addWidget(self.prompts, 5)
+        column.addWidget(self._head("Warnings"))
+        column.addWidget(self.warnings, 4)
         return made
 
     def set_style(self, style: Style) -> None:

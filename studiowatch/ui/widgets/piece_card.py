@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QEvent, QMimeData, QPoint, Qt, Signal
 from PySide6.QtGui import QContextMenuEvent, QDrag, QFocusEvent, QKeyEvent, QMouseEvent
-from PySide6.QtWidgets import QApplication, QFrame, QHBoxLayout, QVBoxLayout
+from PySide6.QtWidgets import QApplication, QFrame, QHBoxLayout, QSizePolicy, QVBoxLayout
 
 from studiowatch.ui.models.rack import PieceCard
 from studiowatch.ui.models.tones import Tone
@@ -13,6 +13,7 @@ from studiowatch.ui.widgets.film_section import FilmSection
 from studiowatch.ui.widgets.text import ElidedLabel, label, say, set_property
 
 PIECE_MIME = "application/x-studiowatch-piece"
+_GIVEN_BACK = frozenset({Qt.FocusReason.ActiveWindowFocusReason, Qt.FocusReason.PopupFocusReason})
 
 
 class PieceCardView(QFrame):
@@ -34,17 +35,23 @@ class PieceCardView(QFrame):
         self._title = ElidedLabel("title")
         self._size = label("small", Tone.MUTED)
         self._state = ElidedLabel("state")
+        self._unwatched = label("small", Tone.CAUTION, wrap=True)
         self.section = FilmSection()
         self._ahead = label("small", Tone.MUTED, wrap=True)
         self._step = label("small", wrap=True)
         self._ready = label("ready", wrap=True)
-        self._likely = label("small", Tone.MUTED)
+        self._likely = label("small", Tone.MUTED, wrap=True)
         self._due = label("small", Tone.MUTED)
         self._slack = label("strong", wrap=True)
+        self._compose()
+
+    def _compose(self) -> None:
         self._facts = QVBoxLayout()
         self._facts.addStretch(1)
         for fact in (self._ahead, self._step, self._ready, self._likely, self._slack):
             fact.setAlignment(Qt.AlignmentFlag.AlignRight)
+            # Whatever it says, it has its share of the card: all sections are equally wide.
+            fact.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
             self._facts.addWidget(fact)
         self._lines = QVBoxLayout(self)
         self._body = QHBoxLayout()
@@ -55,6 +62,7 @@ class PieceCardView(QFrame):
             line.addWidget(left, 1)
             line.addWidget(right)
             self._lines.addLayout(line)
+        self._lines.addWidget(self._unwatched)
         self._lines.addLayout(self._body, 1)
 
     def set_style(self, style: Style) -> None:
@@ -74,6 +82,7 @@ class PieceCardView(QFrame):
         say(self._title, card.title)
         say(self._size, card.size)
         say(self._state, card.state, card.state_tone)
+        say(self._unwatched, card.unwatched, hide_empty=True)
         self.section.set_section(card.section, card.full_um)
         say(self._ahead, card.ahead, hide_empty=True)
         say(self._step, card.step, hide_empty=True)
@@ -92,9 +101,10 @@ class PieceCardView(QFrame):
         set_property(self, "chosen", "true" if chosen else "false")
 
     def focusInEvent(self, event: QFocusEvent) -> None:
-        """Choose the piece that the keyboard comes to."""
+        """Choose the piece that the keyboard comes to, but not when a form closes and only gives the focus back."""
         super().focusInEvent(event)
-        self.chosen.emit(self.key)
+        if event.reason() not in _GIVEN_BACK:
+            self.chosen.emit(self.key)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Walk with Up and Down, move with Alt, open with Enter, ask for the menu with the menu key."""

@@ -2,22 +2,27 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
+from collections.abc import Sequence
+
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QAbstractButton, QHBoxLayout, QVBoxLayout, QWidget
 
 from studiowatch.studio.words import Level
-from studiowatch.ui.models.notices import PromptRow
+from studiowatch.ui.models.prompts import Deed, PromptRow, with_ticked
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.marks import LevelMark
+from studiowatch.ui.widgets.rows import RowList
 from studiowatch.ui.widgets.text import label, say
 
 TARGET_PX = 42
+HELD_MS = 3000  # a ticked row stays in its place this long, so that no other comes under the pointer: assumption
+_HOVER_ALPHA = 45
 
 
 class TickTarget(QAbstractButton):
-    """A large round target; hovering, focus and the press show what it will do."""
+    """A large round target; the check mark comes with the press, never before."""
 
     def __init__(self) -> None:
         super().__init__()
@@ -43,22 +48,26 @@ class TickTarget(QAbstractButton):
         return QSize(side, side)
 
     def paintEvent(self, event: QPaintEvent) -> None:
-        """Draw a ring, with a tick in it once it is pressed or about to be."""
+        """Draw a ring, lit under the pointer, with a check mark in it once it is pressed."""
         del event
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         theme = self._style.theme
         ring = QColor(theme.caution if self._tone is Tone.CAUTION else theme.link)
+        if not self.isEnabled():
+            ring = QColor(theme.muted)
         middle, radius = QRectF(self.rect()).center(), self.width() * 0.27
         if self.hasFocus():
             painter.setPen(QPen(QColor(theme.link), 2))
             painter.drawEllipse(middle, radius * 1.6, radius * 1.6)
         painter.setPen(QPen(ring, self._style.px(2)))
         done = self.isDown() or not self.isEnabled()
-        painter.setBrush(ring if done else Qt.BrushStyle.NoBrush)
+        lit = QColor(ring)
+        lit.setAlpha(_HOVER_ALPHA if self.underMouse() else 0)
+        painter.setBrush(ring if done else lit)
         painter.drawEllipse(middle, radius, radius)
-        if done or self.underMouse():
-            painter.setPen(QPen(QColor(theme.card) if done else ring, self._style.px(2.4)))
+        if done:
+            painter.setPen(QPen(QColor(theme.card), self._style.px(2.4)))
             x, y, r = middle.x(), middle.y(), radius
             painter.drawPolyline(
                 [QPointF(x - 0.45 * r, y), QPointF(x - 0.1 * r, y + 0.36 * r), QPointF(x + 0.5 * r, y - 0.36 * r)]
@@ -68,11 +77,11 @@ class TickTarget(QAbstractButton):
 class PromptRowView(QWidget):
     """One prompt."""
 
-    ticked = Signal(str)
+    pressed = Signal(object)
 
     def __init__(self) -> None:
         super().__init__()
-        self.key = ""
+        self._shown: PromptRow | None = None
         self.target = TickTarget()
         self._text = label("strong", wrap=True)
         self._when = label("small", Tone.MUTED, wrap=True)
@@ -96,7 +105,7 @@ class PromptRowView(QWidget):
         self._row.setContentsMargins(0, 0, 0, 0)
         self._row.addWidget(self.target, 0, Qt.AlignmentFlag.AlignTop)
         self._row.addLayout(words, 1)
-        self.target.clicked.connect(self._tick)
+        self.target.clicked.connect(self._press)
 
     def set_style(self, style: Style) -> None:
         """Use `style` from now on."""
@@ -105,19 +114,61 @@ class PromptRowView(QWidget):
         self._row.setSpacing(style.px(2))
 
     def set_row(self, row: PromptRow) -> None:
-        """Show `row`; another prompt than before may be ticked again."""
-        if row.key != self.key:
-            self.target.setEnabled(True)
-        self.key = row.key
+        """Show `row`; one that is done stands greyed, as tall as before."""
+        self._shown = row
+        self.target.setEnabled(not row.done)
         self.target.set_tone(row.tone)
-        say(self._text, row.text)
-        say(self._when, row.when, row.tone)
+        say(self._text, row.text, Tone.MUTED if row.done else Tone.INK)
+        say(self._when, row.when, Tone.MUTED if row.done else row.tone)
         say(self._caution, row.caution)
         self._care.setVisible(bool(row.caution))
         self._care.setAccessibleName(row.caution)
         self.target.setAccessibleName(f"Done: {row.spoken}")
         self.setAccessibleName(row.spoken)
 
-    def _tick(self) -> None:
-        self.target.setEnabled(False)
-        self.ticked.emit(self.key)
+    def _press(self) -> None:
+        self.pressed.emit(self._shown)
+
+
+class PromptList(RowList[PromptRow, PromptRowView]):
+    """The prompts. `ticked` carries the keys of what was done, `asked` a row whose tick asks something first."""
+
+    ticked = Signal(object)
+    asked = Signal(object)
+
+    def __init__(self) -> None:
+        super().__init__("At the rack", "Nothing to do at the rack.", self._view, PromptRowView.set_row)
+        self._latest: tuple[PromptRow, ...] = ()
+        self._held: set[str] = set()
+
+    def show_rows(self, rows: Sequence[PromptRow]) -> None:
+        """Show `rows`, and those just ticked in their old places."""
+        self._latest = tuple(rows)
+        self.set_rows(with_ticked(self._latest, self.rows, self._held))
+
+    def hold(self, row: PromptRow) -> None:
+        """Grey `row`, and keep it in its place for a moment."""
+        self._held.add(row.keys[0])
+        self.show_rows(self._latest)
+        waiting = QTimer(self)
+        waiting.setSingleShot(True)
+        waiting.timeout.connect(lambda: self.release(row.keys[0]))
+        waiting.timeout.connect(waiting.deleteLater)
+        waiting.start(HELD_MS)
+
+    def release(self, key: str) -> None:
+        """Hold the row of the prompt of `key` no longer."""
+        self._held -= {row.keys[0] for row in self.rows if key in row.keys}
+        self.show_rows(self._latest)
+
+    def _view(self) -> PromptRowView:
+        view = PromptRowView()
+        view.pressed.connect(self._pressed)
+        return view
+
+    def _pressed(self, row: PromptRow) -> None:
+        if row.deed is Deed.TICK:
+            self.hold(row)
+            self.ticked.emit(row.keys)
+        else:
+            self.asked.emit(row)

@@ -68,12 +68,14 @@ class RackList(QScrollArea):
         self._views: list[PieceCardView] = []
         self._chosen = ""
         self._awaited = ""
+        self._revealing = ""
         self._empty = self._make_empty()
         self._column = _Column()
         self._stack = QVBoxLayout(self._column)
         self._stack.addWidget(self._empty)
         self._stack.addStretch(1)
         self.setWidget(self._column)
+        self.verticalScrollBar().rangeChanged.connect(self._show_new)
 
     def _make_empty(self) -> QFrame:
         card = QFrame()
@@ -130,9 +132,11 @@ class RackList(QScrollArea):
             view.set_card(card)
         self._empty.setVisible(not cards)
         keys = [card.key for card in cards]
+        self._revealing = ""
         if self._awaited in keys:
             self.choose(self._awaited)
-            self._awaited = ""
+            self._revealing = self._awaited
+            focused, self._awaited = (focused and self._awaited), ""
         elif self._chosen not in keys:
             self.choose(keys[0] if keys else "")
         self._mark_chosen()
@@ -163,6 +167,11 @@ class RackList(QScrollArea):
         for view in self._views:
             if view.key == key:
                 self.ensureWidgetVisible(view)
+
+    def _show_new(self) -> None:
+        """Scroll to a new piece as its card finds its place."""
+        if self._revealing:
+            self.reveal(self._revealing)
 
     def _mark_chosen(self) -> None:
         for view in self._views:

@@ -18,12 +18,13 @@ from PySide6.QtWidgets import (
 )
 
 from studiowatch.coats.stages import Orientation
-from studiowatch.service.commands import RegisterPiece
+from studiowatch.service.commands import Command, RegisterPiece
 from studiowatch.service.snapshot import SheetChoice
 from studiowatch.ui.bridge import Courier
-from studiowatch.ui.models.piece_form import SUPPORTS, read_piece
+from studiowatch.ui.models.piece_form import NO_COATS, SUPPORTS, in_trade_order, read_piece
 from studiowatch.ui.style import Style
-from studiowatch.ui.widgets.dialog import FormDialog, add_primary
+from studiowatch.ui.widgets.dialog import FormDialog
+from studiowatch.ui.widgets.form_lines import add_primary
 from studiowatch.ui.widgets.text import button
 
 _DAYS_AHEAD = 21
@@ -37,7 +38,7 @@ class RegisterDialog(FormDialog):
         self, *, sheets: Sequence[SheetChoice], today: date, courier: Courier, style: Style, parent: QWidget
     ) -> None:
         super().__init__("Register a piece", courier, style, parent)
-        self._sheets = tuple(sheets)
+        self._sheets = in_trade_order(sheets)
         self.title_field = QLineEdit()
         self.title_field.setPlaceholderText("what you call it")
         self.width_field, self.height_field = QLineEdit(), QLineEdit()
@@ -60,29 +61,30 @@ class RegisterDialog(FormDialog):
         self.coats = QListWidget()
         self._lay_out()
         add_primary(self, "Register the piece")
-        self.fit(560, 660)
+        self.fit(600, 600)
         self.title_field.setFocus()
 
     def _lay_out(self) -> None:
         px = self.dress.px
         self.field("Title", self.title_field)
         size = self._row()
-        self.field("Width, cm", self.width_field, size, 1)
-        self.field("Height, cm", self.height_field, size, 1)
-        made_of = self._row()
-        self.field("Painted on", self.support_field, made_of, 1)
-        self.field("It dries lying", self.lies_field, made_of, 1)
+        self.field("Width, cm", self.width_field, size, 3)
+        self.field("Height, cm", self.height_field, size, 3)
+        self.field("Painted on", self.support_field, size, 5)
+        self.field("It dries lying", self.lies_field, size, 4)
         due = self._row()
         due.addWidget(self.due_on)
         due.addWidget(self.due_field, 1)
         adding = self._row()
         self.field("Coats to come, lowest first", self.sheet_field, adding, 1)
+        add = button("Add this coat")
+        add.clicked.connect(self.add_coat)
+        adding.addWidget(add, 0, Qt.AlignmentFlag.AlignBottom)
         self.body.addWidget(self.coats, 1)
         self.coats.setAccessibleName("Coats to come, lowest first")
-        self.coats.setMinimumHeight(px(110))
+        self.coats.setMinimumHeight(px(84))
         buttons = self._row()
         for words, deed in (
-            ("Add this coat", self.add_coat),
             ("Remove", self._remove),
             ("Move up", lambda: self._move(-1)),
             ("Move down", lambda: self._move(1)),
@@ -107,6 +109,7 @@ class RegisterDialog(FormDialog):
         item = QListWidgetItem(sheet.title)
         item.setData(Qt.ItemDataRole.UserRole, sheet.name)
         self.coats.addItem(item)
+        self.clear_fault()
         self.coats.setCurrentItem(item)
 
     def _remove(self) -> None:
@@ -131,6 +134,20 @@ class RegisterDialog(FormDialog):
             orientation=_LIES[self.lies_field.currentText()],
             sheets=tuple(str(self.coats.item(row).data(Qt.ItemDataRole.UserRole)) for row in range(self.coats.count())),
         )
+
+    def doubt_of(self, command: Command) -> str:
+        """Ask once before a piece without any coat to come is registered."""
+        return NO_COATS if isinstance(command, RegisterPiece) and not command.sheets else ""
+
+    def words_for(self, command: Command) -> str:
+        """Return which piece is on the rack."""
+        title = command.title if isinstance(command, RegisterPiece) else ""
+        return f"Registered: {title}"
+
+    def is_filled(self) -> bool:
+        """Return whether a title, a size or a coat was entered."""
+        typed = (self.title_field.text(), self.width_field.text(), self.height_field.text())
+        return any(text.strip() for text in typed) or self.coats.count() > 0
 
     def field_of(self, name: str) -> QWidget | None:
         """Return the widget of the field `name`."""

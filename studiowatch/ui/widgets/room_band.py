@@ -5,16 +5,17 @@ from __future__ import annotations
 from html import escape
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QLabel, QSizePolicy, QVBoxLayout, QWidget
 
 from studiowatch.studio.words import Level
 from studiowatch.ui.models.figures import NOT_MEASURED, Figure
 from studiowatch.ui.models.tones import LEVEL_TONES, Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.marks import LevelMark
-from studiowatch.ui.widgets.text import label, say
+from studiowatch.ui.widgets.text import ElidedLabel, label, say
 
-FIGURE_PX, _UNIT_PX = 50, 16
+FIGURE_PX, _UNIT_PX = 49, 16
+_SHARES = (31, 26, 33, 31)  # of the width, fixed: a figure does not move aside when another one's words change
 _MANY = 8
 _NAME_PX, _TWO_LINES_PX = 17, 32
 
@@ -24,13 +25,14 @@ class FigureView(QWidget):
 
     def __init__(self) -> None:
         super().__init__()
+        self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
         self._style = Style()
         self._figure = Figure(name="", value=NOT_MEASURED)
         self._mark = LevelMark(13)
         self._name = label("small", Tone.MUTED)
         self._value = QLabel()
         self._value.setTextFormat(Qt.TextFormat.RichText)
-        self._meaning = label("small", Tone.MUTED)
+        self._meaning = ElidedLabel("small", Tone.MUTED)
         self._meaning.setAlignment(Qt.AlignmentFlag.AlignTop)
         self._top = QHBoxLayout()
         self._top.setContentsMargins(0, 0, 0, 0)
@@ -85,6 +87,7 @@ class RoomBand(QFrame):
     def __init__(self) -> None:
         super().__init__()
         self.setProperty("card", "plain")
+        self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
         self.setAccessibleName("The room now")
         self._style = Style()
         self._views: list[FigureView] = []
@@ -95,8 +98,8 @@ class RoomBand(QFrame):
         """Use `style` from now on."""
         self._style = style
         px = style.px
-        self._grid.setContentsMargins(px(18), px(10), px(8), px(6))
-        self._grid.setHorizontalSpacing(px(18))
+        self._grid.setContentsMargins(px(16), px(10), px(6), px(6))
+        self._grid.setHorizontalSpacing(px(10))
         self._grid.setVerticalSpacing(px(8))
         for view in self._views:
             view.set_style(style)
@@ -112,7 +115,7 @@ class RoomBand(QFrame):
     def _place(self, index: int) -> None:
         row, column = divmod(index, self._columns)
         self._grid.addWidget(self._views[index], row, column)
-        self._grid.setColumnStretch(column, 1)
+        self._grid.setColumnStretch(column, _SHARES[column % len(_SHARES)])
 
     def set_figures(self, figures: tuple[Figure, ...]) -> None:
         """Show `figures`, as many as there are."""

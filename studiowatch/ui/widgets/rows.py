@@ -73,6 +73,11 @@ class RowList(QFrame, Generic[Row, View]):
         self._empty.setVisible(not rows)
 
     @property
+    def rows(self) -> tuple[Row, ...]:
+        """Return the rows that are shown."""
+        return self._rows
+
+    @property
     def views(self) -> tuple[View, ...]:
         """Return the widgets of the rows that are shown."""
         return tuple(self._views[: len(self._rows)])

@@ -26,11 +26,12 @@ class SentenceView(QFrame):
 
     def __init__(self) -> None:
         super().__init__()
+        self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
         self._card = SentenceCard(sentence=STARTING)
         self._mark = LevelMark(54)
         self._headline = label("headline", wrap=True)
         self._detail = label("body", wrap=True)
-        self._advice = label("body", Tone.MUTED, wrap=True)
+        self._advice = label("strong", wrap=True)
         self._note = label("strong", Tone.MUTED)
         self._heard = button(HEARD_WORDS, "primary", "No more sound for this warning")
         self._remind = button(REMIND_WORDS, hint="Quiet for ten minutes, then again if it still stands")
@@ -73,8 +74,8 @@ class SentenceView(QFrame):
         say(self._detail, one.detail, hide_empty=True)
         say(self._advice, one.advice, hide_empty=True)
         say(self._note, card.note, hide_empty=True)
-        for answer in (self._heard, self._remind):
-            answer.setVisible(card.can_hear)
+        self._heard.setVisible(card.can_hear)
+        self._remind.setVisible(card.can_remind)
         self.setAccessibleName(card.spoken)
 
     @property

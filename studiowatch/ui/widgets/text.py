@@ -58,7 +58,7 @@ def rule() -> QFrame:
 
 
 class ElidedLabel(QLabel):
-    """One line that ends in "…" where the room ends; the tool tip has the whole of it."""
+    """Lines that end in "…" where the room ends; the tool tip has the whole of them."""
 
     def __init__(self, role: str, tone: Tone = Tone.INK) -> None:
         super().__init__()
@@ -80,5 +80,6 @@ class ElidedLabel(QLabel):
         del event
         painter = QPainter(self)
         painter.setPen(self.palette().color(self.foregroundRole()))
-        cut = self.fontMetrics().elidedText(self.text(), Qt.TextElideMode.ElideRight, self.width())
-        painter.drawText(self.rect(), int(self.alignment()) | Qt.TextFlag.TextSingleLine, cut)
+        lines = self.text().split("\n")
+        cut = [self.fontMetrics().elidedText(line, Qt.TextElideMode.ElideRight, self.width()) for line in lines]
+        painter.drawText(self.rect(), int(self.alignment()), "\n".join(cut))

@@ -9,7 +9,7 @@ from studiowatch.ui.models.notices import WarningRow
 from studiowatch.ui.models.tones import LEVEL_TONES, Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.marks import LevelMark
-from studiowatch.ui.widgets.sentence import HEARD_WORDS
+from studiowatch.ui.widgets.sentence import HEARD_WORDS, REMIND_WORDS
 from studiowatch.ui.widgets.text import button, label, say
 
 
@@ -57,7 +57,8 @@ class WarningRowView(QWidget):
         say(self._headline, row.headline, LEVEL_TONES[row.level] if row.is_open else Tone.INK)
         say(self._when, row.when)
         self.setToolTip(row.advice)
-        for answer, words in ((self._heard, HEARD_WORDS), (self._remind, "Remind me in 10 min")):
-            answer.setVisible(row.can_hear)
+        self._heard.setVisible(row.can_hear)
+        self._remind.setVisible(row.can_remind)
+        for answer, words in ((self._heard, HEARD_WORDS), (self._remind, REMIND_WORDS)):
             answer.setAccessibleName(f"{words}: {row.headline}")
         self.setAccessibleName(row.spoken)

@@ -1,0 +1,127 @@
+"""At the rack: what to do when, for which pieces, and what a tick sets going."""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Sequence
+from dataclasses import dataclass, replace
+from datetime import tzinfo
+from enum import Enum, auto
+
+from studiowatch.service.snapshot import PromptView, Snapshot
+from studiowatch.studio.prompts import Step
+from studiowatch.ui.models.times import MINUTE_MS, clock_words
+from studiowatch.ui.models.tones import Tone
+
+TOGETHER_MS = 5 * MINUTE_MS  # prompts alike that are due this near each other are one row: assumption
+_STEPS = tuple(Step)
+
+
+class Deed(Enum):
+    """What a tick sets going: it is done, or a form that asks what was seen or laid."""
+
+    TICK = auto()
+    LOOK = auto()
+    TOUCH = auto()
+    LAY = auto()
+
+
+_DEEDS = {Step.CLARITY: Deed.LOOK, Step.TOUCH_TEST: Deed.TOUCH, Step.RECOAT: Deed.LAY}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PromptRow:
+    """Something to do at the rack.
+
+    Attributes
+    ----------
+    keys : tuple of str
+        The prompts that one tick answers, soonest first.
+    piece_key : str
+        The piece, where `deed` is about one piece only.
+    caution : str
+        What to heed while doing it, or "".
+    done : bool
+        True for a moment after it was ticked.
+    """
+
+    keys: tuple[str, ...]
+    text: str
+    when: str
+    tone: Tone
+    caution: str = ""
+    deed: Deed = Deed.TICK
+    piece_key: str = ""
+    done: bool = False
+
+    @property
+    def spoken(self) -> str:
+        """Return the row as one phrase."""
+        return ". ".join(part for part in (self.text, self.when, self.caution) if part)
+
+
+def step_of(prompt_key: str) -> Step | None:
+    """Return the step that ends a prompt's key, or None if it names none."""
+    return next((step for step in _STEPS if prompt_key.rpartition(":")[2] == step.value), None)
+
+
+def _order(prompt: PromptView) -> tuple[int, int]:
+    step = step_of(prompt.key)
+    return prompt.due_ms, -1 if step is None else _STEPS.index(step)
+
+
+def prompt_rows(snapshot: Snapshot, zone: tzinfo | None = None) -> tuple[PromptRow, ...]:
+    """Return the prompts, soonest first; those alike and due together are one row."""
+    groups: list[list[PromptView]] = []
+    for prompt in sorted(snapshot.prompts, key=_order):
+        for group in groups:
+            if _belongs(prompt, group):
+                group.append(prompt)
+                break
+        else:
+            groups.append([prompt])
+    return tuple(_row(group, snapshot.time_ms, zone) for group in groups)
+
+
+def _belongs(prompt: PromptView, group: Sequence[PromptView]) -> bool:
+    first = group[0]
+    return (
+        (prompt.text, prompt.caution) == (first.text, first.caution)
+        and step_of(prompt.key) not in _DEEDS
+        and prompt.due_ms - first.due_ms <= TOGETHER_MS
+        and all(prompt.piece_key != other.piece_key for other in group)
+    )
+
+
+def _row(group: Sequence[PromptView], now_ms: int, zone: tzinfo | None) -> PromptRow:
+    first = group[0]
+    late = first.overdue or first.due_ms <= now_ms
+    clock = clock_words(first.due_ms, now_ms, zone)
+    titles = (one.piece_title for one in group)  # a title may have a comma of its own
+    step = step_of(first.key)
+    return PromptRow(
+        keys=tuple(one.key for one in group),
+        text=first.text,
+        when=" · ".join(part for part in (f"now, since {clock}" if late else clock, *titles) if part),
+        tone=Tone.CAUTION if late else Tone.MUTED,
+        caution=first.caution,
+        deed=Deed.TICK if step is None else _DEEDS.get(step, Deed.TICK),
+        piece_key=first.piece_key,
+    )
+
+
+def with_ticked(
+    rows: Sequence[PromptRow], shown: Sequence[PromptRow], ticked: Collection[str]
+) -> tuple[PromptRow, ...]:
+    """Return `rows` with those of `shown` whose first key is in `ticked` kept in their places, as done."""
+    kept = [(place, row) for place, row in enumerate(shown) if row.keys[0] in ticked]
+    answered = {key for _, row in kept for key in row.keys}
+    merged = [row for row in rows if answered.isdisjoint(row.keys)]
+    for place, row in kept:
+        merged.insert(place, replace(row, done=True))
+    return tuple(merged)
+
+
+def next_prompt_words(snapshot: Snapshot, zone: tzinfo | None = None) -> str:
+    """Return the next thing to do, and below it when and where, for the view from across the room."""
+    rows = prompt_rows(snapshot, zone)
+    return f"{rows[0].text}\n{rows[0].when}" if rows else "Nothing to do at the rack"

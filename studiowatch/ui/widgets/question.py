@@ -1,0 +1,17 @@
+"""A question with two answers; the harmless one is the default."""
+
+from __future__ import annotations
+
+from PySide6.QtWidgets import QMessageBox, QWidget
+
+
+def question(parent: QWidget, headline: str, detail: str, yes: str, no: str = "Cancel") -> QMessageBox:
+    """Return a question: Enter and Escape both answer `no`, and `accepted` tells of `yes`. It deletes itself."""
+    box = QMessageBox(QMessageBox.Icon.NoIcon, "studiowatch", headline, parent=parent)
+    box.setInformativeText(detail)
+    box.addButton(yes, QMessageBox.ButtonRole.AcceptRole).setAutoDefault(False)
+    harmless = box.addButton(no, QMessageBox.ButtonRole.RejectRole)
+    box.setDefaultButton(harmless)
+    box.setEscapeButton(harmless)
+    box.finished.connect(box.deleteLater)
+    return box

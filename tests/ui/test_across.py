@@ -1,0 +1,72 @@
+"""The view from across the room: what it shows, and that one can answer there."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication, QLabel
+from pytestqt.qtbot import QtBot
+
+from studiowatch.service.commands import (
+    HearWarning,
+    RemindLater,
+)
+from studiowatch.service.snapshot import Snapshot
+from studiowatch.ui.window import StudioWindow
+
+from .conftest import activate, push
+from .scenes import (
+    AIR,
+    FOUR_WARNED,
+    ScriptedDesk,
+)
+
+pytestmark = pytest.mark.window
+Show = Callable[[Snapshot], StudioWindow]
+
+
+def test_that_f11_shows_only_what_matters_and_escape_leaves(shown: Show, qtbot: QtBot) -> None:
+    window = shown(FOUR_WARNED)
+    activate(window, qtbot)
+    qtbot.keyClick(window, Qt.Key.Key_F11)
+    assert window.across.isVisible()
+    assert not window.page.isVisible()
+    assert not window.foot.isVisible()
+    qtbot.keyClick(window.across, Qt.Key.Key_Escape)
+    assert window.page.isVisible()
+
+
+def test_that_the_view_from_across_the_room_hears(shown: Show, desk: ScriptedDesk) -> None:
+    window = shown(FOUR_WARNED)
+    window.toggle_across()
+    push(window.across, "Heard").click()
+    assert desk.commands == [HearWarning(warning_key="w1")]
+
+
+def test_that_the_keys_work_in_the_view_from_across_the_room(shown: Show, desk: ScriptedDesk, qtbot: QtBot) -> None:
+    window = shown(FOUR_WARNED)
+    activate(window, qtbot)
+    window.page.across.click()
+    assert window.across.isVisible()
+    qtbot.keyClick(window, Qt.Key.Key_H, Qt.KeyboardModifier.ControlModifier)
+    push(window.across, "Remind me in 10 min").click()
+    assert [type(one) for one in desk.commands] == [HearWarning, RemindLater]
+    shown_text = " ".join(one.text() for one in window.across.findChildren(QLabel))
+    assert "Orchard at Low Water, Blue Ladder · since" in shown_text
+    qtbot.keyClick(window, Qt.Key.Key_F11)
+    assert window.page.isVisible()
+
+
+@pytest.mark.parametrize(("width", "height"), [(1280, 800), (1920, 1080), (1024, 768)])
+@pytest.mark.parametrize("headline", [AIR.headline, "No board: the room is not watched", "All is well"])
+def test_that_the_sentence_stays_whole_across_the_room(shown: Show, width: int, height: int, headline: str) -> None:
+    window = shown(replace(FOUR_WARNED, sentence=replace(AIR, headline=headline)))
+    window.toggle_across()
+    window.setWindowState(Qt.WindowState.WindowNoState)
+    window.resize(width, height)
+    QApplication.processEvents()
+    for part in (window.across._headline, window.across._where, window.across._advice):
+        assert part.heightForWidth(part.width()) <= part.height()

@@ -1,0 +1,82 @@
+"""The list at the rack: its order, what is one row, and what a tick leaves in its place."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import UTC
+
+from studiowatch.service.snapshot import PromptView, Snapshot
+from studiowatch.studio.prompts import Step, prompt_key
+from studiowatch.ui.models.prompts import Deed, PromptRow, next_prompt_words, prompt_rows, with_ticked
+from studiowatch.ui.models.tones import Tone
+
+from .scenes import EMPTY, FOUR_WARNED, NOW_MS
+
+MINUTE_MS = 60_000
+
+
+def prompt(step: Step, piece: str, due_ms: int = NOW_MS, **more: str) -> PromptView:
+    plain = {"text": step.name, "piece_title": piece.title()}
+    return PromptView(key=prompt_key(f"{piece}-top", step), due_ms=due_ms, piece_key=piece, **{**plain, **more})
+
+
+def rows(*prompts: PromptView) -> tuple[PromptRow, ...]:
+    snapshot: Snapshot = replace(FOUR_WARNED, prompts=prompts)
+    return prompt_rows(snapshot, UTC)
+
+
+def test_that_prompts_come_soonest_first_and_late_ones_say_so() -> None:
+    shown = rows(*FOUR_WARNED.prompts[::-1])
+    assert [row.keys for row in shown] == [("p1",), ("p2",), ("p3",), ("p4",), ("p5",)]
+    assert shown[0].when == "now, since 14:10 · Blue Ladder"
+    assert shown[0].tone is Tone.CAUTION
+    assert "Torch" in shown[0].spoken
+    assert shown[4].when == "Thu 08:12 · Orchard at Low Water"
+
+
+def test_that_the_next_prompt_is_said_for_the_far_end_of_the_room() -> None:
+    assert next_prompt_words(FOUR_WARNED, UTC).startswith("Second bubble pass, scrape drips\nnow")
+    assert next_prompt_words(EMPTY, UTC) == "Nothing to do at the rack"
+
+
+def test_that_the_touch_test_comes_before_the_recoat_that_is_due_with_it() -> None:
+    shown = rows(prompt(Step.RECOAT, "a"), prompt(Step.TOUCH_TEST, "a"))
+    assert [row.deed for row in shown] == [Deed.TOUCH, Deed.LAY]
+
+
+def test_that_prompts_alike_and_due_together_are_one_row_with_one_caution() -> None:
+    shown = rows(
+        prompt(Step.BUBBLES, "kiln", caution="Torch."),
+        prompt(Step.BUBBLES, "marsh", NOW_MS + 3 * MINUTE_MS, caution="Torch."),
+        prompt(Step.BUBBLES, "gate", NOW_MS + 30 * MINUTE_MS, caution="Torch."),
+    )
+    assert [row.when for row in shown] == ["now, since 14:12 · Kiln · Marsh", "14:42 · Gate"]
+    assert shown[0].keys == ("kiln-top:bubbles", "marsh-top:bubbles")
+    assert shown[0].caution == "Torch."
+
+
+def test_that_another_caution_or_an_answer_per_piece_keeps_rows_apart() -> None:
+    assert len(rows(prompt(Step.BUBBLES, "a", caution="Torch."), prompt(Step.BUBBLES, "b", caution="No flame."))) == 2
+    assert len(rows(prompt(Step.CLARITY, "a"), prompt(Step.CLARITY, "b"))) == 2
+    assert len(rows(prompt(Step.RECOAT, "a"), prompt(Step.RECOAT, "b"))) == 2
+
+
+def test_that_what_a_tick_asks_depends_on_the_step() -> None:
+    deeds = {step: rows(prompt(step, "a"))[0].deed for step in Step}
+    assert deeds == {
+        Step.BUBBLES: Deed.TICK,
+        Step.COVER: Deed.TICK,
+        Step.CLARITY: Deed.LOOK,
+        Step.TOUCH_TEST: Deed.TOUCH,
+        Step.RECOAT: Deed.LAY,
+    }
+
+
+def test_that_a_ticked_row_stays_in_its_place_as_done() -> None:
+    before = rows(prompt(Step.BUBBLES, "a"), prompt(Step.COVER, "a"), prompt(Step.CLARITY, "a"))
+    ticked = before[1].keys[0]
+    for newest in (before, (before[0], before[2])):
+        after = with_ticked(newest, before, {ticked})
+        assert [row.keys for row in after] == [row.keys for row in before]
+        assert [row.done for row in after] == [False, True, False]
+    assert with_ticked((before[0], before[2]), before, set()) == (before[0], before[2])

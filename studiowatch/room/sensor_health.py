@@ -57,6 +57,8 @@ class ChannelHealth:
         True once a value finer than 0.1 has been seen.
     sentence : str
         Why the channel is not to be believed now, or "".
+    is_stuck : bool
+        Whether that is only because it stands still: its value may be right all the same.
     """
 
     value: float | None = None
@@ -66,6 +68,7 @@ class ChannelHealth:
     same_count: int = 0
     is_fine: bool = False
     sentence: str = ""
+    is_stuck: bool = False
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -80,6 +83,12 @@ class SensorHealth:
         """Channels that are not to be believed now."""
         pairs = ((Channel.TEMPERATURE, self.temperature), (Channel.HUMIDITY, self.humidity))
         return tuple(channel for channel, health in pairs if health.sentence)
+
+    @property
+    def unusable(self) -> tuple[Channel, ...]:
+        """Channels whose present value cannot be right; one that merely stands still may be."""
+        pairs = ((Channel.TEMPERATURE, self.temperature), (Channel.HUMIDITY, self.humidity))
+        return tuple(channel for channel, health in pairs if health.sentence and not health.is_stuck)
 
     @property
     def sentence(self) -> str:
@@ -110,7 +119,9 @@ def _checked(health: ChannelHealth, time_ms: int, value: float | None, plausible
         same_count=health.same_count + 1 if same else 1,
         is_fine=health.is_fine or not isclose(value * 10, round(value * 10), abs_tol=1e-6),
     )
-    return replace(seen, sentence=_sentence(seen, plausible))
+    wrong = _wrong(seen, plausible)
+    stuck = "" if wrong else _stuck(seen, plausible)
+    return replace(seen, sentence=wrong or stuck, is_stuck=bool(stuck))
 
 
 def _rate_per_s(health: ChannelHealth, time_ms: int, value: float) -> float:
@@ -120,7 +131,7 @@ def _rate_per_s(health: ChannelHealth, time_ms: int, value: float) -> float:
     return abs(value - health.value) * 1000 / max(time_ms - health.time_ms, LINE_MS)
 
 
-def _sentence(health: ChannelHealth, plausible: Plausible) -> str:
+def _wrong(health: ChannelHealth, plausible: Plausible) -> str:
     value, now_ms = health.value, health.time_ms
     if value is None or now_ms is None:
         return ""
@@ -129,6 +140,14 @@ def _sentence(health: ChannelHealth, plausible: Plausible) -> str:
         return f"The {name} reads {value:g} {unit}; a room has {plausible.lowest:g} to {plausible.highest:g} {unit}."
     if health.leapt_ms is not None and now_ms - health.leapt_ms < LEAP_HOLD_MS:
         return f"The {name} leapt to {value:g} {unit} faster than {plausible.fastest_per_s:g} {unit} a second."
+    return ""
+
+
+def _stuck(health: ChannelHealth, plausible: Plausible) -> str:
+    value, now_ms = health.value, health.time_ms
+    if value is None or now_ms is None:
+        return ""
+    name, unit = plausible.name, plausible.unit
     same_ms = now_ms - (health.same_since_ms or now_ms)
     stuck_ms = STUCK_FINE_MS if health.is_fine else STUCK_COARSE_MS
     if same_ms > stuck_ms and health.same_count >= STUCK_READINGS:

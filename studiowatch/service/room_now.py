@@ -62,10 +62,10 @@ class RoomNow:
     def take(self, reading: Reading) -> None:
         """Take one reading into account."""
         self.health = check(self.health, reading)
-        suspect = self.health.suspect
+        unusable = self.health.unusable
         for channel in Channel:
             value = reading.value(channel)
-            if value is not None and channel not in suspect:
+            if value is not None and channel not in unusable:
                 self._last[channel] = _Last(value, reading.time_ms)
         self._watch_movement(reading)
         self.last_ms = reading.time_ms

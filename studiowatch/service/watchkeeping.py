@@ -29,10 +29,11 @@ from studiowatch.service.warning_desk import WarningDesk
 from studiowatch.store.trouble import StoreTrouble
 from studiowatch.studio.concern import AirNow, Kind
 from studiowatch.studio.sentence import most_urgent, room_check
-from studiowatch.studio.watch import SILENT_AFTER_S
+from studiowatch.studio.watch import SILENT_AFTER_IDLE_S, SILENT_AFTER_S
 from studiowatch.studio.words import Sentence
 
 ADVANCE_MS = 5_000  # ms of readings that dry the films in one step
+WARM_UP_MS = 1_200_000  # ms of the log that tell what still air was here before a restart: assumption
 JUDGE_EVERY_MS = 1_000  # ms without a reading after which the room is judged by the clock alone
 
 
@@ -91,6 +92,7 @@ class Watchkeeping:
 
     def open(self) -> None:
         """Take up the records, and dry every laid coat through the log."""
+        self._room.warm_up(self.log.between(self.began_ms - WARM_UP_MS, self.began_ms))
         self._rack.open(self.began_ms)
         self._warnings.reopen({piece.title: piece.key for piece in self._rack.on_rack()}, self.began_ms)
         self._prompts.reopen()
@@ -122,11 +124,9 @@ class Watchkeeping:
         self._board = replace(
             self._board, counts=event.counts, last_ms=reading.time_ms, checked=reading.checked, silent=False
         )
-        try:
-            if self._dried_ms is None or not 0 <= reading.time_ms - self._dried_ms < ADVANCE_MS:
-                self._dry(reading.time_ms)
-        finally:
-            self._judge(reading.time_ms)
+        self._judge(reading.time_ms)
+        if self._dried_ms is None or not 0 <= reading.time_ms - self._dried_ms < ADVANCE_MS:
+            self._dry(reading.time_ms)
 
     def _dry(self, now_ms: int) -> None:
         air = self._room.mean_air()
@@ -267,6 +267,7 @@ class Watchkeeping:
         return self._ledger.leavings()
 
     def _sentence(self, air: AirNow, now_ms: int) -> Sentence:
+        at_risk = coats_at_risk(self._rack)
         ahead = {coat.sheet for piece in self._rack.on_rack() if (coat := following_coat(piece)) is not None}
         return most_urgent(
             self._warnings.book.open,
@@ -274,5 +275,7 @@ class Watchkeeping:
             now_ms=now_ms,
             clock_text=self.clock_text,
             sheets=[self.shelf.stand_in(name) for name in sorted(ahead)],
-            silent_after_s=self.silent_after_s,
+            wet_titles=tuple(dict.fromkeys(coat.piece_title for coat in at_risk)),
+            connected=self._board.connected,
+            silent_after_s=self.silent_after_s if at_risk else max(self.silent_after_s, SILENT_AFTER_IDLE_S),
         )

@@ -56,3 +56,18 @@ def test_that_the_mean_is_of_what_came_since_the_last_one() -> None:
     second = now.mean_air()
     assert second is not None
     assert second.humidity_pct == 60.0
+
+
+def test_that_a_film_dries_on_under_a_sensor_that_stands_still_and_not_under_one_that_leapt() -> None:
+    now = RoomNow(began_ms=START_MS)
+    base = replace(room(1)[0], temperature_C=20.25, humidity_pct=52.55)
+    for second in range(3600):
+        now.take(replace(base, time_ms=START_MS + 1000 * second))
+    assert "stuck" in now.health.sentence
+    air = now.air()
+    assert air is not None
+    assert (air.temperature_C, air.humidity_pct) == (20.25, 52.55)
+    now.take(replace(base, time_ms=START_MS + 3_600_000, temperature_C=44.0))
+    leapt = now.air()
+    assert leapt is not None
+    assert leapt.temperature_C == 20.25

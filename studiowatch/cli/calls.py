@@ -40,13 +40,21 @@ def _asking(calls: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
     boards = calls.add_parser("boards", help="ports seen, and what answers on each")
     boards.add_argument("--json", action="store_true")
     boards.add_argument("--listen-s", type=float, default=3.0, help="how long to listen on each port, s")
-    check = calls.add_parser("check", help="diagnose board, database, clock and sound")
+    check = calls.add_parser("check", help="diagnose board, database, clock and sound, or a data sheet")
+    check.add_argument("--sheet", type=Path, metavar="FILE.toml", help="look at this data sheet instead")
     check.add_argument("--json", action="store_true")
+    _predicting(calls)
+
+
+def _predicting(calls: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
     predict = calls.add_parser("predict", help="stage times of one coat in a given room")
     predict.add_argument("--sheet", required=True, metavar="NAME|FILE.toml")
     predict.add_argument("--wet-um", type=float, required=True, help="wet film thickness, µm")
     predict.add_argument("--side-m", type=float, required=True, help="side of the square of the piece's area, m")
     predict.add_argument("--orientation", choices=("face-up", "vertical"), default="face-up")
+    predict.add_argument("--thinned-pct", type=float, default=0.0, help="water or thinner added, %% of the volume")
+    predict.add_argument("--covered", action="store_true", help="a mesh cover stands over the coat from the laying on")
+    predict.add_argument("--measured", action="store_true", help="the film follows from mL or grams: a narrower range")
     air = predict.add_mutually_exclusive_group(required=True)
     air.add_argument("--air", metavar="T,RH,V", help="°C, %%, m/s held all the time")
     air.add_argument("--room", type=Path, metavar="ROOM.csv", help="a room log; needs --laid")
@@ -55,4 +63,12 @@ def _asking(calls: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
     predict.add_argument("--draws", type=int, default=256, help="draws of the range")
     predict.add_argument("--seed", type=int, default=1)
     predict.add_argument("--horizon-h", type=float, default=96.0, help="how far to look, h")
+    predict.add_argument(
+        "--explain",
+        type=float,
+        nargs="?",
+        const=0.25,
+        metavar="HOURS",
+        help="also print each term of the balance so long after laying; without HOURS at a quarter of an hour",
+    )
     predict.add_argument("--json", action="store_true", help="one JSON document")

@@ -1,4 +1,4 @@
-"""`check`: is everything that the watch rests on in order: board, database, clock, sound."""
+"""`check`: is everything that the watch rests on in order: board, database, clock, sound; or one data sheet."""
 
 from __future__ import annotations
 
@@ -6,8 +6,11 @@ import argparse
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from datetime import datetime
+from pathlib import Path
 
-from studiowatch.cli.answers import DONE, FAULT, print_document
+from studiowatch.cli.answers import DONE, FAULT, print_document, wrong
+from studiowatch.coats.anchoring import PLAUSIBLE_KAPPA
+from studiowatch.coats.sheet_check import SheetReport, check_sheet
 from studiowatch.service.outfit import Outfit
 from studiowatch.store.folder import StudioFolder
 from studiowatch.store.trouble import StoreTrouble
@@ -26,6 +29,8 @@ class Finding:
 
 def run(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> int:
     """Answer the call."""
+    if call.sheet is not None:
+        return _look_at_sheet(call)
     looks: Sequence[Callable[[], Finding]] = (
         lambda: _board(outfit),
         lambda: _database(outfit, folder),
@@ -39,6 +44,50 @@ def run(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> int:
         for finding in findings:
             print(f"{'fine' if finding.fine else 'LOOK':<5} {finding.what}: {finding.sentence}")
     return DONE if all(finding.fine for finding in findings) else FAULT
+
+
+def _look_at_sheet(call: argparse.Namespace) -> int:
+    report = check_sheet(_text_of(call.sheet), str(call.sheet))
+    if call.json:
+        print_document(_document(call.sheet, report))
+    else:
+        _print_report(call.sheet, report)
+    return FAULT if report.faults else DONE
+
+
+def _text_of(path: Path) -> str:
+    try:
+        return path.read_text("utf-8")
+    except OSError as fault:
+        wrong(f"The data sheet {path} cannot be read: {fault.strerror or fault}.")
+    except UnicodeDecodeError as fault:
+        wrong(f"The data sheet {path} is not UTF-8 text (byte {fault.start}); save it as UTF-8.")
+
+
+def _document(path: Path, report: SheetReport) -> dict[str, object]:
+    return {
+        "file": str(path),
+        "sheet": report.sheet.name if report.sheet else None,
+        "usable": report.sheet is not None,
+        "kappa": None if report.kappa is None else round(report.kappa, 4),
+        "faults": list(report.faults),
+        "assumed": list(report.assumed),
+    }
+
+
+def _print_report(path: Path, report: SheetReport) -> None:
+    for fault in report.faults:
+        print(f"LOOK  {fault}")
+    for sentence in report.assumed:
+        print(f"note  {path}: {sentence}")
+    low, high = PLAUSIBLE_KAPPA
+    agrees = "" if report.kappa is None else f"; kappa is {report.kappa:.2f}, plausible is {low:g} to {high:g}"
+    if not report.faults:
+        print(f"fine  {path}: no fault{agrees}")
+    elif report.sheet is None:
+        print(f"      {path} cannot be used before its faults are mended")
+    else:
+        print(f"      {path} can be used as it stands")
 
 
 def _board(outfit: Outfit) -> Finding:

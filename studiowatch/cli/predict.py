@@ -3,77 +3,94 @@
 from __future__ import annotations
 
 import argparse
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 
-from studiowatch.cli import inputs
+from studiowatch.cli import explain, inputs
 from studiowatch.cli.answers import DONE, WrongCall, print_document, wrong
-from studiowatch.coats.film import NotModelled
+from studiowatch.cli.given_room import GivenRoom, room_of
+from studiowatch.cli.hours import told as time_told
+from studiowatch.coats.anchoring import anchor
+from studiowatch.coats.data_sheet import DataSheet
+from studiowatch.coats.film import lay
 from studiowatch.coats.prediction import Prediction, predict
-from studiowatch.coats.readiness import Ready
-from studiowatch.coats.stages import Orientation
-from studiowatch.physics.air import Air
+from studiowatch.coats.readiness import Ready, ready_by_s
+from studiowatch.coats.stages import Orientation, Stage
+from studiowatch.coats.terms import MomentTerms
 from studiowatch.physics.ranges import OutOfRange
 from studiowatch.service.sheet_shelf import SheetShelf
 
 HOUR_S = 3600.0
 QUANTILES = ("p10", "p50", "p90", "nominal")
 MOST_DRAWS = 100_000
+LARGEST_SEED = 2**32 - 1
 
 
 def run(call: argparse.Namespace, shelf: SheetShelf) -> int:
     """Answer the call."""
     if not 1 <= call.draws <= MOST_DRAWS:
         wrong(f"--draws is {call.draws}; allowed is 1 to {MOST_DRAWS}.")
-    if call.seed < 0:
-        wrong(f"--seed is {call.seed}; allowed is 0 and up.")
-    sheet = inputs.sheet(call.sheet, shelf)
+    if not 0 <= call.seed <= LARGEST_SEED:
+        wrong(f"--seed is {call.seed}; allowed is 0 to {LARGEST_SEED}.")
+    sheet, given = _sheet(call.sheet, shelf), room_of(call)
     try:
         told = predict(
             sheet,
             wet_um=call.wet_um,
             side_m=call.side_m,
-            room=_room(call),
+            room=given.room,
             orientation=Orientation(call.orientation),
+            thinned_pct=call.thinned_pct,
+            covered=call.covered,
             draws_n=call.draws,
             seed=call.seed,
+            measured=call.measured,
             horizon_h=call.horizon_h,
         )
-    except (OutOfRange, NotModelled) as fault:
+        moment = None if call.explain is None else _moment(call, sheet, given)
+    except OutOfRange as fault:
         raise WrongCall(str(fault)) from fault
+    notes = (*told.notes, *given.notes, *_recoat_note(sheet, told))
     if call.json:
-        print_document(document(told))
+        explained = {} if moment is None else {"explain": explain.document(moment)}
+        print_document({**document(told, notes), **explained})
     else:
-        _print_table(told)
+        _print_for_people(call, sheet, given.words, told)
+        for line in (*(f"note: {note}" for note in notes), *_explained(moment)):
+            print(line)
     return DONE
 
 
-def _room(call: argparse.Namespace) -> Air | Sequence[tuple[float, Air]]:
-    if call.air is not None:
-        return inputs.air(call.air)
-    if call.laid is None:
-        wrong("--room needs --laid: when the brush went down, as 2026-03-02T09:00:00Z.")
-    laid_ms = inputs.moment_ms(call.laid)
-    log = inputs.room_log(call.room, call.columns)
-    airs = [
-        (
-            (reading.time_ms - laid_ms) / 1000,
-            Air(
-                temperature_C=reading.temperature_C,
-                humidity_pct=reading.humidity_pct,
-                air_speed_m_s=0.05 if reading.air_speed_m_s is None else reading.air_speed_m_s,
-            ),
+def _sheet(name: str, shelf: SheetShelf) -> DataSheet:
+    try:
+        return inputs.sheet(name, shelf)
+    except UnicodeDecodeError as fault:
+        wrong(f"The data sheet {name} is not UTF-8 text (byte {fault.start}); save it as UTF-8.")
+
+
+def _moment(call: argparse.Namespace, sheet: DataSheet, given: GivenRoom) -> MomentTerms:
+    fresh = lay(
+        sheet,
+        anchor(sheet),
+        wet_um=call.wet_um,
+        side_m=call.side_m,
+        orientation=Orientation(call.orientation),
+        thinned_pct=call.thinned_pct,
+    )
+    return explain.moment_at(fresh, given.room, call.explain, covered=call.covered)
+
+
+def _recoat_note(sheet: DataSheet, told: Prediction) -> Iterator[str]:
+    """Yield a sentence where the sheet's own recoat time is what the painter has to wait for."""
+    ready = told.stages[Stage.DRY_TO_RECOAT]
+    by_s = ready_by_s(sheet, ready)
+    if ready.p90_s is not None and by_s is not None and by_s > ready.p90_s:
+        yield (
+            f"ready by {time_told(by_s)} for the next coat: nine draws in ten are there after "
+            f"{time_told(ready.p90_s)}, but it is never called ready before the sheet's own recoat time"
         )
-        for reading in log.readings()
-        if reading.temperature_C is not None and reading.humidity_pct is not None
-    ]
-    before = [(0.0, air) for at_s, air in airs if at_s <= 0.0][-1:]
-    room = [*before, *((at_s, air) for at_s, air in airs if at_s > 0.0)]
-    if not room:
-        wrong(f"The room log {call.room} has no temperature with humidity at or after {call.laid}.")
-    return room
 
 
-def document(told: Prediction) -> dict[str, object]:
+def document(told: Prediction, notes: Sequence[str]) -> dict[str, object]:
     """Return a prediction in the form that other programs read."""
     film = told.film
     return {
@@ -87,7 +104,7 @@ def document(told: Prediction) -> dict[str, object]:
             "chance_below_mfft": film.chance_below_mfft,
             "initial_water_g_m2": film.initial_water_g_m2,
         },
-        "notes": list(told.notes),
+        "notes": list(notes),
     }
 
 
@@ -99,15 +116,37 @@ def _hours(ready: Ready) -> dict[str, float | None] | None:
     return dict(zip(QUANTILES, hours, strict=True))
 
 
-def _print_table(told: Prediction) -> None:
-    print(f"{told.sheet}: hours after laying{', extrapolated' if told.extrapolated else ''}")
-    print(f"{'':<16}{'likely from':>14}{'middle':>10}{'ready by':>10}")
+def _print_for_people(call: argparse.Namespace, sheet: DataSheet, room: str, told: Prediction) -> None:
+    print(f"{sheet.title}: {_laid(call)}")
+    print(f"Room: {room}")
+    print(f"{'EXTRAPOLATED times' if told.extrapolated else 'Times'} after laying:")
+    print()
+    print(f"{'':<16}{'one in ten':>14}{'half of them':>14}{'ready by':>14}")
     for stage, ready in told.stages.items():
-        cells = [_cell(value) for value in (ready.p10_s, ready.p50_s, ready.p90_s)]
-        print(f"{stage.value.replace('_', ' '):<16}{cells[0]:>14}{cells[1]:>10}{cells[2]:>10}")
-    for note in told.notes:
-        print(f"note: {note}")
+        by_s = ready_by_s(sheet, ready) if stage is Stage.DRY_TO_RECOAT else ready.p90_s
+        cells = [_cell(value) for value in (ready.p10_s, ready.p50_s, by_s)]
+        print(f"{stage.value.replace('_', ' '):<16}{cells[0]:>14}{cells[1]:>14}{cells[2]:>14}")
+    print()
+    print(
+        "ready by: nine in ten of the studios that fit what is known have got there, and no next coat before the "
+        f"sheet's own {time_told(sheet.recoat_h * HOUR_S)}"
+    )
+
+
+def _explained(moment: MomentTerms | None) -> Sequence[str]:
+    return () if moment is None else ("", *explain.lines(moment))
+
+
+def _laid(call: argparse.Namespace) -> str:
+    parts = [f"{call.wet_um:g} µm wet on {call.side_m:g} × {call.side_m:g} m", call.orientation]
+    if call.thinned_pct:
+        parts.append(f"thinned by {call.thinned_pct:g} %")
+    if call.covered:
+        parts.append("under a mesh cover")
+    if call.measured:
+        parts.append("measured")
+    return ", ".join(parts)
 
 
 def _cell(seconds: float | None) -> str:
-    return "not reached" if seconds is None else f"{seconds / HOUR_S:.1f} h"
+    return "not reached" if seconds is None else time_told(seconds)

@@ -6,8 +6,7 @@ import argparse
 import json
 
 from studiowatch.cli import inputs
-from studiowatch.cli.answers import DONE, complain
-from studiowatch.coats.data_sheet import Kind
+from studiowatch.cli.answers import DONE
 from studiowatch.service.happenings import Happening, WarningHappened
 from studiowatch.service.local_time import clock_text, local_date, seconds_text
 from studiowatch.service.replaying import replay
@@ -37,9 +36,6 @@ def run(call: argparse.Namespace, shelf: SheetShelf) -> int:
     """Answer the call."""
     log = inputs.room_log(call.room, call.columns)
     pieces, shelf = inputs.studio(call.studio, shelf)
-    for name, sheet in shelf.sheets.items():
-        if sheet.kind is Kind.SOLVENTBORNE and any(coat.sheet == name for piece in pieces for coat in piece.coats):
-            complain(f"{sheet.title} is solvent-borne: how it dries is not modelled, so those coats are not watched.")
     replay(
         log.readings(),
         pieces,

@@ -1,27 +1,37 @@
 """Anchoring: what a product must be like so that the model gives its sheet's own times at the sheet's own conditions.
 
 The sheet's film is dried once at 23 °C and 50 % RH. The factor kappa on the vapour transfer is sought so that free
-water goes at the sheet's touch-dry time; the rate of bound water and the ages for recoating and cure are read off the
-same run. Away from those conditions physics only scales the sheet's times.
+water, or solvent, goes at the sheet's touch-dry time; the rate of what is bound and the ages for recoating and cure are
+read off the same run. Away from those conditions physics only scales the sheet's times.
 """
 
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from functools import lru_cache
-from math import inf
+from functools import lru_cache, partial
+from math import inf, log
 
 import numpy as np
 
-from studiowatch.coats.bound_water import BOUND_AS_LAID, CLEAR_BELOW, Drift, water_content
+from studiowatch.coats import solventborne, waterborne
+from studiowatch.coats.bound_water import BOUND_AS_LAID, CLEAR_BELOW, water_content
 from studiowatch.coats.data_sheet import DataSheet, Kind
 from studiowatch.coats.draws import NOMINAL, Draws
 from studiowatch.coats.exposure import air_at_film
 from studiowatch.coats.free_water import Layer, layer
 from studiowatch.coats.paint import PaintProduct
-from studiowatch.coats.stage_table import ROW
-from studiowatch.coats.stages import Stage
-from studiowatch.coats.waterborne import Product, WaterState, freshly_laid, lose_free_water
+from studiowatch.coats.reference_run import SheetAges, kappa_for
+from studiowatch.coats.solvent import WHITE_SPIRIT
+from studiowatch.coats.solventborne import (
+    LEFT_AT_RECOAT,
+    RETAINED,
+    SolventProduct,
+    SolventState,
+    lose_free_solvent,
+    solvent_draws,
+    solvent_layer,
+)
+from studiowatch.coats.waterborne import Product, WaterState, lose_free_water
 from studiowatch.physics.air import Air
 from studiowatch.physics.constants import REFERENCE_HUMIDITY_PCT, REFERENCE_TEMPERATURE_C, ZERO_CELSIUS_K
 from studiowatch.physics.plate_transfer import Face, PlateAir
@@ -33,15 +43,8 @@ REFERENCE_AIR = Air(  # 23 °C, 50 % RH: ISO 3270, ASTM D3924; the air speed of 
 REFERENCE_SIDE_M = 0.15  # m, side of a test panel; assumption
 PLAUSIBLE_KAPPA = (0.5, 2.5)  # outside this the sheet's times and thickness do not fit each other; assumption
 
-_KAPPA = (0.02, 50.0)  # where kappa is sought
-_TOLERANCE_S = 0.05  # s, of the touch-dry time
-_ATTEMPTS = 60
-_LEAST_GAP_S = 60.0  # s from touch-dry to clear and on, where kappa could not be found
-_MOST_SOLIDS = 0.70  # of the volume, in any draw
-
-
-class NotModelled(ValueError):  # noqa: N818 - a plain word for a plain fault
-    """A kind of coat that is not modelled. The message is one sentence for the user."""
+_MOST_SOLIDS = {Kind.SOLVENTBORNE: 0.90}  # of the volume, in any draw
+_MOST_SOLIDS_IN_WATER = 0.70  # of the volume, in any draw of a coat that sets by packing
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -62,19 +65,20 @@ class Anchor:
     draws: Draws
     wet_m: Array
     solids: Array
-    product: Product | PaintProduct
+    product: Product | SolventProduct | PaintProduct
     fastest: Array
     agrees: bool = True
     sentence: str = ""
 
     @property
     def kappa(self) -> float:
-        """Vapour transfer of this product over that of a plate of water, nominal; 1 for paint."""
-        return float(self.product.kappa[0]) if isinstance(self.product, Product) else 1.0
+        """Vapour transfer of this product over that of a plate of water, or of white spirit, nominal; 1 for paint."""
+        return 1.0 if isinstance(self.product, PaintProduct) else float(self.product.kappa[0])
 
-    def layer(self, *, wet_m: Array, thinning: float, side_m: float, face: Face) -> Layer:
-        """Return a layer of this product; `thinning` is the volume of water added over that of the product."""
-        return layer(
+    def layer(self, *, wet_m: Array, thinning: Array | float, side_m: float, face: Face) -> Layer:
+        """Return a layer of this product; `thinning` is the volume of thinner added over that of the product."""
+        lay_out = partial(solvent_layer, self.product.solvent) if isinstance(self.product, SolventProduct) else layer
+        return lay_out(
             wet_m=wet_m,
             solids=self.solids / (1.0 + thinning),
             reference_dry_m=self.wet_m * self.solids,
@@ -83,26 +87,25 @@ class Anchor:
             face=face,
         )
 
+    def bare(self, coat: Layer) -> Layer:
+        """Return a layer of this product as it was laid, without what it took up from a wet one below."""
+        solids = coat.dry_m / coat.wet_m
+        thinning = self.solids / solids - 1.0
+        return self.layer(wet_m=coat.wet_m, thinning=thinning, side_m=coat.side_m, face=coat.face)
+
 
 @lru_cache(maxsize=128)
 def anchor(sheet: DataSheet, draws: Draws = NOMINAL) -> Anchor:
-    """Return `sheet` tied to its own times in each draw; remembered, for the search takes a moment.
-
-    Raises
-    ------
-    NotModelled
-        If the coat is solvent-borne.
-    """
-    if sheet.kind is Kind.SOLVENTBORNE:
-        raise NotModelled(f"{sheet.title} is solvent-borne; drying is modelled for water-borne coats and paint only")
+    """Return `sheet` tied to its own times in each draw; remembered, for the search takes a moment."""
     wet_m = np.full(len(draws), sheet.wet_um * 1e-6)
-    solids = np.minimum(sheet.volume_solids * draws.solids_factor, _MOST_SOLIDS)
+    solids = np.minimum(sheet.volume_solids * draws.solids_factor, _MOST_SOLIDS.get(sheet.kind, _MOST_SOLIDS_IN_WATER))
     if sheet.kind is Kind.PAINT:
         product = _paint(sheet, draws)
         return Anchor(
             sheet=sheet, draws=draws, wet_m=wet_m, solids=solids, product=product, fastest=np.ones(len(draws))
         )
-    return _waterborne(sheet, draws, wet_m, solids)
+    tie = _solventborne if sheet.kind is Kind.SOLVENTBORNE else _waterborne
+    return tie(sheet, draws, wet_m, solids)
 
 
 def _paint(sheet: DataSheet, draws: Draws) -> PaintProduct:
@@ -115,41 +118,90 @@ def _paint(sheet: DataSheet, draws: Draws) -> PaintProduct:
 
 
 def _waterborne(sheet: DataSheet, draws: Draws, wet_m: Array, solids: Array) -> Anchor:
-    film = layer(
-        wet_m=wet_m,
-        solids=solids,
-        reference_dry_m=wet_m * solids,
-        thickness_power=draws.thickness_power,
-        side_m=REFERENCE_SIDE_M,
-        face=Face.UP,
-    )
-    known = draws.in_reference_room()
-    plate = air_at_film(REFERENCE_AIR, known, covered=False, side_m=REFERENCE_SIDE_M, face=Face.UP)
-    endless = np.full(len(draws), np.inf)
-    mfft_K = np.ones(len(draws)) if sheet.mfft_C is None else sheet.mfft_C + ZERO_CELSIUS_K + draws.mfft_offset_K
+    many = len(draws)
     blank = Product(
         draws=draws,
-        kappa=np.ones(len(draws)),
-        bound_rate_per_s=np.zeros(len(draws)),
-        recoat_age_s=endless,
-        cure_age_s=endless,
-        mfft_K=mfft_K,
+        kappa=np.ones(many),
+        bound_rate_per_s=np.zeros(many),
+        recoat_age_s=np.full(many, inf),
+        cure_age_s=np.full(many, inf),
+        mfft_K=np.ones(many) if sheet.mfft_C is None else sheet.mfft_C + ZERO_CELSIUS_K + draws.mfft_offset_K,
     )
-    run = _Reference(film=film, plate=plate, product=blank)
-    wanted_s = sheet.touch_dry_min * 60.0 * draws.sheet_time_factor
-    kappa = run.kappa_for(wanted_s)
-    product, state = run.thresholds(sheet, kappa)
-    agrees = PLAUSIBLE_KAPPA[0] <= kappa[0] <= PLAUSIBLE_KAPPA[1]
-    return Anchor(
-        sheet=sheet,
-        draws=draws,
-        wet_m=wet_m,
-        solids=solids,
-        product=product,
-        fastest=state.fastest,
-        agrees=bool(agrees),
-        sentence="" if agrees else _disagreement(sheet, float(kappa[0])),
+    untied = Anchor(sheet=sheet, draws=draws, wet_m=wet_m, solids=solids, product=blank, fastest=np.ones(many))
+    film, plate = _on_the_panel(untied)
+
+    def dried(kappa: Array) -> WaterState:
+        product = replace(blank, kappa=kappa)
+        state, elapsed_s = waterborne.freshly_laid(film, plate.air_K), 0.0
+        while state.wet:
+            state, lost = lose_free_water(film, product, state, plate, longest_s=inf, elapsed_s=elapsed_s)
+            elapsed_s += lost.dt_s
+        return state
+
+    kappa = kappa_for(dried, _touch_dry_s(sheet, draws))
+    state = dried(kappa)
+    ages = SheetAges(sheet=sheet, draws=draws, state=state, plate=plate)
+    clear_age_s = ages.diffusion_age(sheet.recoat_h if sheet.clear_h is None else sheet.clear_h)
+    kept = float(water_content(REFERENCE_HUMIDITY_PCT / 100.0))
+    product = replace(
+        blank,
+        kappa=kappa,
+        bound_rate_per_s=log((BOUND_AS_LAID - kept) / (CLEAR_BELOW - kept)) / clear_age_s,
+        recoat_age_s=ages.diffusion_age(sheet.recoat_h),
+        cure_age_s=ages.cure_age(),
     )
+    return _tied(replace(untied, product=product, fastest=state.fastest))
+
+
+def _solventborne(sheet: DataSheet, draws: Draws, wet_m: Array, solids: Array) -> Anchor:
+    many = len(draws)
+    blank = SolventProduct(
+        draws=solvent_draws(draws),
+        solvent=WHITE_SPIRIT,
+        kappa=np.ones(many),
+        bound_rate_per_s=np.zeros(many),
+        recoat_age_s=np.full(many, inf),
+        cure_age_s=np.full(many, inf),
+    )
+    untied = Anchor(sheet=sheet, draws=draws, wet_m=wet_m, solids=solids, product=blank, fastest=np.ones(many))
+    film, plate = _on_the_panel(untied)
+
+    def dried(kappa: Array) -> SolventState:
+        product = replace(blank, kappa=kappa)
+        state, elapsed_s = solventborne.freshly_laid(film, product, plate.air_K), 0.0
+        while state.wet:
+            state, lost = lose_free_solvent(film, product, state, plate, longest_s=inf, elapsed_s=elapsed_s)
+            elapsed_s += lost.dt_s
+        return state
+
+    kappa = kappa_for(dried, _touch_dry_s(sheet, draws))
+    ages = SheetAges(sheet=sheet, draws=blank.draws, state=dried(kappa), plate=plate)
+    recoat_age_s = ages.diffusion_age(sheet.recoat_h)
+    product = replace(
+        blank,
+        kappa=kappa,
+        bound_rate_per_s=log(RETAINED / LEFT_AT_RECOAT) / recoat_age_s,
+        recoat_age_s=recoat_age_s,
+        cure_age_s=ages.cure_age(),
+    )
+    return _tied(replace(untied, product=product))
+
+
+def _on_the_panel(untied: Anchor) -> tuple[Layer, PlateAir]:
+    """Return the sheet's own film on a test panel, and the air of the sheet's room over it, which is known exactly."""
+    film = untied.layer(wet_m=untied.wet_m, thinning=0.0, side_m=REFERENCE_SIDE_M, face=Face.UP)
+    known = untied.draws.in_reference_room()
+    return film, air_at_film(REFERENCE_AIR, known, covered=False, side_m=REFERENCE_SIDE_M, face=Face.UP)
+
+
+def _touch_dry_s(sheet: DataSheet, draws: Draws) -> Array:
+    return sheet.touch_dry_min * 60.0 * draws.sheet_time_factor
+
+
+def _tied(found: Anchor) -> Anchor:
+    """Return an anchor that says whether the sheet's times and thickness fit each other."""
+    agrees = PLAUSIBLE_KAPPA[0] <= found.kappa <= PLAUSIBLE_KAPPA[1]
+    return replace(found, agrees=agrees, sentence="" if agrees else _disagreement(found.sheet, found.kappa))
 
 
 def _disagreement(sheet: DataSheet, kappa: float) -> str:
@@ -159,76 +211,3 @@ def _disagreement(sheet: DataSheet, kappa: float) -> str:
         f"{100.0 * sheet.volume_solids:.0f} % solids would take (kappa {kappa:.2g}, plausible "
         f"{PLAUSIBLE_KAPPA[0]:g} to {PLAUSIBLE_KAPPA[1]:g}); check the times and the thickness on the product's sheet"
     )
-
-
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
-class _Reference:
-    """The sheet's film in the sheet's room."""
-
-    film: Layer
-    plate: PlateAir
-    product: Product
-
-    def dried(self, kappa: Array) -> WaterState:
-        """Return the state in which each draw was when its free water had just gone."""
-        product = replace(self.product, kappa=kappa)
-        state, elapsed_s = freshly_laid(self.film, self.plate.air_K), 0.0
-        while state.wet:
-            state, lost = lose_free_water(self.film, product, state, self.plate, longest_s=inf, elapsed_s=elapsed_s)
-            elapsed_s += lost.dt_s
-        return state
-
-    def kappa_for(self, wanted_s: Array) -> Array:
-        """Return the kappa with which free water goes at `wanted_s`: in each draw the end of the range if none does.
-
-        The time is all but linear in 1/kappa, so the bracket is cut where the chord through its ends crosses zero, and
-        the weight of an end that stays twice is halved (the Illinois rule).
-        """
-        low, high = np.full(wanted_s.size, 1.0 / _KAPPA[1]), np.full(wanted_s.size, 1.0 / _KAPPA[0])
-        at_low, at_high = self._miss_s(low, wanted_s), self._miss_s(high, wanted_s)
-        inverse = np.where(at_low >= 0.0, low, high)
-        sought = (at_low < 0.0) & (at_high > 0.0)
-        last = np.zeros(wanted_s.size)
-        for _ in range(_ATTEMPTS):
-            if not sought.any():
-                return 1.0 / inverse
-            chord = (low * at_high - high * at_low) / np.where(sought, at_high - at_low, 1.0)
-            inverse = np.where(sought, chord, inverse)
-            miss_s = self._miss_s(inverse, wanted_s)
-            side = np.sign(miss_s)
-            at_high = np.where(side > 0.0, miss_s, np.where(side == last, at_high / 2.0, at_high))
-            at_low = np.where(side < 0.0, miss_s, np.where(side == last, at_low / 2.0, at_low))
-            low, high = np.where(side < 0.0, inverse, low), np.where(side > 0.0, inverse, high)
-            last = side
-            sought &= np.abs(miss_s) >= _TOLERANCE_S
-        raise ArithmeticError("kappa was not found; the drying time must rise with the resistance of the air")
-
-    def _miss_s(self, inverse: Array, wanted_s: Array) -> Array:
-        return _touch_dry_s(self.dried(1.0 / inverse)) - wanted_s
-
-    def thresholds(self, sheet: DataSheet, kappa: Array) -> tuple[Product, WaterState]:
-        """Return the product whose clear, recoat and cure times are the sheet's, and the run they were read off."""
-        state = self.dried(kappa)
-        draws = self.product.draws
-        drift = Drift(film_K=state.film_K, air_K=self.plate.air_K, draws=draws)
-
-        def from_touch_dry_s(hours: float) -> Array:
-            """Return the time from touch-dry to a time on the sheet, s."""
-            return np.maximum(hours * 3600.0 * draws.sheet_time_factor - _touch_dry_s(state), _LEAST_GAP_S)
-
-        clear_h = sheet.recoat_h if sheet.clear_h is None else sheet.clear_h
-        clear_age_s = drift.diffusion_age(from_touch_dry_s(clear_h))
-        kept = float(water_content(REFERENCE_HUMIDITY_PCT / 100.0))
-        product = replace(
-            self.product,
-            kappa=kappa,
-            bound_rate_per_s=np.log((BOUND_AS_LAID - kept) / (CLEAR_BELOW - kept)) / clear_age_s,
-            recoat_age_s=drift.diffusion_age(from_touch_dry_s(sheet.recoat_h)),
-            cure_age_s=state.cure_age_s + drift.cure_age(from_touch_dry_s(sheet.cure_days * 24.0)),
-        )
-        return product, state
-
-
-def _touch_dry_s(state: WaterState) -> Array:
-    touch_dry_s: Array = state.reached[ROW[Stage.DRY_TO_TOUCH]]
-    return touch_dry_s

@@ -17,6 +17,7 @@ from studiowatch.physics.ranges import Array
 RELAXATION_S = 300.0  # s in which the film without free water drifts to the room's temperature; assumption
 CLEARING_HUMIDITY = 0.85  # a film clears when it holds less water than it would keep at this humidity; assumption
 THROUGH_SHARE = 0.05  # of the excess bound water still there when dry through: t95, as for paint; assumption
+HARD_SHARE = 0.10  # of the excess bound water still there when dry hard: t90; assumption
 
 
 def water_content(humidity: Array | float) -> Array:
@@ -28,7 +29,7 @@ def water_content(humidity: Array | float) -> Array:
 # kg/kg; 66 of the 351 kg/m³ of water that packed polymer holds, well under the four fifths that it may be
 BOUND_AS_LAID = float(5.0 * water_content(0.5))
 CLEAR_BELOW = float(water_content(CLEARING_HUMIDITY))  # kg/kg
-_EXCESS_AT_REFERENCE = BOUND_AS_LAID - float(water_content(0.5))  # kg/kg
+EXCESS_AT_REFERENCE = BOUND_AS_LAID - float(water_content(0.5))  # kg/kg
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -79,10 +80,5 @@ class Drift:
 
 def humidity_rate(humidity: Array, strength: Array) -> Array:
     """Return how fast the recoat age runs at this humidity (0-1): 1 at 50 % RH, 0 where no bound water can leave."""
-    plain = (BOUND_AS_LAID - water_content(humidity)) / _EXCESS_AT_REFERENCE
+    plain = (BOUND_AS_LAID - water_content(humidity)) / EXCESS_AT_REFERENCE
     return np.maximum(1.0 + strength * (plain - 1.0), 0.0)
-
-
-def through_below(humidity: Array) -> Array:
-    """Return the bound water under which a film is dry through in this humidity (0-1), kg/kg."""
-    return water_content(humidity) + THROUGH_SHARE * _EXCESS_AT_REFERENCE

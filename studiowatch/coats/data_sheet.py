@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import tomllib
 from collections.abc import Mapping
 from dataclasses import dataclass
@@ -13,6 +14,7 @@ DEFAULT_DRY_UM = 25.0  # µm dry, when a sheet names no thickness; ASTM D1640
 DEFAULT_CLEAR_MIN = 60.0  # min from dry-to-touch to clear, when a sheet names none; common practice, no source
 DEFAULT_CURE_DAYS = 14.0  # days, when a sheet names none; common practice, no source
 DEFAULT_DENSITY_KG_M3 = 1030.0  # kg/m³ of a water-borne clear coat; from memory
+DEFAULT_SOLVENTBORNE_DENSITY_KG_M3 = 900.0  # kg/m³ of a resin in white spirit; from memory
 THICKNESS_TOLERANCE = 0.05  # stated wet and dry film may differ by this share: sheets round
 
 
@@ -94,7 +96,7 @@ class SheetFaults(ValueError):  # noqa: N818 - it carries several faults
         self.faults = faults
 
 
-_NUMBERS = {
+NUMBERS = {
     "volume_solids": Range(0.05, 1.0, "of the volume", required=True),
     "density_kg_m3": Range(600.0, 2500.0, "kg/m³"),
     "wet_um": Range(5.0, 10_000.0, "µm"),
@@ -108,9 +110,13 @@ _NUMBERS = {
     "max_matting_coats": Range(0.0, 20.0, "coats", whole=True),
     "flash_point_C": Range(-50.0, 300.0, "°C"),
 }
-_APPLY = Range(-10.0, 60.0, "°C")
+APPLY_C = Range(-10.0, 60.0, "°C")
 _OTHERS = ("name", "title", "removable_with", "kind", "sheen", "apply_C", "matting_agent", "cautions", "basis")
-_LARGEST_WATERBORNE_SOLIDS = 0.70  # below packing at 0.74: a coat above it would set as it is laid
+_QUOTED = 80  # characters of a line that are enough to find it
+_MOST_SOLIDS = {
+    Kind.WATERBORNE: 0.70,  # of the volume, below packing at 0.74: a coat above it would set as it is laid
+    Kind.SOLVENTBORNE: 0.90,  # of the volume: a coat above it does not dry by its solvent; assumption
+}
 
 
 def read_sheet(text: str, origin: str) -> DataSheet:
@@ -124,21 +130,49 @@ def read_sheet(text: str, origin: str) -> DataSheet:
     SheetFaults
         Lists every fault found, each as one sentence with origin, field, value, unit and what is allowed.
     """
+    return sheet_of(parsed(text, origin), origin)
+
+
+def parsed(text: str, origin: str) -> dict[str, object]:
+    """Return the fields in `text` as they stand.
+
+    Raises
+    ------
+    SheetFaults
+        If it is not TOML: where, and what stands there.
+    """
     try:
-        raw = tomllib.loads(text)
-    except tomllib.TOMLDecodeError as error:
-        raise SheetFaults((f"{origin}: this is not a TOML file: {error}; mend that line and read it again",)) from error
+        return tomllib.loads(text.removeprefix("\ufeff"))
+    except (ValueError, RecursionError) as error:  # beside its own, a number of thousands of digits, deep nesting
+        raise SheetFaults(
+            (f"{origin}: this is not a TOML file: {error}{_offending_line(text, str(error))}",)
+        ) from error
+
+
+def _offending_line(text: str, error: str) -> str:
+    """Return how to mend the line that the parser named: it is quoted, for people count lines badly."""
+    place = re.search(r"line (\d+)", error)
+    lines = text.rstrip().splitlines() or [""]
+    line = lines[min(int(place[1]), len(lines)) - 1 if place else -1].strip()
+    comma = re.fullmatch(r"(\w+ *= *-?\d+),(\d+)", line)
+    mend = f"write {comma[1]}.{comma[2]}" if comma else "mend that line and read it again"
+    return f", in {line[:_QUOTED]!r}; {mend}"
+
+
+def sheet_of(raw: Mapping[str, object], origin: str) -> DataSheet:
+    """Return the data sheet of fields as they stand; see `read_sheet`."""
     fields = Fields(raw, origin)
-    fields.refuse_others_than((*_NUMBERS, *_OTHERS))
+    fields.refuse_others_than((*NUMBERS, *_OTHERS))
     kind = fields.choice("kind", Kind)
     if "kind" not in raw:
-        fields.fault("kind", f"is missing; it must be one of {', '.join(Kind)}")
+        fields.missing("kind", f"it must be one of {', '.join(Kind)}")
     words = {field: fields.text(field, required=field == "name") for field in ("name", "title", "removable_with")}
     sheen = fields.choice("sheen", Sheen)
-    numbers = {field: fields.number(field, allowed) for field, allowed in _NUMBERS.items()}
-    apply_C = fields.interval("apply_C", _APPLY)
+    numbers = {field: fields.number(field, allowed) for field, allowed in NUMBERS.items()}
+    apply_C = fields.interval("apply_C", APPLY_C)
     matting_agent = fields.flag("matting_agent")
     cautions = fields.sentences("cautions")
+    fields.notes("basis", (*NUMBERS, *_OTHERS))
     _compare(fields, kind, numbers)
     if fields.faults or kind is None:
         raise SheetFaults(tuple(fields.faults))
@@ -162,14 +196,17 @@ def read_sheet(text: str, origin: str) -> DataSheet:
 def _compare(fields: Fields, kind: Kind | None, numbers: Mapping[str, float | None]) -> None:
     """Write down faults between fields: times out of order, thicknesses that contradict the solids."""
     solids = numbers["volume_solids"]
-    if kind is Kind.WATERBORNE and solids is not None and solids > _LARGEST_WATERBORNE_SOLIDS:
-        fields.fault(
-            "volume_solids",
-            f"is {solids:g} of the volume; a waterborne coat is a liquid only up to {_LARGEST_WATERBORNE_SOLIDS:g}",
-        )
+    most = _MOST_SOLIDS.get(kind, 1.0) if kind is not None else 1.0
+    if kind is not None and solids is not None and solids > most:
+        fields.fault("volume_solids", f"is {solids:g} of the volume; a {kind} coat is a liquid only up to {most:g}")
     wet, dry = numbers["wet_um"], numbers["dry_um"]
     if solids and wet and dry and abs(wet * solids / dry - 1.0) > THICKNESS_TOLERANCE:
         fields.fault("dry_um", f"is {dry:g} µm; {wet:g} µm wet at {solids:g} solids gives {wet * solids:.3g} µm")
+    most_um = NUMBERS["wet_um"].high
+    if solids and dry and not wet and dry / solids > most_um:
+        fields.fault(
+            "dry_um", f"is {dry:g} µm: at {solids:g} solids {dry / solids:.0f} µm wet; at most {most_um:g} can be"
+        )
     _compare_times(fields, numbers)
 
 
@@ -193,13 +230,15 @@ def _completed(kind: Kind, values: dict[str, float]) -> tuple[dict[str, float], 
     def assume(field: str, value: float, unit: str, why: str) -> None:
         if field not in values:
             values[field] = value
-            assumed.append(f"{field} is not on the sheet: {value:.3g} {unit} is assumed ({why})")
+            assumed.append(f"{field} is not on the sheet: {value:.4g} {unit} is assumed ({why})")
 
     solids, touch_h = values["volume_solids"], values["touch_dry_min"] / 60.0
     if "wet_um" in values:
         values.setdefault("dry_um", values["wet_um"] * solids)
     assume("dry_um", DEFAULT_DRY_UM, "µm", "the film of ASTM D1640")
     values.setdefault("wet_um", values["dry_um"] / solids)
+    if kind is Kind.SOLVENTBORNE:
+        assume("density_kg_m3", DEFAULT_SOLVENTBORNE_DENSITY_KG_M3, "kg/m³", "usual for a solvent-borne coat")
     assume("density_kg_m3", DEFAULT_DENSITY_KG_M3, "kg/m³", "usual for a water-borne coat")
     if kind is Kind.WATERBORNE:
         clear_h = min(touch_h + DEFAULT_CLEAR_MIN / 60.0, (touch_h + values["recoat_h"]) / 2.0)

@@ -1,12 +1,13 @@
 """Draws: the many studios that would all fit what is known, one of which is hers.
 
 Draw 0 is always the nominal run, every quantity at its centre. The others are a Latin hypercube, so that a few dozen
-of them already cover each quantity evenly.
+of them already cover each quantity evenly. Every quantity is a rising function of a coordinate that is standard normal
+before anything was seen: what is learnt is learnt in these coordinates.
 """
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, fields, replace
 from functools import lru_cache
 from statistics import NormalDist
 
@@ -31,6 +32,8 @@ BACK_CONDUCTANCE = (6.0, 0.3)  # W/(m² K) and s.d. of its ln, through canvas or
 THICKNESS_POWER = (1.0, 2.0)  # between drying at the face and through the film; centre 2, diffusion; assumption
 HUMIDITY_TERM = (0.5, 1.5)  # strength of the humidity term of the recoat age; centre 1; assumption
 PAINT_DIFFUSIVITY = (9.5e-13, 0.9)  # m²/s and s.d. of its ln: 3e-13 to 3e-12 holds 80 % of the draws; from memory
+
+_NORMAL = NormalDist()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -86,6 +89,9 @@ class Draws:
         )
 
 
+FIELDS = tuple(field.name for field in fields(Draws))
+
+
 @lru_cache(maxsize=32)
 def sample(n: int, seed: int = 0, *, measured: bool = False) -> Draws:
     """Return `n` draws, the first of them nominal; the same arguments give the same object.
@@ -100,40 +106,57 @@ def sample(n: int, seed: int = 0, *, measured: bool = False) -> Draws:
     ValueError
         If `n` is below 1.
     """
+    return draws_of(latin_hypercube(n, seed), measured=measured)
+
+
+def latin_hypercube(n: int, seed: int) -> Array:
+    """Return the coordinates of `n` draws, shape (n, fields): 0 for the nominal one, one from each equal slice else.
+
+    Raises
+    ------
+    ValueError
+        If `n` is below 1.
+    """
     if n < 1:
         raise ValueError(f"draws is {n}; it must be a whole number from 1 up")
     rng = np.random.default_rng(seed)
+    slices = max(n - 1, 1)
+    columns = [(rng.permutation(n - 1) + rng.uniform(0.05, 0.95, n - 1)) / slices for _ in FIELDS]
+    inverse = np.vectorize(_NORMAL.inv_cdf, otypes=[np.float64])
+    return np.vstack(
+        [np.zeros(len(FIELDS)), inverse(np.column_stack(columns)) if n > 1 else np.empty((0, len(FIELDS)))]
+    )
 
-    def share() -> Array:
-        """Return one share in (0, 1) per draw: a half for the nominal one, one from each equal slice for the rest."""
-        others = (rng.permutation(n - 1) + rng.uniform(0.05, 0.95, n - 1)) / max(n - 1, 1)
-        return np.concatenate([[0.5], others])
 
-    def normal() -> Array:
-        return np.array([_NORMAL.inv_cdf(p) for p in share()])
+def draws_of(coordinates: Array, *, measured: bool) -> Draws:
+    """Return the draws at these coordinates, shape (n, fields); the thickness power of the first is the nominal one."""
+    at: dict[str, Array] = dict(zip(FIELDS, coordinates.T, strict=True))
 
-    def factor(sigma: float) -> Array:
-        return np.exp(sigma * normal())
+    def factor(field: str, sigma: float) -> Array:
+        return np.exp(sigma * at[field])
 
-    def energy(centre: float, sigma: float) -> Array:
-        return np.maximum(centre + sigma * normal(), LEAST_ENERGY)
+    def energy(field: str, centre: float, sigma: float) -> Array:
+        return np.maximum(centre + sigma * at[field], LEAST_ENERGY)
+
+    def share(field: str) -> Array:
+        return np.array([_NORMAL.cdf(z) for z in at[field]])
 
     return Draws(
-        thickness_factor=factor(MEASURED_SPREAD if measured else GUESSED_SPREAD),
-        air_speed_factor=factor(AIR_SPEED_SPREAD),
-        air_speed_floor_m_s=AIR_SPEED_FLOOR_M_S * (5.0 / 3.0) ** (2.0 * share() - 1.0),
-        temperature_offset_K=TEMPERATURE_SPREAD_K * normal(),
-        humidity_offset_pct=HUMIDITY_SPREAD_PCT * normal(),
-        solids_factor=factor(SOLIDS_SPREAD),
-        sheet_time_factor=factor(SHEET_TIME_SPREAD),
-        recoat_energy_J_mol=energy(*RECOAT_ENERGY),
-        cure_energy_J_mol=energy(*CURE_ENERGY),
-        mfft_offset_K=MFFT_SPREAD_K * normal(),
-        layer_diffusivity_m2_s=LAYER_DIFFUSIVITY[0] * factor(LAYER_DIFFUSIVITY[1]),
-        paint_diffusivity_m2_s=PAINT_DIFFUSIVITY[0] * factor(PAINT_DIFFUSIVITY[1]),
-        back_conductance_W_m2_K=BACK_CONDUCTANCE[0] * factor(BACK_CONDUCTANCE[1]),
-        thickness_power=_power(share()),
-        humidity_term=HUMIDITY_TERM[0] + (HUMIDITY_TERM[1] - HUMIDITY_TERM[0]) * share(),
+        thickness_factor=factor("thickness_factor", MEASURED_SPREAD if measured else GUESSED_SPREAD),
+        air_speed_factor=factor("air_speed_factor", AIR_SPEED_SPREAD),
+        air_speed_floor_m_s=AIR_SPEED_FLOOR_M_S * (5.0 / 3.0) ** (2.0 * share("air_speed_floor_m_s") - 1.0),
+        temperature_offset_K=TEMPERATURE_SPREAD_K * at["temperature_offset_K"],
+        humidity_offset_pct=HUMIDITY_SPREAD_PCT * at["humidity_offset_pct"],
+        solids_factor=factor("solids_factor", SOLIDS_SPREAD),
+        sheet_time_factor=factor("sheet_time_factor", SHEET_TIME_SPREAD),
+        recoat_energy_J_mol=energy("recoat_energy_J_mol", *RECOAT_ENERGY),
+        cure_energy_J_mol=energy("cure_energy_J_mol", *CURE_ENERGY),
+        mfft_offset_K=MFFT_SPREAD_K * at["mfft_offset_K"],
+        layer_diffusivity_m2_s=LAYER_DIFFUSIVITY[0] * factor("layer_diffusivity_m2_s", LAYER_DIFFUSIVITY[1]),
+        paint_diffusivity_m2_s=PAINT_DIFFUSIVITY[0] * factor("paint_diffusivity_m2_s", PAINT_DIFFUSIVITY[1]),
+        back_conductance_W_m2_K=BACK_CONDUCTANCE[0] * factor("back_conductance_W_m2_K", BACK_CONDUCTANCE[1]),
+        thickness_power=_power(share("thickness_power")),
+        humidity_term=HUMIDITY_TERM[0] + (HUMIDITY_TERM[1] - HUMIDITY_TERM[0]) * share("humidity_term"),
     )
 
 
@@ -145,5 +168,4 @@ def _power(share: Array) -> Array:
     return power
 
 
-_NORMAL = NormalDist()
 NOMINAL = sample(1)

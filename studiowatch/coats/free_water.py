@@ -19,7 +19,7 @@ from studiowatch.physics.ranges import Array
 
 PACKING = 0.74  # volume share of polymer when its particles touch; Kiil (2006), Prog. Org. Coat. 57, 236-250
 POLYMER_DENSITY = 1100.0  # kg/m³; from memory
-_FINE_STEP_S = 10.0  # s, fine enough at any time: the film cools within a minute or two
+FINE_STEP_S = 10.0  # s, fine enough at any time: the film cools within a minute or two
 _SHARE_PER_STEP = 0.04  # of the free water laid that one step may take: steps of 1 s differ by under 0.1 %
 _WARMING_PER_STEP_K = 0.3  # K that the film may change in one step, at the pace it starts with
 _STEADY_SPAN_K = 25.0  # K under the air: deeper than any wet bulb at room temperatures
@@ -61,18 +61,16 @@ def layer(
 ) -> Layer:
     """Return the layer of `wet_m` with the volume share `solids` of polymer."""
     dry_m = wet_m * solids
-    packed_m = dry_m / PACKING
     polymer = POLYMER_DENSITY * dry_m
-    bound = BOUND_AS_LAID * polymer
     return Layer(
         side_m=side_m,
         face=face,
         wet_m=wet_m,
         dry_m=dry_m,
-        packed_m=packed_m,
+        packed_m=dry_m / PACKING,
         polymer_kg_m2=polymer,
-        free_laid=WATER_DENSITY * (wet_m - dry_m) - bound,
-        free_packed=WATER_DENSITY * (packed_m - dry_m) - bound,
+        free_laid=WATER_DENSITY * (wet_m - dry_m) - BOUND_AS_LAID * polymer,
+        free_packed=WATER_DENSITY * (dry_m / PACKING - dry_m) - BOUND_AS_LAID * polymer,
         slowness=(dry_m / reference_dry_m) ** thickness_power,
     )
 
@@ -118,14 +116,19 @@ def balance(plate: PlateAir, film_K: Array, dry_layer_m: Array, *, kappa: Array,
     heat, mass = plate.coefficients(film_K, vapour_Pa)
     latent = core.latent_heat(film_K)
     vapour = core.vapour_density(vapour_Pa, film_K)
-    radiation = 4.0 * EMISSIVITY * STEFAN_BOLTZMANN * (0.5 * (film_K + plate.air_K)) ** 3
     return Balance(
         resistance_s_m=1.0 / (kappa * mass) + dry_layer_m / draws.layer_diffusivity_m2_s,
-        conductance_W_m2_K=heat + radiation + draws.back_conductance_W_m2_K,
+        conductance_W_m2_K=room_conductance(heat, plate, film_K, draws),
         deficit_kg_m3=vapour - plate.vapour_kg_m3,
         deficit_slope=vapour * (latent / (GAS_CONSTANT_VAPOUR * film_K) - 1.0) / film_K,
         latent_J_kg=latent,
     )
+
+
+def room_conductance(heat: Array, plate: PlateAir, film_K: Array, draws: Draws) -> Array:
+    """Return the heat that a film gets from the room per kelvin, W/(m² K): through the air, by radiation, its back."""
+    radiation = 4.0 * EMISSIVITY * STEFAN_BOLTZMANN * (0.5 * (film_K + plate.air_K)) ** 3
+    return heat + radiation + draws.back_conductance_W_m2_K
 
 
 def dry_layer(coat: Layer, free: Array) -> Array:
@@ -171,11 +174,17 @@ def evaporate(
     now = balance(plate, film_K, layer_m, kappa=kappa, draws=draws)
     wet = free > 0.0
     dt_s = longest_s
-    if dt_s > _FINE_STEP_S:
+    if dt_s > FINE_STEP_S:
         shares, warming = now.flux / coat.free_laid, now.warming(plate, film_K)
-        dt_s = min(dt_s, _fitting_step_s(shares[wet], warming[wet]))
+        dt_s = min(dt_s, fitting_step_s(shares[wet], warming[wet]))
     middle_m = dry_layer(coat, np.maximum(free - now.flux * (0.5 * dt_s), 0.5 * free))
     resistance = now.resistance_s_m + (middle_m - layer_m) / draws.layer_diffusivity_m2_s
+    return course(now, resistance, plate, free=free, film_K=film_K, dt_s=dt_s)
+
+
+def course(now: Balance, resistance: Array, plate: PlateAir, *, free: Array, film_K: Array, dt_s: float) -> Evaporation:
+    """Return the film after `dt_s` of a balance that is linear about `now`, its `resistance` that of mid-step, s/m."""
+    wet = free > 0.0
     latent_flux = now.latent_J_kg / resistance
     pull = (now.conductance_W_m2_K + latent_flux * now.deficit_slope) / HEAT_CAPACITY_J_M2_K
     push = now.conductance_W_m2_K * (plate.air_K - film_K) - latent_flux * now.deficit_kg_m3
@@ -197,12 +206,12 @@ def evaporate(
     )
 
 
-def _fitting_step_s(share_per_s: Array, warming_K_s: Array) -> float:
+def fitting_step_s(share_per_s: Array, warming_K_s: Array) -> float:
     """Return how long a step may be so that no draw dries or warms too far in it, s."""
     hurry = max(
         float(np.abs(share_per_s).max()) / _SHARE_PER_STEP, float(np.abs(warming_K_s).max()) / _WARMING_PER_STEP_K
     )
-    return max(_FINE_STEP_S, 1.0 / hurry) if hurry > 0.0 else np.inf
+    return max(FINE_STEP_S, 1.0 / hurry) if hurry > 0.0 else np.inf
 
 
 def steady(plate: PlateAir, kappa: Array, draws: Draws) -> tuple[Array, Array]:

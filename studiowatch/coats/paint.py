@@ -14,12 +14,16 @@ import numpy as np
 from studiowatch.coats.bound_water import Drift, humidity_rate
 from studiowatch.coats.draws import Draws
 from studiowatch.coats.free_water import Layer
-from studiowatch.coats.stage_table import ROW, enter, nothing_reached
+from studiowatch.coats.seal import Hold, Seal
+from studiowatch.coats.stage_table import ROW, enter, enter_held, nothing_reached
 from studiowatch.coats.stages import Stage
 from studiowatch.physics.plate_transfer import PlateAir
 from studiowatch.physics.ranges import Array
 
 THROUGH_NUMBER = 1.13  # D t/H² at which a plane sheet has lost 95 % through one face; Crank (1975), eq. 4.18
+HARD_NUMBER = 0.848  # D t/H² at which it has lost 90 %; Crank (1975), eq. 4.18
+LATE_RATE = 2.467  # of D/H²: how fast the last of it leaves, (π/2)²; Crank (1975), eq. 4.18
+_DEEP = ((Stage.DRY_HARD, HARD_NUMBER), (Stage.DRY_THROUGH, THROUGH_NUMBER))
 _SLOWEST = 1e-6  # of the pace at 50 % RH: in a saturated room paint stands still, as near as numbers need
 _SERIES = 40  # terms; enough for the share kept from D t/H² = 1e-4 on
 _SURFACE = (  # share of the sheet's touch-dry time at which the top reaches each stage; assumption
@@ -51,7 +55,9 @@ class PaintState:
     surface_age_s, cure_age_s : ndarray
         Ages gathered so far, s at 23 °C.
     fourier : ndarray
-        Diffusion so far: ∫ D dt / H².
+        Diffusion so far: ∫ D dt / H²; it stands still while the water is sealed in.
+    sealed_left : ndarray
+        Share still there of the water that was sealed in; 1 where none was.
     reached : ndarray, (stages, draws)
         See `stage_table`.
     """
@@ -60,7 +66,13 @@ class PaintState:
     surface_age_s: Array
     cure_age_s: Array
     fourier: Array
+    sealed_left: Array
     reached: Array
+
+    @property
+    def share_kept(self) -> Array:
+        """Share of its water that the layer still holds."""
+        return share_kept(self.fourier) * self.sealed_left
 
 
 def share_kept(fourier: Array) -> Array:
@@ -74,41 +86,69 @@ def freshly_laid(film_K: Array) -> PaintState:
     """Return the state of paint laid this moment at `film_K`."""
     zero = np.zeros(film_K.size)
     return PaintState(
-        film_K=film_K, surface_age_s=zero, cure_age_s=zero, fourier=zero, reached=nothing_reached(film_K.size)
+        film_K=film_K,
+        surface_age_s=zero,
+        cure_age_s=zero,
+        fourier=zero,
+        sealed_left=np.ones(film_K.size),
+        reached=nothing_reached(film_K.size),
     )
 
 
-def step(
-    coat: Layer, product: PaintProduct, before: PaintState, plate: PlateAir, *, dt_s: float, elapsed_s: float
+def rest(
+    coat: Layer,
+    product: PaintProduct,
+    before: PaintState,
+    plate: PlateAir,
+    *,
+    drift: Drift,
+    dry_s: Array,
+    end_s: float,
+    seal: Seal | None = None,
+    hold: Hold | None = None,
 ) -> PaintState:
-    """Return the state after `dt_s`, of any length, in one air; `elapsed_s` is the layer's age before."""
-    draws = product.draws
-    drift = Drift(film_K=before.film_K, air_K=plate.air_K, draws=draws)
-    span_s = np.full(before.film_K.size, dt_s)
-    age_s = drift.diffusion_age(span_s)
-    surface_pace, through_pace = _paces(coat, draws, plate)
+    """Return the state after each draw dried for the last `dry_s` of a step in one air that ends at the age `end_s`.
+
+    `seal` and `hold` are as for a clear coat: how it lies under another, and what the films below keep it from.
+    """
+    age_s = drift.diffusion_age(dry_s)
+    surface_pace, through_pace = _paces(coat, product.draws, plate)
+    sealed_left = before.sealed_left
+    if seal is not None:
+        surface_pace = np.where(seal.mask, surface_pace * coat.slowness / seal.slowness, surface_pace)
+        through_pace = np.where(seal.mask, 0.0, through_pace)
+        sealed_left = np.where(seal.mask, sealed_left * np.exp(-seal.rate_per_s * age_s), sealed_left)
     after = PaintState(
-        film_K=drift.temperature(span_s),
+        film_K=drift.temperature(dry_s),
         surface_age_s=before.surface_age_s + surface_pace * age_s,
-        cure_age_s=before.cure_age_s + drift.cure_age(span_s),
+        cure_age_s=before.cure_age_s + drift.cure_age(dry_s),
         fourier=before.fourier + through_pace * age_s,
+        sealed_left=sealed_left,
         reached=before.reached,
     )
+    start_s = end_s - dry_s
+    number = after.fourier if seal is None else _number_as_kept(after, seal)
 
     def when_surface(age: Array) -> Array:
-        return elapsed_s + drift.diffusion_time(np.maximum(age - before.surface_age_s, 0.0) / surface_pace)
+        return start_s + drift.diffusion_time(np.maximum(age - before.surface_age_s, 0.0) / surface_pace)
 
-    def when_through() -> Array:
-        return elapsed_s + drift.diffusion_time(np.maximum(THROUGH_NUMBER - before.fourier, 0.0) / through_pace)
+    def when_deep(wanted: float) -> Array:
+        pace = through_pace
+        start = before.fourier
+        if seal is not None:
+            pace = np.where(seal.mask, seal.rate_per_s / LATE_RATE, pace)
+            start = _number_as_kept(before, seal)
+        return start_s + drift.diffusion_time(np.maximum(wanted - start, 0.0) / pace)
 
     def when_cured() -> Array:
-        return elapsed_s + drift.cure_time(np.maximum(product.cure_age_s - before.cure_age_s, 0.0))
+        return start_s + drift.cure_time(np.maximum(product.cure_age_s - before.cure_age_s, 0.0))
 
     reached = before.reached
     for stage, share in _SURFACE:
         age = share * product.touch_age_s
         reached = enter(reached, stage, after.surface_age_s >= age, partial(when_surface, age))
-    reached = enter(reached, Stage.DRY_THROUGH, after.fourier >= THROUGH_NUMBER, when_through)
+    for stage, wanted in _DEEP:
+        reached = enter_held(reached, stage, number >= wanted, partial(when_deep, wanted), hold)
     through_s = reached[ROW[Stage.DRY_THROUGH]]
     ready = (after.surface_age_s >= product.recoat_age_s) & np.isfinite(through_s)
     reached = enter(
@@ -116,6 +156,11 @@ def step(
     )
     reached = enter(reached, Stage.CURED, after.cure_age_s >= product.cure_age_s, when_cured)
     return replace(after, reached=reached)
+
+
+def _number_as_kept(state: PaintState, seal: Seal) -> Array:
+    """Return D t/H² of a bare layer that would hold as much; of the late part, where the first term is all."""
+    return np.where(seal.mask, state.fourier - np.log(state.sealed_left) / LATE_RATE, state.fourier)
 
 
 def _paces(coat: Layer, draws: Draws, plate: PlateAir) -> tuple[Array, Array]:

@@ -6,16 +6,18 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from studiowatch.coats.anchoring import anchor
-from studiowatch.coats.data_sheet import DataSheet
+from studiowatch.coats.data_sheet import DataSheet, Kind
 from studiowatch.coats.draws import sample
 from studiowatch.coats.exposure import air_at_film
 from studiowatch.coats.film import Film, advance, lay
 from studiowatch.coats.free_water import steady
 from studiowatch.coats.readiness import Ready, forecast
 from studiowatch.coats.stages import Orientation, Stage
+from studiowatch.coats.support import Support
+from studiowatch.coats.vapour import solvent_laid_g, vapour_build_up
 from studiowatch.coats.waterborne import Product
 from studiowatch.physics.air import Air
-from studiowatch.physics.constants import ZERO_CELSIUS_K
+from studiowatch.physics.constants import REFERENCE_TEMPERATURE_C, ZERO_CELSIUS_K
 from studiowatch.physics.ranges import OutOfRange, check
 
 Room = Air | Sequence[tuple[float, Air]]
@@ -26,6 +28,8 @@ TRUSTED_HUMIDITY_PCT = (30.0, 80.0)  # %; outside it the times are extrapolated;
 LONGEST_BRIDGE_S = 600.0  # s without a reading that pass without a note; assumption
 THICK = 1.5  # times the sheet's film: beyond it the coat is called thick; assumption
 LEAST_CHANCE = 0.01  # chance of a film too cold to form that is worth a sentence; assumption
+SMALL_ROOM_M3 = 30.0  # m³, a spare room, for the vapour of a solvent-borne coat; assumption
+SHUT_CHANGES_PER_H = 0.3  # air changes an hour with windows shut; common practice, no source
 DRAWS = 256  # draws of one prediction
 HORIZON_H = 96.0  # h
 HORIZON_RANGE_H = (0.1, 8760.0)  # h
@@ -42,7 +46,7 @@ class FilmFigures:
     chance_below_mfft : float
         Share of the draws too cold to form at some time from packing to clear, 0-1.
     initial_water_g_m2 : float
-        Water in the film as laid, g/m².
+        Water in the film as laid, g/m²; solvent, if the coat is solvent-borne.
     """
 
     constant_rate_g_m2_h: float | None
@@ -76,6 +80,7 @@ def predict(
     seed: int = 0,
     measured: bool = False,
     horizon_h: float = HORIZON_H,
+    support: Support = Support.SEALED,
 ) -> Prediction:
     """Return when one coat will reach its stages in `room`.
 
@@ -89,16 +94,26 @@ def predict(
         Whether the grams or mL of the coat were measured.
     horizon_h : float
         How long after laying a stage is looked for, h.
+    support : Support
+        What the coat is laid on.
 
     Raises
     ------
-    NotModelled, OutOfRange, ValueError
-        One sentence each: the kind of coat, a number out of range, a log out of order, no draws.
+    OutOfRange, ValueError
+        One sentence each: a number out of range, a log out of order, no draws.
     """
     check("horizon", horizon_h, *HORIZON_RANGE_H, "h")
     tied = anchor(sheet, sample(draws_n, seed, measured=measured))
     log = _log(room)
-    film = lay(sheet, tied, wet_um=wet_um, side_m=side_m, orientation=orientation, thinned_pct=thinned_pct)
+    film = lay(
+        sheet,
+        tied,
+        wet_um=wet_um,
+        side_m=side_m,
+        orientation=orientation,
+        thinned_pct=thinned_pct,
+        support=support,
+    )
     fresh = film
     for air, span_s in _spans(log, horizon_h * 3600.0):
         film, _ = advance(film, air, span_s, covered=covered)
@@ -175,11 +190,34 @@ def _notes(film: Film, *, extrapolated: bool) -> Iterator[str]:
             f"the film may be too cold to form ({100.0 * film.chance_below_mfft:.0f} % of draws fall below "
             f"{sheet.mfft_C:g} °C): warm the room before you lay it; later warmth does not mend it"
         )
+    if film.chance_of_blush >= LEAST_CHANCE:
+        yield (
+            f"the film may blush ({100.0 * film.chance_of_blush:.0f} % of draws come within 3 K of the dew point while "
+            "it is wet): wait for drier air, or warm the room before the solvent is opened; it does not mend"
+        )
+    if sheet.kind is Kind.SOLVENTBORNE:
+        yield from _vapour_notes(film)
     if extrapolated:
         yield (
             f"the room leaves {TRUSTED_TEMPERATURE_C[0]:g} to {TRUSTED_TEMPERATURE_C[1]:g} °C or "
             f"{TRUSTED_HUMIDITY_PCT[0]:g} to {TRUSTED_HUMIDITY_PCT[1]:g} % RH: the times are extrapolated"
         )
+
+
+def _vapour_notes(film: Film) -> Iterator[str]:
+    """Yield to ventilate first, and what the coat's vapour would come to in a small room that is shut."""
+    area_m2, touch_s = film.layer.side_m**2, film.reached_s(Stage.DRY_TO_TOUCH)
+    solvent_g = solvent_laid_g(film.sheet, wet_um=film.wet_um, area_m2=area_m2, thinned_pct=film.thinned_pct)
+    shut = vapour_build_up(
+        solvent_g=solvent_g,
+        over_h=film.sheet.touch_dry_min / 60.0 if touch_s is None else touch_s / 3600.0,
+        room_m3=SMALL_ROOM_M3,
+        changes_per_h=SHUT_CHANGES_PER_H,
+        temperature_C=REFERENCE_TEMPERATURE_C if film.film_C is None else film.film_C,
+    )
+    first, *others = shut.sentences
+    yield first
+    yield f"{solvent_g:.1f} g of solvent in a room of {SMALL_ROOM_M3:g} m³ with its windows shut. {' '.join(others)}"
 
 
 def _log_notes(log: Sequence[tuple[float, Air]], horizon_h: float) -> Iterator[str]:

@@ -16,6 +16,7 @@ from studiowatch.physics.air import Air
 from studiowatch.physics.ranges import Array
 
 BEYOND_S = 1000 * 86400.0  # s, how far a slow stage is carried on beyond the horizon
+_ROUNDING = 1e-12  # of a place between draws, so that a quantile that falls on a draw is that draw
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -37,9 +38,20 @@ class Ready:
 
 
 def forecast(film: Film, air: Air, *, horizon_s: float, covered: bool = False) -> Mapping[Stage, Ready]:
-    """Return when `film` reaches each of its stages if the air stays as it is.
+    """Return when `film` reaches each of its stages if the air stays as it is, all draws alike likely.
 
-    Stages that lie behind return the times at which they were reached. Cure, and all that paint does, take so long
+    Raises
+    ------
+    OutOfRange
+        As `advance`.
+    """
+    return ready_times(film.sheet, outlook(film, air, horizon_s=horizon_s, covered=covered))
+
+
+def outlook(film: Film, air: Air, *, horizon_s: float, covered: bool = False) -> Array:
+    """Return when each draw of `film` reaches each stage if the air stays as it is: a table, see `stage_table`.
+
+    Stages that lie behind keep the times at which they were reached. Cure, and all that paint does, take so long
     that they are carried on beyond `horizon_s`, which counts from now.
 
     Raises
@@ -49,11 +61,16 @@ def forecast(film: Film, air: Air, *, horizon_s: float, covered: bool = False) -
     """
     ahead, _ = advance(film, air, horizon_s, covered=covered)
     beyond, _ = advance(ahead, air, BEYOND_S, covered=covered)
-    slow = tuple(Stage) if film.sheet.kind is Kind.PAINT else (Stage.CURED,)
-    return {
-        stage: ready_at((beyond if stage in slow else ahead).state.reached[ROW[stage]])
-        for stage in stages_of(film.sheet)
-    }
+    if film.sheet.kind is Kind.PAINT:
+        return beyond.state.reached
+    table = ahead.state.reached.copy()
+    table[ROW[Stage.CURED]] = beyond.state.reached[ROW[Stage.CURED]]
+    return table
+
+
+def ready_times(sheet: DataSheet, table: Array, weights: Array | None = None) -> Mapping[Stage, Ready]:
+    """Return the range of each stage that a coat of this sheet goes through; `weights` as in `ready_at`."""
+    return {stage: ready_at(table[ROW[stage]], weights) for stage in stages_of(sheet)}
 
 
 def stages_of(sheet: DataSheet) -> tuple[Stage, ...]:
@@ -61,15 +78,33 @@ def stages_of(sheet: DataSheet) -> tuple[Stage, ...]:
     return tuple(stage for stage in Stage if stage is not Stage.CLEAR or sheet.clear_film)
 
 
-def ready_at(reached_s: Array) -> Ready:
-    """Return the range of one row of reached times: draw 0 is the nominal run, the others are the range."""
-    others = np.sort(reached_s[1:] if reached_s.size > 1 else reached_s)
+def ready_at(reached_s: Array, weights: Array | None = None) -> Ready:
+    """Return the range of one row of reached times: draw 0 is the nominal run, the others are the range.
+
+    Parameters
+    ----------
+    reached_s : ndarray, (draws,)
+        s since laying; infinite where not reached.
+    weights : ndarray, (draws,), optional
+        How likely each draw is against the others; that of draw 0 is not used.
+    """
+    others = slice(1, None) if reached_s.size > 1 else slice(None)
+    order = np.argsort(reached_s[others], kind="stable")
+    times_s = reached_s[others][order]
+    share = np.ones(times_s.size) if weights is None else weights[others][order]
+    places = _places(share)
     return Ready(
-        p10_s=_quantile(others, 0.1),
-        p50_s=_quantile(others, 0.5),
-        p90_s=_quantile(others, 0.9),
+        p10_s=_quantile(times_s, places, 0.1),
+        p50_s=_quantile(times_s, places, 0.5),
+        p90_s=_quantile(times_s, places, 0.9),
         nominal_s=_known(float(reached_s[0])),
     )
+
+
+def _places(weights: Array) -> Array:
+    """Return where each of the draws, in order of time, lies from 0 to 1: evenly spaced where the weights are equal."""
+    between = np.concatenate([[0.0], np.cumsum(0.5 * (weights[1:] + weights[:-1]))])
+    return between / between[-1] if between[-1] > 0.0 else between
 
 
 def ready_by_s(sheet: DataSheet, ready: Ready) -> float | None:
@@ -80,13 +115,16 @@ def ready_by_s(sheet: DataSheet, ready: Ready) -> float | None:
     return None if ready.p90_s is None else max(ready.p90_s, sheet.recoat_h * 3600.0)
 
 
-def _quantile(ascending: Array, share: float) -> float | None:
+def _quantile(times_s: Array, places: Array, share: float) -> float | None:
     """Return the quantile between its two neighbours, or None where the upper one is not reached."""
-    place = share * (ascending.size - 1)
-    low = int(place)
-    high = min(low + 1, ascending.size - 1) if place > low else low
-    below, above = float(ascending[low]), float(ascending[high])
-    return None if above == inf else below + (place - low) * (above - below)
+    high = min(int(np.searchsorted(places, share - _ROUNDING)), times_s.size - 1)
+    if times_s[high] == inf:
+        return None
+    if high == 0 or places[high] <= share:
+        return float(times_s[high])
+    low = high - 1
+    part = (share - places[low]) / (places[high] - places[low])
+    return float(times_s[low] + part * (times_s[high] - times_s[low]))
 
 
 def _known(value: float) -> float | None:

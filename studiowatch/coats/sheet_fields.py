@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from dataclasses import dataclass
+from difflib import get_close_matches
 from enum import StrEnum
 from math import isfinite
 from typing import TypeVar
+
+from studiowatch.coats.sheet_units import hint, in_ours, meant_field
 
 Choice = TypeVar("Choice", bound=StrEnum)
 
@@ -32,17 +35,40 @@ class Fields:
     def __init__(self, raw: Mapping[str, object], origin: str) -> None:
         self._raw = raw
         self._origin = origin
+        self._meant: set[str] = set()
         self.faults: list[str] = []
 
     def fault(self, field: str, trouble: str) -> None:
         """Write down one fault."""
         self.faults.append(f"{self._origin}: {field} {trouble}")
 
-    def refuse_others_than(self, known: tuple[str, ...]) -> None:
-        """Write down a fault for every field that is not known: most are misspelt."""
-        for field in self._raw:
-            if field not in known:
-                self.fault(field, f"is not a field of a data sheet; the fields are {', '.join(sorted(known))}")
+    def refuse_others_than(self, known: Collection[str]) -> None:
+        """Write down a fault for every field that is not known, with the one that was meant: most are misspelt.
+
+        A field that was meant by another name is not called missing later on.
+        """
+        for key, value in self._raw.items():
+            if key not in known:
+                self.fault(key, f"is not a field of a data sheet; {self._mended(key, value, known)}")
+
+    def _mended(self, key: str, value: object, known: Collection[str]) -> str:
+        """Return what to write instead of a field that is not known."""
+        meant = meant_field(key)
+        field = meant[0] if meant else nearest(key, known)
+        if field is None:
+            return f"the fields are {', '.join(sorted(known))}"
+        if field in self._raw:
+            return f"{field} is, and is there already: take this line out"
+        self._meant.add(field)
+        numbers = numbers_in(value)
+        if meant and numbers:
+            return f"write {field} = {in_ours(meant[1], *numbers)}"
+        return f"the nearest is {field}"
+
+    def missing(self, field: str, needed: str) -> None:
+        """Write down that a field is missing, unless it is there under a name that was refused."""
+        if field not in self._meant:
+            self.fault(field, f"is missing; {needed}")
 
     def text(self, field: str, *, required: bool = False) -> str:
         """Return a text, "" if there is none."""
@@ -51,7 +77,7 @@ class Fields:
             self.fault(field, f"is {value!r}; it must be text in quotes")
             return ""
         if required and not value.strip():
-            self.fault(field, "is missing; it must be text in quotes")
+            self.missing(field, "it must be text in quotes")
         return value.strip()
 
     def choice(self, field: str, choices: type[Choice]) -> Choice | None:
@@ -69,14 +95,14 @@ class Fields:
         value = self._raw.get(field)
         if value is None:
             if allowed.required:
-                self.fault(field, f"is missing; {allowed}")
+                self.missing(field, str(allowed))
             return None
         number = _number(value)
         if number is None or (allowed.whole and number != int(number)):
             self.fault(field, f"is {value!r}; {allowed}")
             return None
         if not allowed.low <= number <= allowed.high:
-            self.fault(field, f"is {number:g} {allowed.unit}; {allowed}")
+            self.fault(field, f"is {number:g} {allowed.unit}; {allowed}{hint(field, number)}")
             return None
         return number
 
@@ -85,13 +111,14 @@ class Fields:
         value = self._raw.get(field)
         if value is None:
             return None
-        ends = [_number(end) for end in value] if isinstance(value, list) else []
+        ends = numbers_in(value)
         match ends:
-            case [float(low), float(high)] if allowed.low <= low < high <= allowed.high:
+            case (low, high) if allowed.low <= low < high <= allowed.high:
                 return low, high
         self.fault(
             field,
-            f"is {value!r}; it must be [least, greatest], both from {allowed.low:g} to {allowed.high:g} {allowed.unit}",
+            f"is {value!r}; it must be [least, greatest], both from {allowed.low:g} to {allowed.high:g} {allowed.unit}"
+            f"{hint(field, *ends)}",
         )
         return None
 
@@ -111,9 +138,40 @@ class Fields:
         self.fault(field, f"is {value!r}; it must be a list of sentences in quotes")
         return ()
 
+    def notes(self, field: str, known: Collection[str]) -> None:
+        """Make sure that a table of notes on fields, if there is one, holds text on fields that are `known`."""
+        value = self._raw.get(field, {})
+        if not isinstance(value, Mapping):
+            self.fault(field, f'is {value!r}; it must be a table [{field}] of field = "where the number comes from"')
+            return
+        for key, note in value.items():
+            if not isinstance(note, str):
+                self.fault(f"{field}.{key}", f"is {note!r}; it must be text in quotes")
+            elif key not in known:
+                close = nearest(key, known)
+                mend = "name a field of the sheet" if close is None else f"the nearest is {close}"
+                self.fault(f"{field}.{key}", f"is about no field of a data sheet; {mend}")
+
+
+def nearest(key: str, known: Collection[str]) -> str | None:
+    """Return the name in `known` that `key` is most likely meant for, or None if none is near."""
+    by_lower = {name.lower(): name for name in known}
+    close = get_close_matches(key.lower().replace("-", "_"), by_lower, n=1)
+    return by_lower[close[0]] if close else None
+
+
+def numbers_in(value: object) -> tuple[float, ...]:
+    """Return a number, or a list of numbers, as a tuple; empty if there is anything else in it."""
+    numbers = [_number(one) for one in (value if isinstance(value, list) else [value])]
+    return tuple(number for number in numbers if number is not None) if None not in numbers else ()
+
 
 def _number(value: object) -> float | None:
     """Return a finite number, or None for anything else; true and false are no numbers here."""
-    if isinstance(value, int | float) and not isinstance(value, bool) and isfinite(value):
-        return float(value)
-    return None
+    if not isinstance(value, int | float) or isinstance(value, bool):
+        return None
+    try:
+        number = float(value)
+    except OverflowError:  # a whole number of more than 308 digits
+        return None
+    return number if isfinite(number) else None

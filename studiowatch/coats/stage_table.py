@@ -6,6 +6,7 @@ from collections.abc import Callable
 
 import numpy as np
 
+from studiowatch.coats.seal import Hold
 from studiowatch.coats.stages import Stage
 from studiowatch.physics.ranges import Array, Mask
 
@@ -29,3 +30,11 @@ def enter(table: Array, stage: Stage, now: Mask, when: Callable[[], Array]) -> A
     table = table.copy()
     table[row] = np.where(new, when(), table[row])
     return table
+
+
+def enter_held(table: Array, stage: Stage, now: Mask, when: Callable[[], Array], hold: Hold | None) -> Array:
+    """Return the table as `enter` does, but not before the films below let the coat reach `stage`."""
+    if hold is None:
+        return enter(table, stage, now, when)
+    held_s = hold[stage]
+    return enter(table, stage, now & np.isfinite(np.maximum(held_s, 0.0)), lambda: np.maximum(when(), held_s))

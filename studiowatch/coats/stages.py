@@ -6,7 +6,11 @@ from enum import StrEnum
 
 
 class Stage(StrEnum):
-    """What a coat has reached. The order is the usual one; a damp room may swap CLEAR and DRY_TO_RECOAT."""
+    """What a coat has reached. The order is the usual one; the sheet, or a damp room, may swap those after CLEAR.
+
+    DRY_HARD is the stage at which the strongest pressure of thumb and finger leaves no mark (ASTM D1640). Here nine
+    tenths of what makes the film soft must have left it, and at DRY_THROUGH nineteen twentieths: assumption.
+    """
 
     SET_TO_TOUCH = "set_to_touch"
     DUST_FREE = "dust_free"
@@ -14,6 +18,7 @@ class Stage(StrEnum):
     DRY_TO_TOUCH = "dry_to_touch"
     CLEAR = "clear"
     DRY_TO_RECOAT = "dry_to_recoat"
+    DRY_HARD = "dry_hard"
     DRY_THROUGH = "dry_through"
     CURED = "cured"
 

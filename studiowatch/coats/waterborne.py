@@ -1,23 +1,16 @@
-"""A water-borne coat from wet to cured: the state of its draws, and one step of all of them."""
+"""A water-borne coat: the state of its draws, and one step of losing free water. What comes then is `resting`'s."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from functools import partial
 
 import numpy as np
 
-from studiowatch.coats.bound_water import (
-    BOUND_AS_LAID,
-    CLEAR_BELOW,
-    Drift,
-    humidity_rate,
-    through_below,
-    water_content,
-)
+from studiowatch.coats.bound_water import BOUND_AS_LAID
 from studiowatch.coats.draws import Draws
 from studiowatch.coats.free_water import DUST_FREE_SHARE, TACK_FREE_SHARE, Evaporation, Layer, evaporate
-from studiowatch.coats.stage_table import ROW, enter, nothing_reached
+from studiowatch.coats.stage_table import enter, nothing_reached
 from studiowatch.coats.stages import Stage
 from studiowatch.physics import equivalent_age
 from studiowatch.physics.plate_transfer import PlateAir
@@ -29,7 +22,6 @@ _LEVELS = (  # free water over that at packing, at which each stage of the first
     (Stage.TACK_FREE, TACK_FREE_SHARE),
     (Stage.DRY_TO_TOUCH, 0.0),
 )
-_TINY = 1e-12  # keeps a rate that is 0 in a saturated room from dividing
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -108,29 +100,6 @@ def freshly_laid(coat: Layer, film_K: Array) -> WaterState:
     )
 
 
-def step(
-    coat: Layer, product: Product, state: WaterState, plate: PlateAir, *, longest_s: float, elapsed_s: float
-) -> tuple[WaterState, float]:
-    """Return the state one step on in one air, and the length of that step, s.
-
-    While there is free water the step is as short as the film needs; without it, `longest_s`.
-
-    Parameters
-    ----------
-    longest_s : float
-        Time that the step may take at most, s.
-    elapsed_s : float
-        Age of the coat before the step, s.
-    """
-    dt_s, dry_s = longest_s, np.full(state.free.size, longest_s)
-    if state.wet:
-        state, lost = lose_free_water(coat, product, state, plate, longest_s=longest_s, elapsed_s=elapsed_s)
-        dt_s, dry_s = lost.dt_s, lost.dt_s - lost.used_s
-        if not (dry_s > 0.0).any():
-            return state, dt_s
-    return _without_free_water(coat, product, state, plate, dry_s=dry_s, end_s=elapsed_s + dt_s), dt_s
-
-
 def lose_free_water(
     coat: Layer, product: Product, before: WaterState, plate: PlateAir, *, longest_s: float, elapsed_s: float
 ) -> tuple[WaterState, Evaporation]:
@@ -149,11 +118,7 @@ def lose_free_water(
         packed_s = np.where(packed, lost.used_s - to_packing, 0.0)
         cure_age_s = cure_age_s + packed_s * equivalent_age.rate(lost.mean_K, product.draws.cure_energy_J_mol)
         below_mfft_s = below_mfft_s + np.where(lost.mean_K < product.mfft_K, packed_s, 0.0)
-        for stage, share in _LEVELS:
-            level = share * coat.free_packed
-            reached = enter(
-                reached, stage, lost.free <= level, partial(_when_free, before.free, level, losing, elapsed_s)
-            )
+        reached = enter_surface_stages(reached, coat, before.free, lost, elapsed_s=elapsed_s)
     state = WaterState(
         free=lost.free,
         bound=before.bound,
@@ -167,74 +132,14 @@ def lose_free_water(
     return state, lost
 
 
+def enter_surface_stages(reached: Array, coat: Layer, free: Array, lost: Evaporation, *, elapsed_s: float) -> Array:
+    """Return the table with the stages that a step reached, which began with `free` at the age `elapsed_s`."""
+    losing = np.where(lost.flux == 0.0, 1.0, lost.flux)
+    for stage, share in _LEVELS:
+        level = share * coat.free_packed
+        reached = enter(reached, stage, lost.free <= level, partial(_when_free, free, level, losing, elapsed_s))
+    return reached
+
+
 def _when_free(free: Array, level: Array, flux: Array, elapsed_s: float) -> Array:
     return elapsed_s + (free - level) / flux
-
-
-def _without_free_water(
-    coat: Layer, product: Product, before: WaterState, plate: PlateAir, *, dry_s: Array, end_s: float
-) -> WaterState:
-    """Return the state after each draw was without free water for the last `dry_s` of a step that ends at `end_s`."""
-    drift = Drift(film_K=before.film_K, air_K=plate.air_K, draws=product.draws)
-    kept = water_content(plate.humidity)
-    age_s = drift.diffusion_age(dry_s) / coat.slowness
-    after = WaterState(
-        free=before.free,
-        bound=kept + (before.bound - kept) * np.exp(-product.bound_rate_per_s * age_s),
-        film_K=drift.temperature(dry_s),
-        recoat_age_s=before.recoat_age_s + humidity_rate(plate.humidity, product.draws.humidity_term) * age_s,
-        cure_age_s=before.cure_age_s + drift.cure_age(dry_s),
-        below_mfft_s=before.below_mfft_s,
-        fastest=before.fastest,
-        reached=before.reached,
-    )
-    start_s = end_s - dry_s
-    reached = _late_stages(coat, product, before, after, plate=plate, drift=drift, start_s=start_s)
-    below_mfft_s = before.below_mfft_s
-    if (np.minimum(before.film_K, plate.air_K) < product.mfft_K).any():
-        forming_s = np.clip(reached[ROW[Stage.CLEAR]] - start_s, 0.0, dry_s)
-        below_mfft_s = below_mfft_s + drift.time_below(product.mfft_K, forming_s)
-    return replace(after, below_mfft_s=below_mfft_s, reached=reached)
-
-
-def _late_stages(
-    coat: Layer,
-    product: Product,
-    before: WaterState,
-    after: WaterState,
-    *,
-    plate: PlateAir,
-    drift: Drift,
-    start_s: Array,
-) -> Array:
-    """Return the table with the stages that come after free water has gone, each draw having begun at `start_s`."""
-    kept = water_content(plate.humidity)
-    pace = humidity_rate(plate.humidity, product.draws.humidity_term)
-
-    def when_bound(level: Array | float) -> Array:
-        gap = np.maximum(level - kept, _TINY)
-        age_s = np.log(np.maximum((before.bound - kept) / gap, 1.0)) / product.bound_rate_per_s
-        return start_s + drift.diffusion_time(age_s * coat.slowness)
-
-    def when_recoat() -> Array:
-        age_s = np.maximum(product.recoat_age_s - before.recoat_age_s, 0.0) / np.maximum(pace, _TINY)
-        return start_s + drift.diffusion_time(age_s * coat.slowness)
-
-    def when_cured() -> Array:
-        return start_s + drift.cure_time(np.maximum(product.cure_age_s - before.cure_age_s, 0.0))
-
-    through = through_below(plate.humidity)
-    reached = enter(before.reached, Stage.CLEAR, after.bound < CLEAR_BELOW, lambda: when_bound(CLEAR_BELOW))
-    clear_s = reached[ROW[Stage.CLEAR]]
-    clear = np.isfinite(clear_s)
-    reached = enter(
-        reached, Stage.DRY_THROUGH, clear & (after.bound <= through), lambda: np.maximum(when_bound(through), clear_s)
-    )
-    reached = enter(
-        reached,
-        Stage.DRY_TO_RECOAT,
-        clear & (after.recoat_age_s >= product.recoat_age_s),
-        lambda: np.maximum(when_recoat(), clear_s),
-    )
-    cured = (after.free <= 0.0) & (after.cure_age_s >= product.cure_age_s)
-    return enter(reached, Stage.CURED, cured, when_cured)

@@ -2,59 +2,62 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field, replace
 
-from studiowatch.coats.anchoring import NotModelled, anchor
+from studiowatch.coats.anchoring import anchor
 from studiowatch.coats.data_sheet import DataSheet
-from studiowatch.coats.draws import Draws, sample
-from studiowatch.coats.film import Film, StageReached, advance, lay
-from studiowatch.coats.readiness import Ready, forecast, ready_by_s
+from studiowatch.coats.evidence import NOTHING, Observation
+from studiowatch.coats.film import Film, StageReached, advance, lay, newly_reached
+from studiowatch.coats.learning import Seen, counted
+from studiowatch.coats.readiness import Ready, outlook, ready_by_s, ready_times, stages_of
 from studiowatch.coats.stages import Stage
+from studiowatch.coats.standing import Standing
 from studiowatch.physics.air import Air
-from studiowatch.physics.ranges import OutOfRange
-from studiowatch.room.readings import Reading
-from studiowatch.service.log_air import Moment, moments
+from studiowatch.physics.ranges import Array, OutOfRange
+from studiowatch.service.log_air import Moment
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.snapshot import StageTime
-from studiowatch.studio.amounts import is_measured, wet_um_of
-from studiowatch.studio.pieces import Coat, Piece
+from studiowatch.studio.amounts import wet_um_of
+from studiowatch.studio.pieces import Coat, Finding, Piece
 
-DRAWS = 64  # draws of a live coat: enough for p10 and p90, and cheap at one reading a second
+DRAWS = 256  # draws of a live coat: enough for p10 and p90 when tests weigh them, and cheap at a reading a second
 SEED = 20260301  # any fixed number: a coat shows the same range after a restart
 HORIZON_S = 96 * 3600.0  # s, how far ahead a ready time is sought
-NEVER_MS = 2**62  # ms
-CALM_M_S = 0.1  # m/s, the most that a look ahead counts on: a fan over a wet coat is not there to stay; assumption
+AHEAD_EVERY_MS = 60_000  # ms of board time between two looks ahead
+STEADY_EVERY_MS = 600_000  # ms between two looks ahead while the air stays as it is: they would say the same
+STEADY_K, STEADY_PCT, STEADY_M_S = 0.2, 1.0, 0.02  # changes of the air that move a time by a percent or so; assumption
 TRACE_EVERY_MS = 60_000  # ms between two points of a film's temperature
-
-
-def live_draws(*, measured: bool) -> Draws:
-    """Return the draws of a live coat; a measured amount narrows the thickness."""
-    return sample(DRAWS, SEED, measured=measured)
+CALM_M_S = 0.1  # m/s, the most that a look ahead counts on: a fan over a wet coat is not there to stay; assumption
+TEST_AHEAD_MS = 60_000  # ms that a test may lie ahead of the film: readings come in batches
+_ASKED = {  # the stage that each answer is about, and whether it was reached
+    Finding.TACKY: (Stage.TACK_FREE, False),
+    Finding.DRY: (Stage.TACK_FREE, True),
+    Finding.MILKY: (Stage.CLEAR, False),
+    Finding.CLEAR: (Stage.CLEAR, True),
+}
 
 
 def coat_fault(coat: Coat, piece: Piece, shelf: SheetShelf) -> str:
-    """Return why a laid coat could not be watched, one sentence, or ""; a coat that is not modelled is no fault."""
-    if coat.laid_ms is None:
-        return ""
+    """Return why a laid coat could not be watched, one sentence, or ""."""
+    sheet = shelf.get(coat.sheet)
+    wet_um = wet_um_of(coat, area_m2=piece.area_m2, density_kg_m3=sheet.density_kg_m3, sheet_wet_um=sheet.wet_um)
     try:
-        CoatRun.begin(coat, piece, shelf.get(coat.sheet), None)
+        lay(sheet, anchor(sheet), wet_um=wet_um, side_m=piece.side_m, thinned_pct=coat.thinned_pct)
     except OutOfRange as fault:
         sentence = str(fault)
         return f"{sentence[:1].upper()}{sentence[1:]}. Check the amount and the size."
-    except NotModelled:
-        return ""
     return ""
 
 
 @dataclass(slots=True)
 class CoatRun:
-    """The run of one coat.
+    """The run of one coat. Only the topmost of a stack is advanced; it takes those below along.
 
     Attributes
     ----------
-    laid_ms : int
-        UTC ms when the coat was laid, by the wall clock as it is set now.
+    over : CoatRun or None
+        The run of the coat that this one lies on.
     film : Film
         The film at `at_ms`.
     at_ms : int
@@ -67,6 +70,12 @@ class CoatRun:
         How long it dried with nobody watching, ms.
     film_trace : tuple of (int, float)
         Film temperature, °C, about once a minute (UTC ms) from the laying until it is dry to touch.
+    standing : Standing
+        What its range stands on.
+    heeded : tuple of Seen or None
+        The tests that were learnt from; None before the first look whether there are any.
+    doubt : str
+        One sentence where a test does not fit anything that the sheet allows, else "".
     recoat_told : bool
         Whether it was said that the next coat may go on.
     """
@@ -76,56 +85,77 @@ class CoatRun:
     laid_ms: int
     film: Film
     at_ms: int
+    standing: Standing
+    over: CoatRun | None = None
     air: Air | None = None
     ahead: Mapping[Stage, Ready] = field(default_factory=dict)
     unlogged_ms: int = 0
     film_trace: tuple[tuple[int, float], ...] = ()
+    heeded: tuple[Seen, ...] | None = None
+    doubt: str = ""
     recoat_told: bool = False
     _ahead_ms: int | None = None
+    _ahead_air: Air | None = None
+    _ahead_covered: bool = False
+    _table: Array | None = None
 
     @classmethod
-    def begin(cls, coat: Coat, piece: Piece, sheet: DataSheet, below: Film | None) -> CoatRun:
-        """Lay `coat` on `piece` over the film `below`; the coat must have been laid."""
+    def begin(cls, coat: Coat, piece: Piece, sheet: DataSheet, over: CoatRun | None, standing: Standing) -> CoatRun:
+        """Lay `coat` on `piece` over the coat of the run `over`, as that stands now; the coat must have been laid."""
         if coat.laid_ms is None:
             raise ValueError(f"the coat {coat.key} has not been laid")
-        draws = live_draws(measured=is_measured(coat))
         wet_um = wet_um_of(coat, area_m2=piece.area_m2, density_kg_m3=sheet.density_kg_m3, sheet_wet_um=sheet.wet_um)
         film = lay(
             sheet,
-            anchor(sheet, draws),
+            anchor(sheet, standing.particles.draws),
             wet_um=wet_um,
             side_m=piece.side_m,
             orientation=piece.orientation,
             thinned_pct=coat.thinned_pct,
-            over=below,
+            over=None if over is None else over.film,
         )
-        return cls(coat=coat, sheet=sheet, laid_ms=coat.laid_ms, film=film, at_ms=coat.laid_ms)
+        run = cls(
+            coat=coat, sheet=sheet, laid_ms=coat.laid_ms, film=film, at_ms=coat.laid_ms, standing=standing, over=over
+        )
+        run.air = None if over is None else over.air
+        for lower, lower_film in run._below():
+            lower.film = lower_film
+        return run
 
     @property
     def covered(self) -> bool:
         """Whether a mesh cover stands over the coat at `at_ms`."""
         return self.coat.covered_from_ms is not None and self.at_ms >= self.coat.covered_from_ms
 
-    def advance(self, moment: Moment) -> tuple[StageReached, ...]:
-        """Dry the film up to a moment; an earlier time than the film's own changes nothing."""
+    def advance(self, moment: Moment) -> list[tuple[CoatRun, StageReached]]:
+        """Dry the stack up to a moment and return what its coats reached; a time before the film's changes nothing."""
         passed_ms = moment.time_ms - self.at_ms
         if passed_ms <= 0:
-            return ()
+            return []
         if self.is_cured:
-            self.at_ms, self.air = moment.time_ms, moment.air
-            return ()
+            self._rest(moment)
+            return []
         self.film, reached = advance(self.film, moment.air, passed_ms / 1000.0, covered=self.covered)
-        self.at_ms, self.air = moment.time_ms, moment.air
-        self.unlogged_ms += passed_ms if moment.unseen else 0
+        found = [(self, step) for step in reached]
+        for lower, lower_film in self._below():
+            found += [(lower, step) for step in newly_reached(lower.film, lower_film)]
+            lower.film = lower_film
+            lower.note(moment, passed_ms)
+        self.note(moment, passed_ms)
         self._trace()
-        return reached
+        return found
 
-    def catch_up(self, means: Iterable[Reading], until_ms: int) -> None:
-        """Dry the film through the log, from where it stands until `until_ms`; `means` are of a minute each."""
-        begun_ms = self.at_ms
-        waiting = (reading for reading in means if begun_ms < reading.time_ms <= until_ms)
-        for moment in moments(waiting, self.laid_ms, before=self.air, before_ms=begun_ms):
-            self.advance(moment)
+    def _rest(self, moment: Moment) -> None:
+        """Let the time pass over a stack in which nothing more happens."""
+        run: CoatRun | None = self
+        while run is not None:
+            run.note(moment, 0)
+            run = run.over
+
+    @property
+    def is_cured(self) -> bool:
+        """Whether nothing more happens to this film."""
+        return self.film.reached_s(Stage.CURED) is not None
 
     def shift(self, step_ms: int) -> None:
         """Move the run along with a wall clock that was set: the film is as old as it was."""
@@ -134,20 +164,19 @@ class CoatRun:
         if self._ahead_ms is not None:
             self._ahead_ms += step_ms
 
-    @property
-    def is_cured(self) -> bool:
-        """Whether nothing more happens to this film."""
-        return self.film.reached_s(Stage.CURED) is not None
+    def _below(self) -> Iterator[tuple[CoatRun, Film]]:
+        """Yield the runs below and their films as this coat's film has them, from the nearest down."""
+        lower = self.over
+        for film in reversed(self.film.below):
+            if lower is None:
+                raise ValueError(f"the coat {self.coat.key} lies on more films than there are runs")
+            yield lower, film
+            lower = lower.over
 
-    @property
-    def is_settled(self) -> bool:
-        """Whether all that it will reach lies behind it and is known."""
-        return self.is_cured and Stage.CURED in self.ahead
-
-    def recoat_ms(self) -> int | None:
-        """Return when she is told that the next coat may go on, UTC ms, or None if that is not in sight."""
-        ready = self.ahead.get(Stage.DRY_TO_RECOAT)
-        return None if ready is None else self.after_ms(ready_by_s(self.sheet, ready))
+    def note(self, moment: Moment, passed_ms: int) -> None:
+        """Note the moment up to which the film was dried, by itself or by a coat on it."""
+        self.at_ms, self.air = moment.time_ms, moment.air
+        self.unlogged_ms += passed_ms if moment.unseen else 0
 
     def _trace(self) -> None:
         film_C = self.film.film_C
@@ -158,19 +187,62 @@ class CoatRun:
             self.film_trace = (*self.film_trace, (self.at_ms, film_C))
 
     @property
-    def ahead_age_ms(self) -> int:
-        """How far `ahead` lies behind, ms; beyond all if there is none yet, and 0 if none can be made."""
-        if self.air is None:
-            return 0
-        return NEVER_MS if self._ahead_ms is None else self.at_ms - self._ahead_ms
+    def is_ahead_due(self) -> bool:
+        """Whether `ahead` is older than a minute, or than ten in steady air."""
+        if self.air is None or self._ahead_ms is None or self._ahead_air is None:
+            return self.air is not None
+        if self.is_cured and Stage.CURED in self.ahead:
+            return False
+        is_steady = self.covered is self._ahead_covered and _alike(self._ahead_air, _calm(self.air))
+        return self.at_ms - self._ahead_ms >= (STEADY_EVERY_MS if is_steady else AHEAD_EVERY_MS)
 
     def look_ahead(self) -> None:
-        """Bring `ahead` up to date."""
+        """Bring `ahead` up to date; before the first air there is nothing to go by."""
         if self.air is None:
             return
-        calm = replace(self.air, air_speed_m_s=min(self.air.air_speed_m_s, CALM_M_S))
-        self.ahead = forecast(self.film, calm, horizon_s=HORIZON_S, covered=self.covered)
-        self._ahead_ms = self.at_ms
+        calm = _calm(self.air)
+        self._table = outlook(self.film, calm, horizon_s=HORIZON_S, covered=self.covered)
+        self._ahead_ms, self._ahead_air, self._ahead_covered = self.at_ms, calm, self.covered
+        self.weigh()
+
+    def weigh(self) -> None:
+        """Bring the ranges of `ahead` in line with the tests and with what is held of the product."""
+        if self._table is None:
+            return
+        tests = self.tests()
+        self.ahead = ready_times(self.sheet, self._table, self.standing.weights(self._table, tests))
+        self.doubt = self._doubted(self._table, tests) if tests else ""
+
+    def tests(self) -> tuple[Seen, ...]:
+        """Return her tests up to now that count, of the stages that this coat goes through."""
+        stages = stages_of(self.sheet)
+        return counted(
+            [
+                Seen(after_s=(look.time_ms - self.laid_ms) / 1000.0, stage=stage, reached=reached)
+                for look in self.coat.looks
+                for stage, reached in [_ASKED[look.finding]]
+                if stage in stages and self.laid_ms <= look.time_ms <= self.at_ms + TEST_AHEAD_MS
+            ]
+        )
+
+    def anew(self) -> Standing | None:
+        """Return what this coat should be dried anew with for her tests, or None while its draws will do."""
+        return None if self._table is None else self.standing.anew(self._table, self.tests())
+
+    def observation(self) -> Observation:
+        """Return what her tests say of the room, the product and this coat."""
+        return NOTHING if self._table is None else self.standing.observation(self._table, self.tests())
+
+    def _doubted(self, table: Array, tests: tuple[Seen, ...]) -> str:
+        test = self.standing.surprise or self.standing.surprising(table, tests)
+        if test not in tests:
+            return ""
+        finding = next(finding for finding, asked in _ASKED.items() if asked == (test.stage, test.reached))
+        widened = "; its range is wider for it" if self.standing.surprise else ""
+        return (
+            f"Found {finding.value} {test.after_s / 3600.0:.1f} h after laying, which does not fit its sheet, its "
+            f"amount and this room: test again, and check what was recorded{widened}."
+        )
 
     def reached_ms(self, stage: Stage) -> int | None:
         """Return when `stage` was reached, UTC ms, or None."""
@@ -181,6 +253,11 @@ class CoatRun:
         """Return the times of all stages that this coat has."""
         return tuple(self._stage_time(stage, ready) for stage, ready in self.ahead.items())
 
+    def recoat_ms(self) -> int | None:
+        """Return when she is told that the next coat may go on, UTC ms, or None if that is not in sight."""
+        ready = self.ahead.get(Stage.DRY_TO_RECOAT)
+        return None if ready is None else self.after_ms(ready_by_s(self.sheet, ready))
+
     def _stage_time(self, stage: Stage, ready: Ready) -> StageTime:
         p10_ms, p90_ms = self.after_ms(ready.p10_s), self.after_ms(ready.p90_s)
         if stage is Stage.DRY_TO_RECOAT:
@@ -190,10 +267,21 @@ class CoatRun:
             reached_ms = self.reached_ms(stage)
         if reached_ms is not None:
             return StageTime(stage=stage, time_ms=reached_ms, reached=True)
-        return StageTime(
-            stage=stage, time_ms=self.after_ms(ready.nominal_s), reached=False, p10_ms=p10_ms, p90_ms=p90_ms
-        )
+        middle_s = ready.p50_s if self.heeded else ready.nominal_s
+        return StageTime(stage=stage, time_ms=self.after_ms(middle_s), reached=False, p10_ms=p10_ms, p90_ms=p90_ms)
 
     def after_ms(self, elapsed_s: float | None) -> int | None:
         """Return the UTC ms at which the coat is `elapsed_s` old; None stays None."""
         return None if elapsed_s is None else self.laid_ms + round(elapsed_s * 1000)
+
+
+def _calm(air: Air) -> Air:
+    return replace(air, air_speed_m_s=min(air.air_speed_m_s, CALM_M_S))
+
+
+def _alike(before: Air, after: Air) -> bool:
+    return (
+        abs(after.temperature_C - before.temperature_C) < STEADY_K
+        and abs(after.humidity_pct - before.humidity_pct) < STEADY_PCT
+        and abs(after.air_speed_m_s - before.air_speed_m_s) < STEADY_M_S
+    )

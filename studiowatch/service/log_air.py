@@ -11,6 +11,7 @@ from studiowatch.service.room_now import BRIDGED_MS, STILL_M_S, RoomNow
 
 DAY_MS = 86_400_000  # ms
 COARSE = ((7 * DAY_MS, 3_600_000), (DAY_MS, 600_000))  # ms after laying, and width of means from then on; assumption
+UNSEEN_AIR = Air(temperature_C=18.0, humidity_pct=65.0, air_speed_m_s=0.05)  # where no reading says more; assumption
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -45,22 +46,25 @@ def airs(readings: Iterable[Reading]) -> Iterator[tuple[int, Air]]:
             yield reading.time_ms, air
 
 
-def moments(means: Iterable[Reading], laid_ms: int, *, before: Air | None, before_ms: int) -> Iterator[Moment]:
-    """Yield the air after `before_ms`, at times that rise.
+def moments(
+    means: Iterable[Reading], since_ms: int, layings_ms: Sequence[int], *, before: Air | None = None
+) -> Iterator[Moment]:
+    """Yield the air of the log after `since_ms`, at times that rise.
 
     Parameters
     ----------
     means : iterable of Reading
         One a minute at most, in the order of time.
-    laid_ms : int
-        UTC ms when the coat was laid: the older it is, the wider the means.
-    before, before_ms
-        The air that the film was last in, and until when, UTC ms.
+    layings_ms : sequence of int
+        UTC ms at which the coats of the stack were laid: the longer ago the last one, the wider the means.
+    before : Air or None
+        The air that the stack was last in.
     """
+    before_ms = since_ms
     group: list[tuple[int, Air]] = []
     for time_ms, air in airs(means):
         moment = Moment.after(before, air, before_ms, time_ms)
-        width_ms = 0 if moment.unseen else _width_ms(time_ms - laid_ms)
+        width_ms = 0 if moment.unseen else _width_ms(time_ms, layings_ms)
         if group and time_ms - group[0][0] >= width_ms:
             yield _mean(group)
             group = []
@@ -73,8 +77,9 @@ def moments(means: Iterable[Reading], laid_ms: int, *, before: Air | None, befor
         yield _mean(group)
 
 
-def _width_ms(age_ms: int) -> int:
-    return next((width_ms for from_ms, width_ms in COARSE if age_ms >= from_ms), 0)
+def _width_ms(time_ms: int, layings_ms: Sequence[int]) -> int:
+    ages_ms = [time_ms - laid_ms for laid_ms in layings_ms if laid_ms <= time_ms]
+    return next((width_ms for from_ms, width_ms in COARSE if ages_ms and min(ages_ms) >= from_ms), 0)
 
 
 def _mean(group: Sequence[tuple[int, Air]]) -> Moment:

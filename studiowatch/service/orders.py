@@ -24,10 +24,6 @@ SIDE_cm = (1.0, 1000.0)  # cm, a piece's sides: from a sample chip to a wall; as
 TITLE_MOST = 120  # characters
 THINNED_pct = (0.0, 60.0)  # % of volume; beyond this the binder no longer closes: from memory
 AMOUNT = {"mL": (0.05, 20_000.0), "g": (0.05, 20_000.0), "µm": (5.0, 5_000.0)}  # a brush mark to a flood; assumption
-SOLVENT_CAUTION = (
-    "Follow the product's sheet: ventilate without blowing on the piece, gloves, no flame or spark, and dry rags flat "
-    "outdoors or keep them in a closed metal container with water."
-)
 AHEAD_MS = 60_000  # ms, how far ahead of the clock a time may lie: a form filled in by hand
 
 
@@ -48,8 +44,8 @@ class Bench:
     ----------
     pieces : sequence of Piece
         All pieces, archived ones too.
-    sheets, unmodelled : set of str
-        Names of the data sheets there are, and of those among them whose drying is not modelled.
+    sheets : set of str
+        Names of the data sheets there are.
     now_ms : int
         UTC ms.
     new_key : callable
@@ -60,7 +56,6 @@ class Bench:
     sheets: frozenset[str]
     now_ms: int
     new_key: Callable[[], str]
-    unmodelled: frozenset[str] = frozenset()
 
     def piece(self, key: str) -> Piece:
         """Return a piece on the rack by its key, or refuse."""
@@ -170,8 +165,6 @@ def _lay(command: LayCoat, bench: Bench) -> Changed:
     if below and laid_ms < (below[-1].laid_ms or 0):
         raise Refused("The coat below was laid later than this one; check the time, or lay the lower coat first.")
     _check_amount(command)
-    if command.sheet in bench.unmodelled:
-        raise Refused(f"How {command.sheet} dries is not modelled, so it cannot be watched. {SOLVENT_CAUTION}")
     coat = Coat(
         key=_planned_key(command, piece, bench),
         sheet=_sheet(command.sheet, bench),

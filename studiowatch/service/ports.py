@@ -10,7 +10,7 @@ from studiowatch.board.events import BoardEvent
 from studiowatch.room.readings import Channel, Reading
 from studiowatch.service.commands import Command
 from studiowatch.service.snapshot import SheetChoice, Snapshot
-from studiowatch.store.shapes import PromptRecord, Series, WarningRecord
+from studiowatch.store.shapes import LearntRecord, PromptRecord, Series, WarningRecord
 from studiowatch.studio.pieces import Piece
 
 __all__ = [
@@ -18,6 +18,7 @@ __all__ = [
     "Clock",
     "Desk",
     "History",
+    "LearntRecord",
     "PromptRecord",
     "ReadingsLog",
     "Records",
@@ -123,6 +124,14 @@ class Records(Protocol):
 
     def drop_prompt(self, key: str) -> None:
         """Forget a prompt that applies no longer; one that was ticked stays."""
+        ...
+
+    def learnt(self) -> Sequence[LearntRecord]:
+        """Return what the tests on each coat taught, in the order in which the coats were laid."""
+        ...
+
+    def save_learnt(self, learnt: LearntRecord) -> None:
+        """Insert or replace what the tests on one coat taught."""
         ...
 
     def note(self, time_ms: int, kind: str, text: str) -> None:

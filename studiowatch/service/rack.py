@@ -7,25 +7,24 @@ from collections import deque
 from collections.abc import Iterator
 from dataclasses import dataclass, field, replace
 
-from studiowatch.coats.anchoring import NotModelled
-from studiowatch.coats.data_sheet import Kind
 from studiowatch.coats.stages import Stage
 from studiowatch.physics.air import Air
 from studiowatch.physics.ranges import OutOfRange
 from studiowatch.service.coat_run import CoatRun, coat_fault
 from studiowatch.service.commands import Refused
 from studiowatch.service.happenings import StageHappened
-from studiowatch.service.log_air import Moment
+from studiowatch.service.learning_desk import LearningDesk
+from studiowatch.service.log_air import UNSEEN_AIR, Moment, moments
 from studiowatch.service.orders import Bench, PieceCommand, carry_out
 from studiowatch.service.ports import ReadingsLog, Records
+from studiowatch.service.room_now import BRIDGED_MS
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.store.trouble import StoreTrouble
 from studiowatch.studio.labels import stack_labels
 from studiowatch.studio.pieces import Coat, Piece
 
 YEAR_MS = 365 * 86_400_000  # ms
-AHEAD_EVERY_MS = 60_000  # ms of board time between two looks ahead of one coat
-AHEAD_AT_ONCE = 2  # coats; about 20 ms each
+AHEAD_AT_ONCE = 2  # coats that are looked ahead for in one step, so that no warning waits for twenty of them
 OLDEST_MS = 10 * YEAR_MS  # ms, a coat laid before that is a slip of the date; assumption
 
 
@@ -49,13 +48,19 @@ class Rack:
     pieces: dict[str, Piece] = field(default_factory=dict)
     runs: dict[str, CoatRun] = field(default_factory=dict)
     unwatched: dict[str, str] = field(default_factory=dict)
+    learning: LearningDesk = field(init=False)
     _unfollowed: deque[tuple[Piece | None, Piece]] = field(default_factory=deque)
+
+    def __post_init__(self) -> None:
+        self.learning = LearningDesk(records=self.records, shelf=self.shelf)
 
     def open(self, now_ms: int) -> None:
         """Read the records and dry every laid coat through the log up to `now_ms`."""
+        self.learning.reopen()
         self.pieces = {piece.key: piece for piece in self.records.pieces()}
         for piece in self.on_rack():
             self._run_piece(piece, now_ms)
+            self._heed(piece, now_ms)
 
     def on_rack(self) -> list[Piece]:
         """Return the pieces on the rack, by place."""
@@ -76,7 +81,6 @@ class Rack:
             sheets=frozenset(self.shelf.sheets),
             now_ms=now_ms,
             new_key=lambda: uuid.uuid4().hex,
-            unmodelled=frozenset(name for name, sheet in self.shelf.sheets.items() if sheet.kind is Kind.SOLVENTBORNE),
         )
         changed = carry_out(command, bench)
         self._try_out(changed.piece, now_ms)
@@ -98,6 +102,7 @@ class Rack:
             before, piece = self._unfollowed.popleft()
             try:
                 self._follow(before, piece, now_ms)
+                self._heed(piece, now_ms)
             except StoreTrouble:
                 self._unfollowed.appendleft((before, piece))
                 raise
@@ -126,43 +131,56 @@ class Rack:
         """Dry every coat in `air` until `now_ms`, beginning those whose time of laying has come."""
         happened: list[StageHappened] = []
         for piece in self.on_rack():
-            for number, coat in enumerate(piece.coats, start=1):
-                if self._is_due(coat, now_ms):
-                    self._begin(piece, coat)
-                run = self.runs.get(coat.key)
-                if run is not None:
-                    happened += self._stages(piece, number, run, air, now_ms)
-        self._look_ahead()
+            top = self.top_run(piece)
+            alone = Moment(time_ms=now_ms, air=air)
+            happened += self._take(piece, alone if top is None else Moment.after(top.air, air, top.at_ms, now_ms))
+            self._heed(piece, now_ms)
+        for run in [run for run in self.runs.values() if run.is_ahead_due][:AHEAD_AT_ONCE]:
+            run.look_ahead()
         return happened
 
-    def _look_ahead(self) -> None:
-        """Bring the stalest looks ahead up to date, few at once: no warning may wait for them."""
-        stale = [run for run in self.runs.values() if run.ahead_age_ms >= AHEAD_EVERY_MS and not run.is_settled]
-        for run in sorted(stale, key=lambda run: run.ahead_age_ms, reverse=True)[:AHEAD_AT_ONCE]:
-            run.look_ahead()
+    def _take(self, piece: Piece, moment: Moment) -> list[StageHappened]:
+        """Dry a piece's coats up to a moment; each whose time has come is laid on the one below as that is by then."""
+        happened: list[StageHappened] = []
+        for coat, laid_ms in self._due(piece, moment.time_ms):
+            happened += self._dry(piece, replace(moment, time_ms=laid_ms))
+            self._begin(piece, coat)
+        return happened + self._dry(piece, moment)
 
-    def _is_due(self, coat: Coat, now_ms: int) -> bool:
-        """Return whether a coat is on by now and has not been begun."""
-        is_on = coat.laid_ms is not None and coat.laid_ms <= now_ms
-        return is_on and coat.key not in self.runs and coat.key not in self.unwatched
+    def _due(self, piece: Piece, now_ms: int) -> list[tuple[Coat, int]]:
+        """Return the coats that are on by now and have no run yet, with the times of their laying."""
+        on = [(coat, coat.laid_ms) for coat in piece.coats if coat.laid_ms is not None and coat.laid_ms <= now_ms]
+        return [(coat, laid_ms) for coat, laid_ms in on if coat.key not in self.runs and coat.key not in self.unwatched]
 
-    def _stages(self, piece: Piece, number: int, run: CoatRun, air: Air, now_ms: int) -> Iterator[StageHappened]:
-        began_ms = run.at_ms
-        reached = run.advance(Moment.after(run.air, air, run.at_ms, now_ms))
-        label = self.labels(piece)[number - 1]
-        happened: list[tuple[int, Stage]] = [
-            (min(max(run.laid_ms + round(step.elapsed_s * 1000), began_ms), now_ms), step.stage)
-            for step in reached
+    def _dry(self, piece: Piece, moment: Moment) -> list[StageHappened]:
+        """Dry the coats that are on up to a moment."""
+        top = self.top_run(piece)
+        if top is None:
+            return []
+        began_ms = top.at_ms
+        reached: list[tuple[CoatRun, Stage, int]] = [
+            (run, step.stage, min(max(run.laid_ms + round(step.elapsed_s * 1000), began_ms), moment.time_ms))
+            for run, step in top.advance(moment)
             if step.stage is not Stage.DRY_TO_RECOAT
         ]
-        recoat_ms = run.recoat_ms()
-        if recoat_ms is not None and recoat_ms <= now_ms and not run.recoat_told:
-            run.recoat_told = True
-            happened.append((max(recoat_ms, began_ms), Stage.DRY_TO_RECOAT))
-        for time_ms, stage in happened:
-            yield StageHappened(
-                time_ms=time_ms, piece_title=piece.title, coat_number=number, coat_label=label, stage=stage
+        recoat_ms = top.recoat_ms()
+        if recoat_ms is not None and recoat_ms <= moment.time_ms and not top.recoat_told:
+            top.recoat_told = True
+            reached.append((top, Stage.DRY_TO_RECOAT, max(recoat_ms, began_ms)))
+        labels = {coat.key: (place, label) for place, (coat, label) in enumerate(self._labelled(piece), start=1)}
+        return [
+            StageHappened(
+                time_ms=time_ms,
+                piece_title=piece.title,
+                coat_number=labels[run.coat.key][0],
+                coat_label=labels[run.coat.key][1],
+                stage=stage,
             )
+            for run, stage, time_ms in reached
+        ]
+
+    def _labelled(self, piece: Piece) -> Iterator[tuple[Coat, str]]:
+        return zip(piece.coats, self.labels(piece), strict=True)
 
     def labels(self, piece: Piece) -> tuple[str, ...]:
         """Return the short names of a piece's coats."""
@@ -189,41 +207,74 @@ class Rack:
             self._run_piece(piece, now_ms, changed[0])
 
     def _run_piece(self, piece: Piece, now_ms: int, lowest: Coat | None = None) -> None:
-        """Run the laid coats of `piece` through the log, from `lowest` up, each on the one below as it then was."""
+        """Run the laid coats of `piece` through the log: from `lowest` up where it is laid on what is there."""
         laid = [coat for coat in piece.coats if coat.laid_ms is not None and coat.laid_ms <= now_ms]
-        again = laid[laid.index(lowest) if lowest in laid else 0 :]
-        if not again:
-            return
-        for coat in again:
+        first = laid.index(lowest) if lowest in laid and self._bare_until(piece, lowest) else 0
+        for coat in laid[first:]:
             self.runs.pop(coat.key, None)
-        means = self.log.minute_means(again[0].laid_ms or 0, now_ms)
-        for coat, above in zip(again, [*again[1:], None], strict=True):
-            run = self._begin(piece, coat)
-            until_ms = now_ms if above is None or above.laid_ms is None else above.laid_ms
-            if run is not None:
-                run.catch_up(means, until_ms)
-        for coat in again:
-            run = self.runs.get(coat.key)
-            if run is not None:
-                run.catch_up(means, now_ms)
-                run.look_ahead()
-                recoat_ms = run.recoat_ms()
-                run.recoat_told = recoat_ms is not None and recoat_ms <= now_ms
+            self.unwatched.pop(coat.key, None)
+        layings_ms = [laid_ms for _, laid_ms in self._due(piece, now_ms)]
+        if not layings_ms:
+            return
+        top = self.top_run(piece)
+        since_ms = layings_ms[0] if top is None else top.at_ms
+        before = None if top is None else top.air
+        for moment in moments(self.log.minute_means(since_ms, now_ms), since_ms, layings_ms, before=before):
+            self._take(piece, moment)
+        for coat, laid_ms in self._due(piece, now_ms):
+            top = self.top_run(piece)
+            if top is not None:
+                self._dry(piece, Moment.after(top.air, top.air or UNSEEN_AIR, top.at_ms, laid_ms))
+            self._begin(piece, coat)
+        for run in [self.runs[coat.key] for coat in laid if coat.key in self.runs]:
+            run.look_ahead()
+            recoat_ms = run.recoat_ms()
+            run.recoat_told = recoat_ms is not None and recoat_ms <= now_ms
 
-    def _begin(self, piece: Piece, coat: Coat) -> CoatRun | None:
-        below = [self.runs[old.key].film for old in piece.coats[: piece.coats.index(coat)] if old.key in self.runs]
-        self.runs.pop(coat.key, None)
-        self.unwatched.pop(coat.key, None)
+    def _bare_until(self, piece: Piece, coat: Coat) -> bool:
+        """Return whether the coat below `coat` is run, not beyond its laying, and nothing lies on it."""
+        below = piece.coats[: piece.coats.index(coat)]
+        run = self.runs.get(below[-1].key) if below else None
+        return run is not None and run.film.seal is None and run.at_ms <= (coat.laid_ms or 0)
+
+    def _heed(self, piece: Piece, now_ms: int) -> None:
+        """Learn from her tests of a piece that were not heeded yet, drying it anew where they call for other draws."""
+        for coat in piece.coats:
+            run = self.runs.get(coat.key)
+            if run is None or run.air is None or run.tests() == run.heeded:
+                continue
+            if run.tests() or run.heeded:
+                run.look_ahead()
+            self.learning.ready(run)
+            if run.standing.surprise not in (None, *run.tests()):
+                run = self._dried_anew(piece, coat, now_ms)
+            while (standing := run.anew()) is not None and self._is_logged(run):
+                self.learning.plan(coat, standing)
+                run = self._dried_anew(piece, coat, now_ms)
+            run.heeded = run.tests()
+            if self.learning.keep(run):
+                for other in self.runs.values():
+                    self.learning.renew(other)
+
+    def _dried_anew(self, piece: Piece, coat: Coat, now_ms: int) -> CoatRun:
+        self._run_piece(piece, now_ms, coat)
+        return self.runs[coat.key]
+
+    def _is_logged(self, run: CoatRun) -> bool:
+        """Return whether the log reaches up to where the film is: without it the film cannot be dried anew."""
+        return bool(self.log.minute_means(max(run.laid_ms, run.at_ms - BRIDGED_MS), run.at_ms + 1))
+
+    def _begin(self, piece: Piece, coat: Coat) -> None:
         if coat.sheet not in self.shelf.sheets:
             self.unwatched[coat.key] = f"The data sheet {coat.sheet} is missing; put it back among your sheets."
-            return None
+            return
+        sheet = self.shelf.get(coat.sheet)
         try:
-            run = CoatRun.begin(coat, piece, self.shelf.get(coat.sheet), below[-1] if below else None)
-        except (NotModelled, OutOfRange) as fault:
+            run = CoatRun.begin(coat, piece, sheet, self.top_run(piece), self.learning.standing(coat, sheet))
+        except OutOfRange as fault:
             self.unwatched[coat.key] = f"{fault}."
-            return None
+            return
         self.runs[coat.key] = run
-        return run
 
 
 def _dried_alike(before: Piece | None, piece: Piece) -> dict[str, Coat]:

@@ -40,7 +40,7 @@ def _at_risk(piece: Piece, label: str, run: CoatRun) -> CoatAtRisk:
         piece_key=piece.key,
         piece_title=piece.title,
         coat_label=label,
-        wet=run.reached_ms(Stage.DRY_TO_TOUCH) is None,
+        wet=run.film.seal is None and run.reached_ms(Stage.DRY_TO_TOUCH) is None,
         forming=not formed,
         covered=run.covered,
         film_C=run.film.film_C,
@@ -160,10 +160,18 @@ def _coat_view(piece: Piece, coat: Coat, label: str, sheet: DataSheet, run: Coat
         covered=run.covered,
         stages=run.stage_times(),
         limit_C=sheet.mfft_C if forming else None,
-        limit_humidity_pct=humidity_limit(sheet.max_humidity_pct).caution if forming and sheet.clear_film else None,
+        limit_humidity_pct=_limit_humidity_pct(sheet) if forming else None,
         unlogged_ms=run.unlogged_ms,
         film_trace=run.film_trace,
+        doubt=run.doubt,
     )
+
+
+def _limit_humidity_pct(sheet: DataSheet) -> float | None:
+    """Return the humidity that the room must stay below, %: for paint none, for a solvent-borne coat its sheet's."""
+    water_borne = sheet.kind is Kind.WATERBORNE
+    named = sheet.kind is Kind.SOLVENTBORNE and sheet.max_humidity_pct is not None
+    return humidity_limit(sheet.max_humidity_pct).caution if water_borne or named else None
 
 
 def coats_to_tend(rack: Rack) -> list[Tended]:
@@ -179,7 +187,7 @@ def coats_to_tend(rack: Rack) -> list[Tended]:
 def _tended(rack: Rack, piece: Piece, run: CoatRun) -> Tended:
     following = following_coat(piece)
     sheet = None if following is None else rack.shelf.stand_in(following.sheet)
-    clear = run.ahead.get(Stage.CLEAR)
+    clear = run.ahead.get(Stage.CLEAR) if run.sheet.kind is Kind.WATERBORNE else None  # else it was never milky
     coat = CoatToTend(
         coat_key=run.coat.key,
         laid_ms=run.laid_ms,

@@ -13,7 +13,7 @@ from studiowatch.room.readings import Reading
 from studiowatch.service.happenings import Happening
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.watchkeeping import Watchkeeping
-from studiowatch.store.shapes import PromptRecord, WarningRecord
+from studiowatch.store.shapes import LearntRecord, PromptRecord, WarningRecord
 from studiowatch.studio.pieces import Piece
 from studiowatch.studio.watch import SILENT_AFTER_S
 
@@ -46,6 +46,7 @@ class MemoryRecords:
     held: dict[str, Piece]
     kept_prompts: dict[str, PromptRecord] = field(default_factory=dict)
     kept_warnings: dict[str, WarningRecord] = field(default_factory=dict)
+    kept_learnt: dict[str, LearntRecord] = field(default_factory=dict)
     notes: list[tuple[int, str, str]] = field(default_factory=list)
 
     def pieces(self) -> Sequence[Piece]:
@@ -83,6 +84,14 @@ class MemoryRecords:
     def drop_prompt(self, key: str) -> None:
         """Forget a prompt that applies no longer."""
         self.kept_prompts.pop(key, None)
+
+    def learnt(self) -> Sequence[LearntRecord]:
+        """Return what the tests on each coat taught."""
+        return tuple(self.kept_learnt.values())
+
+    def save_learnt(self, learnt: LearntRecord) -> None:
+        """Keep what the tests on one coat taught."""
+        self.kept_learnt[learnt.coat_key] = learnt
 
     def note(self, time_ms: int, kind: str, text: str) -> None:
         """Keep a fact about the log."""

@@ -108,6 +108,8 @@ class CoatView:
         Film temperature, °C, about once a minute (UTC ms) while it was wet.
     unwatched : str
         Why a laid coat is not watched, one sentence, or "".
+    doubt : str
+        One sentence where a touch test or a look does not fit anything that the sheet allows, else "".
     """
 
     key: str
@@ -129,6 +131,7 @@ class CoatView:
     unlogged_ms: int = 0
     film_trace: tuple[tuple[int, float], ...] = ()
     unwatched: str = ""
+    doubt: str = ""
 
     def stage(self, stage: Stage) -> StageTime | None:
         """Return the time of `stage`, or None if this coat has no such stage."""
@@ -218,12 +221,38 @@ class SheetChoice:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class LearntView:
+    """How a product dries in this studio, learnt from her touch tests and looks.
+
+    Attributes
+    ----------
+    sheet : str
+        Name of the data sheet.
+    times_as_long, low, high : float
+        How many times as long as the sheet says it takes at the sheet's own conditions: middle, and p10 to p90.
+    tests, coats : int
+        How many tests that rests on, and on how many coats.
+    sentence : str
+        The same in words.
+    """
+
+    sheet: str
+    times_as_long: float
+    low: float
+    high: float
+    tests: int
+    coats: int
+    sentence: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Snapshot:
     """The studio at one moment.
 
     `warnings` holds the open ones first (most urgent first), then the latest past ones, newest first.
     `room_checks` holds, for each sheet by name, whether the room is fit to lay it now, or why not yet.
     `own_fault` is one sentence after a fault of ours in the keeper's thread, else "".
+    `learnt` holds the products that were tested here.
     `store_trouble` is one sentence when readings or records cannot be written, else "".
     """
 
@@ -235,6 +264,7 @@ class Snapshot:
     prompts: tuple[PromptView, ...] = ()
     warnings: tuple[WarningView, ...] = ()
     room_checks: tuple[tuple[str, Sentence], ...] = ()
+    learnt: tuple[LearntView, ...] = ()
     store_trouble: str = ""
     own_fault: str = ""
 

@@ -251,7 +251,8 @@ class Watchkeeping:
             room_checks=tuple(
                 (name, room_check(air, sheet, clock_text=self.clock_text)) for name, sheet in self.shelf.sheets.items()
             ),
-            store_trouble=self._ledger.trouble or self._unread,
+            learnt=self._rack.learning.views(),
+            store_trouble=self._ledger.trouble or self._rack.learning.trouble or self._unread,
             own_fault=self.own_fault,
         )
 

@@ -131,7 +131,19 @@ _STEP_1: Step = (
     ) STRICT""",
 )
 
-STEPS: tuple[Step, ...] = (_STEP_1,)
+_STEP_2: Step = (
+    # what the touch tests and looks on one coat say of its room and its product
+    """CREATE TABLE learnt (
+        coat_key TEXT PRIMARY KEY NOT NULL REFERENCES coat (key) ON DELETE CASCADE,
+        sheet TEXT NOT NULL,
+        sheet_hash TEXT NOT NULL,
+        laid_ms INTEGER NOT NULL,
+        tests INTEGER NOT NULL,
+        rows TEXT NOT NULL
+    ) STRICT""",
+)
+
+STEPS: tuple[Step, ...] = (_STEP_1, _STEP_2)
 
 
 def migrate(connection: sqlite3.Connection, path: Path, steps: Sequence[Step] = STEPS) -> bool:

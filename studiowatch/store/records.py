@@ -11,7 +11,7 @@ from typing import Any
 
 from studiowatch.coats.stages import Orientation
 from studiowatch.store.database import Database
-from studiowatch.store.shapes import PromptRecord, WarningRecord
+from studiowatch.store.shapes import LearntRecord, PromptRecord, WarningRecord
 from studiowatch.studio.pieces import Coat, Finding, Look, Outcome, Piece
 
 
@@ -29,11 +29,13 @@ _COAT_COLUMNS = tuple(field.name for field in fields(Coat) if field.name != "loo
 _LOOK_COLUMNS = tuple(field.name for field in fields(Look))
 _WARNING_COLUMNS = tuple(field.name for field in fields(WarningRecord))
 _PROMPT_COLUMNS = tuple(field.name for field in fields(PromptRecord))
+_LEARNT_COLUMNS = tuple(field.name for field in fields(LearntRecord))
 _PUT_PIECE = _upsert("piece", _PIECE_COLUMNS)
 _PUT_COAT = _upsert("coat", (*_COAT_COLUMNS, "piece_key", "layer"))
 _PUT_LOOK = _upsert("look", (*_LOOK_COLUMNS, "coat_key", "position"))
 _PUT_WARNING = _upsert("warning", _WARNING_COLUMNS)
 _PUT_PROMPT = _upsert("prompt", _PROMPT_COLUMNS)
+_PUT_LEARNT = _upsert("learnt", _LEARNT_COLUMNS)
 
 # S608: every name in these comes from our own dataclasses
 _PIECES = f"SELECT {', '.join(_PIECE_COLUMNS)} FROM piece ORDER BY place, rowid"  # noqa: S608
@@ -46,6 +48,7 @@ _WARNINGS = (
     "ORDER BY raised_ms DESC, rowid DESC"
 )
 _OPEN_PROMPTS = f"SELECT {', '.join(_PROMPT_COLUMNS)} FROM prompt WHERE done_ms IS NULL ORDER BY due_ms, rowid"  # noqa: S608
+_LEARNT = f"SELECT {', '.join(_LEARNT_COLUMNS)} FROM learnt ORDER BY laid_ms, rowid"  # noqa: S608
 
 
 class RecordsStore:
@@ -126,6 +129,17 @@ class RecordsStore:
         with self._database.transaction() as connection:
             connection.execute("DELETE FROM prompt WHERE key = ? AND done_ms IS NULL", (key,))
 
+    def learnt(self) -> Sequence[LearntRecord]:
+        """Return what the tests on each coat taught, in the order in which the coats were laid."""
+        return [_learnt(row) for row in self._database.rows(_LEARNT)]
+
+    def save_learnt(self, learnt: LearntRecord) -> None:
+        """Insert or replace what the tests on one coat taught; the coat was saved before."""
+        values = [getattr(learnt, name) for name in _LEARNT_COLUMNS]
+        values[_LEARNT_COLUMNS.index("rows")] = json.dumps([dict(row) for row in learnt.rows], allow_nan=False)
+        with self._database.transaction() as connection:
+            connection.execute(_PUT_LEARNT, values)
+
     def note(self, time_ms: int, kind: str, text: str) -> None:
         """Keep a fact about the log itself: a clock step, a resume, a reset, an overflow."""
         with self._database.transaction() as connection:
@@ -182,3 +196,9 @@ def _warning(row: tuple[Any, ...]) -> WarningRecord:
     values = dict(zip(_WARNING_COLUMNS, row, strict=True))
     values["pieces"] = tuple(json.loads(values["pieces"]))
     return WarningRecord(**values)
+
+
+def _learnt(row: tuple[Any, ...]) -> LearntRecord:
+    values = dict(zip(_LEARNT_COLUMNS, row, strict=True))
+    values["rows"] = tuple(json.loads(values["rows"]))
+    return LearntRecord(**values)

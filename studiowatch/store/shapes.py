@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 
 import numpy as np
@@ -56,3 +57,27 @@ class PromptRecord:
     due_ms: int
     text: str
     done_ms: int | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LearntRecord:
+    """What the tests on one coat taught.
+
+    Attributes
+    ----------
+    sheet, sheet_hash : str
+        Name of the data sheet, and a hash of its numbers: other numbers are another product.
+    laid_ms : int
+        UTC ms when the coat was laid.
+    tests : int
+        How many tests counted.
+    rows : tuple of mapping of str to float
+        One observation each: a number by the name of what it weighs, and "value".
+    """
+
+    coat_key: str
+    sheet: str
+    sheet_hash: str
+    laid_ms: int
+    tests: int
+    rows: tuple[Mapping[str, float], ...]

@@ -5,8 +5,8 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
-from studiowatch.coats.anchoring import REFERENCE_AIR, REFERENCE_SIDE_M, NotModelled, anchor
-from studiowatch.coats.data_sheet import DataSheet, Kind
+from studiowatch.coats.anchoring import REFERENCE_AIR, REFERENCE_SIDE_M, anchor
+from studiowatch.coats.data_sheet import DataSheet
 from studiowatch.coats.draws import sample
 from studiowatch.coats.film import Film, advance, lay
 from studiowatch.coats.stage_table import ROW
@@ -89,8 +89,3 @@ def test_that_more_draws_leave_the_nominal_run_as_it_is(gloss: DataSheet) -> Non
     # 0.1 %: the accuracy stated for the steps, whose length follows the fastest draw
     assert many.kappa[0] == pytest.approx(alone.kappa[0], rel=1e-3)
     assert many.recoat_age_s[0] == pytest.approx(alone.recoat_age_s[0], rel=1e-3)
-
-
-def test_that_a_solvent_borne_sheet_is_refused_in_one_sentence(gloss: DataSheet) -> None:
-    with pytest.raises(NotModelled, match="Gloss is solvent-borne"):
-        anchor(replace(gloss, kind=Kind.SOLVENTBORNE))

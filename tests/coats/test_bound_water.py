@@ -8,7 +8,6 @@ from studiowatch.coats.bound_water import (
     CLEAR_BELOW,
     Drift,
     humidity_rate,
-    through_below,
     water_content,
 )
 from studiowatch.coats.draws import NOMINAL
@@ -27,11 +26,6 @@ def test_that_the_recoat_age_runs_at_one_at_the_reference_and_stops_in_saturated
     assert humidity_rate(np.array([1.0]), np.ones(1))[0] == 0.0
     rates = humidity_rate(np.linspace(0.0, 1.0, 50), np.ones(50))
     assert (np.diff(rates) <= 0.0).all()
-
-
-def test_that_a_film_is_through_before_it_is_in_balance_with_the_air() -> None:
-    humidity = np.linspace(0.1, 0.9, 9)
-    assert (through_below(humidity) > water_content(humidity)).all()
 
 
 @pytest.mark.parametrize(

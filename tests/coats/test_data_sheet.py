@@ -125,6 +125,7 @@ def test_that_one_fault_is_one_sentence(line: str, told: str) -> None:
         ("clear_h = 0.5", "clear_h is 0.5 h; it must not be shorter than touch_dry_min (0.5 h)"),
         ("cure_days = 0.1", "cure_days is 2.4 h; it must not be shorter than recoat_h (4 h)"),
         ("wet_um = 100\ndry_um = 25", "dry_um is 25 µm; 100 µm wet at 0.4 solids gives 40 µm"),
+        ("dry_um = 6000", "dry_um is 6000 µm: at 0.4 solids 15000 µm wet; at most 10000 can be"),
     ],
 )
 def test_that_fields_that_contradict_each_other_are_told(lines: str, told: str) -> None:

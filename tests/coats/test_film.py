@@ -7,8 +7,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from studiowatch.coats.anchoring import NotModelled, anchor
-from studiowatch.coats.data_sheet import DataSheet, Kind
+from studiowatch.coats.anchoring import anchor
+from studiowatch.coats.data_sheet import DataSheet
 from studiowatch.coats.draws import sample
 from studiowatch.coats.film import Film, StageReached, advance, lay, sealed_in_g_m2
 from studiowatch.coats.stages import Orientation, Stage, Surface
@@ -316,8 +316,3 @@ def test_that_no_time_changes_nothing(gloss: DataSheet) -> None:
 def test_that_an_impossible_coat_is_refused_by_name(gloss: DataSheet, laid: dict[str, float], named: str) -> None:
     with pytest.raises(OutOfRange, match=named):
         lay(gloss, anchor(gloss), **{"wet_um": 90.0, "side_m": SIDE_M, **laid})
-
-
-def test_that_a_solvent_borne_coat_is_not_faked(gloss: DataSheet) -> None:
-    with pytest.raises(NotModelled, match="solvent-borne"):
-        lay(replace(gloss, kind=Kind.SOLVENTBORNE), anchor(gloss), wet_um=90.0, side_m=SIDE_M)

@@ -94,3 +94,33 @@ def test_that_quantiles_leave_the_nominal_run_out_and_stop_where_draws_never_arr
     reached = np.array([99.0, *range(1, 10), np.inf, np.inf])
     ready = ready_at(reached)
     assert (ready.p10_s, ready.p50_s, ready.p90_s, ready.nominal_s) == (2.0, 6.0, None, 99.0)
+
+
+def test_that_equal_weights_are_no_weights() -> None:
+    reached = np.array([5.0, 3.0, 9.0, 1.0, 7.0, 4.0])
+    assert ready_at(reached, np.full(6, 0.2)) == ready_at(reached)
+
+
+def test_that_a_draw_counts_as_often_as_it_weighs() -> None:
+    # the middle of 1, 2, 2, 2, 2, 2, 3 is 2, and of 1, 2, 3, 3, 3, 3, 3 it is 3: half the weight lies on that draw
+    reached = np.array([99.0, 1.0, 2.0, 3.0])
+    assert ready_at(reached, np.array([0.0, 1.0, 5.0, 1.0])).p50_s == pytest.approx(2.0)
+    late = ready_at(reached, np.array([0.0, 1.0, 1.0, 50.0]))
+    assert late.p50_s is not None
+    assert late.p50_s > 2.4
+
+
+def test_that_weighted_quantiles_are_those_of_the_distribution_that_the_weights_make() -> None:
+    # exact: 4000 even draws of 0 to 1 weighed by x have the density 2x, so the quantile of q is sqrt(q)
+    x = (np.arange(4000) + 0.5) / 4000
+    ready = ready_at(np.concatenate([[0.5], x]), np.concatenate([[0.0], x]))
+    assert ready.p10_s == pytest.approx(0.1**0.5, abs=1e-3)
+    assert ready.p50_s == pytest.approx(0.5**0.5, abs=1e-3)
+    assert ready.p90_s == pytest.approx(0.9**0.5, abs=1e-3)
+
+
+def test_that_draws_that_never_arrive_matter_as_much_as_they_weigh() -> None:
+    reached = np.array([1.0, *np.linspace(1.0, 2.0, 50), *np.full(50, np.inf)])
+    unlikely = ready_at(reached, np.array([0.0, *np.full(50, 1.0), *np.full(50, 1e-4)]))
+    assert unlikely.p90_s is not None
+    assert ready_at(reached).p90_s is None

@@ -36,7 +36,9 @@ def built_in(name: str) -> DataSheet:
     return read_sheet(path.read_text(encoding="utf-8"), path.name)
 
 
-def plate(temperature_C: float, humidity_pct: float, air_speed_m_s: float, side_m: float) -> PlateAir:
+def plate(
+    temperature_C: float, humidity_pct: float, air_speed_m_s: float, side_m: float, face: Face = Face.UP
+) -> PlateAir:
     one = np.ones(1)
     return plate_air(
         temperature_C=temperature_C * one,
@@ -44,7 +46,7 @@ def plate(temperature_C: float, humidity_pct: float, air_speed_m_s: float, side_
         air_speed_m_s=air_speed_m_s * one,
         pressure_Pa=101_325.0 * one,
         side_m=side_m,
-        face=Face.UP,
+        face=face,
     )
 
 
@@ -79,6 +81,25 @@ def test_that_a_plate_of_water_evaporates_as_pools_and_slabs_do(
     )
     for other in (pool, slab):
         assert other / 3.0 < flux[0] < other * 3.0
+
+
+@pytest.mark.parametrize("face", list(Face))
+@pytest.mark.parametrize(("temperature_C", "humidity_pct"), [(15.0, 70.0), (20.0, 40.0), (25.0, 60.0), (30.0, 20.0)])
+def test_that_evaporation_rises_with_wind_dryness_and_warmth_as_over_pools(
+    face: Face, temperature_C: float, humidity_pct: float
+) -> None:
+    # sources: both formulas above rise strictly with wind and dryness, and at one humidity with warmth; exact. From the
+    # still air of 0.05 m/s on: below it free flow alone decides, which neither formula knows
+    speeds = [_plate_flux(face, temperature_C, humidity_pct, speed) for speed in np.linspace(0.05, 3.0, 60)]
+    drying = [_plate_flux(face, temperature_C, humidity, 0.1) for humidity in np.linspace(95.0, 5.0, 46)]
+    warming = [_plate_flux(face, warmth, humidity_pct, 0.1) for warmth in np.linspace(5.0, 35.0, 31)]
+    for fluxes in (speeds, drying, warming):
+        assert (np.diff(fluxes) > 0.0).all()
+
+
+def _plate_flux(face: Face, temperature_C: float, humidity_pct: float, air_speed_m_s: float) -> float:
+    """Return what leaves a wet plate of half a metre, kg/(m² s)."""
+    return float(steady(plate(temperature_C, humidity_pct, air_speed_m_s, 0.5, face), np.ones(1), NOMINAL)[0][0])
 
 
 def test_that_the_film_sets_when_polymer_fills_74_pct_of_it() -> None:
@@ -178,8 +199,7 @@ def test_that_the_labels_three_to_eight_hours_lie_inside_the_range(name: str) ->
     recoat = predict(sheet, wet_um=sheet.wet_um, side_m=SIDE_M, room=ROOM, draws_n=128).stages[Stage.DRY_TO_RECOAT]
     assert recoat.p10_s is not None
     assert recoat.p90_s is not None
-    assert recoat.p10_s < 8.0 * 3600.0
-    assert recoat.p90_s > 3.0 * 3600.0
+    assert recoat.p10_s < sheet.recoat_h * 3600.0 < recoat.p90_s
 
 
 @pytest.mark.parametrize("room", ORDINARY_ROOMS)

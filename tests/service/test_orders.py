@@ -121,12 +121,6 @@ def test_that_a_bad_laying_is_refused_in_one_sentence(changes: dict[str, object]
         assert word in str(refusal.value)
 
 
-def test_that_a_coat_whose_drying_is_not_modelled_is_refused_with_its_cautions() -> None:
-    order = LayCoat(piece_key="p", laid_ms=NOW_MS, sheet="gloss")
-    with pytest.raises(Refused, match="ventilate without blowing on the piece"):
-        carry_out(order, replace(bench(piece()), unmodelled=frozenset({"gloss"})))
-
-
 def test_that_looks_cover_and_outcome_are_kept_with_the_coat() -> None:
     state = piece()
     for order in (

@@ -98,7 +98,7 @@ NOT_OURS: dict[str, tuple[Callable[[Path], None], str]] = {
             "PRAGMA user_version = 77",
             "CREATE TABLE reading (x)",
         ),
-        "has version 77.*up to version 1",
+        f"has version 77.*up to version {len(STEPS)}",
     ),
 }
 
@@ -207,13 +207,13 @@ def test_that_a_step_forward_copies_the_file_first_and_keeps_what_is_in_it(tmp_p
     database = open_database(file, steps=(*STEPS, GOOD_STEP))
     assert ReadingsStore(database).between(0, 2**60) == READINGS
     # sqlite.org/fileformat2.html, section 1.3: the version is the four bytes at 60; here without what the log holds
-    assert file.read_bytes()[60:64] == bytes([0, 0, 0, 2])
+    assert file.read_bytes()[60:64] == bytes([0, 0, 0, len(STEPS) + 1])
     database.close()
-    copy = tmp_path / "studio.sqlite3.before-version-2"
+    copy = tmp_path / f"studio.sqlite3.before-version-{len(STEPS) + 1}"
     assert set(_folder(tmp_path)) == {file.name, copy.name}
     earlier = open_database(copy)
     assert ReadingsStore(earlier).between(0, 2**60) == READINGS
-    assert earlier.rows("PRAGMA user_version") == [(1,)]
+    assert earlier.rows("PRAGMA user_version") == [(len(STEPS),)]
     earlier.close()
     with pytest.raises(StoreRefused, match="made by a newer studiowatch"):
         open_database(file)
@@ -221,8 +221,9 @@ def test_that_a_step_forward_copies_the_file_first_and_keeps_what_is_in_it(tmp_p
 
 def test_that_a_step_that_fails_half_way_leaves_the_file_as_it_was(tmp_path: Path) -> None:
     file = _made(tmp_path)
-    before = file.read_bytes()
-    with pytest.raises(StoreTrouble, match=r"could not be brought to version 3.*left as it was, at version 1"):
+    before, newest = file.read_bytes(), len(STEPS)
+    sentence = f"could not be brought to version {newest + 2}.*left as it was, at version {newest}"
+    with pytest.raises(StoreTrouble, match=sentence):
         open_database(file, steps=(*STEPS, GOOD_STEP, BAD_STEP))
     assert file.read_bytes() == before
     assert not file.with_name(file.name + "-wal").exists()

@@ -28,6 +28,7 @@ STAGE_WORDS = {
     Stage.DRY_TO_TOUCH: "dry to touch",
     Stage.CLEAR: "clear",
     Stage.DRY_TO_RECOAT: "dry to recoat",
+    Stage.DRY_HARD: "dry hard",
     Stage.DRY_THROUGH: "dry through",
     Stage.CURED: "cured",
 }

@@ -1,0 +1,151 @@
+"""How much solvent vapour a laid coat puts into a room, for the caution beside it. Ventilating comes first in any case.
+
+The room is taken as mixed, with no vapour in the air that comes in. Near the piece, at the floor and over an open tin
+there is far more: vapour of white spirit is heavier than air.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from math import expm1, log
+
+import numpy as np
+
+from studiowatch.coats.data_sheet import DataSheet, Kind
+from studiowatch.coats.solvent import WHITE_SPIRIT
+from studiowatch.physics.constants import GAS_CONSTANT, STANDARD_PRESSURE_PA, ZERO_CELSIUS_K
+from studiowatch.physics.ranges import check
+
+LIMIT_MG_M3 = 350.0  # mg/m³ of white spirit in the breathing air, mean of a working day; NIOSH recommended limit
+CEILING_MG_M3 = 1800.0  # mg/m³ of white spirit in any 15 min; NIOSH recommended limit
+LOWER_FLAMMABLE_SHARE = 0.006  # of the air's volume, white spirit; WHO Environmental Health Criteria 187: from memory
+SAFE_SHARE_OF_FLAMMABLE = 0.10  # of the lower flammable limit, above which nobody should stay; common practice
+
+ROOM_M3 = (1.0, 100_000.0)  # m³
+CHANGES_PER_H = (0.0, 100.0)  # 1/h
+OVER_H = (0.01, 1000.0)  # h
+AREA_M2 = (1e-4, 1000.0)  # m²
+WET_UM = (1.0, 10_000.0)  # µm
+SOLVENT_G = (0.0, 1e6)  # g
+TEMPERATURE_C = (-20.0, 50.0)  # °C
+
+VENTILATE = (
+    "Ventilate first: fresh air through the room without blowing on the piece; no flame, heater or spark; follow the "
+    "product's own sheet and local codes."
+)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class VapourBuildUp:
+    """What the vapour of the coats laid at one time comes to in a room.
+
+    Attributes
+    ----------
+    highest_mg_m3 : float
+        At the end of the time in which the solvent leaves, mixed through the room.
+    share_of_limit, share_of_ceiling : float
+        Of the limits of a working day and of 15 minutes: 1 is the limit itself.
+    share_of_flammable : float
+        Of the lower flammable limit, mixed through the room.
+    share_of_flammable_at_film : float
+        The same right over the wet film, where the vapour is saturated.
+    above_limit_h : float
+        How long the room is above the limit of a working day, h; infinite where no air is changed.
+    """
+
+    highest_mg_m3: float
+    share_of_limit: float
+    share_of_ceiling: float
+    share_of_flammable: float
+    share_of_flammable_at_film: float
+    above_limit_h: float
+
+    @property
+    def sentences(self) -> tuple[str, ...]:
+        """Return the caution for her: to ventilate first, then what the estimate says."""
+        told = (
+            f"Mixed through the room it comes to about {self.highest_mg_m3:.0f} mg/m³, {self.share_of_limit:.1f} times "
+            f"the limit of {LIMIT_MG_M3:.0f} mg/m³ for a working day, and {100.0 * self.share_of_flammable:.1f} % of "
+            "what can burn."
+        )
+        if self.share_of_flammable >= SAFE_SHARE_OF_FLAMMABLE:
+            return VENTILATE, told, "This can come near what burns: open the windows, and lay less at a time."
+        if self.share_of_limit >= 1.0:
+            return VENTILATE, told, "Too much to breathe: more fresh air, or fewer pieces at a time."
+        return VENTILATE, told, "It is an estimate: near the piece and the open tin there is far more."
+
+
+def solvent_laid_g(sheet: DataSheet, *, wet_um: float, area_m2: float, thinned_pct: float = 0.0) -> float:
+    """Return the solvent that a coat gives off in all, g; 0 for one that is not solvent-borne.
+
+    Raises
+    ------
+    OutOfRange
+        Names the quantity, its value, the unit and the allowed range; NaN is refused.
+    """
+    check("wet film", wet_um, *WET_UM, "µm")
+    check("area", area_m2, *AREA_M2, "m²")
+    check("thinning", thinned_pct, 0.0, 100.0, "% of the volume")
+    if sheet.kind is not Kind.SOLVENTBORNE:
+        return 0.0
+    share = 1.0 - sheet.volume_solids / (1.0 + thinned_pct / 100.0)
+    return wet_um * area_m2 * share * WHITE_SPIRIT.density_kg_m3 * 1e-3  # µm m² are mL; kg/m³ are mg/mL
+
+
+def vapour_build_up(
+    *, solvent_g: float, over_h: float, room_m3: float, changes_per_h: float, temperature_C: float
+) -> VapourBuildUp:
+    """Return what `solvent_g` comes to that leaves evenly within `over_h`.
+
+    The mass balance of a mixed room: V dc/dt = G - n V c, so c = G/(nV) (1 - exp(-n t)) while the solvent leaves, and
+    c falls as exp(-n t) after that.
+
+    Parameters
+    ----------
+    solvent_g : float
+        Solvent of all coats laid at that time, g.
+    over_h : float
+        Time in which it leaves, h: about the coat's time to touch-dry.
+    room_m3, changes_per_h : float
+        Volume of the room, m³, and how often an hour its air is changed: 0.3 with windows shut, 3 to 10 with them wide
+        open; common practice, no source.
+
+    Raises
+    ------
+    OutOfRange
+        Names the quantity, its value, the unit and the allowed range; NaN is refused.
+    """
+    check("solvent", solvent_g, *SOLVENT_G, "g")
+    check("time in which it leaves", over_h, *OVER_H, "h")
+    check("room", room_m3, *ROOM_M3, "m³")
+    check("air changes", changes_per_h, *CHANGES_PER_H, "per hour")
+    check("air temperature", temperature_C, *TEMPERATURE_C, "°C")
+    changes = changes_per_h * over_h
+    kept = -expm1(-changes) / changes if changes > 0.0 else 1.0
+    highest = 1000.0 * solvent_g / room_m3 * kept
+    flammable_mg_m3 = 1e6 * _flammable_kg_m3(temperature_C)
+    saturated_Pa = float(WHITE_SPIRIT.saturation_pressure(np.array([temperature_C + ZERO_CELSIUS_K]))[0])
+    return VapourBuildUp(
+        highest_mg_m3=highest,
+        share_of_limit=highest / LIMIT_MG_M3,
+        share_of_ceiling=highest / CEILING_MG_M3,
+        share_of_flammable=highest / flammable_mg_m3,
+        share_of_flammable_at_film=saturated_Pa / STANDARD_PRESSURE_PA / LOWER_FLAMMABLE_SHARE,
+        above_limit_h=_above_limit_h(highest, 1000.0 * solvent_g / room_m3 / over_h, over_h, changes_per_h),
+    )
+
+
+def _flammable_kg_m3(temperature_C: float) -> float:
+    """Return the lower flammable limit as a mass of vapour in a volume, kg/m³."""
+    moles = STANDARD_PRESSURE_PA / (GAS_CONSTANT * (temperature_C + ZERO_CELSIUS_K))
+    return LOWER_FLAMMABLE_SHARE * moles * WHITE_SPIRIT.molar_mass_kg_mol
+
+
+def _above_limit_h(highest: float, gain_mg_m3_h: float, over_h: float, changes_per_h: float) -> float:
+    """Return how long the room is above the limit of a working day, h: while it builds up, and while it is flushed."""
+    if highest <= LIMIT_MG_M3:
+        return 0.0
+    if changes_per_h == 0.0:
+        return float("inf")
+    begins_h = -log(1.0 - LIMIT_MG_M3 * changes_per_h / gain_mg_m3_h) / changes_per_h
+    return over_h - begins_h + log(highest / LIMIT_MG_M3) / changes_per_h

@@ -1,0 +1,146 @@
+"""The rack: what is recorded can be watched, a restart sees the same film, and a set clock dries nothing."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+import pytest
+
+from studiowatch.coats.stages import Stage
+from studiowatch.physics.air import Air
+from studiowatch.room.readings import Reading
+from studiowatch.service.commands import AmendPiece, LayCoat, Refused
+from studiowatch.service.log_air import airs
+from studiowatch.service.rack import Rack
+from studiowatch.service.replaying import MemoryRecords
+from studiowatch.service.sheet_shelf import SheetShelf
+from studiowatch.studio.pieces import Coat, Piece
+
+from .rooms import START_MS, room
+
+HOUR_MS = 3_600_000
+AIR = Air(temperature_C=20.5, humidity_pct=50.0, air_speed_m_s=0.05)
+
+
+class ListedLog:
+    """A log that holds readings in a list."""
+
+    def __init__(self, readings: Sequence[Reading] = ()) -> None:
+        self.readings = tuple(readings)
+
+    def append(self, readings: Sequence[Reading]) -> None:
+        self.readings += tuple(readings)
+
+    def between(self, start_ms: int, end_ms: int) -> Sequence[Reading]:
+        return [reading for reading in self.readings if start_ms <= reading.time_ms < end_ms]
+
+    def minute_means(self, start_ms: int, end_ms: int) -> Sequence[Reading]:
+        return self.between(start_ms, end_ms)
+
+    def seal(self, before_ms: int) -> int:
+        del before_ms
+        return 0
+
+
+def piece(*coats: Coat, **changes: object) -> Piece:
+    plain = Piece(key="p", title="Low Tide", width_cm=60, height_cm=90, coats=coats)
+    return replace(plain, **changes)
+
+
+def gloss(key: str, laid_ms: int | None, **changes: object) -> Coat:
+    return replace(Coat(key=key, sheet="gloss-waterborne", laid_ms=laid_ms, volume_mL=43), **changes)
+
+
+def rack(held: Piece, readings: Sequence[Reading] = (), shelf: SheetShelf | None = None) -> Rack:
+    made = Rack(shelf=shelf or SheetShelf.open(), records=MemoryRecords(held={held.key: held}), log=ListedLog(readings))
+    made.open(readings[-1].time_ms + 1 if readings else START_MS)
+    return made
+
+
+@pytest.mark.parametrize(
+    "order",
+    [
+        LayCoat(piece_key="p", laid_ms=START_MS, sheet="gloss-waterborne", volume_mL=0.05),  # 0.09 µm
+        LayCoat(piece_key="p", laid_ms=START_MS, sheet="gloss-waterborne", volume_mL=6000),  # 11 mm
+        LayCoat(piece_key="p", laid_ms=START_MS - 40 * 365 * 24 * HOUR_MS, sheet="gloss-waterborne"),
+    ],
+)
+def test_that_a_coat_that_could_not_be_watched_is_refused_before_it_is_on_disk(order: LayCoat) -> None:
+    made = rack(piece())
+    with pytest.raises(Refused):
+        made.carry_out(order, START_MS)
+    assert made.pieces["p"].coats == ()
+    assert made.records.pieces()[0].coats == ()
+
+
+def test_that_an_amended_size_is_tried_on_the_coats_that_are_on() -> None:
+    made = rack(piece(gloss("g", START_MS - HOUR_MS)))
+    with pytest.raises(Refused):
+        made.carry_out(AmendPiece(piece_key="p", width_cm=1, height_cm=1), START_MS)
+    assert made.pieces["p"].width_cm == 60
+
+
+def test_that_a_missing_sheet_leaves_the_coat_on_the_rack_and_the_others_watched() -> None:
+    held = piece(gloss("a", START_MS - 30 * HOUR_MS, sheet="hers"), gloss("b", START_MS - HOUR_MS))
+    made = rack(held)
+    assert "b" in made.runs
+    assert "hers" in made.unwatched["a"]
+    assert made.labels(made.pieces["p"])[1].startswith("gloss")
+    assert made.advance(AIR, START_MS + 60_000) == []
+
+
+def test_that_a_set_clock_neither_dries_a_film_nor_stops_it() -> None:
+    made = rack(piece(gloss("g", START_MS)))
+    made.advance(AIR, START_MS + 600_000)
+    before = made.runs["g"].film.water_g_m2
+    for step_ms in (2 * HOUR_MS, -3 * HOUR_MS):
+        made.shift(step_ms)
+        assert made.runs["g"].film.water_g_m2 == before
+    now_ms = START_MS + 600_000 - HOUR_MS
+    made.advance(AIR, now_ms + 60_000)
+    assert made.runs["g"].film.elapsed_s == pytest.approx(660)
+    assert made.runs["g"].unlogged_ms == 0
+
+
+def test_that_a_restart_sees_the_film_that_was_there() -> None:
+    readings = room(6 * 3600, step_s=60, fan=lambda second: 1800 <= second < 3600)
+    coat = gloss("g", START_MS + 30_000)
+    live = rack(piece(coat))
+    for time_ms, air in airs(readings):
+        live.advance(air, time_ms)
+    again = rack(piece(coat), readings)
+    assert again.runs["g"].at_ms == live.runs["g"].at_ms
+    assert again.runs["g"].film.water_g_m2 == pytest.approx(live.runs["g"].film.water_g_m2, rel=1e-6)
+    for stage in (Stage.SET_TO_TOUCH, Stage.DRY_TO_TOUCH):
+        assert again.runs["g"].reached_ms(stage) == live.runs["g"].reached_ms(stage)
+
+
+def test_that_after_a_restart_a_coat_lies_on_the_one_below_as_it_was_when_it_was_laid() -> None:
+    readings = room(30 * 3600, step_s=300)
+    early = piece(gloss("a", START_MS + 60_000), gloss("b", START_MS + 2 * HOUR_MS))
+    late = piece(gloss("a", START_MS + 60_000), gloss("b", START_MS + 26 * HOUR_MS))
+    assert rack(early, readings).runs["b"].film.sealed_in_g_m2 > 0.1
+    assert rack(late, readings).runs["b"].film.sealed_in_g_m2 == 0.0
+
+
+def test_that_a_hole_in_the_log_dries_no_faster_than_its_harsher_end_and_is_counted() -> None:
+    whole = room(4 * 3600, step_s=60)
+    holed = [one for one in whole if not 3600 <= (one.time_ms - START_MS) / 1000 < 2 * 3600]
+    coat = gloss("g", START_MS + 30_000)
+    seen, unseen = rack(piece(coat), whole).runs["g"], rack(piece(coat), holed).runs["g"]
+    assert seen.unlogged_ms == 0
+    assert unseen.unlogged_ms == pytest.approx(HOUR_MS, abs=2 * 60_000)
+    assert unseen.film.water_g_m2 >= seen.film.water_g_m2
+
+
+def test_that_recoat_is_told_once_and_at_its_upper_bound() -> None:
+    made = rack(piece(gloss("g", START_MS)))
+    told = []
+    for minute in range(1, 14 * 60):
+        happened = made.advance(AIR, START_MS + minute * 60_000)
+        told += [one for one in happened if one.stage is Stage.DRY_TO_RECOAT]
+    assert len(told) == 1
+    nominal_ms = made.runs["g"].reached_ms(Stage.DRY_TO_RECOAT)
+    assert nominal_ms is not None
+    assert told[0].time_ms > nominal_ms

@@ -22,6 +22,7 @@ from studiowatch.service.local_time import utc_offset_s
 from studiowatch.service.outfit import OpenStore, Outfit
 from studiowatch.service.ports import Clock, Desk, History
 from studiowatch.store.database import open_database
+from studiowatch.store.header import refuse_unwritable
 from studiowatch.store.history import HistoryReader
 from studiowatch.store.readings import ReadingsStore
 from studiowatch.store.records import RecordsStore
@@ -56,6 +57,7 @@ def open_store(path: Path, utc_ms: Callable[[], int]) -> OpenStore:
 
 def check_store(path: Path) -> list[str]:
     """Return what is wrong with the store at `path`, one sentence each."""
+    refuse_unwritable(path)
     database = open_database(path, read_only=True)
     try:
         answers = [str(row[0]) for row in database.rows("PRAGMA integrity_check")]

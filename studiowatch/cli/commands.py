@@ -62,7 +62,9 @@ def _answer(call: argparse.Namespace, outfit: Outfit) -> int:
         case "demo":
             code = demo.run(call, outfit)
         case "record":
-            source = outfit.made_up_room(SIMULATED_SEED).source() if call.simulated else outfit.board(call.port)
+            source = (
+                outfit.made_up_room(SIMULATED_SEED).source() if call.simulated else outfit.board(inputs.port(call.port))
+            )
             code = watch.run(outfit, folder, source, inputs.seconds(call.seconds))
         case _:
             code = _window(outfit, folder)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import sys
 from collections.abc import Sequence
 from datetime import datetime
 from math import isfinite
@@ -72,6 +73,17 @@ def studio(path: Path, shelf: SheetShelf) -> tuple[tuple[Piece, ...], SheetShelf
     if faults_found:
         raise WrongCall("\n".join(faults_found))
     return pieces, shelf
+
+
+def port(name: str | None) -> str | None:
+    """Return the name of a port that may be a board's, or None for the first one found."""
+    if name is None:
+        return None
+    path = Path(name)
+    is_file = sys.platform != "win32" and path.exists() and not path.is_char_device()
+    if not name or "\0" in name or is_file:
+        wrong(f"--port is {name!r}, which is no serial port; `studiowatch boards` lists those there are.")
+    return name
 
 
 def seconds(value: float | None) -> float | None:

@@ -219,6 +219,8 @@ def _note(command: CoverCoat | RecordLook | RecordOutcome, bench: Bench) -> Chan
 
 def _title(title: str, bench: Bench, own_key: str | None) -> str:
     title = " ".join(title.split())
+    if not title.isprintable():
+        raise Refused(f"The title {title!a} holds signs that cannot be shown; type it with plain letters.")
     if not 0 < len(title) <= TITLE_MOST:
         raise Refused(f"The title has {len(title)} characters; give it 1 to {TITLE_MOST}.")
     if any(piece.title == title and piece.key != own_key and not piece.archived for piece in bench.pieces):

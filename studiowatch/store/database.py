@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import sqlite3
 from collections.abc import Iterator, Sequence
-from contextlib import contextmanager
+from contextlib import closing, contextmanager
 from pathlib import Path
 from typing import Any
 
 from studiowatch.store.header import read_header, refuse_foreign, refuse_unwritable
 from studiowatch.store.migrations import STEPS, Step, migrate
-from studiowatch.store.trouble import StoreRefused, in_plain_words
+from studiowatch.store.trouble import StoreRefused, StoreTrouble, in_plain_words
 
 BUSY_TIMEOUT_MS = 5_000  # ms, assumption: longer than any transaction of ours, shorter than her patience
 _LOG_LIMIT_BYTES = 16 * 2**20  # bytes, assumption: what a long read let the log grow by is given back above this
@@ -28,7 +28,15 @@ class Database:
 
     @contextmanager
     def transaction(self) -> Iterator[sqlite3.Connection]:
-        """Commit what is done inside as one; on any exception nothing of it was done."""
+        """Commit what is done inside as one; on any exception nothing of it was done.
+
+        Raises
+        ------
+        StoreTrouble
+            If the file was deleted or moved away: what is written to it then would be lost with it.
+        """
+        if not self.path.exists():
+            raise StoreTrouble(f"{self.path} is gone: its folder was removed or moved. Put it back, then start again.")
         with self._bracket("BEGIN IMMEDIATE") as connection:
             yield connection
 
@@ -116,6 +124,10 @@ def _prepare(connection: sqlite3.Connection, path: Path, steps: Sequence[Step]) 
     connection.execute("PRAGMA foreign_keys = ON")
     connection.execute(f"PRAGMA journal_size_limit = {_LOG_LIMIT_BYTES}")
     migrated = migrate(connection, path, steps)
+    missing = _tables(steps) - _tables_of(connection)
+    if missing:
+        names = ", ".join(sorted(missing))
+        raise StoreRefused(f"{path} is damaged: it lacks {names}. Keep it as it is and restore a backup beside it.")
     (journal,) = connection.execute("PRAGMA journal_mode = WAL").fetchone()
     if journal != "wal":
         raise StoreRefused(
@@ -124,3 +136,14 @@ def _prepare(connection: sqlite3.Connection, path: Path, steps: Sequence[Step]) 
     if migrated:
         # so that the file alone, without its log, has the tables and says its version
         connection.execute("PRAGMA wal_checkpoint(TRUNCATE)")
+
+
+def _tables(steps: Sequence[Step]) -> set[str]:
+    """Return the tables that a file of this version has."""
+    with closing(sqlite3.connect(":memory:", isolation_level=None)) as empty:
+        migrate(empty, Path(":memory:"), steps)
+        return _tables_of(empty)
+
+
+def _tables_of(connection: sqlite3.Connection) -> set[str]:
+    return {name for (name,) in connection.execute("SELECT name FROM sqlite_master WHERE type = 'table'")}

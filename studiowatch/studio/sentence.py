@@ -38,6 +38,7 @@ def most_urgent(
     sheets: Sequence[DataSheet] = (),
     wet_titles: Sequence[str] = (),
     connected: bool = False,
+    unreadable: int = 0,
     silent_after_s: float = SILENT_AFTER_IDLE_S,
 ) -> Sentence:
     """Return what to say above all else.
@@ -56,8 +57,8 @@ def most_urgent(
         Sheets of the coats to be laid next; none means the general limits.
     wet_titles : sequence of str
         Pieces with a coat that is still drying: what she wants to know of the room then is whether they are well.
-    connected : bool
-        Whether a port is open.
+    connected, unreadable : bool, int
+        Whether a port is open, and how many lines came that cannot be read while none could.
     silent_after_s : float
         Seconds without a reading after which the room counts as not watched.
     """
@@ -65,13 +66,24 @@ def most_urgent(
     if standing:
         return max(standing, key=lambda warning: (warning.level, warning.state is WarningState.RAISED)).sentence
     if air is None or now_ms - air.blind_since_ms(now_ms) > silent_after_s * 1000:
-        return QUIET_BOARD if connected else NO_BOARD
+        return _no_reading(unreadable) if connected else NO_BOARD
     checks = [room_check(air, sheet, clock_text=clock_text) for sheet in sheets or (None,)]
     worst = next((check for check in checks if check.level > Level.CALM), checks[0])
     if worst.level is Level.CALM and wet_titles:
         headline = f"All is well: {counted(len(wet_titles), 'coat')} drying"
         return replace(worst, headline=headline, detail=f"{worst.detail} {listed(wet_titles)}.")
     return worst
+
+
+def _no_reading(unreadable: int) -> Sentence:
+    if not unreadable:
+        return QUIET_BOARD
+    return Sentence(
+        level=Level.CAUTION,
+        headline="The board cannot be understood",
+        detail=f"{unreadable} lines came that cannot be read, and none that can.",
+        advice="Check that its sketch sends checked lines at 9600 baud.",
+    )
 
 
 def room_check(air: AirNow, sheet: DataSheet | None, *, clock_text: Callable[[int], str]) -> Sentence:

@@ -62,6 +62,15 @@ def test_that_a_time_to_run_that_is_none_is_refused(call: Callable[..., Answer],
     assert "--seconds" in answer.err
 
 
+def test_that_a_port_that_can_be_no_board_is_refused(call: Callable[..., Answer], tmp_path: Path) -> None:
+    shopping = tmp_path / "list.txt"
+    shopping.write_text("varnish", "utf-8")
+    for port in (shopping, tmp_path, ""):
+        answer = call("--folder", tmp_path / "mine", "record", "--port", port, "--seconds", "1")
+        assert answer.code == 2
+        assert "no serial port" in answer.err
+
+
 def test_that_the_demo_takes_no_folder_of_hers(call: Callable[..., Answer], tmp_path: Path) -> None:
     answer = call("--folder", tmp_path, "demo", "--headless", "--seconds", "1")
     assert answer.code == 2

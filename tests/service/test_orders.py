@@ -69,6 +69,8 @@ def test_that_a_piece_is_registered_with_its_planned_coats_at_the_end_of_the_rac
     [
         ({"title": "   "}, ["title", "0 characters", "1 to 120"]),
         ({"title": "Quarry Steps"}, ["Quarry Steps", "already"]),
+        ({"title": "Low\0Tide"}, ["cannot be shown"]),
+        ({"title": "Low \udcff Tide"}, ["cannot be shown"]),
         ({"width_cm": 0.0}, ["width", "0 cm", "1 to 1000 cm"]),
         ({"height_cm": float("nan")}, ["height", "nan cm", "1 to 1000 cm"]),
         ({"sheets": ("isolation", "glos")}, ["glos", "choose"]),

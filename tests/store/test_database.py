@@ -243,3 +243,23 @@ def test_that_opening_again_at_the_same_version_makes_no_copy(tmp_path: Path) ->
     file = _made(tmp_path)
     open_database(file).close()
     assert list(_folder(tmp_path)) == [file.name]
+
+
+def test_that_a_file_that_lost_a_table_is_refused_and_named(tmp_path: Path) -> None:
+    path = tmp_path / "studio.sqlite3"
+    open_database(path).close()
+    with closing(sqlite3.connect(path)) as connection:
+        connection.execute("PRAGMA foreign_keys = OFF")
+        connection.execute("DROP TABLE reading")
+        connection.commit()
+    with pytest.raises(StoreRefused, match="lacks reading"):
+        open_database(path)
+
+
+def test_that_a_file_that_was_taken_away_is_said_and_not_written_into_nowhere(tmp_path: Path) -> None:
+    path = tmp_path / "studio.sqlite3"
+    database = open_database(path)
+    path.rename(tmp_path / "elsewhere.sqlite3")
+    with pytest.raises(StoreTrouble, match="is gone"), database.transaction():
+        pytest.fail("the transaction was begun")
+    database.close()

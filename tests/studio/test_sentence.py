@@ -184,3 +184,9 @@ def test_that_a_board_whose_port_is_open_is_not_asked_to_be_plugged_in() -> None
     said = most_urgent((), None, now_ms=NOW_MS, clock_text=clock_text, connected=True)
     assert said.headline == "The board sends nothing"
     assert "Plug" not in said.advice
+
+
+def test_that_lines_that_cannot_be_read_are_counted_out_loud() -> None:
+    said = most_urgent((), None, now_ms=NOW_MS, clock_text=clock_text, connected=True, unreadable=40)
+    assert said.headline == "The board cannot be understood"
+    assert "40 lines" in said.detail

@@ -113,13 +113,13 @@ def _transfer(here: Here, now: Balance, product: Product, layer_m: Array) -> Ter
     plate, side_m = here.plate, here.film.layer.side_m
     vapour_Pa = core.saturation_pressure(here.film_K)
     heat, mass = plate.coefficients(here.film_K, vapour_Pa)
-    lighter_K = core.virtual_temperature(here.film_K, vapour_Pa, plate.pressure_Pa) - plate.virtual_K
+    rayleigh = plate.rayleigh(core.virtual_temperature(here.film_K, vapour_Pa, plate.pressure_Pa))
     layer_s_m = layer_m / product.draws.layer_diffusivity_m2_s
     return {
         "reynolds": term("", here.speed_m_s * side_m / here.viscosity_m2_s, "Re = v L / kinematic viscosity"),
         "prandtl": term("", plate.prandtl, "Pr"),
         "schmidt": term("", plate.schmidt, "Sc = kinematic viscosity / D"),
-        "rayleigh": term("", lighter_K * plate.rayleigh_per_K, "Ra of heat; below 0 the air at the film is heavier"),
+        "rayleigh": term("", rayleigh, "Ra of heat; below 0 the air at the film is heavier"),
         "nusselt": term("", heat / plate.heat_per_nusselt, "Nu, forced and free flow together"),
         "sherwood": term("", mass / plate.mass_per_sherwood, "Sh, forced and free flow together"),
         "heat_W_m2_K": term("W/(m² K)", heat, "h_c = Nu λ/L"),

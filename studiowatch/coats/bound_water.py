@@ -7,11 +7,12 @@ value per draw.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import cached_property
 
 import numpy as np
 
 from studiowatch.coats.draws import Draws
-from studiowatch.physics import equivalent_age
+from studiowatch.physics.equivalent_age import Relaxation
 from studiowatch.physics.ranges import Array
 
 RELAXATION_S = 300.0  # s in which the film without free water drifts to the room's temperature; assumption
@@ -23,7 +24,7 @@ HARD_SHARE = 0.10  # of the excess bound water still there when dry hard: t90; a
 def water_content(humidity: Array | float) -> Array:
     """Return the bound water that the dry polymer keeps at this humidity (0-1), kg/kg: 1.2 % at 50 % RH; assumption."""
     activity = np.asarray(humidity)
-    return 0.012 * (activity / (1.0 - 0.8 * activity)) / (0.5 / 0.6)
+    return (0.012 / (0.5 / 0.6)) * activity / (1.0 - 0.8 * activity)
 
 
 # kg/kg; 66 of the 351 kg/m³ of water that packed polymer holds, well under the four fifths that it may be
@@ -32,7 +33,7 @@ CLEAR_BELOW = float(water_content(CLEARING_HUMIDITY))  # kg/kg
 EXCESS_AT_REFERENCE = BOUND_AS_LAID - float(water_content(0.5))  # kg/kg
 
 
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+@dataclass(frozen=True, kw_only=True, eq=False)
 class Drift:
     """A film without free water in one air: its temperature and its ages, in closed form of the time since `film_K`.
 
@@ -46,29 +47,44 @@ class Drift:
     air_K: Array
     draws: Draws
 
-    def temperature(self, dt_s: Array) -> Array:
-        """Return the film's temperature after `dt_s`, K."""
-        return equivalent_age.relaxing_temperature(dt_s, self.film_K, self.air_K, RELAXATION_S)
+    @cached_property
+    def _inverse_air(self) -> Array:
+        return 1.0 / self.air_K
 
-    def diffusion_age(self, dt_s: Array) -> Array:
+    @cached_property
+    def _gap(self) -> Array:
+        """Of the inverse temperatures, 1/K: in them the drift is exponential."""
+        return self._inverse_air - 1.0 / self.film_K
+
+    @cached_property
+    def _diffusion(self) -> Relaxation:
+        return Relaxation.across(self._gap, self._inverse_air, RELAXATION_S, self.draws.recoat_energy_J_mol)
+
+    @cached_property
+    def _cure(self) -> Relaxation:
+        return Relaxation.across(self._gap, self._inverse_air, RELAXATION_S, self.draws.cure_energy_J_mol)
+
+    def temperature(self, dt_s: Array | float) -> Array:
+        """Return the film's temperature after `dt_s`, K."""
+        return 1.0 / (self._inverse_air - self._gap * np.exp(-dt_s / RELAXATION_S))
+
+    def diffusion_age(self, dt_s: Array | float) -> Array:
         """Return the time at 23 °C in which as much bound water would leave, s."""
-        return equivalent_age.relaxing_age(dt_s, self.film_K, self.air_K, RELAXATION_S, self.draws.recoat_energy_J_mol)
+        return self._diffusion.age(dt_s)
 
     def diffusion_time(self, age_s: Array) -> Array:
         """Return the time in which `diffusion_age` reaches `age_s`, s."""
-        return equivalent_age.relaxing_time(
-            age_s, self.film_K, self.air_K, RELAXATION_S, self.draws.recoat_energy_J_mol
-        )
+        return self._diffusion.time(age_s)
 
-    def cure_age(self, dt_s: Array) -> Array:
+    def cure_age(self, dt_s: Array | float) -> Array:
         """Return the time at 23 °C in which the film would cure as much, s."""
-        return equivalent_age.relaxing_age(dt_s, self.film_K, self.air_K, RELAXATION_S, self.draws.cure_energy_J_mol)
+        return self._cure.age(dt_s)
 
     def cure_time(self, age_s: Array) -> Array:
         """Return the time in which `cure_age` reaches `age_s`, s."""
-        return equivalent_age.relaxing_time(age_s, self.film_K, self.air_K, RELAXATION_S, self.draws.cure_energy_J_mol)
+        return self._cure.time(age_s)
 
-    def time_below(self, limit_K: Array, dt_s: Array) -> Array:
+    def time_below(self, limit_K: Array, dt_s: Array | float) -> Array:
         """Return how long in `dt_s` the film is colder than `limit_K`, s."""
         start, end = 1.0 / limit_K - 1.0 / self.film_K, 1.0 / limit_K - 1.0 / self.air_K
         crosses = start * end < 0.0
@@ -80,5 +96,10 @@ class Drift:
 
 def humidity_rate(humidity: Array, strength: Array) -> Array:
     """Return how fast the recoat age runs at this humidity (0-1): 1 at 50 % RH, 0 where no bound water can leave."""
-    plain = (BOUND_AS_LAID - water_content(humidity)) / EXCESS_AT_REFERENCE
+    return recoat_pace(water_content(humidity), strength)
+
+
+def recoat_pace(kept: Array, strength: Array) -> Array:
+    """Return `humidity_rate` of the air in which the polymer keeps the bound water `kept`, kg/kg."""
+    plain = (BOUND_AS_LAID - kept) / EXCESS_AT_REFERENCE
     return np.maximum(1.0 + strength * (plain - 1.0), 0.0)

@@ -18,12 +18,14 @@ from studiowatch.physics.ranges import Array
 MEASURED_SPREAD = 0.07  # s.d. of ln thickness when grams or mL were measured; assumption
 GUESSED_SPREAD = 0.20  # s.d. of ln thickness when it was not; assumption
 AIR_SPEED_SPREAD = 0.35  # s.d. of ln air speed: sensor and place; assumption
-AIR_SPEED_FLOOR_M_S = 0.03  # m/s, centre of what a heated bead cannot tell from still air (0.02 to 0.05); from memory
+AIR_SPEED_FLOOR_M_S = (0.02, 0.05)  # m/s, ends of what a heated bead cannot tell from still air; from memory
 TEMPERATURE_SPREAD_K = 0.4  # K, sensor and place; assumption
 HUMIDITY_SPREAD_PCT = 3.0  # %, sensor and place; assumption
 SOLIDS_SPREAD = 0.04  # s.d. of ln volume solids; assumption
 RECOAT_ENERGY = (38e3, 10e3)  # J/mol, centre and s.d.: water through a polymer film; from memory
 CURE_ENERGY = (60e3, 15e3)  # J/mol, centre and s.d.; "halves per 10 K" is 50e3; from memory
+CROWDED = 0.25  # how the draws of the thickness power crowd towards 2, where diffusion has it; assumption
+CANDIDATES = 20  # hypercubes drawn, the least correlated of which is kept
 LEAST_ENERGY = 5e3  # J/mol: no draw may run backwards
 MFFT_SPREAD_K = 2.0  # K; assumption
 SHEET_TIME_SPREAD = 0.15  # s.d. of ln of all times on a sheet; assumption
@@ -120,12 +122,22 @@ def latin_hypercube(n: int, seed: int) -> Array:
     if n < 1:
         raise ValueError(f"draws is {n}; it must be a whole number from 1 up")
     rng = np.random.default_rng(seed)
-    slices = max(n - 1, 1)
-    columns = [(rng.permutation(n - 1) + rng.uniform(0.05, 0.95, n - 1)) / slices for _ in FIELDS]
+    shares = min((_slices(n - 1, rng) for _ in range(CANDIDATES)), key=_correlation)
     inverse = np.vectorize(_NORMAL.inv_cdf, otypes=[np.float64])
-    return np.vstack(
-        [np.zeros(len(FIELDS)), inverse(np.column_stack(columns)) if n > 1 else np.empty((0, len(FIELDS)))]
-    )
+    return np.vstack([np.zeros(len(FIELDS)), inverse(shares) if n > 1 else np.empty((0, len(FIELDS)))])
+
+
+def _slices(n: int, rng: np.random.Generator) -> Array:
+    """Return one share from each of `n` equal slices, shape (n, fields), each field in an order of its own."""
+    columns = [(rng.permutation(n) + rng.uniform(0.05, 0.95, n)) / max(n, 1) for _ in FIELDS]
+    return np.column_stack(columns)
+
+
+def _correlation(shares: Array) -> float:
+    """Return the strongest correlation between two fields, 0-1: chance alone makes some, and it would show in p90."""
+    if len(shares) < len(FIELDS):
+        return 0.0
+    return float(np.abs(np.corrcoef(shares, rowvar=False) - np.eye(len(FIELDS))).max())
 
 
 def draws_of(coordinates: Array, *, measured: bool) -> Draws:
@@ -141,10 +153,11 @@ def draws_of(coordinates: Array, *, measured: bool) -> Draws:
     def share(field: str) -> Array:
         return np.array([_NORMAL.cdf(z) for z in at[field]])
 
+    least_m_s, most_m_s = AIR_SPEED_FLOOR_M_S
     return Draws(
         thickness_factor=factor("thickness_factor", MEASURED_SPREAD if measured else GUESSED_SPREAD),
         air_speed_factor=factor("air_speed_factor", AIR_SPEED_SPREAD),
-        air_speed_floor_m_s=AIR_SPEED_FLOOR_M_S * (5.0 / 3.0) ** (2.0 * share("air_speed_floor_m_s") - 1.0),
+        air_speed_floor_m_s=least_m_s * (most_m_s / least_m_s) ** share("air_speed_floor_m_s"),
         temperature_offset_K=TEMPERATURE_SPREAD_K * at["temperature_offset_K"],
         humidity_offset_pct=HUMIDITY_SPREAD_PCT * at["humidity_offset_pct"],
         solids_factor=factor("solids_factor", SOLIDS_SPREAD),
@@ -161,9 +174,9 @@ def draws_of(coordinates: Array, *, measured: bool) -> Draws:
 
 
 def _power(share: Array) -> Array:
-    """Return exponents that thin out linearly from 2 down to 1; the nominal draw is 2, as diffusion has it."""
+    """Return exponents that thin out from 2 down to 1; the nominal draw is 2, as diffusion has it."""
     low, high = THICKNESS_POWER
-    power = low + (high - low) * np.sqrt(share)
+    power = low + (high - low) * share**CROWDED
     power[0] = high
     return power
 

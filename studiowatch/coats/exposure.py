@@ -43,10 +43,11 @@ def air_at_film(air: Air, draws: Draws, *, covered: bool, side_m: float, face: F
         As `check_air`.
     """
     check_air(air)
+    driest_pct, dampest_pct = HUMIDITY_PCT
     speed = np.maximum(air.air_speed_m_s * draws.air_speed_factor, draws.air_speed_floor_m_s)
     return plate_air(
         temperature_C=air.temperature_C + draws.temperature_offset_K,
-        humidity_pct=np.clip(air.humidity_pct + draws.humidity_offset_pct, *HUMIDITY_PCT),
+        humidity_pct=np.minimum(np.maximum(air.humidity_pct + draws.humidity_offset_pct, driest_pct), dampest_pct),
         air_speed_m_s=speed * COVER_SPEED_FACTOR if covered else speed,
         pressure_Pa=np.full(len(draws), air.pressure_Pa),
         side_m=side_m,

@@ -134,7 +134,7 @@ def _step(
     state, step_s, dry_s = kinds.lose_free(film, state, plate, longest_s=longest_s, elapsed_s=elapsed_s)
     if below:
         below = stack.drained(below, state, step_s)
-    if not (dry_s > 0.0).any():
+    if not np.greater(dry_s, 0.0).any():
         return state, below, step_s
     end_s = elapsed_s + step_s
     drift = Drift(film_K=state.film_K, air_K=plate.air_K, draws=film.anchor.product.draws)

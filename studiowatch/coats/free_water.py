@@ -22,7 +22,7 @@ POLYMER_DENSITY = 1100.0  # kg/m³; from memory
 FINE_STEP_S = 10.0  # s, fine enough at any time: the film cools within a minute or two
 _SHARE_PER_STEP = 0.04  # of the free water laid that one step may take: steps of 1 s differ by under 0.1 %
 _WARMING_PER_STEP_K = 0.3  # K that the film may change in one step, at the pace it starts with
-_STEADY_SPAN_K = 25.0  # K under the air: deeper than any wet bulb at room temperatures
+_STEADY_SPAN_K = 60.0  # K under the air: deeper than any film in hot dry wind
 _STEADY_HALVINGS = 40  # to 1e-11 of the span
 EMISSIVITY = 0.95  # of a wet film and of the room around it; from memory
 HEAT_CAPACITY_J_M2_K = 1500.0  # J/(m² K) of film and support that follow the film's temperature; from memory
@@ -127,7 +127,8 @@ def balance(plate: PlateAir, film_K: Array, dry_layer_m: Array, *, kappa: Array,
 
 def room_conductance(heat: Array, plate: PlateAir, film_K: Array, draws: Draws) -> Array:
     """Return the heat that a film gets from the room per kelvin, W/(m² K): through the air, by radiation, its back."""
-    radiation = 4.0 * EMISSIVITY * STEFAN_BOLTZMANN * (0.5 * (film_K + plate.air_K)) ** 3
+    mean_K = 0.5 * (film_K + plate.air_K)
+    radiation = (4.0 * EMISSIVITY * STEFAN_BOLTZMANN) * (mean_K * mean_K * mean_K)
     return heat + radiation + draws.back_conductance_W_m2_K
 
 

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import numpy as np
-
 from studiowatch.coats import paint, resting, solventborne, waterborne
 from studiowatch.coats.anchoring import Anchor
 from studiowatch.coats.bound_water import Drift
@@ -28,7 +26,7 @@ def freshly_laid(anchor: Anchor, laid: Layer, film_K: Array) -> State:
 
 def lose_free(
     film: Film, state: State, plate: PlateAir, *, longest_s: float, elapsed_s: float
-) -> tuple[State, float, Array]:
+) -> tuple[State, float, Array | float]:
     """Return the state one step on, the length of the step, and how long in it each draw had nothing free, s.
 
     While there is something free the step is as short as the film needs; else it is `longest_s`.
@@ -41,7 +39,7 @@ def lose_free(
             state, lost = lose_free_solvent(coat, solvent, state, plate, longest_s=longest_s, elapsed_s=elapsed_s)
     if lost is not None:
         return state, lost.dt_s, lost.dt_s - lost.used_s
-    return state, longest_s, np.full(state.film_K.size, longest_s)
+    return state, longest_s, longest_s
 
 
 def rest(
@@ -50,7 +48,7 @@ def rest(
     plate: PlateAir,
     *,
     drift: Drift,
-    dry_s: Array,
+    dry_s: Array | float,
     end_s: float,
     seep: Seep | None = None,
     hold: Hold | None = None,

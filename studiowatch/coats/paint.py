@@ -102,7 +102,7 @@ def rest(
     plate: PlateAir,
     *,
     drift: Drift,
-    dry_s: Array,
+    dry_s: Array | float,
     end_s: float,
     seal: Seal | None = None,
     hold: Hold | None = None,
@@ -160,7 +160,8 @@ def rest(
 
 def _number_as_kept(state: PaintState, seal: Seal) -> Array:
     """Return D t/H² of a bare layer that would hold as much; of the late part, where the first term is all."""
-    return np.where(seal.mask, state.fourier - np.log(state.sealed_left) / LATE_RATE, state.fourier)
+    left = np.maximum(state.sealed_left, np.finfo(np.float64).tiny)  # after years nothing is left
+    return np.where(seal.mask, state.fourier - np.log(left) / LATE_RATE, state.fourier)
 
 
 def _paces(coat: Layer, draws: Draws, plate: PlateAir) -> tuple[Array, Array]:

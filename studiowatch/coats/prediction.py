@@ -6,19 +6,21 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from studiowatch.coats.anchoring import anchor
+from studiowatch.coats.belief import PRIOR
 from studiowatch.coats.data_sheet import DataSheet, Kind
-from studiowatch.coats.draws import sample
 from studiowatch.coats.exposure import air_at_film
 from studiowatch.coats.film import Film, advance, lay
 from studiowatch.coats.free_water import steady
-from studiowatch.coats.readiness import Ready, forecast
+from studiowatch.coats.readiness import Ready, outlook, ready_times
 from studiowatch.coats.stages import Orientation, Stage
+from studiowatch.coats.standing import Standing, standing_on
 from studiowatch.coats.support import Support
 from studiowatch.coats.vapour import solvent_laid_g, vapour_build_up
 from studiowatch.coats.waterborne import Product
+from studiowatch.coats.weighing import weighing_gain
 from studiowatch.physics.air import Air
 from studiowatch.physics.constants import REFERENCE_TEMPERATURE_C, ZERO_CELSIUS_K
-from studiowatch.physics.ranges import OutOfRange, check
+from studiowatch.physics.ranges import Array, OutOfRange, check
 
 Room = Air | Sequence[tuple[float, Air]]
 """The same air throughout, or (seconds since laying, air from then on) in order of time."""
@@ -103,7 +105,8 @@ def predict(
         One sentence each: a number out of range, a log out of order, no draws.
     """
     check("horizon", horizon_h, *HORIZON_RANGE_H, "h")
-    tied = anchor(sheet, sample(draws_n, seed, measured=measured))
+    standing = standing_on(PRIOR, draws_n, seed, measured=measured)
+    tied = anchor(sheet, standing.particles.draws)
     log = _log(room)
     film = lay(
         sheet,
@@ -118,15 +121,19 @@ def predict(
     for air, span_s in _spans(log, horizon_h * 3600.0):
         film, _ = advance(film, air, span_s, covered=covered)
     used = [air for at_s, air in log if at_s < horizon_h * 3600.0]
-    stages = forecast(film, used[-1], horizon_s=0.0, covered=covered)
+    table = outlook(film, used[-1], horizon_s=0.0, covered=covered)
     extrapolated = any(map(_outside_trust, used))
     return Prediction(
         sheet=sheet.name,
         kappa=tied.kappa,
         extrapolated=extrapolated,
-        stages=stages,
+        stages=ready_times(sheet, table, standing.weights(table)),
         film=_figures(fresh, film, used[0], covered=covered),
-        notes=(*_notes(film, extrapolated=extrapolated), *_log_notes(log, horizon_h)),
+        notes=(
+            *_notes(film, extrapolated=extrapolated),
+            *_log_notes(log, horizon_h),
+            *_weighing_note(standing, table),
+        ),
     )
 
 
@@ -218,6 +225,13 @@ def _vapour_notes(film: Film) -> Iterator[str]:
     first, *others = shut.sentences
     yield first
     yield f"{solvent_g:.1f} g of solvent in a room of {SMALL_ROOM_M3:g} m³ with its windows shut. {' '.join(others)}"
+
+
+def _weighing_note(standing: Standing, table: Array) -> Iterator[str]:
+    """Yield what knowing the amount would narrow, where that is worth a sentence."""
+    gain = weighing_gain(standing, table, (), stage=Stage.DRY_TO_RECOAT)
+    if gain is not None and gain.sentence:
+        yield gain.sentence
 
 
 def _log_notes(log: Sequence[tuple[float, Air]], horizon_h: float) -> Iterator[str]:

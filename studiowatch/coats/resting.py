@@ -14,7 +14,7 @@ from studiowatch.coats.bound_water import (
     HARD_SHARE,
     THROUGH_SHARE,
     Drift,
-    humidity_rate,
+    recoat_pace,
     water_content,
 )
 from studiowatch.coats.free_water import Layer
@@ -25,6 +25,7 @@ from studiowatch.coats.waterborne import Product, WaterState
 from studiowatch.physics.plate_transfer import PlateAir
 from studiowatch.physics.ranges import Array
 
+_DEEP = ((Stage.DRY_HARD, HARD_SHARE), (Stage.DRY_THROUGH, THROUGH_SHARE))
 _SLOWEST = 1e-12  # keeps a recoat age that stands still in a saturated room from dividing
 
 
@@ -35,7 +36,7 @@ def rest(
     plate: PlateAir,
     *,
     drift: Drift,
-    dry_s: Array,
+    dry_s: Array | float,
     end_s: float,
     seal: Seal | None = None,
     seep: Seep | None = None,
@@ -58,15 +59,12 @@ def rest(
     if seal is not None:
         slowness = np.where(seal.mask, seal.slowness, slowness)
         rate_per_s = np.where(seal.mask, seal.rate_per_s, rate_per_s)
+    kept = water_content(plate.humidity)
     course = BoundCourse.over(
-        kept=water_content(plate.humidity),
-        bound=before.bound,
-        rate_per_s=rate_per_s,
-        polymer_kg_m2=coat.polymer_kg_m2,
-        seep=seep,
+        kept=kept, bound=before.bound, rate_per_s=rate_per_s, polymer_kg_m2=coat.polymer_kg_m2, seep=seep
     )
     age_s = drift.diffusion_age(dry_s)
-    pace = humidity_rate(plate.humidity, product.draws.humidity_term) / slowness
+    pace = recoat_pace(kept, product.draws.humidity_term) / slowness
     after = WaterState(
         free=before.free,
         bound=course.at(age_s),
@@ -76,15 +74,21 @@ def rest(
         below_mfft_s=before.below_mfft_s,
         fastest=before.fastest,
         reached=before.reached,
+        awaited=before.awaited,
     )
+    if not before.awaited:
+        return after
     start_s = end_s - dry_s
     late = _Late(product=product, before=before, after=after, drift=drift, course=course, age_s=age_s, start_s=start_s)
     reached = late.stages(pace=pace, hold=hold)
     below_mfft_s = before.below_mfft_s
-    if (np.minimum(drift.film_K, plate.air_K) < product.mfft_K).any():
+    if Stage.CLEAR in before.awaited and (np.minimum(drift.film_K, plate.air_K) < product.mfft_K).any():
         forming_s = np.clip(reached[ROW[Stage.CLEAR]] - start_s, 0.0, dry_s)
         below_mfft_s = below_mfft_s + drift.time_below(product.mfft_K, forming_s)
-    return replace(after, below_mfft_s=below_mfft_s, reached=reached)
+    elif reached is before.reached:
+        return after
+    awaited = tuple(stage for stage in before.awaited if np.isinf(reached[ROW[stage]]).any())
+    return replace(after, below_mfft_s=below_mfft_s, reached=reached, awaited=awaited)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -97,26 +101,29 @@ class _Late:
     drift: Drift
     course: BoundCourse
     age_s: Array
-    start_s: Array
+    start_s: Array | float
 
     def stages(self, *, pace: Array, hold: Hold | None) -> Array:
         """Return the table with the stages that come after free water has gone; `pace` is that of the recoat age."""
         before, after, product = self.before, self.after, self.product
-        reached = enter_held(
-            before.reached, Stage.CLEAR, after.bound < CLEAR_BELOW, lambda: self._when_bound(CLEAR_BELOW), hold
-        )
+        reached = before.reached
+        if Stage.CLEAR in before.awaited:
+            now = after.bound < CLEAR_BELOW
+            reached = enter_held(reached, Stage.CLEAR, now, lambda: self._when_bound(CLEAR_BELOW), hold)
         clear_s = reached[ROW[Stage.CLEAR]]
-        clear = np.isfinite(clear_s)
-        for stage, share in ((Stage.DRY_HARD, HARD_SHARE), (Stage.DRY_THROUGH, THROUGH_SHARE)):
-            level = self.course.kept + share * EXCESS_AT_REFERENCE
-            when = partial(self._when_bound_and_clear, level, clear_s)
-            reached = enter_held(reached, stage, clear & (after.bound <= level), when, hold)
-        ready = clear & (after.recoat_age_s >= product.recoat_age_s)
-        reached = enter_held(
-            reached, Stage.DRY_TO_RECOAT, ready, lambda: np.maximum(self._when_recoat(pace), clear_s), hold
-        )
-        cured = (after.free <= 0.0) & (after.cure_age_s >= product.cure_age_s)
-        return enter(reached, Stage.CURED, cured, self._when_cured)
+        for stage, share in _DEEP:
+            if stage in before.awaited:
+                level = self.course.kept + share * EXCESS_AT_REFERENCE
+                now = (after.bound <= level) & np.isfinite(clear_s)
+                reached = enter_held(reached, stage, now, partial(self._when_bound_and_clear, level, clear_s), hold)
+        if Stage.DRY_TO_RECOAT in before.awaited:
+            now = (after.recoat_age_s >= product.recoat_age_s) & np.isfinite(clear_s)
+            when = partial(self._when_recoat_and_clear, pace, clear_s)
+            reached = enter_held(reached, Stage.DRY_TO_RECOAT, now, when, hold)
+        cured = after.cure_age_s >= product.cure_age_s
+        if not cured.any():
+            return reached
+        return enter(reached, Stage.CURED, cured & (after.free <= 0.0), self._when_cured)
 
     def _when_bound(self, level: Array | float) -> Array:
         return self.start_s + self.drift.diffusion_time(self.course.age_below(level, self.age_s))
@@ -124,9 +131,10 @@ class _Late:
     def _when_bound_and_clear(self, level: Array, clear_s: Array) -> Array:
         return np.maximum(self._when_bound(level), clear_s)
 
-    def _when_recoat(self, pace: Array) -> Array:
+    def _when_recoat_and_clear(self, pace: Array, clear_s: Array) -> Array:
         missing_s = np.maximum(self.product.recoat_age_s - self.before.recoat_age_s, 0.0)
-        return self.start_s + self.drift.diffusion_time(missing_s / np.maximum(pace, _SLOWEST))
+        recoat_s = self.start_s + self.drift.diffusion_time(missing_s / np.maximum(pace, _SLOWEST))
+        return np.maximum(recoat_s, clear_s)
 
     def _when_cured(self) -> Array:
         missing_s = np.maximum(self.product.cure_age_s - self.before.cure_age_s, 0.0)

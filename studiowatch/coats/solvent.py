@@ -97,7 +97,7 @@ def coefficients(
     excess = solvent.molar_mass_kg_mol / MOLAR_MASS_AIR - 1.0
     damp_K = core.virtual_temperature(film_K, plate.vapour_Pa, plate.pressure_Pa)
     virtual_K = damp_K / (1.0 + excess * vapour_Pa / plate.pressure_Pa)
-    rayleigh = (virtual_K - plate.virtual_K) * plate.rayleigh_per_K
+    rayleigh = plate.rayleigh(virtual_K)
     per_prandtl = schmidt / plate.prandtl
     heat = mixed(plate.forced_heat, free_nusselt(rayleigh, plate.prandtl, plate.face))
     mass = mixed(plate.forced_heat * per_prandtl, free_nusselt(rayleigh * per_prandtl, schmidt, plate.face))

@@ -223,7 +223,7 @@ def rest(
     before: SolventState,
     *,
     drift: Drift,
-    dry_s: Array,
+    dry_s: Array | float,
     end_s: float,
     seal: Seal | None = None,
     hold: Hold | None = None,

@@ -170,7 +170,7 @@ def seep_from(below: tuple[Film, ...]) -> Seep | None:
     return Seep(water_kg_m2=water, polymer_kg_m2=polymer, rate_per_s=rate_per_s)
 
 
-def rested(below: tuple[Film, ...], plate: PlateAir, *, drift: Drift, dry_s: Array) -> tuple[Film, ...]:
+def rested(below: tuple[Film, ...], plate: PlateAir, *, drift: Drift, dry_s: Array | float) -> tuple[Film, ...]:
     """Return the films below after the last `dry_s` of a step, in which the coat on top had no free water."""
     return tuple(
         replace(film, state=rest(film, film.state, plate, drift=drift, dry_s=dry_s, end_s=film.elapsed_s))

@@ -23,6 +23,8 @@ _LEVELS = (  # free water over that at packing, at which each stage of the first
     (Stage.DRY_TO_TOUCH, 0.0),
 )
 
+LATE_STAGES = (Stage.CLEAR, Stage.DRY_HARD, Stage.DRY_THROUGH, Stage.DRY_TO_RECOAT, Stage.CURED)
+
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Product:
@@ -68,6 +70,8 @@ class WaterState:
         Largest wet thickness x flux / temperature before packing: the Péclet number but for the product's own factor.
     reached : ndarray, (stages, draws)
         See `stage_table`.
+    awaited : tuple of Stage
+        The stages of the second part that some draw has not reached yet.
     """
 
     free: Array
@@ -78,6 +82,7 @@ class WaterState:
     below_mfft_s: Array
     fastest: Array
     reached: Array
+    awaited: tuple[Stage, ...] = LATE_STAGES
 
     @property
     def wet(self) -> bool:
@@ -128,6 +133,7 @@ def lose_free_water(
         below_mfft_s=below_mfft_s,
         fastest=fastest,
         reached=reached,
+        awaited=before.awaited,
     )
     return state, lost
 

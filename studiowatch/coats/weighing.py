@@ -29,12 +29,21 @@ class WeighingGain:
 
     @property
     def sentence(self) -> str:
-        """What to tell her; "" where it would gain little or the stage is not reached."""
+        """What to tell of it; "" where it would gain little or the stage is not reached."""
+        return f"weighing the bottle would {self._gain}" if self._gain else ""
+
+    @property
+    def advice(self) -> str:
+        """What to tell her at the rack; "" where there is nothing to tell."""
+        return f"Weigh the bottle: it would {self._gain}." if self._gain else ""
+
+    @property
+    def _gain(self) -> str:
         now, weighed = _hours(self.now), _hours(self.weighed)
         if now is None or weighed is None or weighed[1] - weighed[0] >= _WORTH_SAYING * (now[1] - now[0]):
             return ""
         return (
-            f"weighing the bottle would narrow the range of {self.stage.value.replace('_', ' ')} from "
+            f"narrow the range of {self.stage.value.replace('_', ' ')} from "
             f"{now[0]:.1f} to {now[1]:.1f} h to about {weighed[0]:.1f} to {weighed[1]:.1f} h"
         )
 

@@ -6,6 +6,10 @@ A film that has lost its water drifts to the room's temperature. The drift is ta
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+from dataclasses import dataclass
+from functools import cached_property
+
 import numpy as np
 
 from studiowatch.physics.constants import GAS_CONSTANT, REFERENCE_TEMPERATURE_K
@@ -13,6 +17,7 @@ from studiowatch.physics.ranges import Array
 
 _NEGLIGIBLE = 1e-7  # the series stops when a term is less than this part of the relaxation time
 _MOST_TERMS = 40  # far more than any drift inside the ranges needs
+_CLOSE_S = 1e-3  # s, a miss after which the step just taken is right to 1e-8 s
 _NEWTON_STEPS = 4  # the age is nearly linear in time: three reach 1e-9
 
 
@@ -27,6 +32,95 @@ def rate(
     return np.exp(exponent)
 
 
+@dataclass(frozen=True, kw_only=True, eq=False)
+class Relaxation:
+    """How time counts while the temperature drifts from one to another.
+
+    Attributes
+    ----------
+    offset : ndarray
+        E/R (1/end - 1/start).
+    end_rate : ndarray
+        The rate far ahead.
+    relaxation_s : float
+        τ of the drift, s.
+    factors : sequence of float
+        τ/(k k!) for those terms of the series that count, s.
+    """
+
+    offset: Array
+    end_rate: Array
+    relaxation_s: float
+    factors: Sequence[float]
+
+    @classmethod
+    def between(cls, start_K: Array, end_K: Array, relaxation_s: float, energy_J_mol: Array) -> Relaxation:
+        """Return the relaxation from `start_K` to `end_K` at an activation energy."""
+        inverse_end = 1.0 / end_K
+        return cls.across(inverse_end - 1.0 / start_K, inverse_end, relaxation_s, energy_J_mol)
+
+    @classmethod
+    def across(cls, gap: Array, inverse_end: Array, relaxation_s: float, energy_J_mol: Array) -> Relaxation:
+        """Return the relaxation over a `gap` of inverse temperatures to `inverse_end`, 1/K."""
+        slope_K = energy_J_mol / GAS_CONSTANT
+        end_rate = np.exp((1.0 / REFERENCE_TEMPERATURE_K - inverse_end) * slope_K)
+        offset = gap * slope_K
+        factors = _factors(float(np.abs(offset).max()), relaxation_s)
+        return cls(offset=offset, end_rate=end_rate, relaxation_s=relaxation_s, factors=factors)
+
+    def age(self, dt_s: Array | float) -> Array:
+        """Return the age gathered in `dt_s`, s.
+
+        The integral is rate(end) [t + τ Σ xᵏ/(k k!) (1 - exp(-k t/τ))], where x is the offset.
+        """
+        return self._age(dt_s, np.exp(-dt_s / self.relaxation_s))
+
+    def time(self, age_s: Array) -> Array:
+        """Return the time in which `age` gathers `age_s`, s: its inverse, by Newton's rule."""
+        time_s = age_s / self.end_rate
+        for _ in range(_NEWTON_STEPS):
+            decay = np.exp(-time_s / self.relaxation_s)
+            miss_s = self._age(time_s, decay) - age_s
+            time_s = np.maximum(time_s - miss_s / (self.end_rate * np.exp(self.offset * decay)), 0.0)
+            if np.abs(miss_s).max() < _CLOSE_S:
+                break
+        return time_s
+
+    def _age(self, dt_s: Array | float, decay: Array | float) -> Array:
+        if isinstance(decay, float):
+            series = _polynomial([factor * (1.0 - decay**k) for k, factor in enumerate(self.factors, 1)], self.offset)
+        else:
+            series = self._whole - _polynomial(self.factors, self.offset * decay)
+        series += dt_s
+        series *= self.end_rate
+        return series
+
+    @cached_property
+    def _whole(self) -> Array:
+        """The series after a time without end, s."""
+        return _polynomial(self.factors, self.offset)
+
+
+def _factors(size: float, relaxation_s: float) -> Sequence[float]:
+    """Return τ/(k k!) for the terms that count where no offset is larger than `size`, s."""
+    factors, factorial, largest = [relaxation_s], 1.0, size
+    for k in range(2, _MOST_TERMS):
+        if largest < _NEGLIGIBLE:
+            break
+        factorial, largest = factorial * k, largest * size / k
+        factors.append(relaxation_s / (k * factorial))
+    return factors
+
+
+def _polynomial(factors: Sequence[float], x: Array) -> Array:
+    """Return Σ factorₖ xᵏ, k from 1 on."""
+    total = x * factors[-1]
+    for factor in reversed(factors[:-1]):
+        total += factor
+        total *= x
+    return total
+
+
 def relaxing_temperature(dt_s: Array | float, start_K: Array, end_K: Array, relaxation_s: float) -> Array:
     """Return the temperature after `dt_s` of drifting from `start_K` to `end_K`, K."""
     return 1.0 / (1.0 / end_K + (1.0 / start_K - 1.0 / end_K) * np.exp(-np.asarray(dt_s) / relaxation_s))
@@ -34,8 +128,6 @@ def relaxing_temperature(dt_s: Array | float, start_K: Array, end_K: Array, rela
 
 def relaxing_age(dt_s: Array | float, start_K: Array, end_K: Array, relaxation_s: float, energy_J_mol: Array) -> Array:
     """Return the age gathered in `dt_s`, s, while the temperature drifts from `start_K` to `end_K`.
-
-    The integral is rate(end) [t + τ Σ xᵏ/(k k!) (1 - exp(-k t/τ))], where x = E/R (1/end - 1/start).
 
     Parameters
     ----------
@@ -48,25 +140,9 @@ def relaxing_age(dt_s: Array | float, start_K: Array, end_K: Array, relaxation_s
     energy_J_mol : ndarray
         Activation energy, J/mol.
     """
-    offset = (1.0 / end_K - 1.0 / start_K) * (energy_J_mol / GAS_CONSTANT)
-    decay = np.exp(-np.asarray(dt_s) / relaxation_s)
-    term, left, total = offset, decay, offset * (1.0 - decay)
-    for k in range(2, _MOST_TERMS):
-        if np.abs(term).max() < _NEGLIGIBLE:
-            break
-        term = term * offset / k
-        left = left * decay
-        total = total + term / k * (1.0 - left)
-    return rate(end_K, energy_J_mol) * (dt_s + relaxation_s * total)
+    return Relaxation.between(start_K, end_K, relaxation_s, energy_J_mol).age(dt_s)
 
 
 def relaxing_time(age_s: Array, start_K: Array, end_K: Array, relaxation_s: float, energy_J_mol: Array) -> Array:
-    """Return the time in which `relaxing_age` gathers `age_s`, s: its inverse, by Newton's rule."""
-    offset = (1.0 / end_K - 1.0 / start_K) * (energy_J_mol / GAS_CONSTANT)
-    end_rate = rate(end_K, energy_J_mol)
-    time_s = age_s / end_rate
-    for _ in range(_NEWTON_STEPS):
-        miss = relaxing_age(time_s, start_K, end_K, relaxation_s, energy_J_mol) - age_s
-        now = end_rate * np.exp(offset * np.exp(-time_s / relaxation_s))
-        time_s = np.maximum(time_s - miss / now, 0.0)
-    return time_s
+    """Return the time in which `relaxing_age` gathers `age_s`, s."""
+    return Relaxation.between(start_K, end_K, relaxation_s, energy_J_mol).time(age_s)

@@ -9,12 +9,15 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from enum import StrEnum
+from functools import cached_property
 
 import numpy as np
 
 from studiowatch.physics import moist_air_core as core
 from studiowatch.physics.constants import GRAVITY, ZERO_CELSIUS_K
 from studiowatch.physics.ranges import Array
+
+STILLEST_K = 0.1  # K, virtual-temperature difference that a room's own unrest makes; assumption
 
 
 class Face(StrEnum):
@@ -80,44 +83,122 @@ def mixed(forced_cubed: Array, free: Array) -> Array:
 
     Source: Incropera et al., Fundamentals of Heat and Mass Transfer, 7th ed., sec. 9.9, with n = 3.
     """
-    return np.cbrt(forced_cubed + free**3)
+    return np.cbrt(forced_cubed + _cubed(free))
 
 
-@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+def _cubed(value: Array) -> Array:
+    return value * value * value  # many times as quick as **3
+
+
+@dataclass(frozen=True, kw_only=True, eq=False)
 class PlateAir:
-    """All of the transfer at one plate that does not depend on the film's temperature, one value per draw.
+    """The room's air at one plate, and all of the transfer that does not depend on the film's temperature, per draw.
 
-    Properties are those of the room's air: a film 4 K colder would change either coefficient by about 1 %.
+    Properties are those of the room's air: a film 4 K colder would change either coefficient by about 1 %. They are
+    worked out when first asked for: a film without free water never asks.
 
     Attributes
     ----------
-    air_K, humidity, vapour_Pa, vapour_kg_m3, pressure_Pa : ndarray
-        The room: K, share of saturation (0-1), Pa, kg/m³, Pa.
-    forced_heat, forced_mass : ndarray
-        Cubes of the forced Nusselt and Sherwood numbers.
-    rayleigh_per_K : ndarray
-        Rayleigh number per kelvin of virtual-temperature difference, 1/K.
+    air_K, humidity, air_speed_m_s, pressure_Pa : ndarray
+        The room: K, share of saturation (0-1), m/s, Pa.
+    side_m : float
+        Side of the square, m; also the length of the free flow, as McAdams takes it for a square.
     """
 
     face: Face
+    side_m: float
     air_K: Array
     humidity: Array
-    vapour_Pa: Array
-    vapour_kg_m3: Array
+    air_speed_m_s: Array
     pressure_Pa: Array
-    virtual_K: Array
-    prandtl: Array
-    schmidt: Array
-    forced_heat: Array
-    forced_mass: Array
-    rayleigh_per_K: Array
-    heat_per_nusselt: Array
-    mass_per_sherwood: Array
+
+    @cached_property
+    def vapour_Pa(self) -> Array:
+        """Pressure of the room's vapour, Pa."""
+        return core.saturation_pressure(self.air_K) * self.humidity
+
+    @cached_property
+    def vapour_kg_m3(self) -> Array:
+        """Vapour in the room, kg/m³."""
+        return core.vapour_density(self.vapour_Pa, self.air_K)
+
+    @cached_property
+    def virtual_K(self) -> Array:
+        """Virtual temperature of the room, K."""
+        return core.virtual_temperature(self.air_K, self.vapour_Pa, self.pressure_Pa)
+
+    @cached_property
+    def prandtl(self) -> Array:
+        """Prandtl number."""
+        return self._kinematic / self._thermal
+
+    @cached_property
+    def schmidt(self) -> Array:
+        """Schmidt number of water vapour."""
+        return self._kinematic / self._diffusivity
+
+    @cached_property
+    def forced_heat(self) -> Array:
+        """Cube of the forced Nusselt number."""
+        return _cubed(forced_nusselt(self._reynolds, self.prandtl))
+
+    @cached_property
+    def forced_mass(self) -> Array:
+        """Cube of the forced Sherwood number."""
+        return _cubed(forced_nusselt(self._reynolds, self.schmidt))
+
+    @cached_property
+    def rayleigh_per_K(self) -> Array:
+        """Rayleigh number per kelvin of virtual-temperature difference, 1/K."""
+        return GRAVITY * self.side_m**3 / (self.virtual_K * self._kinematic * self._thermal)
+
+    @cached_property
+    def heat_per_nusselt(self) -> Array:
+        """Coefficient of heat at a Nusselt number of 1, W/(m² K)."""
+        return self._conductivity / self.side_m
+
+    @cached_property
+    def mass_per_sherwood(self) -> Array:
+        """Coefficient of vapour at a Sherwood number of 1, m/s."""
+        return self._diffusivity / self.side_m
+
+    @cached_property
+    def _conductivity(self) -> Array:
+        return core.conductivity(self.air_K)
+
+    @cached_property
+    def _diffusivity(self) -> Array:
+        return core.diffusivity(self.air_K, self.pressure_Pa)
+
+    @cached_property
+    def _density(self) -> Array:
+        return core.density(self.air_K, self.vapour_Pa, self.pressure_Pa)
+
+    @cached_property
+    def _kinematic(self) -> Array:
+        return core.viscosity(self.air_K) / self._density
+
+    @cached_property
+    def _thermal(self) -> Array:
+        ratio = core.mixing_ratio(self.vapour_Pa, self.pressure_Pa)
+        return self._conductivity / (self._density * core.heat_capacity(ratio))
+
+    @cached_property
+    def _reynolds(self) -> Array:
+        return self.air_speed_m_s * self.side_m / self._kinematic
+
+    def rayleigh(self, virtual_K: Array) -> Array:
+        """Return the Rayleigh number over a film whose air has the virtual temperature `virtual_K`, signed.
+
+        It never falls below that of the room's own unrest. Where heat and vapour were to cancel, the bare correlations
+        leave no free flow at all and two film temperatures in balance, which no room is still enough to show.
+        """
+        difference_K = virtual_K - self.virtual_K
+        return np.copysign(np.hypot(difference_K, STILLEST_K), difference_K) * self.rayleigh_per_K
 
     def coefficients(self, film_K: Array, film_vapour_Pa: Array) -> tuple[Array, Array]:
         """Return the coefficients of heat, W/(m² K), and of vapour, m/s, over a film at `film_K`."""
-        virtual_K = core.virtual_temperature(film_K, film_vapour_Pa, self.pressure_Pa)
-        rayleigh = (virtual_K - self.virtual_K) * self.rayleigh_per_K
+        rayleigh = self.rayleigh(core.virtual_temperature(film_K, film_vapour_Pa, self.pressure_Pa))
         free_heat = free_nusselt(rayleigh, self.prandtl, self.face)
         free_mass = free_nusselt(rayleigh * (self.schmidt / self.prandtl), self.schmidt, self.face)
         return (
@@ -129,38 +210,12 @@ class PlateAir:
 def plate_air(
     *, temperature_C: Array, humidity_pct: Array, air_speed_m_s: Array, pressure_Pa: Array, side_m: float, face: Face
 ) -> PlateAir:
-    """Return the transfer at a square plate of `side_m` in this air, unchecked.
-
-    Parameters
-    ----------
-    temperature_C, humidity_pct, air_speed_m_s, pressure_Pa : ndarray
-        One value per draw, °C, %, m/s, Pa.
-    side_m : float
-        Side of the square, m; also the length of the free flow, as McAdams takes it for a square.
-    """
-    air_K = temperature_C + ZERO_CELSIUS_K
-    vapour_Pa = core.saturation_pressure(air_K) * (humidity_pct / 100.0)
-    conductivity = core.conductivity(air_K)
-    diffusivity = core.diffusivity(air_K, pressure_Pa)
-    density = core.density(air_K, vapour_Pa, pressure_Pa)
-    kinematic = core.viscosity(air_K) / density
-    thermal = conductivity / (density * core.heat_capacity(core.mixing_ratio(vapour_Pa, pressure_Pa)))
-    virtual_K = core.virtual_temperature(air_K, vapour_Pa, pressure_Pa)
-    prandtl, schmidt = kinematic / thermal, kinematic / diffusivity
-    reynolds = air_speed_m_s * side_m / kinematic
+    """Return the air at a square plate of `side_m`, unchecked; °C, %, m/s and Pa, one value per draw."""
     return PlateAir(
         face=face,
-        air_K=air_K,
+        side_m=side_m,
+        air_K=temperature_C + ZERO_CELSIUS_K,
         humidity=humidity_pct / 100.0,
-        vapour_Pa=vapour_Pa,
-        vapour_kg_m3=core.vapour_density(vapour_Pa, air_K),
+        air_speed_m_s=air_speed_m_s,
         pressure_Pa=pressure_Pa,
-        virtual_K=virtual_K,
-        prandtl=prandtl,
-        schmidt=schmidt,
-        forced_heat=forced_nusselt(reynolds, prandtl) ** 3,
-        forced_mass=forced_nusselt(reynolds, schmidt) ** 3,
-        rayleigh_per_K=GRAVITY * side_m**3 / (virtual_K * kinematic * thermal),
-        heat_per_nusselt=conductivity / side_m,
-        mass_per_sherwood=diffusivity / side_m,
     )

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field, replace
 
 from studiowatch.coats.anchoring import anchor
-from studiowatch.coats.data_sheet import DataSheet
+from studiowatch.coats.data_sheet import DataSheet, Kind
 from studiowatch.coats.evidence import NOTHING, Observation
 from studiowatch.coats.film import Film, StageReached, advance, lay, newly_reached
 from studiowatch.coats.learning import Seen, counted
@@ -78,6 +78,8 @@ class CoatRun:
         One sentence where a test does not fit anything that the sheet allows, else "".
     recoat_told : bool
         Whether it was said that the next coat may go on.
+    table : ndarray or None
+        When each draw reaches each stage, as last looked ahead, s; None before that.
     """
 
     coat: Coat
@@ -94,10 +96,10 @@ class CoatRun:
     heeded: tuple[Seen, ...] | None = None
     doubt: str = ""
     recoat_told: bool = False
+    table: Array | None = None
     _ahead_ms: int | None = None
     _ahead_air: Air | None = None
     _ahead_covered: bool = False
-    _table: Array | None = None
 
     @classmethod
     def begin(cls, coat: Coat, piece: Piece, sheet: DataSheet, over: CoatRun | None, standing: Standing) -> CoatRun:
@@ -201,21 +203,21 @@ class CoatRun:
         if self.air is None:
             return
         calm = _calm(self.air)
-        self._table = outlook(self.film, calm, horizon_s=HORIZON_S, covered=self.covered)
+        self.table = outlook(self.film, calm, horizon_s=HORIZON_S, covered=self.covered)
         self._ahead_ms, self._ahead_air, self._ahead_covered = self.at_ms, calm, self.covered
         self.weigh()
 
     def weigh(self) -> None:
         """Bring the ranges of `ahead` in line with the tests and with what is held of the product."""
-        if self._table is None:
+        if self.table is None:
             return
         tests = self.tests()
-        self.ahead = ready_times(self.sheet, self._table, self.standing.weights(self._table, tests))
-        self.doubt = self._doubted(self._table, tests) if tests else ""
+        self.ahead = ready_times(self.sheet, self.table, self.standing.weights(self.table, tests))
+        self.doubt = self._doubted(self.table, tests) if tests else ""
 
     def tests(self) -> tuple[Seen, ...]:
         """Return her tests up to now that count, of the stages that this coat goes through."""
-        stages = stages_of(self.sheet)
+        stages = [stage for stage in stages_of(self.sheet) if self._tells(stage)]
         return counted(
             [
                 Seen(after_s=(look.time_ms - self.laid_ms) / 1000.0, stage=stage, reached=reached)
@@ -225,13 +227,17 @@ class CoatRun:
             ]
         )
 
+    def _tells(self, stage: Stage) -> bool:
+        """Return whether a test of `stage` tells anything: a solvent-borne coat that blushed is not drying slowly."""
+        return stage is not Stage.CLEAR or self.sheet.kind is not Kind.SOLVENTBORNE
+
     def anew(self) -> Standing | None:
         """Return what this coat should be dried anew with for her tests, or None while its draws will do."""
-        return None if self._table is None else self.standing.anew(self._table, self.tests())
+        return None if self.table is None else self.standing.anew(self.table, self.tests())
 
     def observation(self) -> Observation:
         """Return what her tests say of the room, the product and this coat."""
-        return NOTHING if self._table is None else self.standing.observation(self._table, self.tests())
+        return NOTHING if self.table is None else self.standing.observation(self.table, self.tests())
 
     def _doubted(self, table: Array, tests: tuple[Seen, ...]) -> str:
         test = self.standing.surprise or self.standing.surprising(table, tests)

@@ -27,6 +27,8 @@ P = ParamSpec("P")
 class Keeper:
     """Runs a `Watchkeeping` on its own thread, fed by a board source and by commands.
 
+    `start` does not wait for the coats: the keeper dries them through the log while it works.
+
     Parameters
     ----------
     open_watch : callable
@@ -119,9 +121,10 @@ class Keeper:
             self._opened.set_exception(fault)
             return
         self._opened.set_result(None)
+        self._guard(watch, self._publish, watch)
         try:
             while not self._stopping.is_set():
-                self._turn(watch, LOOK_S)
+                self._turn(watch, 0.0 if watch.is_opening else LOOK_S)
             self._inbox.close()
             while self._turn(watch, 0.0):
                 pass

@@ -18,6 +18,7 @@ from studiowatch.service.log_air import UNSEEN_AIR, Moment, moments
 from studiowatch.service.orders import Bench, PieceCommand, carry_out
 from studiowatch.service.ports import ReadingsLog, Records
 from studiowatch.service.room_now import BRIDGED_MS
+from studiowatch.service.same_drying import dried_alike, dries_alike
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.store.trouble import StoreTrouble
 from studiowatch.studio.labels import stack_labels
@@ -56,11 +57,14 @@ class Rack:
 
     def open(self, now_ms: int) -> None:
         """Read the records and dry every laid coat through the log up to `now_ms`."""
+        self.take_up()
+        self.follow(now_ms)
+
+    def take_up(self) -> None:
+        """Read the records; no coat has a run until `follow` or `follow_next`."""
         self.learning.reopen()
         self.pieces = {piece.key: piece for piece in self.records.pieces()}
-        for piece in self.on_rack():
-            self._run_piece(piece, now_ms)
-            self._heed(piece, now_ms)
+        self._unfollowed.extend((None, piece) for piece in self.on_rack())
 
     def on_rack(self) -> list[Piece]:
         """Return the pieces on the rack, by place."""
@@ -98,7 +102,12 @@ class Rack:
         StoreTrouble
             If the log cannot be read; the rest is followed with the next call.
         """
-        while self._unfollowed:
+        while self.follow_next(now_ms):
+            pass
+
+    def follow_next(self, now_ms: int) -> bool:
+        """Bring the runs in line with one change, as `follow` does with all; return whether there are more."""
+        if self._unfollowed:
             before, piece = self._unfollowed.popleft()
             try:
                 self._follow(before, piece, now_ms)
@@ -106,15 +115,13 @@ class Rack:
             except StoreTrouble:
                 self._unfollowed.appendleft((before, piece))
                 raise
+        return bool(self._unfollowed)
 
     def _try_out(self, piece: Piece, now_ms: int) -> None:
         """Refuse a piece whose coats could not be watched, before it is on disk."""
-        before = self.pieces.get(piece.key)
-        known = (
-            {coat.key: coat for coat in before.coats} if before is not None and _face(before) == _face(piece) else {}
-        )
+        known = dried_alike(self.pieces.get(piece.key), piece)
         for coat in piece.coats:
-            if coat.laid_ms is None or _dries_alike(known.get(coat.key), coat) or coat.sheet not in self.shelf.sheets:
+            if coat.laid_ms is None or dries_alike(known.get(coat.key), coat) or coat.sheet not in self.shelf.sheets:
                 continue
             if now_ms - coat.laid_ms > OLDEST_MS:
                 raise Refused(f"The coat was laid more than {OLDEST_MS // YEAR_MS} years ago; check its date.")
@@ -197,8 +204,8 @@ class Rack:
             for coat in piece.coats:
                 self.runs.pop(coat.key, None)
             return
-        known = _dried_alike(before, piece)
-        changed = [coat for coat in piece.coats if not _dries_alike(known.get(coat.key), coat)]
+        known = dried_alike(before, piece)
+        changed = [coat for coat in piece.coats if not dries_alike(known.get(coat.key), coat)]
         for coat in piece.coats:
             run = self.runs.get(coat.key)
             if run is not None:
@@ -275,21 +282,3 @@ class Rack:
             self.unwatched[coat.key] = f"{fault}."
             return
         self.runs[coat.key] = run
-
-
-def _dried_alike(before: Piece | None, piece: Piece) -> dict[str, Coat]:
-    """Return the coats by key whose runs may stand after a change of their piece: none if its face is another."""
-    if before is None or _face(before) != _face(piece):
-        return {}
-    return {coat.key: coat for coat in before.coats}
-
-
-def _face(piece: Piece) -> tuple[object, ...]:
-    return piece.width_cm, piece.height_cm, piece.orientation
-
-
-def _dries_alike(before: Coat | None, after: Coat) -> bool:
-    """Return whether a coat's run stands after a change: looks and outcomes do not change how it dried."""
-    if before is None:
-        return False
-    return replace(before, looks=after.looks, outcome=after.outcome, seen_ms=after.seen_ms) == after

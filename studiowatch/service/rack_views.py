@@ -2,18 +2,22 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import replace
 from datetime import date
 
 from studiowatch.coats.data_sheet import DataSheet, Kind
+from studiowatch.coats.film import Film, sealed_in_g_m2
 from studiowatch.coats.stages import Stage
+from studiowatch.coats.vapour import solvent_laid_g
+from studiowatch.coats.weighing import weighing_gain
 from studiowatch.room.limits import humidity_limit
 from studiowatch.service.coat_run import CoatRun
 from studiowatch.service.local_time import when_text
 from studiowatch.service.prompt_desk import Tended
 from studiowatch.service.rack import Rack
-from studiowatch.service.snapshot import CoatView, PieceView
+from studiowatch.service.sheet_shelf import SheetShelf
+from studiowatch.service.snapshot import CoatView, PieceView, SolventView
 from studiowatch.studio.amounts import wet_um_of
 from studiowatch.studio.concern import CoatAtRisk
 from studiowatch.studio.labels import next_step, slack_days, suggested_mL
@@ -21,6 +25,8 @@ from studiowatch.studio.laying import not_yet
 from studiowatch.studio.pieces import Coat, Finding, Piece
 from studiowatch.studio.prompts import CoatToTend, Step
 from studiowatch.studio.words import Sentence
+
+_WATER, _SOLVENT = "water", "solvent"
 
 
 def coats_at_risk(rack: Rack) -> list[CoatAtRisk]:
@@ -52,10 +58,28 @@ def _at_risk(piece: Piece, label: str, run: CoatRun) -> CoatAtRisk:
 
 def piece_views(rack: Rack, local_date: Callable[[int], date], now_ms: int) -> tuple[PieceView, ...]:
     """Return all pieces on the rack; `local_date` turns UTC ms into her calendar day."""
-    return tuple(_piece_view(rack, piece, local_date, now_ms) for piece in rack.on_rack())
+    advice = _weighing_advice(rack)
+    return tuple(_piece_view(rack, piece, local_date, now_ms, advice) for piece in rack.on_rack())
 
 
-def _piece_view(rack: Rack, piece: Piece, local_date: Callable[[int], date], now_ms: int) -> PieceView:
+def _weighing_advice(rack: Rack) -> dict[str, str]:
+    """Return what weighing the bottle would narrow, by the key of the newest coat of each product that was guessed."""
+    newest: dict[str, CoatRun] = {}
+    for run in sorted(rack.runs.values(), key=lambda run: run.laid_ms):
+        if not (run.standing.measured or run.film.seal is not None or run.is_cured):
+            newest[run.sheet.name] = run
+    return {run.coat.key: _advice(run) for run in newest.values()}
+
+
+def _advice(run: CoatRun) -> str:
+    table = run.table
+    gain = None if table is None else weighing_gain(run.standing, table, run.tests(), stage=Stage.DRY_TO_RECOAT)
+    return "" if gain is None else gain.advice
+
+
+def _piece_view(
+    rack: Rack, piece: Piece, local_date: Callable[[int], date], now_ms: int, advice: Mapping[str, str]
+) -> PieceView:
     labels = rack.labels(piece)
     following = following_coat(piece)
     run = rack.top_run(piece)
@@ -83,6 +107,7 @@ def _piece_view(rack: Rack, piece: Piece, local_date: Callable[[int], date], now
             replace(
                 _coat_view(piece, coat, label, rack.shelf.stand_in(coat.sheet), rack.runs.get(coat.key)),
                 unwatched=rack.unwatched.get(coat.key, ""),
+                weighing=advice.get(coat.key, ""),
             )
             for coat, label in zip(piece.coats, labels, strict=True)
         ),
@@ -92,6 +117,36 @@ def _piece_view(rack: Rack, piece: Piece, local_date: Callable[[int], date], now
         next_p90_ms=next_p90_ms,
         slack_days=_slack_days(piece, following, next_ms, local_date),
         not_yet=stop,
+        would_seal_g_m2=0.0 if run is None else sealed_in_g_m2(run.film),
+        would_seal_fluid=_WATER if run is None else _unready_fluid(run.film),
+        solvents=_solvents(rack.shelf, piece),
+    )
+
+
+def _unready_fluid(film: Film) -> str:
+    """Return what a coat laid on `film` now would seal in."""
+    return _fluid(one for one in (*film.below, film) if one.unready[0])
+
+
+def _sealed_fluid(film: Film) -> str:
+    """Return what `film` sealed in when it was laid."""
+    return _fluid(one for one in film.below if one.seal is not None and one.seal.mask[0])
+
+
+def _fluid(films: Iterable[Film]) -> str:
+    names = {_SOLVENT if film.sheet.kind is Kind.SOLVENTBORNE else _WATER for film in films}
+    return " and ".join(sorted(names, reverse=True)) or _WATER
+
+
+def _solvents(shelf: SheetShelf, piece: Piece) -> tuple[SolventView, ...]:
+    return tuple(
+        SolventView(
+            sheet=sheet.name,
+            solvent_g=solvent_laid_g(sheet, wet_um=sheet.wet_um, area_m2=piece.area_m2),
+            over_h=sheet.touch_dry_min / 60.0,
+        )
+        for sheet in shelf.sheets.values()
+        if sheet.kind is Kind.SOLVENTBORNE
     )
 
 
@@ -147,6 +202,7 @@ def _coat_view(piece: Piece, coat: Coat, label: str, sheet: DataSheet, run: Coat
         milky=False,
         wet_um=wet_um,
         dry_um=wet_um * sheet.volume_solids / (1.0 + coat.thinned_pct / 100.0),
+        solvent=sheet.kind is Kind.SOLVENTBORNE,
     )
     if run is None:
         return as_laid
@@ -164,6 +220,11 @@ def _coat_view(piece: Piece, coat: Coat, label: str, sheet: DataSheet, run: Coat
         unlogged_ms=run.unlogged_ms,
         film_trace=run.film_trace,
         doubt=run.doubt,
+        sealed_in_g_m2=run.film.sealed_in_g_m2,
+        trapped_g_m2=run.film.trapped_g_m2,
+        sealed_fluid=_sealed_fluid(run.film),
+        blush_from_ms=run.after_ms(run.film.blush_from_s),
+        blush_min=run.film.blush_s / 60.0,
     )
 
 

@@ -110,6 +110,12 @@ class CoatView:
         Why a laid coat is not watched, one sentence, or "".
     doubt : str
         One sentence where a touch test or a look does not fit anything that the sheet allows, else "".
+    solvent, sealed_in_g_m2, trapped_g_m2, sealed_fluid
+        Whether it is solvent-borne, and `water_g_m2` is solvent; what was sealed in below when it was laid too early,
+        what is left of it, g/m², and its name: "water".
+    blush_from_ms, blush_min, weighing
+        UTC ms from which a solvent-borne coat may have blushed, or None, and for how long it was near the dew point,
+        min; what weighing the bottle would narrow, one sentence at the newest coat of each product, else "".
     """
 
     key: str
@@ -132,10 +138,26 @@ class CoatView:
     film_trace: tuple[tuple[int, float], ...] = ()
     unwatched: str = ""
     doubt: str = ""
+    solvent: bool = False
+    sealed_in_g_m2: float = 0.0
+    trapped_g_m2: float = 0.0
+    sealed_fluid: str = "water"
+    blush_from_ms: int | None = None
+    blush_min: float = 0.0
+    weighing: str = ""
 
     def stage(self, stage: Stage) -> StageTime | None:
         """Return the time of `stage`, or None if this coat has no such stage."""
         return next((time for time in self.stages if time.stage is stage), None)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SolventView:
+    """What one coat as thick as its sheet says gives off on a piece: solvent, g, and the time in which it leaves, h."""
+
+    sheet: str
+    solvent_g: float
+    over_h: float
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -150,6 +172,8 @@ class PieceView:
         When it is ready for that, as it is told, and the likely range, UTC ms.
     not_yet : Sentence or None
         Why no coat should go on it now, whatever the room: the one below is wet, or not ready; None if it may.
+    would_seal_g_m2, would_seal_fluid
+        What a coat laid now would seal in, g/m², and its name; `solvents` is for each solvent-borne sheet.
     """
 
     key: str
@@ -166,6 +190,9 @@ class PieceView:
     next_p90_ms: int | None = None
     slack_days: int | None = None
     not_yet: Sentence | None = None
+    would_seal_g_m2: float = 0.0
+    would_seal_fluid: str = "water"
+    solvents: tuple[SolventView, ...] = ()
 
     @property
     def top(self) -> CoatView | None:

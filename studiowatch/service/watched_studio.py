@@ -87,5 +87,5 @@ def _open_watch(
         tell=tell,
         shut=shut,
     )
-    watch.open()
+    watch.take_up()
     return watch

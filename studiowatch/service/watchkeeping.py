@@ -28,7 +28,7 @@ from studiowatch.service.snapshot import BoardView, Snapshot
 from studiowatch.service.warning_desk import WarningDesk
 from studiowatch.store.trouble import StoreTrouble
 from studiowatch.studio.concern import AirNow, Kind
-from studiowatch.studio.sentence import most_urgent, room_check
+from studiowatch.studio.sentence import OPENING, most_urgent, room_check
 from studiowatch.studio.watch import SILENT_AFTER_IDLE_S, SILENT_AFTER_S
 from studiowatch.studio.words import Sentence
 
@@ -63,6 +63,7 @@ class Watchkeeping:
     shut: Callable[[], None] = lambda: None
     silent_after_s: float = SILENT_AFTER_S
     changed: bool = True
+    is_opening: bool = False
     own_fault: str = ""
     _ledger: Ledger = field(init=False)
     _rack: Rack = field(init=False)
@@ -92,11 +93,25 @@ class Watchkeeping:
 
     def open(self) -> None:
         """Take up the records, and dry every laid coat through the log."""
+        self.take_up()
+        while self.is_opening:
+            self._open_next(self.began_ms)
+        self._prompts.settle(coats_to_tend(self._rack), self.began_ms)
+
+    def take_up(self) -> None:
+        """Take up the records; each `look` then dries the coats of one piece, and nothing is judged until all are."""
         self._room.warm_up(self.log.between(self.began_ms - WARM_UP_MS, self.began_ms))
-        self._rack.open(self.began_ms)
+        self._rack.take_up()
         self._warnings.reopen({piece.title: piece.key for piece in self._rack.on_rack()}, self.began_ms)
         self._prompts.reopen()
-        self._prompts.settle(coats_to_tend(self._rack), self.began_ms)
+        self.is_opening = True
+
+    def _open_next(self, now_ms: int) -> None:
+        self.changed = True
+        try:
+            self.is_opening = self._rack.follow_next(now_ms)
+        except StoreTrouble as trouble:
+            self.is_opening, self._unfollowed, self._unread = False, True, str(trouble)
 
     def take(self, event: BoardEvent, now_s: float) -> None:
         """Take one event of the board."""
@@ -121,11 +136,10 @@ class Watchkeeping:
         self._room.take(reading)
         if event.counts.resets > self._board.counts.resets:
             self._ledger.note(reading.time_ms, "board-reset", "The board started again.")
-        self._board = replace(
-            self._board, counts=event.counts, last_ms=reading.time_ms, checked=reading.checked, silent=False
-        )
+        self._board = replace(self._board, counts=event.counts, last_ms=reading.time_ms, checked=reading.checked)
         self._judge(reading.time_ms)
-        if self._dried_ms is None or not 0 <= reading.time_ms - self._dried_ms < ADVANCE_MS:
+        since_ms = reading.time_ms - (self._dried_ms or 0)
+        if not (self.is_opening or 0 <= since_ms < ADVANCE_MS):
             self._dry(reading.time_ms)
 
     def _dry(self, now_ms: int) -> None:
@@ -136,9 +150,8 @@ class Watchkeeping:
         self._tend(now_ms)
 
     def _tend(self, now_ms: int) -> None:
-        runs = self._rack.runs
-        corrected = {key for key, run in self._runs.items() if key in runs and runs[key] is not run}
-        self._runs = dict(runs)
+        corrected = {key for key, run in self._runs.items() if self._rack.runs.get(key, run) is not run}
+        self._runs = dict(self._rack.runs)
         self._prompts.settle(coats_to_tend(self._rack), now_ms, corrected=corrected)
         if not self._is_waiting(now_ms):
             self._unsaid += self._prompts.due(now_ms)
@@ -152,8 +165,9 @@ class Watchkeeping:
         self.changed |= bool(happened)
 
     def _is_waiting(self, now_ms: int) -> bool:
-        """Return whether the first reading may still come: until then an empty room says nothing."""
-        return self._room.last_ms is None and 0 <= now_ms - self._room.began_ms <= self.silent_after_s * 1000
+        """Return whether coats, or the first reading, are still to come: until then an empty room says nothing."""
+        is_young = 0 <= now_ms - self._room.began_ms <= self.silent_after_s * 1000
+        return self.is_opening or (self._room.last_ms is None and is_young)
 
     def speak(self) -> None:
         """Tell what happened since the last call; what cannot be told is not tried again."""
@@ -197,7 +211,9 @@ class Watchkeeping:
     def look(self, now_ms: int, now_s: float, overflowed: int = 0) -> None:
         """Look at the clock: notice silence, prompts, jumps and overflow. Nothing is written here."""
         self.mind_the_clock(now_ms, now_s)
-        if self._unfollowed:
+        if self.is_opening:
+            self._open_next(now_ms)
+        elif self._unfollowed:
             self._follow(now_ms)
         elif self._judged_ms is None or abs(now_ms - self._judged_ms) >= JUDGE_EVERY_MS:
             self.changed = True
@@ -244,7 +260,7 @@ class Watchkeeping:
             time_ms=now_ms,
             board=replace(self._board, silent=silent),
             room=room_view(self._room, air, coats_at_risk(self._rack), now_ms),
-            sentence=self._sentence(air, now_ms),
+            sentence=OPENING if self.is_opening else self._sentence(air, now_ms),
             pieces=piece_views(self._rack, self.local_date, now_ms),
             prompts=self._prompts.views(now_ms),
             warnings=self._warnings.views(),

@@ -7,7 +7,7 @@ from collections.abc import Callable
 from studiowatch.coats.stages import Surface
 from studiowatch.studio.words import Level, Sentence
 
-SEALED_IN = "Water sealed in below clouds the coat above. A touch test at an edge comes before the next coat."
+SEALED_IN = "What is sealed in below clouds the coat above. A touch test at an edge comes before the next coat."
 
 
 def not_yet(

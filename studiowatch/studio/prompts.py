@@ -16,8 +16,14 @@ NONE_BEFORE: Mapping[str, int] = MappingProxyType({})
 TORCH = (
     "Torch only far from solvent, its vapour and the mesh cover, extinguisher at hand; the product's sheet comes first."
 )
-NO_FLAME = "No torch, flame or spark: this coat gives off solvent vapour. Break bubbles with the brush."
+NO_FLAME = (
+    "No torch, flame or spark: this coat gives off solvent vapour. Break bubbles with the brush; keep fresh air coming."
+)
 NO_TORCH_AT_COVER = "No torch or flame near the mesh cover."
+VAPOUR_AT_COVER = "No torch, flame or spark: solvent vapour gathers under the cover too. Keep fresh air coming."
+LOOK_FOR_BLUSH = (
+    "Look too: dull or blushed does not clear by itself. If it is, see the product's sheet before the next coat."
+)
 SOLVENT_NEXT = (
     "Solvent-borne: ventilate without blowing on the piece, wear gloves, no flame or spark; "
     "dry rags flat outdoors or keep them under water in a closed metal container. The product's sheet comes first."
@@ -110,7 +116,8 @@ def _while_wet(coat: CoatToTend) -> list[Prompt]:
     prompts = [_prompt(coat, Step.BUBBLES, coat.laid_ms + SECOND_PASS_MS, "Second bubble pass, scrape drips", flame)]
     if not coat.is_covered:
         headline = "Set the mesh cover when no more bubbles rise"
-        prompts.append(_prompt(coat, Step.COVER, coat.laid_ms + COVER_MS, headline, NO_TORCH_AT_COVER))
+        caution = VAPOUR_AT_COVER if coat.solvent else NO_TORCH_AT_COVER
+        prompts.append(_prompt(coat, Step.COVER, coat.laid_ms + COVER_MS, headline, caution))
     if coat.clear_ms is not None and not coat.is_seen_clear:
         prompts.append(_prompt(coat, Step.CLARITY, coat.clear_ms, "Has the milkiness cleared?"))
     return prompts
@@ -122,8 +129,9 @@ def _when_dry(coat: CoatToTend) -> list[Prompt]:
     amount = "" if coat.following_mL is None else f", {volume_text(coat.following_mL)}"
     verb = "Recoat:" if coat.clear_film else "Lay"
     caution = SOLVENT_NEXT if coat.following_solvent else ""
+    look = LOOK_FOR_BLUSH if coat.solvent else ""
     return [
-        _prompt(coat, Step.TOUCH_TEST, coat.recoat_ms, "Touch test at an edge before the next coat"),
+        _prompt(coat, Step.TOUCH_TEST, coat.recoat_ms, "Touch test at an edge before the next coat", look),
         _prompt(coat, Step.RECOAT, coat.recoat_ms, f"{verb} {coat.following}{amount}", caution),
     ]
 

@@ -21,6 +21,11 @@ NO_BOARD = Sentence(
     detail="Temperature, humidity and air speed are not known.",
     advice="Plug the board in.",
 )
+OPENING = Sentence(
+    level=Level.CAUTION,
+    headline="Reading the log",
+    detail="The coats are not up to date yet; warnings begin when they are.",
+)
 QUIET_BOARD = Sentence(
     level=Level.CAUTION,
     headline="The board sends nothing",

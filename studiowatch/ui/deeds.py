@@ -22,6 +22,7 @@ from studiowatch.service.ports import Clock, Desk
 from studiowatch.service.snapshot import PieceView, Snapshot
 from studiowatch.studio.pieces import Finding
 from studiowatch.ui.bridge import Courier
+from studiowatch.ui.models.learning import AnsweredTest
 from studiowatch.ui.models.look_form import ANSWERS, BY_EYE, BY_TOUCH
 from studiowatch.ui.models.prompts import Deed, PromptRow
 from studiowatch.ui.models.times import REMIND_AFTER_MS, clock_words, local
@@ -52,6 +53,8 @@ class Deeds(QObject):
         self._desk, self._clock, self._window = desk, clock, window
         self._courier = Courier(desk, self)
         self.snapshot: Snapshot | None = None
+        self._asked: AnsweredTest | None = None
+        self._tested: AnsweredTest | None = None
         self.style = Style()
 
     def close(self) -> None:
@@ -68,6 +71,7 @@ class Deeds(QObject):
         self.snapshot = snapshot
         for form in self._window.findChildren(CoatDialog):
             form.set_snapshot(snapshot)
+        self._tell_moved()
 
     def register_piece(self) -> RegisterDialog:
         """Open the form for a new piece."""
@@ -115,7 +119,28 @@ class Deeds(QObject):
             title=title,
             findings=findings,
         )
-        return self._open(form)
+        form.answering.connect(self._remember)
+        self._open(form)
+        form.told.connect(self._await_move)  # after `done`, whose words it replaces
+        return form
+
+    def _remember(self, piece_key: str) -> None:
+        if self.snapshot is not None:
+            self._asked = AnsweredTest(piece_key=piece_key, before=self.snapshot)
+
+    def _await_move(self) -> None:
+        self._tested = self._asked
+        self._tell_moved()
+
+    def _tell_moved(self) -> None:
+        """Tell once how a touch test moved the ready time of its piece."""
+        if self._tested is None or self.snapshot is None:
+            return
+        words = self._tested.moved_words(self.snapshot)
+        if words or self._tested.is_over(self.snapshot):
+            self._tested = None
+        if words:
+            self.done.emit(words)
 
     def answer_prompt(self, row: PromptRow) -> FormDialog | None:
         """Open the form that answers a prompt; the prompt is ticked once that is recorded."""

@@ -148,6 +148,14 @@ def test_that_thinning_a_cover_and_measuring_count(call: Callable[..., Answer]) 
     assert measured["p90"] - measured["p10"] < plain["p90"] - plain["p10"]
 
 
+def test_that_weighing_the_bottle_is_a_note_for_people_and_programs(call: Callable[..., Answer]) -> None:
+    words = (*CALL, "--air", "21,50,0.05", "--draws", "256")
+    (note,) = (note for note in call(*words, "--json").document["notes"] if "weighing the bottle" in note)
+    assert re.search(r"from [\d.]+ to [\d.]+ h to about [\d.]+ to [\d.]+ h$", note)
+    assert f"note: {note}\n" in call(*words).out
+    assert "weighing the bottle" not in call(*words, "--measured").out
+
+
 def test_that_a_stage_that_the_sheet_has_not_is_left_out_and_one_not_reached_is_null(
     call: Callable[..., Answer],
 ) -> None:

@@ -81,6 +81,19 @@ def test_that_a_thick_coat_is_told(gloss: DataSheet) -> None:
     assert any("2.0 times as thick as the sheet's" in note for note in notes)
 
 
+def test_that_weighing_the_bottle_is_told_where_the_amount_is_guessed(gloss: DataSheet) -> None:
+    guessed = predict(gloss, wet_um=90.0, side_m=0.4, room=ROOM, draws_n=256)
+    (note,) = (note for note in guessed.notes if "weighing the bottle" in note)
+    ready = guessed.stages[Stage.DRY_TO_RECOAT]
+    assert ready.p10_s is not None
+    assert ready.p90_s is not None
+    now = f"from {ready.p10_s / 3600.0:.1f} to {ready.p90_s / 3600.0:.1f} h"
+    assert now in note
+    measured = predict(gloss, wet_um=90.0, side_m=0.4, room=ROOM, draws_n=256, measured=True)
+    nominal = predict(gloss, wet_um=90.0, side_m=0.4, room=ROOM, draws_n=1)
+    assert not any("weighing the bottle" in note for note in (*measured.notes, *nominal.notes))
+
+
 def test_that_a_sheet_that_contradicts_itself_is_told(gloss: DataSheet) -> None:
     notes = predict(replace(gloss, touch_dry_min=110.0), wet_um=90.0, side_m=0.4, room=ROOM, draws_n=1).notes
     assert any("check the times and the thickness" in note for note in notes)

@@ -41,7 +41,7 @@ def test_that_vapour_alone_lifts_the_air_from_a_film_as_warm_as_the_room() -> No
     plate = room()
     wet = vapour_transfer(plate, 20.0)
     dry = float(plate.coefficients(plate.air_K, plate.vapour_Pa)[1][0])
-    assert wet > dry == 0.0
+    assert wet > dry > 0.0  # what is left for the dry film is the room's own unrest
 
 
 @pytest.mark.parametrize("face", list(Face))

@@ -173,7 +173,7 @@ def test_that_what_cannot_be_laid_names_its_field(changed: dict[str, object], fi
 
 def test_that_a_solvent_sheet_is_never_without_cautions() -> None:
     said = " ".join(cautions_of(SOLVENT))
-    for part in ("fresh air", "flame", "Rags", STANDING_CAUTION):
+    for part in ("torch", "gloves", "Rags", STANDING_CAUTION):
         assert part in said
     assert cautions_of(SATIN)[0] == SATIN.cautions[0]
 

@@ -6,7 +6,7 @@ from dataclasses import replace
 from datetime import UTC
 
 from studiowatch.service.snapshot import PromptView, Snapshot
-from studiowatch.studio.prompts import Step, prompt_key
+from studiowatch.studio.prompts import CoatToTend, Step, prompt_key, prompts_for
 from studiowatch.ui.models.prompts import Deed, PromptRow, next_prompt_words, prompt_rows, with_ticked
 from studiowatch.ui.models.tones import Tone
 
@@ -70,6 +70,25 @@ def test_that_what_a_tick_asks_depends_on_the_step() -> None:
         Step.TOUCH_TEST: Deed.TOUCH,
         Step.RECOAT: Deed.LAY,
     }
+
+
+def test_that_the_cautions_of_a_solvent_borne_coat_stand_at_its_steps() -> None:
+    tended = CoatToTend(
+        coat_key="c",
+        laid_ms=NOW_MS,
+        clear_film=True,
+        solvent=True,
+        recoat_ms=NOW_MS + 60 * MINUTE_MS,
+        following="satin",
+    )
+    by_step = {one.step: one for one in prompts_for(tended, now_ms=NOW_MS)}
+    assert Step.CLARITY not in by_step
+    assert "fresh air" in by_step[Step.BUBBLES].caution
+    assert "vapour" in by_step[Step.COVER].caution
+    assert "dull or blushed" in by_step[Step.TOUCH_TEST].caution
+    water = {one.step: one for one in prompts_for(replace(tended, solvent=False), now_ms=NOW_MS)}
+    assert water[Step.TOUCH_TEST].caution == ""
+    assert not any("blush" in one.caution or "vapour gathers" in one.caution for one in water.values())
 
 
 def test_that_a_ticked_row_stays_in_its_place_as_done() -> None:

@@ -12,7 +12,21 @@ from studiowatch.service.snapshot import PieceView, StageTime
 from studiowatch.ui.models.rack import PieceCard, rack_cards, state_words
 from studiowatch.ui.models.tones import Tone
 
-from .scenes import FOUR_WARNED, HERONS, LADDER, NOW_MS, ORCHARD, QUARRY, VARNISH_HOURS, coat
+from .scenes import (
+    BLUSHED,
+    DOUBT,
+    DOUBTED,
+    FOUR_WARNED,
+    HERONS,
+    LADDER,
+    LEARNT,
+    NOW_MS,
+    ORCHARD,
+    QUARRY,
+    SEALING,
+    VARNISH_HOURS,
+    coat,
+)
 
 MINUTE_MS, HOUR_MS = 60_000, 3_600_000
 
@@ -103,10 +117,44 @@ def test_that_a_coat_that_is_not_watched_says_so_and_why() -> None:
     top = replace(ORCHARD.coats[2], surface=None, milky=False, stages=(), unwatched=why)
     one = card(replace(ORCHARD, coats=(*ORCHARD.coats[:2], top)))
     assert (one.state, one.state_tone) == ("Gloss 1 · not watched", Tone.CAUTION)
-    assert one.unwatched == why
+    assert one.cautions == (why,)
     assert why in one.spoken
     layer = one.section.layers[-1]
     assert (layer.surface, layer.words) == (Surface.DRY, "gloss 1, not watched")
+
+
+def test_that_what_was_sealed_in_and_what_is_left_of_it_is_said() -> None:
+    one = card(SEALING)
+    assert one.sealed == "3.3 g/m² of water sealed in when laid, 1.9 left"
+    assert one.sealed in one.spoken
+    assert card(QUARRY).sealed == ""
+
+
+def test_that_a_blush_and_a_test_that_does_not_fit_are_cautions() -> None:
+    assert card(BLUSHED).cautions == ("May have blushed from 14:10",)
+    assert card(DOUBTED).cautions == (DOUBT,)
+    assert DOUBT in card(DOUBTED).spoken
+    assert card(LADDER).cautions == ()
+
+
+def test_that_a_solvent_borne_coat_is_never_milky_and_never_said_to_clear() -> None:
+    assert card(BLUSHED).state == "Gloss · wet, 40 min"
+    dry = replace(BLUSHED.coats[1], laid_ms=NOW_MS - 5 * HOUR_MS, surface=Surface.DRY)
+    hours = (Stage.DRY_TO_TOUCH, 2.6), (Stage.CLEAR, 3.0)
+    reached = tuple(
+        StageTime(stage=stage, time_ms=dry.laid_ms + round(late * HOUR_MS), reached=True) for stage, late in hours
+    )
+    assert state_words(replace(dry, stages=reached), NOW_MS, UTC)[0] == "Gloss · dry to touch since 11:48"
+    assert state_words(replace(dry, stages=reached, solvent=False), NOW_MS, UTC)[0] == "Gloss · clear since 12:12"
+    ahead = replace(dry, surface=Surface.TACKY, stages=(replace(reached[1], time_ms=NOW_MS + 1, reached=False),))
+    assert card(replace(BLUSHED, coats=(ahead,))).ahead == ""
+
+
+def test_that_what_was_learnt_stands_on_the_card_in_a_few_words_and_is_read_out_whole() -> None:
+    one = rack_cards(replace(FOUR_WARNED, pieces=(ORCHARD,), learnt=(LEARNT,)), UTC)[0]
+    assert one.learnt == "gloss 1: 1.3 × the sheet's time here, 3 tests"
+    assert one.learnt_whole == LEARNT.sentence
+    assert LEARNT.sentence in one.spoken
 
 
 @pytest.mark.parametrize(

@@ -20,19 +20,39 @@ _CM2_PER_M2 = 1e4
 _G_PER_ML_PER_KG_M3 = 1e-3
 
 # The order of work is common practice, no source.
-PREPARATION = (
+_PREPARATION = (
     "Surface wiped, free of dust and hair; fans and heater fan off ten minutes ago",
     "Piece level on its supports, back edges taped",
     "Bottle rolled gently, not shaken, then at rest about 15 minutes so that bubbles rise",
-    "Thin, wide synthetic brush wetted and pressed out; mesh cover within reach, held ready",
 )
+_WET_BRUSH = "Thin, wide synthetic brush wetted and pressed out; mesh cover within reach, held ready"
+_DRY_BRUSH = "Wide, soft brush, clean and dry; mesh cover within reach, held ready"
 SOLVENT_CAUTIONS = (
-    "Solvent vapour: let fresh air through the room without blowing on the piece; it comes before a perfect coat.",
-    "No flame, torch or spark anywhere near. Wear gloves.",
+    "No torch anywhere near. Wear gloves.",
     "Rags can catch fire by themselves: dry them flat outdoors, or keep them in a closed metal tin with water.",
 )
+_VENTILATE_KEY = "ventilate"  # a sheet's caution that begins so is said by the one for the vapour
 _STANDING_KEY = "local codes"  # a sheet that says this says the rest of the standing caution too
 STANDING_CAUTION = f"The product's own sheet, {_STANDING_KEY} and licensed advice come before this program."
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Amounts:
+    """What she typed so far, as far as it can be read.
+
+    Attributes
+    ----------
+    usual_mL : float
+        What makes the sheet's wet thickness on the piece, mL.
+    times : float
+        How many times as much goes on.
+    thinned_pct : float
+        Water or thinner added, % of the volume.
+    """
+
+    usual_mL: float
+    times: float = 1.0
+    thinned_pct: float = 0.0
 
 
 class Unit(StrEnum):
@@ -97,6 +117,36 @@ def suggestion_words(piece: PieceView, sheet: SheetChoice, unit: Unit) -> str:
     return f"{amount} {unit} makes the sheet's {sheet.wet_um:.0f} µm on {area_m2(piece):.2f} m²"
 
 
+def preparation(sheet: SheetChoice) -> tuple[str, ...]:
+    """Return what to see to before the brush goes down."""
+    return (*_PREPARATION, _DRY_BRUSH if sheet.solvent else _WET_BRUSH)
+
+
+def thinner_words(sheet: SheetChoice) -> str:
+    """Return what the product is thinned with."""
+    return "thinner" if sheet.solvent else "water"
+
+
+def amounts_of(piece: PieceView, sheet: SheetChoice, unit: Unit, amount: str, thinned: str) -> Amounts:
+    """Return what is typed in the form; what cannot be read yet counts as the sheet's own amount, not thinned."""
+    usual = suggested_amount(piece, sheet, unit)
+    try:
+        measured, thinned_pct = _amount(amount, unit), _thinned(thinned, sheet)
+    except FormError:
+        measured, thinned_pct = None, 0.0
+    return Amounts(
+        usual_mL=suggested_amount(piece, sheet, Unit.ML),
+        times=1.0 if measured is None else measured / usual,
+        thinned_pct=thinned_pct,
+    )
+
+
+def weighing_words(sheet: SheetChoice, pieces: Sequence[PieceView]) -> str:
+    """Return what weighing the bottle would narrow, by a coat of `sheet` whose amount was not measured, or ""."""
+    coats = (coat for piece in pieces for coat in piece.coats if coat.sheet == sheet.name)
+    return next((coat.weighing for coat in coats if coat.weighing), "")
+
+
 def thickness_of(piece: PieceView, sheet: SheetChoice, unit: Unit, text: str) -> Thickness:
     """Return what the typed amount makes; nothing while it cannot be read, for that is told when it is recorded."""
     try:
@@ -134,14 +184,28 @@ def _amount(text: str, unit: Unit) -> float | None:
     )
 
 
+def _thinned(text: str, sheet: SheetChoice) -> float:
+    return number(
+        text or "0",
+        field="thinned",
+        name=f"The {thinner_words(sheet)} added",
+        unit="%",
+        low=0,
+        high=GREATEST_THINNING_PCT,
+        example="5",
+    )
+
+
 def short_title(title: str) -> str:
     """Return a title that fits a button."""
     return title if len(title) <= _LETTERS_ON_BUTTON else f"{title[: _LETTERS_ON_BUTTON - 1].rstrip(' ,')}…"
 
 
 def cautions_of(sheet: SheetChoice) -> tuple[str, ...]:
-    """Return what to heed before the brush goes down, the sheet's own cautions first."""
+    """Return what to heed before the brush goes down, the sheet's own cautions first; its vapour is told apart."""
     own = sheet.cautions or (SOLVENT_CAUTIONS if sheet.solvent else ())
+    if sheet.solvent:
+        own = tuple(caution for caution in own if not caution.lower().startswith(_VENTILATE_KEY))
     said = any(_STANDING_KEY in caution for caution in own)
     return own if said else (*own, STANDING_CAUTION)
 
@@ -157,15 +221,7 @@ def read_coat(
         If a field cannot be taken.
     """
     measured = _amount(amount, unit)
-    thinned_pct = number(
-        thinned or "0",
-        field="thinned",
-        name="The water added",
-        unit="%",
-        low=0,
-        high=GREATEST_THINNING_PCT,
-        example="5",
-    )
+    thinned_pct = _thinned(thinned, option.sheet)
     if laid_ms > now_ms:
         raise FormError("laid", "The brush went down in the future: choose a time that has passed, or now.")
     return LayCoat(

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 
+from studiowatch.coats.solvent import WHITE_SPIRIT
 from studiowatch.coats.stages import Surface
 from studiowatch.service.snapshot import CoatView, PieceView
 
@@ -16,6 +17,7 @@ LEAST_FULL_SCALE_UM = 260.0  # so that a lone thin coat is not drawn like a slab
 _SUPPORT_SHARE = 0.10
 _LEAST_SHOWN_UM = 8.0  # a thinner layer is drawn this thick, so that it can be seen
 _WATER_UM_PER_G_M2 = 1.0  # µm per g/m²: water of 1000 kg/m³
+_SOLVENT_UM_PER_G_M2 = 1000.0 / WHITE_SPIRIT.density_kg_m3  # µm per g/m²
 
 
 class Base(StrEnum):
@@ -112,12 +114,13 @@ def section_of(piece: PieceView) -> Section:
 
 
 def film_um(coat: CoatView) -> float:
-    """Return how thick the film is now, µm: dry when planned or dry, else what is solid and the water still in it."""
+    """Return how thick the film is now, µm: dry when planned or dry, else what is solid and what has yet to leave."""
     if coat.surface is None or (coat.water_g_m2 is None and coat.surface is not Surface.WET):
         return coat.dry_um
     if coat.water_g_m2 is None:
         return coat.wet_um
-    return min(coat.dry_um + coat.water_g_m2 * _WATER_UM_PER_G_M2, max(coat.wet_um, coat.dry_um))
+    um_per_g_m2 = _SOLVENT_UM_PER_G_M2 if coat.solvent else _WATER_UM_PER_G_M2
+    return min(coat.dry_um + coat.water_g_m2 * um_per_g_m2, max(coat.wet_um, coat.dry_um))
 
 
 def _layer(coat: CoatView) -> Layer:

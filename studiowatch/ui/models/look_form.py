@@ -5,8 +5,9 @@ from __future__ import annotations
 from datetime import tzinfo
 
 from studiowatch.coats.stages import Stage, Surface
+from studiowatch.service.commands import RecordLook, RecordOutcome
 from studiowatch.service.snapshot import CoatView
-from studiowatch.studio.pieces import Finding
+from studiowatch.studio.pieces import Finding, Outcome
 from studiowatch.ui.models.times import clock_words
 
 ANSWERS = {
@@ -27,9 +28,38 @@ FOUND = {
     Finding.MILKY: "still milky",
     Finding.CLEAR: "clear",
 }
+BLUSHED_HINT = "a grey veil over the dark colours that stays"
+_OUTCOMES = {Finding.MILKY: Outcome.DULL_IN_DARKS, Finding.CLEAR: Outcome.CLEAR}
+_BLUSHED = {Finding.MILKY: "dull, blushed"}  # a solvent-borne coat is never milky: what clouds it is a blush
 BY_TOUCH = (Finding.TACKY, Finding.DRY)
 BY_EYE = (Finding.CLEAR, Finding.MILKY)
 HOW_TO_TOUCH = "Touch at the edge, with a clean dry finger. What is it like?"
+
+
+def answer_words(finding: Finding, *, solvent: bool) -> str:
+    """Return the words on the button of an answer."""
+    return _BLUSHED[finding].capitalize() if solvent and finding in _BLUSHED else ANSWERS[finding]
+
+
+def hint_words(finding: Finding, *, solvent: bool) -> str:
+    """Return what an answer looks or feels like."""
+    return BLUSHED_HINT if solvent and finding in _BLUSHED else HINTS[finding]
+
+
+def found_words(finding: Finding, *, solvent: bool) -> str:
+    """Return what was found, to be told once it is recorded."""
+    return _BLUSHED.get(finding, FOUND[finding]) if solvent else FOUND[finding]
+
+
+def answer_command(coat: CoatView, finding: Finding, time_ms: int) -> RecordLook | RecordOutcome:
+    """Return the command that records `finding` of `coat`.
+
+    A solvent-borne coat is clear from the brush on, and a blush does not clear: what the eye finds is how it came out,
+    not how far it has dried.
+    """
+    if coat.solvent and finding in _OUTCOMES:
+        return RecordOutcome(coat_key=coat.key, seen_ms=time_ms, outcome=_OUTCOMES[finding])
+    return RecordLook(coat_key=coat.key, time_ms=time_ms, finding=finding)
 
 
 def wet_care(coat: CoatView, now_ms: int, zone: tzinfo | None = None) -> str:

@@ -7,9 +7,11 @@ from dataclasses import dataclass
 from datetime import tzinfo
 
 from studiowatch.coats.stages import Stage, Surface
-from studiowatch.service.snapshot import CoatView, PieceView, Snapshot
+from studiowatch.service.snapshot import CoatView, PieceView, Snapshot, StageTime
 from studiowatch.ui.models.coat_form import VERY_THICK
 from studiowatch.ui.models.film import Section, full_scale_um, section_of
+from studiowatch.ui.models.learning import learnt_line, learnt_sentence
+from studiowatch.ui.models.sealing import blush_words, sealed_words
 from studiowatch.ui.models.times import (
     DAY_MS,
     clock_words,
@@ -45,8 +47,12 @@ class PieceCard:
     ----------
     state, state_tone
         The top coat in words.
-    unwatched : str
-        Why the top coat is not watched, or "".
+    cautions : tuple of str
+        Of the top coat: why it is not watched, that it may have blushed, that a test does not fit it.
+    sealed : str
+        What the top coat sealed in, or "".
+    learnt, learnt_whole : str
+        What was learnt of its product here, in a few words and in a sentence, or "".
     ahead : str
         The next stage on the way, or "".
     step, ready, ready_tone, likely
@@ -62,7 +68,10 @@ class PieceCard:
     size: str
     state: str
     state_tone: Tone
-    unwatched: str
+    cautions: tuple[str, ...]
+    sealed: str
+    learnt: str
+    learnt_whole: str
     ahead: str
     step: str
     ready: str
@@ -81,11 +90,13 @@ class PieceCard:
             self.title,
             self.size,
             self.state,
-            self.unwatched,
+            *self.cautions,
+            self.sealed,
             f"{self.step} {self.ready}".strip(),
             self.likely,
             self.due,
             self.slack,
+            self.learnt_whole,
         )
         return ". ".join(part for part in said if part)
 
@@ -99,14 +110,15 @@ def rack_cards(
     now_ms = snapshot.time_ms
     ready = [_Ready.of(piece, now_ms, zone, sheet_um or {}) for piece in snapshot.pieces]
     return tuple(
-        _card(piece, section, when, full_um=full_um, now_ms=now_ms, zone=zone)
+        _card(piece, section, when, full_um=full_um, snapshot=snapshot, zone=zone)
         for piece, section, when in zip(snapshot.pieces, sections, ready, strict=True)
     )
 
 
 def _card(
-    piece: PieceView, section: Section, ready: _Ready, *, full_um: float, now_ms: int, zone: tzinfo | None
+    piece: PieceView, section: Section, ready: _Ready, *, full_um: float, snapshot: Snapshot, zone: tzinfo | None
 ) -> PieceCard:
+    now_ms = snapshot.time_ms
     state, state_tone = state_words(piece.top, now_ms, zone)
     slack, slack_tone = _slack(piece)
     return PieceCard(
@@ -115,7 +127,10 @@ def _card(
         size=f"{piece.width_cm:g} × {piece.height_cm:g} cm",
         state=state,
         state_tone=state_tone,
-        unwatched=piece.top.unwatched if piece.top else "",
+        cautions=_cautions(piece.top, now_ms, zone),
+        sealed=sealed_words(piece.top) if piece.top else "",
+        learnt=learnt_line(piece, snapshot.learnt),
+        learnt_whole=learnt_sentence(piece, snapshot.learnt),
         ahead=_ahead(piece, now_ms, zone),
         step="" if piece.next_step == WRAP_STEP else _capital(piece.next_step).replace(" mL", f"{_NO_BREAK}mL"),
         ready=ready.words,
@@ -127,6 +142,12 @@ def _card(
         section=section,
         full_um=full_um,
     )
+
+
+def _cautions(top: CoatView | None, now_ms: int, zone: tzinfo | None) -> tuple[str, ...]:
+    if top is None:
+        return ()
+    return tuple(filter(None, (top.unwatched, _capital(blush_words(top, now_ms, zone)), top.doubt)))
 
 
 def state_words(coat: CoatView | None, now_ms: int, zone: tzinfo | None = None) -> tuple[str, Tone]:
@@ -143,11 +164,16 @@ def state_words(coat: CoatView | None, now_ms: int, zone: tzinfo | None = None) 
         return f"{name} · {coat.surface}{milky}, {age}{cover}", Tone.LINK
     if coat.milky:
         return f"{name} · dry, still milky{cover}", Tone.LINK
-    reached = [time for time in coat.stages if time.reached and time.time_ms is not None]
+    reached = [time for time in _told_stages(coat) if time.reached and time.time_ms is not None]
     last = max(reached, key=lambda time: (time.time_ms or 0, list(Stage).index(time.stage)), default=None)
     if last is None or last.time_ms is None:
         return f"{name} · {_drying(coat, now_ms, age)}{cover}", Tone.INK
     return f"{name} · {STAGE_WORDS[last.stage]} since {clock_words(last.time_ms, now_ms, zone)}{cover}", Tone.INK
+
+
+def _told_stages(coat: CoatView) -> list[StageTime]:
+    """Return the stages to speak of: a solvent-borne coat does not clear, it is clear from the brush on."""
+    return [time for time in coat.stages if not (coat.solvent and time.stage is Stage.CLEAR)]
 
 
 def _drying(coat: CoatView, now_ms: int, age: str) -> str:
@@ -162,7 +188,7 @@ def _ahead(piece: PieceView, now_ms: int, zone: tzinfo | None) -> str:
         return ""
     coming = [
         (time.time_ms, STAGE_WORDS[time.stage])
-        for time in top.stages
+        for time in _told_stages(top)
         if time.stage in _SHOWN_AHEAD and not time.reached and time.time_ms is not None
     ]
     if not coming:

@@ -8,7 +8,6 @@ from PySide6.QtCore import QDateTime
 from PySide6.QtWidgets import (
     QComboBox,
     QDateTimeEdit,
-    QFrame,
     QHBoxLayout,
     QLineEdit,
     QRadioButton,
@@ -20,24 +19,29 @@ from studiowatch.service.snapshot import PieceView, SheetChoice, Snapshot
 from studiowatch.studio.words import Sentence
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.coat_form import (
-    PREPARATION,
     SheetOption,
     Unit,
     amount_doubt,
     amount_words,
+    amounts_of,
     cautions_of,
+    preparation,
     read_coat,
     sheet_options,
     short_title,
     suggested_amount,
     suggestion_words,
     thickness_of,
+    thinner_words,
+    weighing_words,
 )
 from studiowatch.ui.models.notices import SentenceCard
+from studiowatch.ui.models.sealing import verdict_below
 from studiowatch.ui.models.tones import Tone
+from studiowatch.ui.models.vapour_caution import vapour_cautions
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.dialog import FormDialog
-from studiowatch.ui.widgets.form_lines import add_primary, caution_list, tick_line
+from studiowatch.ui.widgets.form_lines import CautionList, TickList, add_primary
 from studiowatch.ui.widgets.sentence import SentenceView
 from studiowatch.ui.widgets.text import label, say
 
@@ -84,6 +88,7 @@ class CoatDialog(FormDialog):
         self.unit_field.addItems([unit.value for unit in Unit])
         self._suggestion = label("small", Tone.MUTED, wrap=True)
         self._thickness = label("strong", wrap=True)
+        self._weighing = label("small", Tone.MUTED, wrap=True)
         self.now_field, self.earlier_field = QRadioButton("now"), QRadioButton("earlier, at")
         self.now_field.setAccessibleName("The brush goes down now")
         self.earlier_field.setAccessibleName("The brush went down earlier")
@@ -96,7 +101,8 @@ class CoatDialog(FormDialog):
         self.time_field.setEnabled(False)
         self._room = SentenceView()
         self._room.set_style(self.dress)
-        self._cautions: QWidget = QFrame()
+        self._cautions, self._own_cautions = CautionList(self.dress), CautionList(self.dress)
+        self._steps = TickList(preparation(self._sheets[0]), self.dress)
 
     def _lay_out(self) -> None:
         which = self._row()
@@ -106,9 +112,10 @@ class CoatDialog(FormDialog):
         amount = self._row()
         self.field("How much", self.amount_field, amount, 1)
         self.field("Measured in", self.unit_field, amount)
-        self.field("Water added, %", self.thinned_field, amount, 1)
+        self._thinned_name = self.field("Water added, %", self.thinned_field, amount, 1)
         self.body.addWidget(self._suggestion)
         self.body.addWidget(self._thickness)
+        self.body.addWidget(self._weighing)
         when = self._row()
         when.addWidget(label("small", Tone.MUTED, "The brush goes down"))
         for part in (self.now_field, self.earlier_field, self.time_field):
@@ -116,9 +123,9 @@ class CoatDialog(FormDialog):
         when.addStretch(1)
         self.follow(self.time_field)
         self.standing.addWidget(self._cautions)
+        self.body.addWidget(self._own_cautions)
         self.body.addWidget(label("strong", text="See to it first"))
-        for step in PREPARATION:
-            self.body.addLayout(tick_line(step, self.dress))
+        self.body.addWidget(self._steps)
         self.body.addStretch(1)
 
     def _row(self) -> QHBoxLayout:
@@ -132,6 +139,7 @@ class CoatDialog(FormDialog):
         self.sheet_field.currentIndexChanged.connect(self._show_sheet)
         self.unit_field.currentIndexChanged.connect(self._show_amount)
         self.amount_field.textChanged.connect(self._show_amount)
+        self.thinned_field.textChanged.connect(self._show_cautions)
         self.earlier_field.toggled.connect(self.time_field.setEnabled)
 
     @property
@@ -163,11 +171,20 @@ class CoatDialog(FormDialog):
         self._show_sheet()
 
     def _show_sheet(self) -> None:
-        old, self._cautions = self._cautions, caution_list(cautions_of(self._option.sheet), self.dress)
-        self.standing.replaceWidget(old, self._cautions)
-        old.deleteLater()
+        sheet = self._option.sheet
+        name = f"{thinner_words(sheet).capitalize()} added, %"
+        self._thinned_name.setText(name)
+        self.thinned_field.setAccessibleName(name)
+        self._steps.set_steps(preparation(sheet))
         self._show_amount()
         self._show_room()
+
+    def _show_cautions(self) -> None:
+        piece, sheet = self._piece, self._option.sheet
+        typed = amounts_of(piece, sheet, self._unit, self.amount_field.text(), self.thinned_field.text())
+        vapour = vapour_cautions(piece, sheet, typed, self._snapshot.room.temperature_C)
+        self._cautions.set_cautions(vapour or cautions_of(sheet))
+        self._own_cautions.set_cautions(cautions_of(sheet) if vapour else ())
 
     def _show_amount(self) -> None:
         piece, sheet, unit = self._piece, self._option.sheet, self._unit
@@ -175,6 +192,10 @@ class CoatDialog(FormDialog):
         say(self._suggestion, suggestion_words(piece, sheet, unit))
         made = thickness_of(piece, sheet, unit, self.amount_field.text())
         say(self._thickness, made.words, made.tone)
+        is_measured = bool(self.amount_field.text().strip())
+        weighing = "" if is_measured else weighing_words(sheet, self._snapshot.pieces)
+        say(self._weighing, weighing, hide_empty=True)
+        self._show_cautions()
 
     def _show_room(self) -> None:
         check = self._not_yet() or self._snapshot.room_check(self._option.sheet.name)
@@ -185,7 +206,7 @@ class CoatDialog(FormDialog):
     def _not_yet(self) -> Sentence | None:
         """Return why no coat should go on this piece now, from the newest snapshot."""
         pieces = {piece.key: piece for piece in self._snapshot.pieces}
-        return pieces.get(self._piece.key, self._piece).not_yet
+        return verdict_below(pieces.get(self._piece.key, self._piece))
 
     def set_snapshot(self, snapshot: Snapshot) -> None:
         """Look at the room again; the pieces stay as they were when the form was opened."""

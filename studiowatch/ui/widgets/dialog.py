@@ -11,6 +11,7 @@ from PySide6.QtWidgets import (
     QDialog,
     QFrame,
     QHBoxLayout,
+    QLabel,
     QLineEdit,
     QScrollArea,
     QVBoxLayout,
@@ -95,8 +96,8 @@ class FormDialog(QDialog):
         px, room = self.dress.px, self.screen().availableSize()
         self.resize(min(px(width_units), room.width() - 40), min(px(height_units), room.height() - 60))
 
-    def field(self, name: str, widget: QWidget, into: QBoxLayout | None = None, share: int = 0) -> None:
-        """Add `widget` under its name."""
+    def field(self, name: str, widget: QWidget, into: QBoxLayout | None = None, share: int = 0) -> QLabel:
+        """Add `widget` under its name; return the label that names it."""
         holder = QVBoxLayout()
         holder.setSpacing(self.dress.px(3))
         caption = label("small", Tone.MUTED, name)
@@ -106,6 +107,7 @@ class FormDialog(QDialog):
         holder.addWidget(widget)
         (into or self.body).addLayout(holder, share)
         self.follow(widget)
+        return caption
 
     def follow(self, widget: QWidget) -> None:
         """Let an old fault go once `widget` is edited."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QCheckBox, QFrame, QHBoxLayout, QPushButton, QVBoxLayout
+from PySide6.QtWidgets import QCheckBox, QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout
 
 from studiowatch.studio.words import Level
 from studiowatch.ui.style import Style
@@ -14,36 +14,75 @@ from studiowatch.ui.widgets.marks import LevelMark
 from studiowatch.ui.widgets.text import button, label
 
 
-def caution_list(cautions: Sequence[str], style: Style) -> QFrame:
-    """Return the cautions, each with a diamond before it."""
-    made = QFrame()
-    made.setAccessibleName("Cautions")
-    column = QVBoxLayout(made)
-    column.setContentsMargins(0, 0, 0, 0)
-    column.setSpacing(style.px(5))
-    for caution in cautions:
+class CautionList(QFrame):
+    """Cautions, each with a diamond before it."""
+
+    def __init__(self, style: Style) -> None:
+        super().__init__()
+        self.setAccessibleName("Cautions")
+        self._style = style
+        self._rows: list[QFrame] = []
+        self._column = QVBoxLayout(self)
+        self._column.setContentsMargins(0, 0, 0, 0)
+        self._column.setSpacing(style.px(5))
+        self.cautions: tuple[str, ...] = ()
+
+    def set_cautions(self, cautions: tuple[str, ...]) -> None:
+        """Show `cautions`, and nothing at all where there is none."""
+        self.setVisible(bool(cautions))
+        if cautions == self.cautions:
+            return
+        self.cautions = cautions
+        for row in self._rows:
+            self._column.removeWidget(row)
+            row.hide()
+            row.deleteLater()
+        self._rows = [self._row(caution) for caution in cautions]
+        for row in self._rows:
+            self._column.addWidget(row)
+
+    def _row(self, caution: str) -> QFrame:
+        made = QFrame()
+        made.setAccessibleName(caution)
         mark = LevelMark(16)
-        mark.set_style(style)
+        mark.set_style(self._style)
         mark.set_level(Level.CAUTION)
-        row = QHBoxLayout()
-        row.setSpacing(style.px(9))
+        row = QHBoxLayout(made)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.setSpacing(self._style.px(9))
         row.addWidget(mark, 0, Qt.AlignmentFlag.AlignTop)
         row.addWidget(label("body", text=caution, wrap=True), 1)
-        column.addLayout(row)
-    return made
+        return made
 
 
-def tick_line(text: str, style: Style) -> QHBoxLayout:
-    """Return a box to tick, with words that wrap beside it."""
-    box = QCheckBox()
-    box.setAccessibleName(text)
-    words = label("body", text=text, wrap=True)
-    words.setBuddy(box)
-    row = QHBoxLayout()
-    row.setSpacing(style.px(4))
-    row.addWidget(box, 0, Qt.AlignmentFlag.AlignTop)
-    row.addWidget(words, 1)
-    return row
+class TickList(QFrame):
+    """Steps with a box each to tick; a step that becomes another one is to be ticked anew."""
+
+    def __init__(self, steps: Sequence[str], style: Style) -> None:
+        super().__init__()
+        self.setAccessibleName("See to it first")
+        self._lines: list[tuple[QCheckBox, QLabel]] = []
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(style.px(8))
+        for _ in steps:
+            box, words = QCheckBox(), label("body", wrap=True)
+            words.setBuddy(box)
+            row = QHBoxLayout()
+            row.setSpacing(style.px(4))
+            row.addWidget(box, 0, Qt.AlignmentFlag.AlignTop)
+            row.addWidget(words, 1)
+            column.addLayout(row)
+            self._lines.append((box, words))
+        self.set_steps(steps)
+
+    def set_steps(self, steps: Sequence[str]) -> None:
+        """Show as many `steps` as before."""
+        for (box, words), step in zip(self._lines, steps, strict=True):
+            if words.text() != step:
+                box.setChecked(False)
+                box.setAccessibleName(step)
+                words.setText(step)
 
 
 def add_primary(form: FormDialog, text: str, kind: str = "primary") -> QPushButton:

@@ -4,14 +4,24 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QComboBox, QGridLayout, QPushButton, QWidget
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QComboBox, QGridLayout, QLabel, QPushButton, QWidget
 
-from studiowatch.service.commands import Command, RecordLook
+from studiowatch.service.commands import Command
 from studiowatch.service.snapshot import CoatView, PieceView, Snapshot
 from studiowatch.studio.pieces import Finding
 from studiowatch.ui.bridge import Courier
-from studiowatch.ui.models.look_form import ANSWERS, BY_TOUCH, FOUND, HINTS, HOW_TO_TOUCH, wet_care
+from studiowatch.ui.models.learning import learnt_sentence
+from studiowatch.ui.models.look_form import (
+    ANSWERS,
+    BY_TOUCH,
+    HOW_TO_TOUCH,
+    answer_command,
+    answer_words,
+    found_words,
+    hint_words,
+    wet_care,
+)
 from studiowatch.ui.models.rack import state_words
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
@@ -27,7 +37,9 @@ def pieces_with_coats(snapshot: Snapshot) -> tuple[PieceView, ...]:
 
 
 class LookDialog(FormDialog):
-    """Records what she felt or saw on the top coat of a piece."""
+    """Records what she felt or saw on the top coat of a piece; `answering` carries the piece as an answer is sent."""
+
+    answering = Signal(str)
 
     def __init__(
         self,
@@ -43,7 +55,9 @@ class LookDialog(FormDialog):
     ) -> None:
         super().__init__(title, courier, style, parent)
         self._pieces = pieces_with_coats(snapshot)
+        self._learnt_views = snapshot.learnt
         self._now_ms = now_ms
+        self._found = ""
         self._findings = tuple(findings)
         self.piece_field = QComboBox()
         self.piece_field.addItems([piece.title for piece in self._pieces])
@@ -51,7 +65,9 @@ class LookDialog(FormDialog):
         self.piece_field.setCurrentIndex(keys.index(piece_key) if piece_key in keys else 0)
         self._state = label("state", Tone.LINK, wrap=True)
         self._how = label("body", Tone.MUTED, wrap=True)
+        self._learnt = label("small", Tone.MUTED, wrap=True)
         self.answers: dict[Finding, QPushButton] = {}
+        self._hints: dict[Finding, QLabel] = {}
         self._lay_out()
         self.piece_field.currentIndexChanged.connect(self._show_coat)
         self._show_coat()
@@ -66,13 +82,13 @@ class LookDialog(FormDialog):
         grid = QGridLayout()
         grid.setSpacing(self.dress.px(10))
         for index, finding in enumerate(self._findings):
-            answer = button(ANSWERS[finding], "answer")
-            answer.setAccessibleDescription(HINTS[finding])
+            answer, hint = button("", "answer"), label("small", Tone.MUTED, wrap=True)
             answer.clicked.connect(lambda _=False, finding=finding: self._answer(finding))
-            self.answers[finding] = answer
+            self.answers[finding], self._hints[finding] = answer, hint
             grid.addWidget(answer, 2 * (index // 2), index % 2)
-            grid.addWidget(label("small", Tone.MUTED, HINTS[finding], wrap=True), 2 * (index // 2) + 1, index % 2)
+            grid.addWidget(hint, 2 * (index // 2) + 1, index % 2)
         self.body.addLayout(grid)
+        self.body.addWidget(self._learnt)
         self.body.addStretch(1)
 
     @property
@@ -92,6 +108,21 @@ class LookDialog(FormDialog):
         care = wet_care(self._coat, self._now_ms())
         asks_touch = not set(BY_TOUCH).isdisjoint(self._findings)
         say(self._how, care or (HOW_TO_TOUCH if asks_touch else ""), Tone.CAUTION if care else Tone.MUTED)
+        say(self._learnt, learnt_sentence(self._piece, self._learnt_views), hide_empty=True)
+        self._name_answers(solvent=self._coat.solvent)
+
+    def _name_answers(self, *, solvent: bool) -> None:
+        for finding, answer in self.answers.items():
+            words, hint = answer_words(finding, solvent=solvent), hint_words(finding, solvent=solvent)
+            answer.setText(words)
+            answer.setAccessibleName(words)
+            answer.setAccessibleDescription(hint)
+            say(self._hints[finding], hint)
+
+    @property
+    def learnt_words(self) -> str:
+        """Return what was learnt of the product, or ""."""
+        return self._learnt.text()
 
     @property
     def care_words(self) -> str:
@@ -100,8 +131,10 @@ class LookDialog(FormDialog):
 
     def words_for(self, command: Command) -> str:
         """Return what was found, and on which piece."""
-        found = FOUND[command.finding] if isinstance(command, RecordLook) else ""
-        return f"Recorded: {self._piece.title}, {found}"
+        del command
+        return f"Recorded: {self._piece.title}, {self._found}"
 
     def _answer(self, finding: Finding) -> None:
-        self.submit(RecordLook(coat_key=self._coat.key, time_ms=self._now_ms(), finding=finding))
+        self._found = found_words(finding, solvent=self._coat.solvent)
+        self.answering.emit(self._piece.key)
+        self.submit(answer_command(self._coat, finding, self._now_ms()))

@@ -1,0 +1,36 @@
+"""What a film keeps or loses for good: water or solvent sealed in below it, and a blush."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import tzinfo
+
+from studiowatch.service.snapshot import CoatView, PieceView
+from studiowatch.studio.words import Sentence
+from studiowatch.ui.models.times import clock_words
+
+_LEAST_G_M2 = 0.05  # below it, "0.0" would be said
+
+
+def sealed_words(coat: CoatView) -> str:
+    """Return what was sealed in below `coat` when it was laid and what is left of it, or ""."""
+    if coat.sealed_in_g_m2 < _LEAST_G_M2:
+        return ""
+    left = "none" if coat.trapped_g_m2 < _LEAST_G_M2 else f"{coat.trapped_g_m2:.1f}"
+    return f"{coat.sealed_in_g_m2:.1f} g/m² of {coat.sealed_fluid} sealed in when laid, {left} left"
+
+
+def blush_words(coat: CoatView, now_ms: int, zone: tzinfo | None = None) -> str:
+    """Return since when a solvent-borne coat may have blushed, or ""."""
+    if coat.blush_from_ms is None:
+        return ""
+    return f"may have blushed from {clock_words(coat.blush_from_ms, now_ms, zone)}"
+
+
+def verdict_below(piece: PieceView) -> Sentence | None:
+    """Return why no coat should go on `piece` now, with what it would seal in; None if one may."""
+    stop = piece.not_yet
+    if stop is None or piece.would_seal_g_m2 < _LEAST_G_M2:
+        return stop
+    sealed = f"A coat now would seal in {piece.would_seal_g_m2:.1f} g/m² of {piece.would_seal_fluid}."
+    return replace(stop, detail=" ".join(part for part in (stop.detail, sealed) if part))

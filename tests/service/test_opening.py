@@ -1,0 +1,109 @@
+"""The watch opens without waiting for its coats: they follow piece by piece, and only then the room is judged."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+from datetime import date
+
+from studiowatch.board.events import LineCounts, ReadingArrived
+from studiowatch.coats.stages import Surface
+from studiowatch.room.readings import Reading
+from studiowatch.service.commands import LayCoat
+from studiowatch.service.replaying import MemoryRecords, NoLog
+from studiowatch.service.sheet_shelf import SheetShelf
+from studiowatch.service.watchkeeping import Watchkeeping
+from studiowatch.store.trouble import StoreTrouble
+from studiowatch.studio.pieces import Coat, Piece
+
+from .rooms import START_MS, room
+
+NOW_MS = START_MS + 60_000
+MANY = 3
+
+
+@dataclass
+class Log(NoLog):
+    """A log of one minute, which may be unreadable."""
+
+    readable: bool = True
+    readings: list[Reading] = field(default_factory=lambda: room(60))
+
+    def between(self, start_ms: int, end_ms: int) -> Sequence[Reading]:
+        return [reading for reading in self.readings if start_ms <= reading.time_ms < end_ms]
+
+    def minute_means(self, start_ms: int, end_ms: int) -> Sequence[Reading]:
+        if not self.readable:
+            raise StoreTrouble("The log cannot be read.")
+        return [reading for reading in self.readings[30::60] if start_ms <= reading.time_ms < end_ms]
+
+
+def watch_of(log: Log) -> Watchkeeping:
+    held = {}
+    for at in range(MANY):
+        coats = (
+            Coat(key=f"c{at}", sheet="gloss-waterborne", laid_ms=START_MS),
+            Coat(key=f"d{at}", sheet="gloss-waterborne"),
+        )
+        held[f"p{at}"] = Piece(key=f"p{at}", title=f"P{at}", width_cm=30, height_cm=30, place=at, coats=coats)
+    made = Watchkeeping(
+        log=log,
+        records=MemoryRecords(held=held),
+        shelf=SheetShelf.open(),
+        clock_text=lambda time_ms: f"{time_ms}",
+        local_date=lambda time_ms: date.fromordinal(time_ms // 86_400_000 + 1),
+        began_ms=NOW_MS,
+    )
+    made.take_up()
+    return made
+
+
+def surfaces(watch: Watchkeeping) -> list[Surface | None]:
+    return [piece.coats[0].surface for piece in watch.snapshot(NOW_MS).pieces]
+
+
+def read(watch: Watchkeeping, seconds: int, *, fan: bool) -> None:
+    for second, reading in enumerate(room(60 + seconds, fan=lambda second: fan and second > 90)[60:]):
+        watch.take(ReadingArrived(reading=reading, counts=LineCounts(good=second)), reading.time_ms / 1000)
+
+
+def test_that_all_pieces_are_shown_before_any_coat_is_dried_and_each_look_dries_one() -> None:
+    watch = watch_of(Log())
+    assert surfaces(watch) == [None] * MANY
+    for done in range(1, MANY + 1):
+        assert watch.is_opening
+        watch.look(NOW_MS, NOW_MS / 1000)
+        assert surfaces(watch) == [Surface.WET] * done + [None] * (MANY - done)
+    assert not watch.is_opening
+
+
+def test_that_readings_that_come_meanwhile_count_once_the_coats_are_there() -> None:
+    watch = watch_of(Log())
+    read(watch, 120, fan=True)
+    assert not watch.snapshot(NOW_MS).warnings
+    later_ms = NOW_MS + 120_000
+    for _ in range(MANY + 1):
+        watch.look(later_ms, later_ms / 1000)
+    warned = watch.snapshot(later_ms).warnings
+    assert [sorted(warning.piece_titles) for warning in warned] == [[f"P{at}" for at in range(MANY)]]
+
+
+def test_that_a_coat_laid_meanwhile_is_dried_once_the_others_are() -> None:
+    watch = watch_of(Log())
+    coat = LayCoat(piece_key="p2", coat_key="d2", sheet="gloss-waterborne", laid_ms=NOW_MS - 1000)
+    watch.carry_out(coat, NOW_MS, NOW_MS / 1000)
+    for _ in range(MANY + 2):
+        watch.look(NOW_MS, NOW_MS / 1000)
+    assert watch.snapshot(NOW_MS).pieces[2].coats[1].surface is Surface.WET
+
+
+def test_that_a_log_that_cannot_be_read_is_said_and_tried_again_while_the_watch_begins() -> None:
+    log = Log(readable=False)
+    watch = watch_of(log)
+    watch.look(NOW_MS, NOW_MS / 1000)
+    assert not watch.is_opening
+    assert watch.snapshot(NOW_MS).store_trouble == "The log cannot be read."
+    log.readable = True
+    watch.look(NOW_MS + 1000, NOW_MS / 1000 + 1)
+    assert surfaces(watch) == [Surface.WET] * MANY
+    assert not watch.snapshot(NOW_MS).store_trouble

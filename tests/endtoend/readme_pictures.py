@@ -67,7 +67,7 @@ def keep(widget: QWidget, out: Path, name: str) -> None:
 
 def take(window: StudioWindow, out: Path) -> None:
     """Go through the pictures."""
-    until(lambda: window.page.sentence.headline.startswith("Good"))
+    until(lambda: window.page.sentence.headline.startswith("All is well"))
     spin(3000)
     keep(window, out, "calm")
     window.foot.lay_asked.emit()

@@ -15,6 +15,7 @@ from studiowatch.service.ports import BoardSource
 from studiowatch.service.snapshot import PieceView, RoomView, Snapshot
 from studiowatch.service.watched_studio import watching
 from studiowatch.store.folder import StudioFolder
+from studiowatch.studio.sentence import OPENING
 
 ENDING = ("SIGINT", "SIGTERM", "SIGHUP")  # a closed terminal ends the watch in good order, too
 ROOM_EVERY_MS = 10_000  # ms between two printed readings
@@ -45,7 +46,7 @@ class Printer:
             if trouble and trouble not in self._troubles:
                 self._say(f"{seconds_text(now_ms)}  {trouble}")
         self._troubles = troubles
-        if snapshot.board.last_ms is None:
+        if snapshot.board.last_ms is None or snapshot.sentence == OPENING:
             return
         if self._rack_ms is None or now_ms - self._rack_ms >= RACK_EVERY_MS:
             self._rack_ms = now_ms
@@ -82,7 +83,7 @@ def _figure(value: float | None, form: str) -> str:
 
 def _piece_line(piece: PieceView) -> str:
     top = piece.top
-    state = "nothing laid yet" if top is None or top.surface is None else f"{top.label} {top.surface.value}"
+    state = "nothing laid yet" if top is None else f"{top.label} {top.surface.value if top.surface else 'not watched'}"
     ready = ""
     if piece.next_ms is not None:
         ready = f", {piece.next_step} by {local_date(piece.next_ms):%a %d %b} {clock_text(piece.next_ms)}"

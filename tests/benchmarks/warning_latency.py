@@ -72,7 +72,7 @@ class Bench:
         self.real_ms: list[float] = []
 
     def fan(self) -> None:
-        """Turn the air up, wait for the painted warning, and turn it down; each time at another phase of the second."""
+        """Turn the air up, wait for the painted warning, and turn it down, with a rest of another length after it."""
         watch = PaintWatch(self._window)
         began_s = self._chip_kit.time_of(self._tell(f"air {FAN_MV}"))
         deadline_s = time.monotonic() + DEADLINE_S

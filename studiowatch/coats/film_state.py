@@ -79,6 +79,11 @@ class Film:
         return Surface.TACKY if self.reached_s(Stage.TACK_FREE) is None else Surface.DRY
 
     @property
+    def is_wet(self) -> bool:
+        """Whether a fingertip would mark it in any draw."""
+        return bool(np.isinf(self.state.reached[ROW[Stage.DRY_TO_TOUCH]]).any())
+
+    @property
     def milky(self) -> bool:
         """Whether this is a clear coat that looks milky: itself, or through the coats below that have not cleared.
 

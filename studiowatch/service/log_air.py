@@ -1,16 +1,20 @@
-"""The air that a film dried in, from the log: as the live room was judged, coarser where that is enough."""
+"""The air that films dried in, from the log: as the live room was judged, coarser where that is enough."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass, replace
+from collections import deque
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from dataclasses import dataclass, field, replace
 
+from studiowatch.coats.film_state import Film
 from studiowatch.physics.air import Air
 from studiowatch.room.readings import Reading
-from studiowatch.service.room_now import BRIDGED_MS, STILL_M_S, RoomNow
+from studiowatch.service.ports import ReadingsLog
+from studiowatch.service.room_now import BRIDGED_MS, STILL_M_S, WARM_UP_MS, RoomNow
 
 DAY_MS = 86_400_000  # ms
-COARSE = ((7 * DAY_MS, 3_600_000), (DAY_MS, 600_000))  # ms after laying, and width of means from then on; assumption
+OLD_MS = 7 * DAY_MS  # ms after the last laying; assumption
+DRY_WIDTH_MS, OLD_WIDTH_MS = 600_000, 3_600_000  # ms, of the means for a coat that is dry to touch; assumption
 UNSEEN_AIR = Air(temperature_C=18.0, humidity_pct=65.0, air_speed_m_s=0.05)  # where no reading says more; assumption
 
 
@@ -30,15 +34,17 @@ class Moment:
         return cls(time_ms=time_ms, air=_harsher(before, air), unseen=True)
 
 
-def airs(readings: Iterable[Reading]) -> Iterator[tuple[int, Air]]:
+def airs(readings: Iterable[Reading], room: RoomNow | None = None) -> Iterator[tuple[int, Air]]:
     """Yield the air at the films at each reading, UTC ms, judged as the live room is.
 
     Parameters
     ----------
     readings : iterable of Reading
         In the order of time; those of a moment at which the air is not known are left out.
+    room : RoomNow or None
+        The room as it was judged up to then; None if nothing is known of it.
     """
-    room = RoomNow(began_ms=0)
+    room = RoomNow(began_ms=0) if room is None else room
     for reading in readings:
         room.take(reading)
         air = room.mean_air()
@@ -46,29 +52,69 @@ def airs(readings: Iterable[Reading]) -> Iterator[tuple[int, Air]]:
             yield reading.time_ms, air
 
 
+@dataclass(slots=True)
+class JudgedLog:
+    """The log's air, judged once for all the coats that dry through it, and remembered until `forget`."""
+
+    log: ReadingsLog
+    _days: dict[int, tuple[tuple[int, Air], ...]] = field(default_factory=dict)
+    _rooms: dict[int, RoomNow] = field(default_factory=dict)
+
+    def airs(self, start_ms: int, end_ms: int) -> Iterator[tuple[int, Air]]:
+        """Yield the air at the films by the minute, UTC ms with start <= time < end; days are read as needed."""
+        for day in range(start_ms // DAY_MS, -(-end_ms // DAY_MS)):
+            if day not in self._days:
+                self._days[day] = tuple(self._judged(day))
+            yield from ((time_ms, air) for time_ms, air in self._days[day] if start_ms <= time_ms < end_ms)
+
+    def forget(self) -> None:
+        """Let go of the days: more may have been logged by the next time."""
+        self._days.clear()
+        self._rooms.clear()
+
+    def _judged(self, day: int) -> Iterator[tuple[int, Air]]:
+        start_ms = day * DAY_MS
+        room = self._rooms.pop(day, None)
+        if room is None:
+            room = RoomNow(began_ms=0)
+            deque(airs(self.log.minute_means(start_ms - WARM_UP_MS, start_ms), room), maxlen=0)
+        yield from airs(self.log.minute_means(start_ms, start_ms + DAY_MS), room)
+        self._rooms[day + 1] = room
+
+
 def moments(
-    means: Iterable[Reading], since_ms: int, layings_ms: Sequence[int], *, before: Air | None = None
+    airs: Iterable[tuple[int, Air]],
+    since_ms: int,
+    *,
+    width_ms: Callable[[int], int],
+    layings_ms: Sequence[int] = (),
+    before: Air | None = None,
 ) -> Iterator[Moment]:
     """Yield the air of the log after `since_ms`, at times that rise.
 
     Parameters
     ----------
-    means : iterable of Reading
-        One a minute at most, in the order of time.
+    airs : iterable of (int, Air)
+        One a minute at most, in the order of time, UTC ms.
+    width_ms : callable
+        How wide the means may be at a time, ms; 0 takes each as it is. Asked after the moment before was used.
     layings_ms : sequence of int
-        UTC ms at which the coats of the stack were laid: the longer ago the last one, the wider the means.
+        UTC ms at which coats were laid: no mean reaches over one.
     before : Air or None
         The air that the stack was last in.
     """
     before_ms = since_ms
     group: list[tuple[int, Air]] = []
-    for time_ms, air in airs(means):
+    for time_ms, air in airs:
         moment = Moment.after(before, air, before_ms, time_ms)
-        width_ms = 0 if moment.unseen else _width_ms(time_ms, layings_ms)
-        if group and time_ms - group[0][0] >= width_ms:
+        if group and (moment.unseen or any(before_ms < laid_ms <= time_ms for laid_ms in layings_ms)):
             yield _mean(group)
             group = []
-        if width_ms:
+        width = 0 if moment.unseen else width_ms(time_ms)
+        if group and time_ms - group[0][0] >= width:
+            yield _mean(group)
+            group = []
+        if width:
             group.append((time_ms, air))
         else:
             yield moment
@@ -77,9 +123,11 @@ def moments(
         yield _mean(group)
 
 
-def _width_ms(time_ms: int, layings_ms: Sequence[int]) -> int:
-    ages_ms = [time_ms - laid_ms for laid_ms in layings_ms if laid_ms <= time_ms]
-    return next((width_ms for from_ms, width_ms in COARSE if ages_ms and min(ages_ms) >= from_ms), 0)
+def width_for(film: Film, age_ms: int) -> int:
+    """Return how wide the means may be for a stack under `film`, laid `age_ms` ago: 0 while any of it is wet, ms."""
+    if film.is_wet:
+        return 0
+    return OLD_WIDTH_MS if age_ms >= OLD_MS else DRY_WIDTH_MS
 
 
 def _mean(group: Sequence[tuple[int, Air]]) -> Moment:

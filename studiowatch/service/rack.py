@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import uuid
 from collections import deque
-from collections.abc import Iterator
 from dataclasses import dataclass, field, replace
+from functools import partial
 
 from studiowatch.coats.stages import Stage
 from studiowatch.physics.air import Air
@@ -14,7 +14,7 @@ from studiowatch.service.coat_run import CoatRun, coat_fault
 from studiowatch.service.commands import Refused
 from studiowatch.service.happenings import StageHappened
 from studiowatch.service.learning_desk import LearningDesk
-from studiowatch.service.log_air import UNSEEN_AIR, Moment, moments
+from studiowatch.service.log_air import UNSEEN_AIR, JudgedLog, Moment, moments, width_for
 from studiowatch.service.orders import Bench, PieceCommand, carry_out
 from studiowatch.service.ports import ReadingsLog, Records
 from studiowatch.service.room_now import BRIDGED_MS
@@ -50,9 +50,11 @@ class Rack:
     runs: dict[str, CoatRun] = field(default_factory=dict)
     unwatched: dict[str, str] = field(default_factory=dict)
     learning: LearningDesk = field(init=False)
+    _judged: JudgedLog = field(init=False)
     _unfollowed: deque[tuple[Piece | None, Piece]] = field(default_factory=deque)
 
     def __post_init__(self) -> None:
+        self._judged = JudgedLog(self.log)
         self.learning = LearningDesk(records=self.records, shelf=self.shelf)
 
     def open(self, now_ms: int) -> None:
@@ -64,7 +66,8 @@ class Rack:
         """Read the records; no coat has a run until `follow` or `follow_next`."""
         self.learning.reopen()
         self.pieces = {piece.key: piece for piece in self.records.pieces()}
-        self._unfollowed.extend((None, piece) for piece in self.on_rack())
+        oldest_first = sorted(self.on_rack(), key=lambda piece: piece.first_laid_ms or 0)
+        self._unfollowed.extend((None, piece) for piece in oldest_first)
 
     def on_rack(self) -> list[Piece]:
         """Return the pieces on the rack, by place."""
@@ -115,6 +118,8 @@ class Rack:
             except StoreTrouble:
                 self._unfollowed.appendleft((before, piece))
                 raise
+        if not self._unfollowed:
+            self._judged.forget()
         return bool(self._unfollowed)
 
     def _try_out(self, piece: Piece, now_ms: int) -> None:
@@ -142,6 +147,7 @@ class Rack:
             alone = Moment(time_ms=now_ms, air=air)
             happened += self._take(piece, alone if top is None else Moment.after(top.air, air, top.at_ms, now_ms))
             self._heed(piece, now_ms)
+        self._judged.forget()
         for run in [run for run in self.runs.values() if run.is_ahead_due][:AHEAD_AT_ONCE]:
             run.look_ahead()
         return happened
@@ -174,7 +180,8 @@ class Rack:
         if recoat_ms is not None and recoat_ms <= moment.time_ms and not top.recoat_told:
             top.recoat_told = True
             reached.append((top, Stage.DRY_TO_RECOAT, max(recoat_ms, began_ms)))
-        labels = {coat.key: (place, label) for place, (coat, label) in enumerate(self._labelled(piece), start=1)}
+        labelled = enumerate(zip(piece.coats, self.labels(piece), strict=True), start=1)
+        labels = {coat.key: (place, label) for place, (coat, label) in labelled}
         return [
             StageHappened(
                 time_ms=time_ms,
@@ -185,9 +192,6 @@ class Rack:
             )
             for run, stage, time_ms in reached
         ]
-
-    def _labelled(self, piece: Piece) -> Iterator[tuple[Coat, str]]:
-        return zip(piece.coats, self.labels(piece), strict=True)
 
     def labels(self, piece: Piece) -> tuple[str, ...]:
         """Return the short names of a piece's coats."""
@@ -226,8 +230,11 @@ class Rack:
         top = self.top_run(piece)
         since_ms = layings_ms[0] if top is None else top.at_ms
         before = None if top is None else top.air
-        for moment in moments(self.log.minute_means(since_ms, now_ms), since_ms, layings_ms, before=before):
+        airs, width_ms = self._judged.airs(since_ms, now_ms), partial(self._width_ms, piece)
+        for moment in moments(airs, since_ms, width_ms=width_ms, layings_ms=layings_ms, before=before):
             self._take(piece, moment)
+            if self._is_over(piece, now_ms):
+                break
         for coat, laid_ms in self._due(piece, now_ms):
             top = self.top_run(piece)
             if top is not None:
@@ -237,6 +244,15 @@ class Rack:
             run.look_ahead()
             recoat_ms = run.recoat_ms()
             run.recoat_told = recoat_ms is not None and recoat_ms <= now_ms
+
+    def _width_ms(self, piece: Piece, time_ms: int) -> int:
+        top = self.top_run(piece)
+        return 0 if top is None else width_for(top.film, time_ms - top.laid_ms)
+
+    def _is_over(self, piece: Piece, now_ms: int) -> bool:
+        """Return whether nothing more happens to the coats of `piece` that were laid by `now_ms`."""
+        top = self.top_run(piece)
+        return top is not None and top.is_cured and not self._due(piece, now_ms)
 
     def _bare_until(self, piece: Piece, coat: Coat) -> bool:
         """Return whether the coat below `coat` is run, not beyond its laying, and nothing lies on it."""

@@ -17,6 +17,7 @@ MOVING_M_S = 0.3  # m/s, air under a fan, where an uncalibrated sensor only says
 STORM_M_S = 20.0  # m/s, as fast as the transfer at a plate is taken to go on; no room has it
 LEAST_PA, MOST_PA = 60_000.0, 108_000.0  # Pa, a barometer at the highest towns and the deepest lows; assumption
 STALE_MS = 10_000  # ms, a channel that failed for this long is "not measured"
+WARM_UP_MS = 1_200_000  # ms of the log that tell what still air was here: assumption
 BRIDGED_MS = 600_000  # ms, a film goes on drying in the last air known for this long, no longer
 
 

@@ -21,7 +21,7 @@ from studiowatch.service.ports import ReadingsLog, Records
 from studiowatch.service.prompt_desk import PromptDesk
 from studiowatch.service.rack import Rack
 from studiowatch.service.rack_views import coats_at_risk, coats_to_tend, following_coat, piece_views
-from studiowatch.service.room_now import RoomNow
+from studiowatch.service.room_now import WARM_UP_MS, RoomNow
 from studiowatch.service.room_views import room_view
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.snapshot import BoardView, Snapshot
@@ -33,7 +33,6 @@ from studiowatch.studio.watch import SILENT_AFTER_IDLE_S, SILENT_AFTER_S
 from studiowatch.studio.words import Sentence
 
 ADVANCE_MS = 5_000  # ms of readings that dry the films in one step
-WARM_UP_MS = 1_200_000  # ms of the log that tell what still air was here before a restart: assumption
 JUDGE_EVERY_MS = 1_000  # ms without a reading after which the room is judged by the clock alone
 
 

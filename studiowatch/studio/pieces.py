@@ -112,3 +112,8 @@ class Piece:
     def side_m(self) -> float:
         """Side of the square of the same area, m: the length that the air sees."""
         return sqrt(self.area_m2)
+
+    @property
+    def first_laid_ms(self) -> int | None:
+        """When the first coat was laid, UTC ms, or None."""
+        return min((coat.laid_ms for coat in self.coats if coat.laid_ms is not None), default=None)

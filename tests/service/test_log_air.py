@@ -2,8 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from studiowatch.room.readings import Reading
-from studiowatch.service.log_air import STILL_M_S, moments
+from studiowatch.service.log_air import DRY_WIDTH_MS, JudgedLog, airs, moments
+from studiowatch.service.replaying import NoLog
+from studiowatch.service.room_now import MOVING_M_S, STILL_M_S
 
 from .rooms import START_MS
 
@@ -20,34 +24,80 @@ def minutes(until_ms: int, *, hole: range = range(0)) -> list[Reading]:
     ]
 
 
-def steps_ms(readings: list[Reading], layings_ms: list[int]) -> dict[int, int]:
-    """Return the step before each moment, by its time since START_MS."""
-    times = [moment.time_ms for moment in moments(readings, START_MS, layings_ms)]
+def steps_ms(readings: list[Reading], *, wet: list[range], layings_ms: list[int]) -> dict[int, int]:
+    """Return the step before each moment, by its time since START_MS, for a stack that is wet in these ranges."""
+
+    def width_ms(time_ms: int) -> int:
+        return 0 if any(time_ms in span for span in wet) else DRY_WIDTH_MS
+
+    found = moments(airs(readings), START_MS, width_ms=width_ms, layings_ms=layings_ms)
+    times = [moment.time_ms for moment in found]
     return {after - START_MS: after - before for before, after in zip([START_MS, *times], times, strict=False)}
 
 
-def test_that_the_air_is_fine_for_a_day_after_each_laying_and_coarse_elsewhere() -> None:
-    second_ms = START_MS + 3 * DAY_MS
-    steps = steps_ms(minutes(START_MS + 6 * DAY_MS), [START_MS, second_ms])
-    first_day = [step for time_ms, step in steps.items() if 0 < time_ms < DAY_MS]
-    second_day = [step for time_ms, step in steps.items() if DAY_MS + HOUR_MS < time_ms < 3 * DAY_MS - HOUR_MS]
-    fourth_day = [step for time_ms, step in steps.items() if 3 * DAY_MS < time_ms < 4 * DAY_MS]
-    assert set(first_day) == {MINUTE_MS}
-    assert set(second_day) == {10 * MINUTE_MS}
-    assert set(fourth_day) <= {MINUTE_MS}
+def test_that_the_air_is_fine_while_a_coat_is_wet_and_coarse_elsewhere() -> None:
+    second_ms = START_MS + 12 * HOUR_MS
+    wet = [range(START_MS, START_MS + HOUR_MS), range(second_ms, second_ms + HOUR_MS)]
+    steps = steps_ms(minutes(START_MS + DAY_MS), wet=wet, layings_ms=[START_MS, second_ms])
+    first = [step for time_ms, step in steps.items() if 0 < time_ms < HOUR_MS]
+    between = [step for time_ms, step in steps.items() if HOUR_MS + DRY_WIDTH_MS < time_ms < 12 * HOUR_MS - MINUTE_MS]
+    second = [step for time_ms, step in steps.items() if 12 * HOUR_MS < time_ms < 13 * HOUR_MS]
+    assert set(first) == {MINUTE_MS}
+    assert set(between) == {DRY_WIDTH_MS}
+    assert set(second) == {MINUTE_MS}
 
 
 def test_that_no_mean_reaches_over_a_laying() -> None:
-    laid_ms = START_MS + 2 * DAY_MS + 7 * MINUTE_MS
-    times = [moment.time_ms for moment in moments(minutes(START_MS + 3 * DAY_MS), START_MS, [START_MS, laid_ms])]
-    before_ms = max(time_ms for time_ms in times if time_ms < laid_ms)
-    assert laid_ms - before_ms == MINUTE_MS
+    laid_ms = START_MS + 2 * HOUR_MS + 7 * MINUTE_MS
+    steps = steps_ms(minutes(START_MS + 5 * HOUR_MS), wet=[], layings_ms=[START_MS, laid_ms])
+    assert 2 * HOUR_MS + 6 * MINUTE_MS in steps
 
 
 def test_that_a_hole_is_said_and_taken_as_still() -> None:
     hole = range(START_MS + HOUR_MS, START_MS + 2 * HOUR_MS)
-    unseen = [
-        moment for moment in moments(minutes(START_MS + 3 * HOUR_MS, hole=hole), START_MS, [START_MS]) if moment.unseen
-    ]
+    found = moments(airs(minutes(START_MS + 3 * HOUR_MS, hole=hole)), START_MS, width_ms=lambda _: DRY_WIDTH_MS)
+    unseen = [moment for moment in found if moment.unseen]
     assert [moment.time_ms for moment in unseen] == [START_MS + 2 * HOUR_MS]
     assert unseen[0].air.air_speed_m_s == STILL_M_S
+
+
+class MinuteLog(NoLog):
+    """A log that counts how many readings were read from it."""
+
+    def __init__(self, readings: list[Reading]) -> None:
+        self.readings = readings
+        self.read = 0
+
+    def minute_means(self, start_ms: int, end_ms: int) -> list[Reading]:
+        found = [reading for reading in self.readings if start_ms <= reading.time_ms < end_ms]
+        self.read += len(found)
+        return found
+
+
+def test_that_the_log_is_judged_once_for_all_coats_and_anew_once_it_may_have_grown() -> None:
+    log = MinuteLog(minutes(START_MS + DAY_MS))
+    judged = JudgedLog(log)
+    first = list(judged.airs(START_MS, START_MS + DAY_MS))
+    once = log.read
+    assert list(judged.airs(START_MS + HOUR_MS, START_MS + DAY_MS)) == first[60:]
+    assert log.read == once
+    log.readings += [replace(log.readings[-1], time_ms=START_MS + DAY_MS)]
+    judged.forget()
+    assert len(list(judged.airs(START_MS, START_MS + 2 * DAY_MS))) == len(first) + 1
+
+
+def test_that_a_fan_is_still_known_after_midnight_where_only_a_voltage_tells_of_it() -> None:
+    midnight_ms = (START_MS // DAY_MS + 1) * DAY_MS
+    fan_ms = midnight_ms - HOUR_MS  # after two hours a voltage counts as having drifted
+    readings = [
+        Reading(
+            time_ms=time_ms,
+            temperature_C=20.0,
+            humidity_pct=50.0,
+            air_signal_mV=(900.0 if time_ms >= fan_ms else 600.0) + (time_ms // MINUTE_MS) % 3,
+        )
+        for time_ms in range(START_MS, midnight_ms + HOUR_MS // 2, MINUTE_MS)
+    ]
+    judged = JudgedLog(MinuteLog(readings))
+    after = [air.air_speed_m_s for _, air in judged.airs(START_MS, midnight_ms + HOUR_MS)][-30:]
+    assert set(after) == {MOVING_M_S}

@@ -111,7 +111,8 @@ def test_that_a_restart_sees_the_film_that_was_there() -> None:
         live.advance(air, time_ms)
     again = rack(piece(coat), readings)
     assert again.runs["g"].at_ms == live.runs["g"].at_ms
-    assert again.runs["g"].film.water_g_m2 == pytest.approx(live.runs["g"].film.water_g_m2, rel=1e-6)
+    # dry, it is taken through ten-minute means; at the worst a water content of 5 % then lags by a thousandth of it
+    assert again.runs["g"].film.water_g_m2 == pytest.approx(live.runs["g"].film.water_g_m2, rel=1e-3)
     for stage in (Stage.SET_TO_TOUCH, Stage.DRY_TO_TOUCH):
         assert again.runs["g"].reached_ms(stage) == live.runs["g"].reached_ms(stage)
 
@@ -144,3 +145,15 @@ def test_that_recoat_is_told_once_and_at_its_upper_bound() -> None:
     nominal_ms = made.runs["g"].reached_ms(Stage.DRY_TO_RECOAT)
     assert nominal_ms is not None
     assert told[0].time_ms > nominal_ms
+
+
+def test_that_the_log_is_read_no_further_than_a_coat_takes_to_cure() -> None:
+    readings = room(60 * 24 * 3600, step_s=600)
+    made = rack(piece(gloss("g", START_MS + 60_000)), readings)
+    run = made.runs["g"]
+    cured_ms = run.reached_ms(Stage.CURED)
+    assert cured_ms is not None
+    assert cured_ms <= run.at_ms <= cured_ms + 6 * HOUR_MS
+    made.advance(AIR, readings[-1].time_ms + HOUR_MS)
+    assert run.reached_ms(Stage.CURED) == cured_ms
+    assert run.unlogged_ms == 0

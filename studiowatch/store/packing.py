@@ -1,4 +1,7 @@
-"""Columns of numbers as bytes: differences, bytes of equal weight together, zlib. Every bit comes back."""
+"""Columns of numbers as bytes: differences, bytes of equal weight together, zlib. Every bit comes back.
+
+Blobs that begin with the first byte of a zlib stream, 0x78, are of an earlier form with plain differences.
+"""
 
 from __future__ import annotations
 
@@ -12,23 +15,32 @@ from numpy.typing import NDArray
 Integers = NDArray[np.int64]
 Numbers = NDArray[np.float64]
 
-_ZLIB_LEVEL = 1  # measured with a year at 1 Hz: higher levels cost the writer more than they save
+_ZLIB_LEVEL = 6  # 0.3 ms for an hour at 1 Hz
+_FOLDED = b"\x01"  # in front of differences whose sign is in the lowest bit; in front of older ones stands nothing
 _MOST_DECIMALS = 6  # no sensor prints more
 _EXACT_BELOW = 2.0**53  # largest run of integers that a float64 holds exactly, IEEE 754
 _AS_BITS = 255  # in the place of the decimals: the numbers' own bits follow
 
 
 def pack_integers(values: Integers) -> bytes:
-    """Return the (n,) int64 `values` as bytes."""
+    """Return the (n,) int64 `values` as bytes.
+
+    The sign of each difference is folded into its lowest bit, so that the heavy bytes of small ones are all zero.
+    """
     differences = np.diff(values, prepend=np.int64(0))
-    shuffled = differences.astype("<i8").view(np.uint8).reshape(-1, 8).T
-    return zlib.compress(shuffled.tobytes(), _ZLIB_LEVEL)
+    folded = (differences << 1) ^ (differences >> 63)
+    shuffled = folded.astype("<i8").view(np.uint8).reshape(-1, 8).T
+    packer = zlib.compressobj(_ZLIB_LEVEL, strategy=zlib.Z_FILTERED)
+    return _FOLDED + packer.compress(shuffled.tobytes()) + packer.flush()
 
 
 def unpack_integers(data: bytes) -> Integers:
     """Return the (n,) int64 that `pack_integers` was given."""
-    shuffled = np.frombuffer(zlib.decompress(data), dtype=np.uint8).reshape(8, -1)
+    folded = data.startswith(_FOLDED)
+    shuffled = np.frombuffer(zlib.decompress(data[len(_FOLDED) :] if folded else data), dtype=np.uint8).reshape(8, -1)
     differences = np.ascontiguousarray(shuffled.T).reshape(-1).view("<i8")
+    if folded:
+        differences = (differences >> 1 & np.int64(2**63 - 1)) ^ -(differences & 1)
     return np.cumsum(differences, dtype=np.int64)
 
 

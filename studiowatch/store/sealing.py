@@ -5,7 +5,8 @@ from __future__ import annotations
 import json
 import sqlite3
 import zlib
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
@@ -35,6 +36,23 @@ _PUT_BLOCK = (
 )
 
 
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class HourColumns:
+    """Readings of one hour in the order of time, as columns of n; see `studiowatch.store.rows` for what each means.
+
+    Attributes
+    ----------
+    values : mapping of Channel to (n,) float64
+        NaN where nothing was read; a channel that is NaN throughout is not kept.
+    """
+
+    ids: Integers
+    time_ms: Integers
+    values: Mapping[Channel, Numbers]
+    checked: Integers
+    faults: Sequence[str | None]
+
+
 def seal_hour(connection: sqlite3.Connection, hour_ms: int) -> int:
     """Move the rows of the hour that begins at `hour_ms` into a chunk and the pyramid; return how many.
 
@@ -44,26 +62,36 @@ def seal_hour(connection: sqlite3.Connection, hour_ms: int) -> int:
     rows = connection.execute(READINGS_BETWEEN, (hour_ms, end_ms)).fetchall()
     if not rows:
         return 0
-    ids, times, *channel_columns, checked, faults = zip(*rows, strict=True)
-    time_ms = integers(times)
-    chunk_id = connection.execute(
-        "INSERT INTO chunk (start_ms, last_ms, count) VALUES (?, ?, ?)",
-        (int(time_ms[0]), int(time_ms[-1]), len(rows)),
-    ).lastrowid
-    columns: list[tuple[str, bytes]] = [
-        ("id", pack_integers(integers(ids))),
-        ("time_ms", pack_integers(time_ms)),
-        ("checked", pack_integers(integers(checked))),
-        ("faults", _pack_texts(faults)),
-    ]
-    for channel, column in zip(CHANNELS, channel_columns, strict=True):
-        values = numbers(column)
-        if not np.isnan(values).all():
-            columns.append((channel, pack_numbers(values)))
-            _add_to_pyramid(connection, channel, time_ms, values)
-    connection.executemany(_INSERT_COLUMN, [(chunk_id, name, data) for name, data in columns])
+    ids, times, *columns, checked, faults = zip(*rows, strict=True)
+    hour = HourColumns(
+        ids=integers(ids),
+        time_ms=integers(times),
+        values={channel: numbers(column) for channel, column in zip(CHANNELS, columns, strict=True)},
+        checked=integers(checked),
+        faults=faults,
+    )
+    seal_columns(connection, hour)
     connection.execute("DELETE FROM reading WHERE time_ms >= ? AND time_ms < ?", (hour_ms, end_ms))
     return len(rows)
+
+
+def seal_columns(connection: sqlite3.Connection, hour: HourColumns) -> None:
+    """Put the readings of one hour into a chunk and the pyramid; to be called inside a transaction."""
+    chunk_id = connection.execute(
+        "INSERT INTO chunk (start_ms, last_ms, count) VALUES (?, ?, ?)",
+        (int(hour.time_ms[0]), int(hour.time_ms[-1]), hour.time_ms.size),
+    ).lastrowid
+    columns: list[tuple[str, bytes]] = [
+        ("id", pack_integers(hour.ids)),
+        ("time_ms", pack_integers(hour.time_ms)),
+        ("checked", pack_integers(hour.checked)),
+        ("faults", _pack_texts(hour.faults)),
+    ]
+    for channel, column in hour.values.items():
+        if not np.isnan(column).all():
+            columns.append((channel, pack_numbers(column)))
+            _add_to_pyramid(connection, channel, hour.time_ms, column)
+    connection.executemany(_INSERT_COLUMN, [(chunk_id, name, data) for name, data in columns])
 
 
 def sealed_columns(

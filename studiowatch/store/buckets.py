@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 
 import numpy as np
 
@@ -17,6 +18,8 @@ from studiowatch.store.packing import (
     unpack_integers,
     unpack_numbers,
 )
+
+_REMEMBERED = 64  # blocks of 512 buckets: a screen's width of three channels several times over, under 2 MB
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -88,8 +91,9 @@ def pack_buckets(buckets: Buckets) -> bytes:
     )
 
 
+@lru_cache(maxsize=_REMEMBERED)
 def unpack_buckets(data: bytes) -> Buckets:
-    """Return what `pack_buckets` was given."""
+    """Return what `pack_buckets` was given; remembered, for a moving view asks for the same again and again."""
     index, count, low, high, total = split_parts(data)
     return Buckets(
         index=unpack_integers(index),

@@ -7,6 +7,7 @@ import sqlite3
 import zlib
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Any
 
 import numpy as np
@@ -19,6 +20,9 @@ from studiowatch.store.rows import CHANNELS, READINGS_BETWEEN, integers, numbers
 HOUR_MS = 3_600_000
 LEVELS_MS = (10_000, 60_000, 600_000, 3_600_000, 21_600_000)  # each a whole multiple of the one before
 _BUCKETS_PER_BLOCK = 512
+_REMEMBERED = 32  # columns of an hour: what a moving view of a few hours asks for again and again, 1 MB
+_integers = lru_cache(maxsize=_REMEMBERED)(unpack_integers)
+_numbers = lru_cache(maxsize=_REMEMBERED)(unpack_numbers)
 
 _INSERT_COLUMN = "INSERT INTO chunk_column (chunk_id, name, data) VALUES (?, ?, ?)"
 # a chunk lies within one hour, so its beginning alone tells whether it can reach into the range
@@ -102,12 +106,12 @@ def sealed_columns(
 ) -> Iterator[tuple[Integers, Integers, dict[Channel, Numbers]]]:
     """Yield times, checks and values of each chunk with start <= time < end; a channel never read is not there."""
     for columns in _chunks(connection, start_ms, end_ms, ("time_ms", "checked", *channels)):
-        time_ms = unpack_integers(columns["time_ms"])
+        time_ms = _integers(columns["time_ms"])
         part = slice(*np.searchsorted(time_ms, [start_ms, end_ms]))
         yield (
             time_ms[part],
-            unpack_integers(columns["checked"])[part],
-            {channel: unpack_numbers(columns[channel])[part] for channel in channels if channel in columns},
+            _integers(columns["checked"])[part],
+            {channel: _numbers(columns[channel])[part] for channel in channels if channel in columns},
         )
 
 

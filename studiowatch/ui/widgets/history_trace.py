@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
+import numpy as np
+from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPen
 
 from studiowatch.ui.models.history_panels import Quantity, Strokes
 from studiowatch.ui.theme import Theme
+from studiowatch.ui.widgets.strokes import draw_boxes, draw_lines
 
 BAR_STRENGTH = 0.5  # of the curve's colour in the bar behind the mean
 MEAN_PX = 2.0
@@ -43,7 +45,7 @@ def draw_curve(painter: QPainter, quantity: Quantity, drawn: Strokes, plot: QRec
     _draw_bars(painter, drawn, blended(curve_color(quantity, theme), theme.card, BAR_STRENGTH))
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
     painter.setPen(mean_pen(quantity, theme))
-    painter.drawLines([QLineF(*row) for row in drawn.segments.tolist()])
+    draw_lines(painter, drawn.segments)
     painter.setBrush(painter.pen().color())
     painter.setPen(Qt.PenStyle.NoPen)
     for x, y in drawn.dots.tolist():
@@ -55,13 +57,12 @@ def _draw_bars(painter: QPainter, drawn: Strokes, color: QColor) -> None:
     """Draw a line for each bucket, or boxes that join to a band where buckets are wider than a pixel."""
     painter.setRenderHint(QPainter.RenderHint.Antialiasing, on=False)
     ratio = painter.device().devicePixelRatioF()
+    x, high, low = drawn.bars.T
     if drawn.bar_px * ratio <= WIDEST_LINE_PX:
         painter.setPen(QPen(color, 0))
-        painter.drawLines([QLineF(x, high, x, low) for x, high, low in drawn.bars.tolist()])
+        draw_lines(painter, np.column_stack([x, high, x, low]))
         return
     painter.setPen(Qt.PenStyle.NoPen)
     painter.setBrush(color)
-    half_px = drawn.bar_px / 2
-    painter.drawRects(
-        [QRectF(x - half_px, high, drawn.bar_px, max(low - high, 1.0)) for x, high, low in drawn.bars.tolist()]
-    )
+    width = np.full(len(x), drawn.bar_px)
+    draw_boxes(painter, np.column_stack([x - drawn.bar_px / 2, high, width, np.maximum(low - high, 1.0)]))

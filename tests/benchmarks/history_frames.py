@@ -1,0 +1,206 @@
+"""How long the room history takes over a year at one reading a second, as ratios to bare plots in the same run.
+
+    python tests/benchmarks/year_file.py year.db
+    python tests/benchmarks/history_frames.py year.db
+
+For each width of view, a walk through the year: each step reads what is in view, on a thread of its own, and paints
+what was read. The floor walks along as
+many points as the picture's three panels hold (least, greatest and mean of each bucket), one plot of the plotting
+library each, at the same size, with all of its points given beforehand. Times are of the processor, of all threads.
+Then, in a process of its own: the time by the clock from an empty window to the first picture of the year, and what the
+resident memory grew by.
+"""
+
+from __future__ import annotations
+
+import argparse
+import resource
+import statistics
+import subprocess
+import sys
+import time
+from collections import deque
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from pathlib import Path
+
+import numpy as np
+import pyqtgraph
+from PySide6.QtWidgets import QApplication
+
+from studiowatch.room.readings import Channel
+from studiowatch.service.snapshot import BoardView, RoomView, Snapshot
+from studiowatch.store.history import HistoryReader
+from studiowatch.studio.words import Level, Sentence
+from studiowatch.ui.models.history_fetch import Request
+from studiowatch.ui.models.history_view import DAY_MS, HOUR_MS, Span, View
+from studiowatch.ui.widgets.history import RoomHistory
+
+SIZE = (905, 620)  # px, of the history in a window of 1280 x 800
+STEPS = 40  # of each walk
+GOAL = 1.3  # times the floor
+FIRST_GOAL_S, GROWTH_GOAL_MB = 0.3, 30.0
+WIDTHS_MS = {
+    "hour": HOUR_MS,
+    "day": DAY_MS,
+    "week": 7 * DAY_MS,
+    "month": 30 * DAY_MS,
+    "quarter": 91 * DAY_MS,
+    "year": 365 * DAY_MS,
+}
+
+
+def application() -> QApplication:
+    """Return the one application."""
+    return QApplication.instance() or QApplication([])
+
+
+@contextmanager
+def shown(path: Path) -> Iterator[tuple[RoomHistory, int, int]]:
+    """Yield a history over the file at `path`, without anything read yet, with the log's first and last time."""
+    reader = HistoryReader(path)
+    span_ms = reader.span_ms()
+    if span_ms is None:
+        raise SystemExit(f"{path} holds no readings.")
+    window = RoomHistory()
+    window.resize(*SIZE)
+    window.set_snapshot(
+        Snapshot(
+            time_ms=span_ms[1],
+            board=BoardView(),
+            room=RoomView(time_ms=span_ms[1]),
+            sentence=Sentence(level=Level.CALM, headline=""),
+        )
+    )
+    window.show()
+    window.set_history(reader)
+    try:
+        yield window, *span_ms
+    finally:
+        window.stop()
+
+
+def wait_for(done: Callable[[], bool]) -> None:
+    """Let the window work until `done`."""
+    while not done():
+        application().processEvents()
+
+
+def walk(window: RoomHistory, width_ms: int, first_ms: int, last_ms: int) -> Iterator[Request]:
+    """Move the view along the log, wait for what is read, paint it, and yield what was asked for."""
+    furthest_ms = max(last_ms - width_ms, first_ms)
+    for step in range(STEPS):
+        start_ms = first_ms + round((furthest_ms - first_ms) * step / STEPS) + step * width_ms // (10 * STEPS)
+        before = window.canvas.read
+        window._move(View(start_ms=start_ms, end_ms=start_ms + width_ms, following=False))
+        wait_for(lambda before=before: window.canvas.read is not before)
+        window.canvas.grab()
+        if window.canvas.read is not None:
+            yield window.canvas.read
+
+
+def read_s(reader: HistoryReader, request: Request) -> float:
+    """Return how long the three channels take to read, s."""
+    began_s = time.process_time()
+    for channel in (Channel.TEMPERATURE, Channel.HUMIDITY, Channel.AIR_SPEED):
+        reader.series(channel, request.start_ms, request.end_ms, request.buckets)
+    return time.process_time() - began_s
+
+
+def paint_s(window: RoomHistory) -> float:
+    """Return how long it takes to paint the picture afresh, s."""
+    window.canvas.refresh()
+    began_s = time.process_time()
+    window.canvas.grab()
+    return time.process_time() - began_s
+
+
+def floor_s(points: int) -> float:
+    """Return the middle time of a step along three plots of `points` static points each, s."""
+    board = pyqtgraph.GraphicsLayoutWidget()
+    board.resize(*SIZE)
+    drawn = np.random.default_rng(1)
+    plots = [board.addPlot(row=row, col=0) for row in range(3)]
+    for plot in plots:
+        plot.plot(np.arange(points), drawn.normal(size=points).cumsum())
+        plot.disableAutoRange()
+    board.show()
+    application().processEvents()
+    times = []
+    for step in range(STEPS):
+        began_s = time.process_time()
+        for plot in plots:
+            plot.setXRange(0.1 * step, points + 0.1 * step, padding=0.0)
+        board.grab()
+        times.append(time.process_time() - began_s)
+    board.close()
+    return statistics.median(times)
+
+
+def frames(path: Path) -> None:
+    """Print the frame times at each width."""
+    print(
+        f"{'view':>8} {'points':>7} {'read':>7} {'worst':>7} {'paint':>7} {'floor':>7}  paint over floor, with the read"
+    )
+    reader = HistoryReader(path)
+    with shown(path) as (window, first_ms, last_ms):
+        for name, width_ms in WIDTHS_MS.items():
+            reads_s, paints_s = [], []
+            for request in walk(window, min(width_ms, last_ms - first_ms), first_ms, last_ms):
+                reads_s.append(read_s(reader, request))
+                paints_s.append(paint_s(window))
+            data = window.canvas.data
+            points = 3 * max(len(series.time_ms) for series in (data.temperature, data.humidity, data.air))
+            reading_s, painting_s, least_s = statistics.median(reads_s), statistics.median(paints_s), floor_s(points)
+            ratio = painting_s / least_s
+            print(
+                f"{name:>8} {points:7d} {1e3 * reading_s:4.1f} ms {1e3 * max(reads_s):4.0f} ms "
+                f"{1e3 * painting_s:4.1f} ms {1e3 * least_s:4.1f} ms  {ratio:.2f} "
+                f"(goal {GOAL:g}: {'met' if ratio <= GOAL else 'not met'}), {(painting_s + reading_s) / least_s:.2f}"
+            )
+    reader.close()
+
+
+def resident_mb() -> float:
+    """Return the resident memory of this process, MB."""
+    pages = int(Path("/proc/self/statm").read_text(encoding="ascii").split()[1])
+    return pages * resource.getpagesize() / 1e6
+
+
+def first_picture(path: Path) -> None:
+    """Print how long the first picture of the year takes, and how much memory the window grows by."""
+    application()
+    with shown(path) as (window, first_ms, last_ms):
+        window.canvas.grab()
+        empty_mb = resident_mb()
+        before = window.canvas.data
+        began_s = time.perf_counter()
+        window.set_span(Span.ALL)
+        wait_for(lambda: window.canvas.data is not before and window.view.start_ms <= first_ms)
+        window.canvas.grab()
+        first_s = time.perf_counter() - began_s
+        for width_ms in WIDTHS_MS.values():
+            deque(walk(window, min(width_ms, last_ms - first_ms), first_ms, last_ms), maxlen=0)
+        grown_mb = resident_mb() - empty_mb
+    print(f"first picture of the year: {first_s:.3f} s ({'met' if first_s < FIRST_GOAL_S else 'not met'})")
+    memory_goal = "met" if grown_mb < GROWTH_GOAL_MB else "not met"
+    print(f"memory over the empty window, after all walks: {grown_mb:+.1f} MB ({memory_goal})")
+
+
+def main() -> None:
+    """Measure the file that was named."""
+    parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
+    parser.add_argument("path", type=Path)
+    parser.add_argument("part", nargs="?", choices=["frames", "first"], default="frames")
+    asked = parser.parse_args()
+    application()
+    if asked.part == "first":
+        first_picture(asked.path)
+        return
+    frames(asked.path)
+    sys.stdout.flush()
+    subprocess.run([sys.executable, __file__, str(asked.path), "first"], check=True)
+
+
+if __name__ == "__main__":
+    main()

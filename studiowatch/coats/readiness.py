@@ -37,17 +37,6 @@ class Ready:
     nominal_s: float | None
 
 
-def forecast(film: Film, air: Air, *, horizon_s: float, covered: bool = False) -> Mapping[Stage, Ready]:
-    """Return when `film` reaches each of its stages if the air stays as it is, all draws alike likely.
-
-    Raises
-    ------
-    OutOfRange
-        As `advance`.
-    """
-    return ready_times(film.sheet, outlook(film, air, horizon_s=horizon_s, covered=covered))
-
-
 def outlook(film: Film, air: Air, *, horizon_s: float, covered: bool = False) -> Array:
     """Return when each draw of `film` reaches each stage if the air stays as it is: a table, see `stage_table`.
 

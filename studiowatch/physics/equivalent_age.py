@@ -54,14 +54,8 @@ class Relaxation:
     factors: Sequence[float]
 
     @classmethod
-    def between(cls, start_K: Array, end_K: Array, relaxation_s: float, energy_J_mol: Array) -> Relaxation:
-        """Return the relaxation from `start_K` to `end_K` at an activation energy."""
-        inverse_end = 1.0 / end_K
-        return cls.across(inverse_end - 1.0 / start_K, inverse_end, relaxation_s, energy_J_mol)
-
-    @classmethod
     def across(cls, gap: Array, inverse_end: Array, relaxation_s: float, energy_J_mol: Array) -> Relaxation:
-        """Return the relaxation over a `gap` of inverse temperatures to `inverse_end`, 1/K."""
+        """Return the relaxation over a `gap` of inverse temperatures to `inverse_end`, 1/K, at an activation energy."""
         slope_K = energy_J_mol / GAS_CONSTANT
         end_rate = np.exp((1.0 / REFERENCE_TEMPERATURE_K - inverse_end) * slope_K)
         offset = gap * slope_K
@@ -119,30 +113,3 @@ def _polynomial(factors: Sequence[float], x: Array) -> Array:
         total += factor
         total *= x
     return total
-
-
-def relaxing_temperature(dt_s: Array | float, start_K: Array, end_K: Array, relaxation_s: float) -> Array:
-    """Return the temperature after `dt_s` of drifting from `start_K` to `end_K`, K."""
-    return 1.0 / (1.0 / end_K + (1.0 / start_K - 1.0 / end_K) * np.exp(-np.asarray(dt_s) / relaxation_s))
-
-
-def relaxing_age(dt_s: Array | float, start_K: Array, end_K: Array, relaxation_s: float, energy_J_mol: Array) -> Array:
-    """Return the age gathered in `dt_s`, s, while the temperature drifts from `start_K` to `end_K`.
-
-    Parameters
-    ----------
-    dt_s : array_like
-        Length of the step, s.
-    start_K, end_K : ndarray
-        Temperature now and far ahead, K.
-    relaxation_s : float
-        τ of the drift, s.
-    energy_J_mol : ndarray
-        Activation energy, J/mol.
-    """
-    return Relaxation.between(start_K, end_K, relaxation_s, energy_J_mol).age(dt_s)
-
-
-def relaxing_time(age_s: Array, start_K: Array, end_K: Array, relaxation_s: float, energy_J_mol: Array) -> Array:
-    """Return the time in which `relaxing_age` gathers `age_s`, s."""
-    return Relaxation.between(start_K, end_K, relaxation_s, energy_J_mol).time(age_s)

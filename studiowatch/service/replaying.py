@@ -8,7 +8,7 @@ from datetime import date
 from itertools import pairwise
 from statistics import median
 
-from studiowatch.board.events import LineCounts, ReadingArrived
+from studiowatch.board.replay import replayed
 from studiowatch.room.readings import Reading
 from studiowatch.service.happenings import Happening
 from studiowatch.service.sheet_shelf import SheetShelf
@@ -129,11 +129,11 @@ def replay(
     )
     watch.open()
     before_ms: int | None = None
-    for count, reading in enumerate(readings, start=1):
-        time_ms = reading.time_ms
+    for event in replayed(readings):
+        time_ms = event.reading.time_ms
         if before_ms is not None and time_ms - before_ms > silent_after_s * 1000:
             _look(watch, before_ms + round(silent_after_s * 1000) + 1)
-        watch.take(ReadingArrived(reading=reading, counts=LineCounts(good=count)), time_ms / 1000)
+        watch.take(event, time_ms / 1000)
         watch.speak()
         _look(watch, time_ms)
         before_ms = time_ms

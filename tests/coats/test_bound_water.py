@@ -2,6 +2,8 @@ from __future__ import annotations
 
 import numpy as np
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
 from studiowatch.coats.bound_water import (
     BOUND_AS_LAID,
@@ -26,6 +28,16 @@ def test_that_the_recoat_age_runs_at_one_at_the_reference_and_stops_in_saturated
     assert humidity_rate(np.array([1.0]), np.ones(1))[0] == 0.0
     rates = humidity_rate(np.linspace(0.0, 1.0, 50), np.ones(50))
     assert (np.diff(rates) <= 0.0).all()
+
+
+@given(start_C=st.floats(5.0, 30.0), change_K=st.floats(-10.0, 10.0), dt_s=st.floats(0.0, 3000.0))
+def test_that_the_drift_is_all_but_exponential(start_C: float, change_K: float, dt_s: float) -> None:
+    # Newton's law of cooling with τ = 300 s, within the 0.1 K that `equivalent_age` states for 10 K
+    start_K = start_C + 273.15
+    end_K = start_K + change_K
+    newton_K = end_K - change_K * np.exp(-dt_s / 300.0)
+    drift = Drift(film_K=np.array([start_K]), air_K=np.array([end_K]), draws=NOMINAL)
+    assert drift.temperature(dt_s)[0] == pytest.approx(newton_K, abs=0.1)
 
 
 @pytest.mark.parametrize(

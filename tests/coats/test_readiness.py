@@ -1,5 +1,6 @@
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import replace
 
 import numpy as np
@@ -9,7 +10,7 @@ from studiowatch.coats.anchoring import anchor
 from studiowatch.coats.data_sheet import DataSheet
 from studiowatch.coats.draws import sample
 from studiowatch.coats.film import Film, advance, lay
-from studiowatch.coats.readiness import Ready, forecast, ready_at, ready_by_s
+from studiowatch.coats.readiness import Ready, outlook, ready_at, ready_by_s, ready_times
 from studiowatch.coats.stages import Stage
 from studiowatch.physics.air import Air
 
@@ -19,6 +20,10 @@ DAY_S = 86400.0
 
 def laid(sheet: DataSheet, draws: int = 64, *, measured: bool = False) -> Film:
     return lay(sheet, anchor(sheet, sample(draws, 11, measured=measured)), wet_um=sheet.wet_um, side_m=0.4)
+
+
+def forecast(film: Film, air: Air, *, horizon_s: float) -> Mapping[Stage, Ready]:
+    return ready_times(film.sheet, outlook(film, air, horizon_s=horizon_s))
 
 
 def test_that_the_look_ahead_is_what_then_happens(gloss: DataSheet) -> None:

@@ -14,7 +14,6 @@ from studiowatch.studio.words import Level, Sentence
 from studiowatch.ui.models.board import board_line
 from studiowatch.ui.models.notices import sentence_card, warning_rows
 from studiowatch.ui.models.pace import NEVER_SPOKE, STALLED, events_of, stalled, wet_titles
-from studiowatch.ui.models.tones import SHAPES
 
 from .scenes import (
     AIR_WARNING,
@@ -30,10 +29,6 @@ from .scenes import (
     UNCALIBRATED,
     warning,
 )
-
-
-def test_that_every_level_has_a_shape_of_its_own() -> None:
-    assert len(set(SHAPES.values())) == len(Level)
 
 
 def test_that_the_card_answers_the_warning_it_speaks_of() -> None:

@@ -1,4 +1,4 @@
-"""Tones and shapes: what a colour or a mark means, before anyone picks the colour."""
+"""Tones: what a colour means, before anyone picks the colour."""
 
 from __future__ import annotations
 
@@ -18,14 +18,5 @@ class Tone(StrEnum):
     ACT = "act"
 
 
-class Shape(StrEnum):
-    """The mark of a level, told apart without colour."""
-
-    TRIANGLE = "triangle"
-    DIAMOND = "diamond"
-    CIRCLE = "circle"
-
-
-SHAPES = {Level.ACT: Shape.TRIANGLE, Level.CAUTION: Shape.DIAMOND, Level.CALM: Shape.CIRCLE}
 LEVEL_WORDS = {Level.ACT: "act now", Level.CAUTION: "caution", Level.CALM: "calm"}
 LEVEL_TONES = {Level.ACT: Tone.ACT, Level.CAUTION: Tone.CAUTION, Level.CALM: Tone.INK}

@@ -182,14 +182,14 @@ def _paint_water(here: Here, state: PaintState) -> Terms:
         "share_left": term("", state.share_kept, "share of the water still there (Crank's series)"),
         "fourier": term("", state.fourier, "D t/h² so far"),
         "fourier_through": term("", THROUGH_NUMBER, "D t/h² when dry through"),
-        "diffusivity_m2_s": term("m²/s", diffusivity, "D, in the paint at 23 °C and 50 % RH"),
+        "diffusivity_m2_s": term("m²/s", diffusivity, "D, in the paint at 23 °C, in air of any humidity"),
     }
 
 
 def _paint_ages(here: Here, state: PaintState, product: PaintProduct) -> Terms:
     return {
         **pace_terms(here, product.draws),
-        "humidity_rate": term("", humidity_rate(here.plate.humidity, product.draws.humidity_term), "g(RH), 1 at 50 %"),
+        "humidity_rate": term("", humidity_rate(here.plate.humidity, product.draws.humidity_term), "g(RH), of the top alone, 1 at 50 %"),
         "surface_age_h": term("h", state.surface_age_s / HOUR_S, "age of the top so far"),
         "touch_needed_h": term("h", product.touch_age_s / HOUR_S, "age of the top when dry to touch"),
         "recoat_needed_h": term("h", product.recoat_age_s / HOUR_S, "age of the top to recoat, if dry through by then"),

@@ -1,7 +1,8 @@
 """A layer of paint below the clear coats: dry on top by its sheet's times, dry through by diffusion.
 
 What the paint loses last has to come from the bottom of the layer. The share still in it falls as in a plane sheet
-that loses from one face: J. Crank, The Mathematics of Diffusion, 2nd ed. (1975), eq. 4.18.
+that loses from one face: J. Crank, The Mathematics of Diffusion, 2nd ed. (1975), eq. 4.18. Damp air holds up the top,
+which gives its water to the air, and not the depth: there it sets how much stays, not how fast the rest comes up.
 """
 
 from __future__ import annotations
@@ -24,7 +25,7 @@ THROUGH_NUMBER = 1.13  # D t/H² at which a plane sheet has lost 95 % through on
 HARD_NUMBER = 0.848  # D t/H² at which it has lost 90 %; Crank (1975), eq. 4.18
 LATE_RATE = 2.467  # of D/H²: how fast the last of it leaves, (π/2)²; Crank (1975), eq. 4.18
 _DEEP = ((Stage.DRY_HARD, HARD_NUMBER), (Stage.DRY_THROUGH, THROUGH_NUMBER))
-_SLOWEST = 1e-6  # of the pace at 50 % RH: in a saturated room paint stands still, as near as numbers need
+_SLOWEST = 1e-6  # of the pace at 50 % RH: in a saturated room the top stands still, as near as numbers need
 _SERIES = 40  # terms; enough for the share kept from D t/H² = 1e-4 on
 _SURFACE = (  # share of the sheet's touch-dry time at which the top reaches each stage; assumption
     (Stage.SET_TO_TOUCH, 0.5),
@@ -132,13 +133,14 @@ def rest(
     def when_surface(age: Array) -> Array:
         return start_s + drift.diffusion_time(np.maximum(age - before.surface_age_s, 0.0) / surface_pace)
 
-    def when_deep(wanted: float) -> Array:
+    def when_deep(wanted: float) -> Array:  # no layer is dry below that is wet on top
         pace = through_pace
         start = before.fourier
         if seal is not None:
             pace = np.where(seal.mask, seal.rate_per_s / LATE_RATE, pace)
             start = _number_as_kept(before, seal)
-        return start_s + drift.diffusion_time(np.maximum(wanted - start, 0.0) / pace)
+        deep_s = start_s + drift.diffusion_time(np.maximum(wanted - start, 0.0) / pace)
+        return np.maximum(deep_s, touch_s)
 
     def when_cured() -> Array:
         return start_s + drift.cure_time(np.maximum(product.cure_age_s - before.cure_age_s, 0.0))
@@ -147,8 +149,10 @@ def rest(
     for stage, share in _SURFACE:
         age = share * product.touch_age_s
         reached = enter(reached, stage, after.surface_age_s >= age, partial(when_surface, age))
+    touch_s = reached[ROW[Stage.DRY_TO_TOUCH]]
     for stage, wanted in _DEEP:
-        reached = enter_held(reached, stage, number >= wanted, partial(when_deep, wanted), hold)
+        now = (number >= wanted) & np.isfinite(touch_s)
+        reached = enter_held(reached, stage, now, partial(when_deep, wanted), hold)
     through_s = reached[ROW[Stage.DRY_THROUGH]]
     ready = (after.surface_age_s >= product.recoat_age_s) & np.isfinite(through_s)
     reached = enter(
@@ -167,7 +171,7 @@ def _number_as_kept(state: PaintState, seal: Seal) -> Array:
 def _paces(coat: Layer, draws: Draws, plate: PlateAir) -> tuple[Array, Array]:
     """Return how fast the top dries and, as D/H² in 1/s, the depth, per second at 23 °C.
 
-    Damp air slows both as it slows the recoat age of a clear coat: assumption.
+    Damp air slows the top as it slows the recoat age of a clear coat: assumption.
     """
     pace = np.maximum(humidity_rate(plate.humidity, draws.humidity_term), _SLOWEST)
-    return pace / coat.slowness, pace * draws.paint_diffusivity_m2_s / coat.dry_m**2
+    return pace / coat.slowness, draws.paint_diffusivity_m2_s / coat.dry_m**2

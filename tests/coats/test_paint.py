@@ -70,14 +70,41 @@ def test_that_water_leaves_paint_from_full_to_nothing(paint_sheet: DataSheet) ->
     assert last.water_g_m2 == pytest.approx(0.0, abs=1e-6)
 
 
-def test_that_cold_and_damp_slow_paint(paint_sheet: DataSheet) -> None:
-    def through_s(air: Air) -> float:
-        reached = after(painted(paint_sheet), air, 60.0).reached_s(Stage.DRY_THROUGH)
+def test_that_cold_slows_paint_on_top_and_below(paint_sheet: DataSheet) -> None:
+    def reached_s(air: Air, stage: Stage) -> float:
+        reached = after(painted(paint_sheet), air, 60.0).reached_s(stage)
         assert reached is not None
         return reached
 
-    assert through_s(replace(REFERENCE_AIR, temperature_C=12.0)) > through_s(REFERENCE_AIR)
-    assert through_s(replace(REFERENCE_AIR, humidity_pct=80.0)) > through_s(REFERENCE_AIR)
+    cold = replace(REFERENCE_AIR, temperature_C=12.0)
+
+    assert reached_s(cold, Stage.DRY_THROUGH) > reached_s(REFERENCE_AIR, Stage.DRY_THROUGH)
+    assert reached_s(cold, Stage.DRY_TO_TOUCH) > reached_s(REFERENCE_AIR, Stage.DRY_TO_TOUCH)
+
+
+def test_that_damp_air_holds_up_the_top_of_paint_and_not_its_depth(paint_sheet: DataSheet) -> None:
+    def times_s(humidity_pct: float) -> tuple[float | None, float | None]:
+        film = after(painted(paint_sheet), replace(REFERENCE_AIR, humidity_pct=humidity_pct), 60.0)
+        return film.reached_s(Stage.DRY_TO_TOUCH), film.reached_s(Stage.DRY_THROUGH)
+
+    (touch_s, through_s), (damp_touch_s, damp_through_s) = times_s(50.0), times_s(80.0)
+    assert touch_s is not None
+    assert damp_touch_s is not None
+    assert damp_touch_s > touch_s
+    # t95 = 1.13 H²/D, D = 9.5e-13 m²/s: Crank (1975), eq. 4.18 knows no humidity
+    assert damp_through_s == pytest.approx(1.13 * 200e-6**2 / 9.5e-13, rel=1e-3)
+    assert damp_through_s == through_s
+
+
+def test_that_paint_is_not_called_dry_below_before_its_top_is_dry(paint_sheet: DataSheet) -> None:
+    # 20 µm dry: by diffusion alone 1.13 H²/D is 8 min, and the top takes longer even by its square
+    slow = replace(paint_sheet, touch_dry_min=5000.0)
+    film = after(painted(slow, 50.0), REFERENCE_AIR, 5.0)
+    touch_s = film.reached_s(Stage.DRY_TO_TOUCH)
+    assert touch_s == pytest.approx(5000.0 * 60.0 / 100.0)
+    assert film.reached_s(Stage.DRY_HARD) == film.reached_s(Stage.DRY_THROUGH) == touch_s
+    wet = after(painted(slow, 50.0), replace(REFERENCE_AIR, humidity_pct=100.0), 5.0)
+    assert wet.reached_s(Stage.DRY_THROUGH) is None
 
 
 def test_that_the_length_of_the_steps_does_not_matter(paint_sheet: DataSheet) -> None:

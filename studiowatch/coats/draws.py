@@ -1,8 +1,8 @@
 """Draws: the many studios that would all fit what is known, one of which is hers.
 
 Draw 0 is always the nominal run, every quantity at its centre. The others are a Latin hypercube, so that a few dozen
-of them already cover each quantity evenly. Every quantity is a rising function of a coordinate that is standard normal
-before anything was seen: what is learnt is learnt in these coordinates.
+of them already cover each quantity evenly. Every quantity rises with a coordinate that is standard normal before anything
+was seen, or stays: what is learnt is learnt in these coordinates.
 """
 
 from __future__ import annotations
@@ -24,14 +24,14 @@ HUMIDITY_SPREAD_PCT = 3.0  # %, sensor and place; assumption
 SOLIDS_SPREAD = 0.04  # s.d. of ln volume solids; assumption
 RECOAT_ENERGY = (38e3, 10e3)  # J/mol, centre and s.d.: water through a polymer film; from memory
 CURE_ENERGY = (60e3, 15e3)  # J/mol, centre and s.d.; "halves per 10 K" is 50e3; from memory
-CROWDED = 0.25  # how the draws of the thickness power crowd towards 2, where diffusion has it; assumption
+CROWDED = 0.25  # how the draws of the thickness power that are under 2 crowd towards it; assumption
 CANDIDATES = 20  # hypercubes drawn, the least correlated of which is kept
 LEAST_ENERGY = 5e3  # J/mol: no draw may run backwards
 MFFT_SPREAD_K = 2.0  # K; assumption
 SHEET_TIME_SPREAD = 0.15  # s.d. of ln of all times on a sheet; assumption
 LAYER_DIFFUSIVITY = (7e-7, 0.3)  # m²/s and s.d. of its ln, vapour in the dry layer; Kiil (2006); spread: assumption
 BACK_CONDUCTANCE = (6.0, 0.3)  # W/(m² K) and s.d. of its ln, through canvas or panel; from memory
-THICKNESS_POWER = (1.0, 2.0)  # between drying at the face and through the film; centre 2, diffusion; assumption
+THICKNESS_POWER = (1.0, 2.0)  # between drying at the face and through the film; median 2, diffusion; assumption
 HUMIDITY_TERM = (0.5, 1.5)  # strength of the humidity term of the recoat age; centre 1; assumption
 PAINT_DIFFUSIVITY = (9.5e-13, 0.9)  # m²/s and s.d. of its ln: 3e-13 to 3e-12 holds 80 % of the draws; from memory
 
@@ -141,7 +141,7 @@ def _correlation(shares: Array) -> float:
 
 
 def draws_of(coordinates: Array, *, measured: bool) -> Draws:
-    """Return the draws at these coordinates, shape (n, fields); the thickness power of the first is the nominal one."""
+    """Return the draws at these coordinates, shape (n, fields)."""
     at: dict[str, Array] = dict(zip(FIELDS, coordinates.T, strict=True))
 
     def factor(field: str, sigma: float) -> Array:
@@ -174,11 +174,9 @@ def draws_of(coordinates: Array, *, measured: bool) -> Draws:
 
 
 def _power(share: Array) -> Array:
-    """Return exponents that thin out from 2 down to 1; the nominal draw is 2, as diffusion has it."""
+    """Return exponents of which half are 2, as diffusion has it, and the others thin out from there down to 1."""
     low, high = THICKNESS_POWER
-    power = low + (high - low) * share**CROWDED
-    power[0] = high
-    return power
+    return low + (high - low) * np.minimum(2.0 * share, 1.0) ** CROWDED
 
 
 NOMINAL = sample(1)

@@ -47,6 +47,15 @@ def test_that_bounded_quantities_stay_in_their_bounds() -> None:
     assert many.recoat_energy_J_mol.min() > 0.0
 
 
+def test_that_half_of_the_thickness_powers_are_diffusions_and_the_others_reach_down_to_1() -> None:
+    # stated in the model: 2 in the nominal run, 1 to 2 in the draws; so no median but 2 is that of the nominal run
+    power = sample(401, 2).thickness_power
+    assert power[0] == 2.0
+    assert np.median(power[1:]) == pytest.approx(2.0, abs=1e-3)  # of an even number of draws: between the middle two
+    assert (power < 2.0).mean() == pytest.approx(0.5, abs=0.01)
+    assert power.min() < 1.3
+
+
 def test_that_quantities_do_not_move_together() -> None:
     many = sample(401, 3)
     table = np.array([getattr(many, field.name)[1:] for field in fields(many)])

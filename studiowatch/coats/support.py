@@ -2,16 +2,17 @@
 
 from __future__ import annotations
 
+import re
 from enum import StrEnum
 
 
 class Support(StrEnum):
     """A support as the brush meets it."""
 
-    SEALED = "primed, painted or sealed"
+    SEALED = "sealed"
     PANEL = "bare panel"
     CANVAS = "raw canvas"
-    PAPER = "paper"
+    PAPER = "bare paper"
 
 
 SOAKED_SHARE = {  # of the free water; suction ends where the polymer packs, whatever the share; assumption
@@ -20,3 +21,32 @@ SOAKED_SHARE = {  # of the free water; suction ends where the polymer packs, wha
     Support.CANVAS: 0.20,
     Support.PAPER: 0.35,
 }
+
+_BARE = frozenset({"bare", "raw", "unprimed", "unsealed", "unsized"})
+_COATED = frozenset({"not", "painted", "primed", "sealed", "sized"})
+_MATERIALS = {
+    **dict.fromkeys(("canvas", "cotton", "jute", "linen"), Support.CANVAS),
+    **dict.fromkeys(("board", "hardboard", "panel", "plywood", "wood"), Support.PANEL),
+    **dict.fromkeys(("card", "cardboard", "paper"), Support.PAPER),
+}
+
+
+def support_of(words: str) -> Support:
+    """Return what a support in her own words is to the brush.
+
+    It absorbs only where the words say so, as "raw canvas" or "unprimed panel" do: what is called just "canvas" is a
+    painting, or was primed, and so is whatever the words leave open. Of "bare paper on panel" the first is met.
+    """
+    said = re.findall(r"[a-z]+", words.lower())
+    if _BARE.isdisjoint(said) or not _COATED.isdisjoint(said):
+        return Support.SEALED
+    return next((_MATERIALS[word] for word in said if word in _MATERIALS), Support.SEALED)
+
+
+def soaked_sentence(support: Support, soaked_g_m2: float) -> str:
+    """Return what is taken to happen on `support`, and that it is an assumption: one sentence."""
+    return (
+        f"laid straight on {support.value}, the coat is taken to lose {soaked_g_m2:.1f} g/m² to it at once, up to "
+        f"{100.0 * SOAKED_SHARE[support]:.0f} % of what is free to leave: an assumption; where paint, primer or size "
+        "lies between, the support is sealed, and nothing is taken up"
+    )

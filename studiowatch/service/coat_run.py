@@ -13,6 +13,7 @@ from studiowatch.coats.learning import Seen, counted
 from studiowatch.coats.readiness import Ready, outlook, ready_by_s, ready_times, stages_of
 from studiowatch.coats.stages import Stage
 from studiowatch.coats.standing import Standing
+from studiowatch.coats.support import Support, support_of
 from studiowatch.physics.air import Air
 from studiowatch.physics.ranges import Array, OutOfRange
 from studiowatch.service.log_air import Moment
@@ -115,6 +116,7 @@ class CoatRun:
             orientation=piece.orientation,
             thinned_pct=coat.thinned_pct,
             over=None if over is None else over.film,
+            support=_met(coat, piece),
         )
         run = cls(
             coat=coat, sheet=sheet, laid_ms=coat.laid_ms, film=film, at_ms=coat.laid_ms, standing=standing, over=over
@@ -279,6 +281,11 @@ class CoatRun:
     def after_ms(self, elapsed_s: float | None) -> int | None:
         """Return the UTC ms at which the coat is `elapsed_s` old; None stays None."""
         return None if elapsed_s is None else self.laid_ms + round(elapsed_s * 1000)
+
+
+def _met(coat: Coat, piece: Piece) -> Support:
+    """Return what the brush meets under `coat`: only the lowest on record lies straight on the support."""
+    return support_of(piece.support) if coat.key == piece.coats[0].key else Support.SEALED
 
 
 def _calm(air: Air) -> Air:

@@ -223,6 +223,7 @@ def _coat_view(piece: Piece, coat: Coat, label: str, sheet: DataSheet, run: Coat
         sealed_in_g_m2=run.film.sealed_in_g_m2,
         trapped_g_m2=run.film.trapped_g_m2,
         sealed_fluid=_sealed_fluid(run.film),
+        soaked_g_m2=run.film.soaked_g_m2,
         blush_from_ms=run.after_ms(run.film.blush_from_s),
         blush_min=run.film.blush_s / 60.0,
     )

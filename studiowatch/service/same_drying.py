@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from studiowatch.coats.support import support_of
 from studiowatch.studio.pieces import Coat, Piece
 
 
@@ -15,7 +16,7 @@ def dried_alike(before: Piece | None, piece: Piece) -> dict[str, Coat]:
 
 
 def _face(piece: Piece) -> tuple[object, ...]:
-    return piece.width_cm, piece.height_cm, piece.orientation
+    return piece.width_cm, piece.height_cm, piece.orientation, support_of(piece.support)
 
 
 def dries_alike(before: Coat | None, after: Coat) -> bool:

@@ -106,13 +106,12 @@ class CoatView:
         How long this coat dried with nobody watching the room, ms; its times are less certain for it.
     film_trace : tuple of (int, float)
         Film temperature, °C, about once a minute (UTC ms) while it was wet.
-    unwatched : str
-        Why a laid coat is not watched, one sentence, or "".
-    doubt : str
-        One sentence where a touch test or a look does not fit anything that the sheet allows, else "".
-    solvent, sealed_in_g_m2, trapped_g_m2, sealed_fluid
+    unwatched, doubt : str
+        One sentence each, or "": why a laid coat is not watched, and where a touch test or a look does not fit anything
+        that the sheet allows.
+    solvent, sealed_in_g_m2, trapped_g_m2, sealed_fluid, soaked_g_m2
         Whether it is solvent-borne, and `water_g_m2` is solvent; what was sealed in below when it was laid too early,
-        what is left of it, g/m², and its name: "water".
+        what is left of it, g/m², and its name: "water"; what a bare support took up at its laying, g/m².
     blush_from_ms, blush_min, weighing
         UTC ms from which a solvent-borne coat may have blushed, or None, and for how long it was near the dew point,
         min; what weighing the bottle would narrow, one sentence at the newest coat of each product, else "".
@@ -142,6 +141,7 @@ class CoatView:
     sealed_in_g_m2: float = 0.0
     trapped_g_m2: float = 0.0
     sealed_fluid: str = "water"
+    soaked_g_m2: float = 0.0
     blush_from_ms: int | None = None
     blush_min: float = 0.0
     weighing: str = ""

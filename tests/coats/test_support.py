@@ -6,7 +6,7 @@ from studiowatch.coats.anchoring import anchor
 from studiowatch.coats.data_sheet import DataSheet
 from studiowatch.coats.film import Film, advance, lay
 from studiowatch.coats.stages import Stage
-from studiowatch.coats.support import SOAKED_SHARE, Support
+from studiowatch.coats.support import SOAKED_SHARE, Support, support_of
 from studiowatch.physics.air import Air
 
 ROOM = Air(temperature_C=21.0, humidity_pct=50.0, air_speed_m_s=0.05)
@@ -42,3 +42,32 @@ def test_that_suction_ends_when_the_polymer_packs(gloss: DataSheet) -> None:
 def test_that_an_upper_coat_does_not_meet_the_support(gloss: DataSheet) -> None:
     below, _ = advance(on(gloss, Support.PAPER), ROOM, 48 * 3600.0)
     assert on(gloss, Support.PAPER, below).soaked_g_m2 == 0.0
+
+
+@pytest.mark.parametrize(
+    ("words", "support"),
+    [
+        ("canvas", Support.SEALED),
+        ("paper on panel", Support.SEALED),
+        ("", Support.SEALED),
+        ("bare", Support.SEALED),
+        ("raw silk", Support.SEALED),
+        ("Raw canvas, 40 cm", Support.CANVAS),
+        ("UNPRIMED LINEN", Support.CANVAS),
+        ("unsized cotton on board", Support.CANVAS),
+        ("bare panel", Support.PANEL),
+        ("plywood, unsealed", Support.PANEL),
+        ("bare paper on panel", Support.PAPER),
+        ("painted raw canvas", Support.SEALED),
+        ("raw linen, sized", Support.SEALED),
+        ("panel, not bare", Support.SEALED),
+        ("strawboard", Support.SEALED),
+    ],
+)
+def test_that_only_what_is_called_bare_absorbs(words: str, support: Support) -> None:
+    assert support_of(words) is support
+
+
+@pytest.mark.parametrize("support", list(Support))
+def test_that_a_support_by_its_own_name_is_itself(support: Support) -> None:
+    assert support_of(support.value) is support

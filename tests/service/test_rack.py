@@ -11,7 +11,7 @@ import pytest
 from studiowatch.coats.stages import Stage
 from studiowatch.physics.air import Air
 from studiowatch.room.readings import Reading
-from studiowatch.service.commands import LayCoat
+from studiowatch.service.commands import AmendPiece, LayCoat
 from studiowatch.service.happenings import StageHappened
 from studiowatch.service.orders import PieceCommand
 from studiowatch.service.rack import Rack
@@ -110,6 +110,38 @@ def test_that_live_and_from_the_log_a_stack_is_the_same() -> None:
         assert ours.at_ms == theirs.at_ms == now_ms
         assert ours.film.water_g_m2 == pytest.approx(theirs.film.water_g_m2, rel=1e-9)
     assert live.runs["top"].film.trapped_g_m2 == pytest.approx(logged.runs["top"].film.trapped_g_m2, rel=1e-9)
+
+
+@pytest.mark.parametrize(("support", "absorbs"), [("canvas", False), ("raw canvas", True), ("bare panel", True)])
+def test_that_only_the_lowest_coat_on_a_bare_support_gives_it_water(support: str, *, absorbs: bool) -> None:
+    now_ms = START_MS + 30 * HOUR_MS
+    rack = rack_of(stacked(24 * HOUR_MS, support=support), now_ms)
+    rack.open(now_ms)
+    assert (rack.runs["low"].film.soaked_g_m2 > 1.0) is absorbs
+    assert rack.runs["top"].film.soaked_g_m2 == 0.0
+
+
+def test_that_a_coat_over_one_that_is_not_watched_does_not_meet_the_support() -> None:
+    low, top = stacked(HOUR_MS).coats
+    piece = stacked(0, support="raw canvas", coats=(replace(low, sheet="lost"), top))
+    rack = rack_of(piece, START_MS + 2 * HOUR_MS)
+    rack.open(START_MS + 2 * HOUR_MS)
+    assert "low" in rack.unwatched
+    assert rack.runs["top"].film.soaked_g_m2 == 0.0
+
+
+def test_that_a_support_found_to_be_bare_is_heeded_from_the_laying_on() -> None:
+    now_ms = START_MS + 3 * HOUR_MS
+    rack = rack_of(stacked(HOUR_MS), now_ms)
+    rack.open(now_ms)
+    sealed = rack.runs["low"]
+    carried_out(rack, AmendPiece(piece_key="p", support="linen"), now_ms)
+    assert rack.runs["low"] is sealed  # nothing dries differently on it
+    carried_out(rack, AmendPiece(piece_key="p", support="raw linen"), now_ms)
+    assert rack.runs["low"].film.soaked_g_m2 > 1.0
+    known = rack_of(stacked(HOUR_MS, support="raw linen"), now_ms)
+    known.open(now_ms)
+    assert rack.runs["top"].film.water_g_m2 == pytest.approx(known.runs["top"].film.water_g_m2)
 
 
 def test_that_both_coats_of_a_stack_tell_their_stages_once() -> None:

@@ -52,6 +52,11 @@ def test_that_unrecorded_paint_is_drawn_all_the_same() -> None:
     assert [layer.base for layer in section_of(bare).layers[:2]] == [Base.SUPPORT, Base.PAINT]
 
 
+def test_that_no_paint_is_drawn_on_a_support_called_bare() -> None:
+    bare = replace(ORCHARD, support="raw canvas", coats=ORCHARD.coats[1:])
+    assert [layer.base for layer in section_of(bare).layers[:2]] == [Base.SUPPORT, Base.FILM]
+
+
 def test_that_a_wet_film_is_its_solids_and_its_water() -> None:
     # A film of water of 1 g/m2 is 1 um thick: 1 g / (1 g/cm3) over 1 m2 is 1e-6 m.
     wet = coat("c", "gloss", 60_000, surface=Surface.WET, wet_um=100, dry_um=34, water_g_m2=52)

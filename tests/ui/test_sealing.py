@@ -107,6 +107,13 @@ def test_that_nothing_is_said_where_nothing_was_sealed_in() -> None:
     assert sealed_words(solvent) == "2.0 g/m² of water and solvent sealed in when laid, 1.0 left"
 
 
+def test_that_what_a_bare_support_took_up_is_said() -> None:
+    assert sealed_words(coat("c", "gloss", soaked_g_m2=9.51)) == (
+        "about 9.5 g/m² of water taken up by the bare support when laid"
+    )
+    assert "9.5 g/m² of solvent" in sealed_words(coat("c", "gloss", soaked_g_m2=9.51, solvent=True))
+
+
 def test_that_a_blush_says_since_when() -> None:
     assert blush_words(BLUSHED.coats[1], NOW_MS, UTC) == "may have blushed from 14:10"
     assert blush_words(ORCHARD.coats[2], NOW_MS, UTC) == ""

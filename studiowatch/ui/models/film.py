@@ -8,6 +8,7 @@ from enum import StrEnum
 
 from studiowatch.coats.solvent import WHITE_SPIRIT
 from studiowatch.coats.stages import Surface
+from studiowatch.coats.support import Support, support_of
 from studiowatch.service.snapshot import CoatView, PieceView
 
 # Paint is often far thicker than the coats over it: beyond this it is drawn cut short, with a break mark.
@@ -106,7 +107,7 @@ class Tag:
 def section_of(piece: PieceView) -> Section:
     """Return the section through `piece`."""
     layers = [Layer(label=piece.support or "support", base=Base.SUPPORT, surface=Surface.DRY, thickness_um=None)]
-    if all(coat.clear_film for coat in piece.coats):
+    if support_of(piece.support) is Support.SEALED and all(coat.clear_film for coat in piece.coats):
         layers.append(Layer(label="paint", base=Base.PAINT, surface=Surface.DRY, thickness_um=UNRECORDED_PAINT_UM))
     layers += [_layer(coat) for coat in piece.coats]
     top = piece.top

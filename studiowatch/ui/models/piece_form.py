@@ -6,6 +6,7 @@ from collections.abc import Iterable
 from datetime import date
 
 from studiowatch.coats.stages import Orientation
+from studiowatch.coats.support import SOAKED_SHARE, Support
 from studiowatch.service.commands import RegisterPiece
 from studiowatch.service.snapshot import SheetChoice
 from studiowatch.ui.models.forms import FormError, number
@@ -13,7 +14,7 @@ from studiowatch.ui.models.forms import FormError, number
 LEAST_SIDE_CM = 1.0
 GREATEST_SIDE_CM = 500.0
 LONGEST_TITLE = 120
-SUPPORTS = ("canvas", "panel", "paper on panel", "paper", "board")
+SUPPORTS = ("canvas", "panel", "paper on panel", "paper", "board", *(bare for bare in Support if SOAKED_SHARE[bare]))
 
 NO_COATS = "No coats to come are listed. Add them now, or press again to register without."
 _ISOLATION = "isolation"

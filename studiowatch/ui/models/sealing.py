@@ -1,4 +1,4 @@
-"""What a film keeps or loses for good: water or solvent sealed in below it, and a blush."""
+"""What a film keeps or loses for good: water or solvent sealed in below it or taken up by its support, and a blush."""
 
 from __future__ import annotations
 
@@ -13,7 +13,10 @@ _LEAST_G_M2 = 0.05  # below it, "0.0" would be said
 
 
 def sealed_words(coat: CoatView) -> str:
-    """Return what was sealed in below `coat` when it was laid and what is left of it, or ""."""
+    """Return what was sealed in below `coat` when it was laid and what is left of it, or what went into its support."""
+    if coat.soaked_g_m2 >= _LEAST_G_M2:
+        fluid = "solvent" if coat.solvent else "water"
+        return f"about {coat.soaked_g_m2:.1f} g/m² of {fluid} taken up by the bare support when laid"
     if coat.sealed_in_g_m2 < _LEAST_G_M2:
         return ""
     left = "none" if coat.trapped_g_m2 < _LEAST_G_M2 else f"{coat.trapped_g_m2:.1f}"

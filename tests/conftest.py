@@ -1,4 +1,4 @@
-"""Sheets that the tests of the film share."""
+"""Invented sheets that tests of the film in several rooms share."""
 
 from __future__ import annotations
 

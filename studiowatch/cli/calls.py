@@ -6,6 +6,8 @@ import argparse
 from pathlib import Path
 
 from studiowatch import __version__
+from studiowatch.coats.stages import Orientation
+from studiowatch.coats.support import Support
 
 DESCRIPTION = "Watches a painter's drying room: ready times for wet coats, and warnings before the air spoils one."
 
@@ -51,7 +53,13 @@ def _predicting(calls: argparse._SubParsersAction[argparse.ArgumentParser]) -> N
     predict.add_argument("--sheet", required=True, metavar="NAME|FILE.toml")
     predict.add_argument("--wet-um", type=float, required=True, help="wet film thickness, µm")
     predict.add_argument("--side-m", type=float, required=True, help="side of the square of the piece's area, m")
-    predict.add_argument("--orientation", choices=("face-up", "vertical"), default="face-up")
+    predict.add_argument("--orientation", choices=[*Orientation], default=Orientation.FACE_UP)
+    predict.add_argument(
+        "--support",
+        choices=[*Support],
+        default=Support.SEALED,
+        help="what the coat is laid straight on; default: sealed",
+    )
     predict.add_argument("--thinned-pct", type=float, default=0.0, help="water or thinner added, %% of the volume")
     predict.add_argument("--covered", action="store_true", help="a mesh cover stands over the coat from the laying on")
     predict.add_argument("--measured", action="store_true", help="the film follows from mL or grams: a narrower range")

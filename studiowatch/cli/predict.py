@@ -10,11 +10,12 @@ from studiowatch.cli.answers import DONE, WrongCall, print_document, wrong
 from studiowatch.cli.given_room import GivenRoom, room_of
 from studiowatch.cli.hours import told as time_told
 from studiowatch.coats.anchoring import anchor
-from studiowatch.coats.data_sheet import DataSheet
+from studiowatch.coats.data_sheet import DataSheet, Kind
 from studiowatch.coats.film import lay
 from studiowatch.coats.prediction import Prediction, predict
 from studiowatch.coats.readiness import Ready, ready_by_s
 from studiowatch.coats.stages import Orientation, Stage
+from studiowatch.coats.support import Support
 from studiowatch.coats.terms import MomentTerms
 from studiowatch.physics.ranges import OutOfRange
 from studiowatch.service.sheet_shelf import SheetShelf
@@ -40,6 +41,7 @@ def run(call: argparse.Namespace, shelf: SheetShelf) -> int:
             room=given.room,
             orientation=Orientation(call.orientation),
             thinned_pct=call.thinned_pct,
+            support=Support(call.support),
             covered=call.covered,
             draws_n=call.draws,
             seed=call.seed,
@@ -75,6 +77,7 @@ def _moment(call: argparse.Namespace, sheet: DataSheet, given: GivenRoom) -> Mom
         side_m=call.side_m,
         orientation=Orientation(call.orientation),
         thinned_pct=call.thinned_pct,
+        support=Support(call.support),
     )
     return explain.moment_at(fresh, given.room, call.explain, covered=call.covered)
 
@@ -127,6 +130,8 @@ def _print_for_people(call: argparse.Namespace, sheet: DataSheet, room: str, tol
         cells = [_cell(value) for value in (ready.p10_s, ready.p50_s, by_s)]
         print(f"{stage.value.replace('_', ' '):<16}{cells[0]:>14}{cells[1]:>14}{cells[2]:>14}")
     print()
+    if sheet.kind is Kind.WATERBORNE:
+        print(f"too cold to form: {_chance(told.film.chance_below_mfft)}")
     print(
         "ready by: nine in ten of the studios that fit what is known have got there, and no next coat before the "
         f"sheet's own {time_told(sheet.recoat_h * HOUR_S)}"
@@ -139,6 +144,8 @@ def _explained(moment: MomentTerms | None) -> Sequence[str]:
 
 def _laid(call: argparse.Namespace) -> str:
     parts = [f"{call.wet_um:g} µm wet on {call.side_m:g} × {call.side_m:g} m", call.orientation]
+    if call.support != Support.SEALED:
+        parts.append(f"straight on {call.support}")
     if call.thinned_pct:
         parts.append(f"thinned by {call.thinned_pct:g} %")
     if call.covered:
@@ -146,6 +153,12 @@ def _laid(call: argparse.Namespace) -> str:
     if call.measured:
         parts.append("measured")
     return ", ".join(parts)
+
+
+def _chance(chance: float | None) -> str:
+    if chance is None:
+        return "not known, for the sheet names no minimum film-forming temperature"
+    return f"{100.0 * chance:.0f} % of the draws"
 
 
 def _cell(seconds: float | None) -> str:

@@ -189,7 +189,9 @@ def _paint_water(here: Here, state: PaintState) -> Terms:
 def _paint_ages(here: Here, state: PaintState, product: PaintProduct) -> Terms:
     return {
         **pace_terms(here, product.draws),
-        "humidity_rate": term("", humidity_rate(here.plate.humidity, product.draws.humidity_term), "g(RH), of the top alone, 1 at 50 %"),
+        "humidity_rate": term(
+            "", humidity_rate(here.plate.humidity, product.draws.humidity_term), "g(RH), of the top alone, 1 at 50 %"
+        ),
         "surface_age_h": term("h", state.surface_age_s / HOUR_S, "age of the top so far"),
         "touch_needed_h": term("h", product.touch_age_s / HOUR_S, "age of the top when dry to touch"),
         "recoat_needed_h": term("h", product.recoat_age_s / HOUR_S, "age of the top to recoat, if dry through by then"),

@@ -1,8 +1,8 @@
 """Draws: the many studios that would all fit what is known, one of which is hers.
 
 Draw 0 is always the nominal run, every quantity at its centre. The others are a Latin hypercube, so that a few dozen
-of them already cover each quantity evenly. Every quantity rises with a coordinate that is standard normal before anything
-was seen, or stays: what is learnt is learnt in these coordinates.
+of them already cover each quantity evenly. Every quantity rises with, or stays along, a coordinate that is standard
+normal before anything was seen: what is learnt is learnt in these coordinates.
 """
 
 from __future__ import annotations

@@ -127,19 +127,27 @@ class Film:
         return 1000.0 * float(self.trapped_kg_m2[0])
 
     @property
-    def below_mfft(self) -> float:
-        """Share of the time from packing to clear, so far, in which the film was too cold to form, 0-1."""
+    def below_mfft(self) -> float | None:
+        """Share of the time from packing to clear, so far, in which the film was too cold to form, 0-1.
+
+        None where that is not known: the sheet names no minimum film-forming temperature, or the coat is no clear
+        water-borne one, whose film alone is followed in this.
+        """
+        if not isinstance(self.state, WaterState) or self.sheet.mfft_C is None:
+            return None
         set_s = self.reached_s(Stage.SET_TO_TOUCH)
-        if not isinstance(self.state, WaterState) or set_s is None:
+        if set_s is None:
             return 0.0
         clear_s = self.reached_s(Stage.CLEAR)
         forming_s = (self.elapsed_s if clear_s is None else clear_s) - set_s
         return min(float(self.state.below_mfft_s[0]) / forming_s, 1.0) if forming_s > 0.0 else 0.0
 
     @property
-    def chance_below_mfft(self) -> float:
-        """Share of the draws that were too cold to form at any time from packing to clear, 0-1."""
-        return float(np.mean(self.state.below_mfft_s > 0.0)) if isinstance(self.state, WaterState) else 0.0
+    def chance_below_mfft(self) -> float | None:
+        """Share of the draws too cold to form at any time from packing to clear, 0-1; None as `below_mfft`."""
+        if not isinstance(self.state, WaterState) or self.sheet.mfft_C is None:
+            return None
+        return float(np.mean(self.state.below_mfft_s > 0.0))
 
     @property
     def skinning(self) -> float:

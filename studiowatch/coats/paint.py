@@ -140,7 +140,8 @@ def rest(
             pace = np.where(seal.mask, seal.rate_per_s / LATE_RATE, pace)
             start = _number_as_kept(before, seal)
         deep_s = start_s + drift.diffusion_time(np.maximum(wanted - start, 0.0) / pace)
-        return np.maximum(deep_s, touch_s)
+        later_s: Array = np.maximum(deep_s, touch_s)
+        return later_s
 
     def when_cured() -> Array:
         return start_s + drift.cure_time(np.maximum(product.cure_age_s - before.cure_age_s, 0.0))
@@ -151,8 +152,9 @@ def rest(
         reached = enter(reached, stage, after.surface_age_s >= age, partial(when_surface, age))
     touch_s = reached[ROW[Stage.DRY_TO_TOUCH]]
     for stage, wanted in _DEEP:
-        now = (number >= wanted) & np.isfinite(touch_s)
-        reached = enter_held(reached, stage, now, partial(when_deep, wanted), hold)
+        reached = enter_held(
+            reached, stage, (number >= wanted) & np.isfinite(touch_s), partial(when_deep, wanted), hold
+        )
     through_s = reached[ROW[Stage.DRY_THROUGH]]
     ready = (after.surface_age_s >= product.recoat_age_s) & np.isfinite(through_s)
     reached = enter(

@@ -5,33 +5,28 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
+import numpy as np
+
+from studiowatch.coats import remarks
 from studiowatch.coats.anchoring import anchor
 from studiowatch.coats.belief import PRIOR
 from studiowatch.coats.data_sheet import DataSheet, Kind
 from studiowatch.coats.exposure import air_at_film
 from studiowatch.coats.film import Film, advance, lay
-from studiowatch.coats.free_water import steady
+from studiowatch.coats.free_water import balance, steady
 from studiowatch.coats.readiness import Ready, outlook, ready_times
 from studiowatch.coats.stages import Orientation, Stage
 from studiowatch.coats.standing import Standing, standing_on
 from studiowatch.coats.support import Support
-from studiowatch.coats.vapour import solvent_laid_g, vapour_build_up
 from studiowatch.coats.waterborne import Product
 from studiowatch.coats.weighing import weighing_gain
 from studiowatch.physics.air import Air
-from studiowatch.physics.constants import REFERENCE_TEMPERATURE_C, ZERO_CELSIUS_K
+from studiowatch.physics.constants import ZERO_CELSIUS_K
 from studiowatch.physics.ranges import Array, OutOfRange, check
 
 Room = Air | Sequence[tuple[float, Air]]
 """The same air throughout, or (seconds since laying, air from then on) in order of time."""
 
-TRUSTED_TEMPERATURE_C = (10.0, 30.0)  # °C; outside it the times are extrapolated; assumption
-TRUSTED_HUMIDITY_PCT = (30.0, 80.0)  # %; outside it the times are extrapolated; assumption
-LONGEST_BRIDGE_S = 600.0  # s without a reading that pass without a note; assumption
-THICK = 1.5  # times the sheet's film: beyond it the coat is called thick; assumption
-LEAST_CHANCE = 0.01  # chance of a film too cold to form that is worth a sentence; assumption
-SMALL_ROOM_M3 = 30.0  # m³, a spare room, for the vapour of a solvent-borne coat; assumption
-SHUT_CHANGES_PER_H = 0.3  # air changes an hour with windows shut; common practice, no source
 DRAWS = 256  # draws of one prediction
 HORIZON_H = 96.0  # h
 HORIZON_RANGE_H = (0.1, 8760.0)  # h
@@ -45,15 +40,15 @@ class FilmFigures:
     ----------
     constant_rate_g_m2_h, constant_rate_temperature_C : float or None
         Water leaving a fresh film in the first air, g/(m² h), and its temperature, °C; None for paint.
-    chance_below_mfft : float
-        Share of the draws too cold to form at some time from packing to clear, 0-1.
+    chance_below_mfft : float or None
+        Share of the draws too cold to form at some time from packing to clear, 0-1; None where that is not known.
     initial_water_g_m2 : float
-        Water in the film as laid, g/m²; solvent, if the coat is solvent-borne.
+        Water in the film as laid, less what its support took up, g/m²; solvent, if the coat is solvent-borne.
     """
 
     constant_rate_g_m2_h: float | None
     constant_rate_temperature_C: float | None
-    chance_below_mfft: float
+    chance_below_mfft: float | None
     initial_water_g_m2: float
 
 
@@ -91,7 +86,7 @@ def predict(
     room
         One air, or a log from the laying on; each air holds until the next, and the last is carried on.
     draws_n, seed
-        How many draws make the range, and which; 1 is the nominal run alone.
+        How many draws make the range, and which; 1 is the nominal run alone, 10 or more make a fair range.
     measured : bool
         Whether the grams or mL of the coat were measured.
     horizon_h : float
@@ -118,11 +113,13 @@ def predict(
         support=support,
     )
     fresh = film
+    freezes = False
     for air, span_s in _spans(log, horizon_h * 3600.0):
+        freezes = freezes or (film.reached_s(Stage.DRY_TO_TOUCH) is None and _freezes(film, air, covered=covered))
         film, _ = advance(film, air, span_s, covered=covered)
     used = [air for at_s, air in log if at_s < horizon_h * 3600.0]
     table = outlook(film, used[-1], horizon_s=0.0, covered=covered)
-    extrapolated = any(map(_outside_trust, used))
+    extrapolated = any(map(remarks.is_outside_trust, used))
     return Prediction(
         sheet=sheet.name,
         kappa=tied.kappa,
@@ -130,8 +127,12 @@ def predict(
         stages=ready_times(sheet, table, standing.weights(table)),
         film=_figures(fresh, film, used[0], covered=covered),
         notes=(
-            *_notes(film, extrapolated=extrapolated),
-            *_log_notes(log, horizon_h),
+            *remarks.on_film(film),
+            *((remarks.FREEZING,) if freezes else ()),
+            *((remarks.EXTRAPOLATED,) if extrapolated else ()),
+            *remarks.on_support(fresh, support),
+            *remarks.on_draws(draws_n),
+            *remarks.on_log(log, horizon_h),
             *_weighing_note(standing, table),
         ),
     )
@@ -176,55 +177,15 @@ def _figures(fresh: Film, film: Film, air: Air, *, covered: bool) -> FilmFigures
     )
 
 
-def _outside_trust(air: Air) -> bool:
-    low_C, high_C = TRUSTED_TEMPERATURE_C
-    low_pct, high_pct = TRUSTED_HUMIDITY_PCT
-    return not (low_C <= air.temperature_C <= high_C and low_pct <= air.humidity_pct <= high_pct)
-
-
-def _notes(film: Film, *, extrapolated: bool) -> Iterator[str]:
-    sheet = film.sheet
-    if not film.anchor.agrees:
-        yield film.anchor.sentence
-    yield from sheet.assumed
-    if film.dry_um > THICK * sheet.dry_um:
-        yield (
-            f"the coat is {film.dry_um / sheet.dry_um:.1f} times as thick as the sheet's ({film.dry_um:.0f} µm dry, "
-            f"sheet {sheet.dry_um:.0f} µm): it dries through much later"
-        )
-    if film.chance_below_mfft >= LEAST_CHANCE:
-        yield (
-            f"the film may be too cold to form ({100.0 * film.chance_below_mfft:.0f} % of draws fall below "
-            f"{sheet.mfft_C:g} °C): warm the room before you lay it; later warmth does not mend it"
-        )
-    if film.chance_of_blush >= LEAST_CHANCE:
-        yield (
-            f"the film may blush ({100.0 * film.chance_of_blush:.0f} % of draws come within 3 K of the dew point while "
-            "it is wet): wait for drier air, or warm the room before the solvent is opened; it does not mend"
-        )
-    if sheet.kind is Kind.SOLVENTBORNE:
-        yield from _vapour_notes(film)
-    if extrapolated:
-        yield (
-            f"the room leaves {TRUSTED_TEMPERATURE_C[0]:g} to {TRUSTED_TEMPERATURE_C[1]:g} °C or "
-            f"{TRUSTED_HUMIDITY_PCT[0]:g} to {TRUSTED_HUMIDITY_PCT[1]:g} % RH: the times are extrapolated"
-        )
-
-
-def _vapour_notes(film: Film) -> Iterator[str]:
-    """Yield to ventilate first, and what the coat's vapour would come to in a small room that is shut."""
-    area_m2, touch_s = film.layer.side_m**2, film.reached_s(Stage.DRY_TO_TOUCH)
-    solvent_g = solvent_laid_g(film.sheet, wet_um=film.wet_um, area_m2=area_m2, thinned_pct=film.thinned_pct)
-    shut = vapour_build_up(
-        solvent_g=solvent_g,
-        over_h=film.sheet.touch_dry_min / 60.0 if touch_s is None else touch_s / 3600.0,
-        room_m3=SMALL_ROOM_M3,
-        changes_per_h=SHUT_CHANGES_PER_H,
-        temperature_C=REFERENCE_TEMPERATURE_C if film.film_C is None else film.film_C,
-    )
-    first, *others = shut.sentences
-    yield first
-    yield f"{solvent_g:.1f} g of solvent in a room of {SMALL_ROOM_M3:g} m³ with its windows shut. {' '.join(others)}"
+def _freezes(film: Film, air: Air, *, covered: bool) -> bool:
+    """Return whether the water of the nominal run, while it is wet, would come to 0 °C or below in this air."""
+    product = film.anchor.product
+    if not isinstance(product, Product):
+        return film.sheet.kind is Kind.PAINT and air.temperature_C <= 0.0
+    plate = air_at_film(air, product.draws, covered=covered, side_m=film.layer.side_m, face=film.layer.face)
+    at_K = np.full(len(product.draws), ZERO_CELSIUS_K)
+    now = balance(plate, at_K, np.zeros(len(product.draws)), kappa=product.kappa, draws=product.draws)
+    return float(now.warming(plate, at_K)[0]) <= 0.0
 
 
 def _weighing_note(standing: Standing, table: Array) -> Iterator[str]:
@@ -232,16 +193,3 @@ def _weighing_note(standing: Standing, table: Array) -> Iterator[str]:
     gain = weighing_gain(standing, table, (), stage=Stage.DRY_TO_RECOAT)
     if gain is not None and gain.sentence:
         yield gain.sentence
-
-
-def _log_notes(log: Sequence[tuple[float, Air]], horizon_h: float) -> Iterator[str]:
-    """Yield a sentence for each gap that was bridged with the air before it, and for a log that ends early."""
-    times_s = [at_s for at_s, _ in log if at_s < horizon_h * 3600.0]
-    for start_s, end_s in zip([0.0, *times_s], times_s, strict=False):
-        if end_s - start_s > LONGEST_BRIDGE_S:
-            yield (
-                f"no reading for {(end_s - start_s) / 60.0:.0f} min from {start_s / 3600.0:.2f} h after laying: "
-                "the nearest air is taken to have held"
-            )
-    if len(log) > 1 and len(times_s) == len(log):
-        yield f"the room log ends {times_s[-1] / 3600.0:.1f} h after laying: its last air is carried on"

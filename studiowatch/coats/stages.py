@@ -35,4 +35,5 @@ class Orientation(StrEnum):
     """How the piece lies while the coat dries."""
 
     FACE_UP = "face-up"
+    FACE_DOWN = "face-down"
     VERTICAL = "vertical"

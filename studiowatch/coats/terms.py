@@ -110,6 +110,7 @@ def film_terms(here: Here, *, drifts: bool) -> Terms:
         "side_m": term("m", film.layer.side_m, "L, side of the square of the piece's area"),
         "wet_um": term("µm", film.wet_um, "wet film as laid"),
         "dry_um": term("µm", film.dry_um, "h, film when dry"),
+        "soaked_g_m2": term("g/m²", film.soaked_g_m2, "taken up by a bare support as it was laid"),
         "drift_s": term("s", RELAXATION_S if drifts else None, "τ, in which T_f drifts to T_a without free water"),
     }
 

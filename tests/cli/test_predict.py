@@ -12,6 +12,7 @@ import pytest
 from .conftest import Answer, room_text
 
 CALL = ("predict", "--sheet", "gloss-waterborne", "--wet-um", "80", "--side-m", "0.4")
+SHEETS = Path(__file__).parents[2] / "resources" / "sheets"
 STAGES = {"set_to_touch", "dry_to_touch", "clear", "dry_to_recoat", "cured"}
 
 
@@ -146,6 +147,43 @@ def test_that_thinning_a_cover_and_measuring_count(call: Callable[..., Answer]) 
     measured = touch("--measured")
     assert measured["nominal"] == plain["nominal"]
     assert measured["p90"] - measured["p10"] < plain["p90"] - plain["p10"]
+
+
+def test_that_an_mfft_that_the_sheet_does_not_name_is_not_taken_for_a_warm_film(
+    call: Callable[..., Answer], tmp_path: Path
+) -> None:
+    built_in = (SHEETS / "gloss-waterborne.toml").read_text("utf-8")
+    sheet = tmp_path / "bottle.toml"
+    sheet.write_text("\n".join(line for line in built_in.splitlines() if not line.startswith("mfft_C")), "utf-8")
+    words = ("--wet-um", "80", "--side-m", "0.4", "--air", "12,50,0.05", "--draws", "16")
+    document = call("predict", "--sheet", sheet, *words, "--json").document
+    assert document["film"]["chance_below_mfft"] is None
+    assert any("mfft_C is not on the sheet" in note for note in document["notes"])
+    assert "too cold to form: not known" in call("predict", "--sheet", sheet, *words).out
+    named = call("predict", "--sheet", "gloss-waterborne", *words).out
+    assert re.search(r"^too cold to form: \d+ % of the draws$", named, re.MULTILINE)
+    solvent = call("predict", "--sheet", "gloss-solventborne", *words).out
+    assert "too cold to form" not in solvent
+
+
+def test_that_support_and_orientation_count_and_are_named(call: Callable[..., Answer]) -> None:
+    words = (*CALL, "--air", "21,50,0.05", "--draws", "1")
+
+    def touch_h(*more: str) -> float:
+        hours: float = call(*words, *more, "--json").document["stages_h"]["dry_to_touch"]["nominal"]
+        return hours
+
+    assert touch_h("--support", "bare paper") < touch_h("--support", "bare panel") < touch_h()
+    assert touch_h("--orientation", "face-down") < touch_h()
+    first = call(*words, "--support", "raw canvas", "--orientation", "face-down").out.splitlines()[0]
+    assert first.endswith("face-down, straight on raw canvas")
+    explained = call(*words, "--support", "raw canvas", "--explain", "--json").document["explain"]
+    assert explained["film"]["soaked_g_m2"] > 1.0
+
+
+def test_that_two_draws_are_said_to_be_too_few(call: Callable[..., Answer]) -> None:
+    answer = call(*CALL, "--air", "21,50,0.05", "--draws", "2")
+    assert "note: 2 draws are too few for a range" in answer.out
 
 
 def test_that_weighing_the_bottle_is_a_note_for_people_and_programs(call: Callable[..., Answer]) -> None:

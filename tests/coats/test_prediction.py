@@ -4,9 +4,12 @@ from dataclasses import replace
 
 import pytest
 
+from studiowatch.coats.anchoring import anchor
 from studiowatch.coats.data_sheet import DataSheet
+from studiowatch.coats.film import advance, lay
 from studiowatch.coats.prediction import predict
-from studiowatch.coats.stages import Stage
+from studiowatch.coats.stages import Orientation, Stage, Surface
+from studiowatch.coats.support import Support
 from studiowatch.physics.air import Air
 from studiowatch.physics.moist_air import wet_bulb
 from studiowatch.physics.ranges import OutOfRange
@@ -71,9 +74,100 @@ def test_that_rooms_outside_the_trusted_range_are_called_extrapolated(
 
 def test_that_a_cold_room_tells_the_chance_of_a_film_that_does_not_form(gloss: DataSheet) -> None:
     cold = predict(gloss, wet_um=90.0, side_m=0.4, room=replace(ROOM, temperature_C=11.0), draws_n=64)
+    assert cold.film.chance_below_mfft is not None
     assert 0.2 < cold.film.chance_below_mfft <= 1.0
     assert any("too cold to form" in note for note in cold.notes)
     assert predict(gloss, wet_um=90.0, side_m=0.4, room=ROOM, draws_n=64).film.chance_below_mfft == 0.0
+
+
+@pytest.mark.parametrize("temperature_C", [11.0, 20.0])
+def test_that_without_an_mfft_on_the_sheet_the_chance_is_not_known(gloss: DataSheet, temperature_C: float) -> None:
+    room = replace(ROOM, temperature_C=temperature_C)
+    told = predict(replace(gloss, mfft_C=None), wet_um=90.0, side_m=0.4, room=room, draws_n=16)
+    assert told.film.chance_below_mfft is None
+    assert any(note.startswith("mfft_C is not on the sheet") for note in told.notes)
+
+
+def test_that_paint_has_no_chance_of_that_kind_and_nothing_is_said(paint_sheet: DataSheet) -> None:
+    told = predict(replace(paint_sheet, mfft_C=5.0), wet_um=500.0, side_m=0.4, room=ROOM, draws_n=16)
+    assert told.film.chance_below_mfft is None
+    assert not any("mfft" in note or "too cold to form" in note for note in told.notes)
+
+
+@pytest.mark.parametrize(
+    ("temperature_C", "humidity_pct", "freezes"),
+    [
+        (-2.0, 60.0, True),
+        (0.0, 90.0, True),
+        # psychrolib's wet bulb at 101 325 Pa is -2.0 °C, and in strong wind the film comes near it
+        (2.0, 40.0, True),
+        # psychrolib's wet bulb is 5.6 °C
+        (8.0, 70.0, False),
+        (20.0, 50.0, False),
+    ],
+)
+def test_that_water_that_would_freeze_is_told(
+    gloss: DataSheet, temperature_C: float, humidity_pct: float, *, freezes: bool
+) -> None:
+    cold = Air(temperature_C=temperature_C, humidity_pct=humidity_pct, air_speed_m_s=3.0)
+    notes = predict(gloss, wet_um=90.0, side_m=0.4, room=cold, draws_n=16).notes
+    assert any("may freeze" in note for note in notes) is freezes
+    logged = predict(gloss, wet_um=90.0, side_m=0.4, room=[(0.0, ROOM), (600.0, cold)], draws_n=16)
+    assert any("may freeze" in note for note in logged.notes) is freezes
+
+
+def test_that_frost_over_a_dry_coat_is_no_matter(gloss: DataSheet) -> None:
+    night = [(0.0, ROOM), (6 * 3600.0, replace(ROOM, temperature_C=-3.0))]
+    assert not any(
+        "may freeze" in note for note in predict(gloss, wet_um=90.0, side_m=0.4, room=night, draws_n=16).notes
+    )
+
+
+def test_that_frost_over_wet_paint_is_told(paint_sheet: DataSheet) -> None:
+    frost = replace(ROOM, temperature_C=-1.0)
+    assert any(
+        "may freeze" in note for note in predict(paint_sheet, wet_um=500.0, side_m=0.4, room=frost, draws_n=16).notes
+    )
+
+
+@pytest.mark.parametrize(
+    ("draws_n", "told"),
+    [(1, "nominal run alone, so the times have no range"), (2, "2 draws are too few"), (9, "9 draws")],
+)
+def test_that_too_few_draws_for_a_range_are_told(gloss: DataSheet, draws_n: int, told: str) -> None:
+    notes = predict(gloss, wet_um=90.0, side_m=0.4, room=ROOM, draws_n=draws_n).notes
+    assert sum(told in note for note in notes) == 1
+
+
+def test_that_ten_draws_are_enough_for_a_range(gloss: DataSheet) -> None:
+    assert not any("draw" in note for note in predict(gloss, wet_um=90.0, side_m=0.4, room=ROOM, draws_n=10).notes)
+
+
+def test_that_what_a_bare_support_takes_up_is_told_as_an_assumption(gloss: DataSheet) -> None:
+    sealed = predict(gloss, wet_um=90.0, side_m=0.4, room=ROOM, draws_n=16)
+    bare = predict(gloss, wet_um=90.0, side_m=0.4, room=ROOM, draws_n=16, support=Support.CANVAS)
+    soaked_g_m2 = sealed.film.initial_water_g_m2 - bare.film.initial_water_g_m2
+    assert soaked_g_m2 > 1.0
+    (note,) = (note for note in bare.notes if "raw canvas" in note)
+    assert f"lose {soaked_g_m2:.1f} g/m² to it at once" in note
+    assert "an assumption" in note
+    assert not any("laid straight on" in note for note in sealed.notes)
+
+
+@pytest.mark.parametrize(("orientation", "air_speed_m_s"), [(Orientation.FACE_UP, 0.1), (Orientation.VERTICAL, 0.3)])
+def test_that_the_constant_rate_is_the_pace_at_which_the_film_then_loses_water(
+    gloss: DataSheet, orientation: Orientation, air_speed_m_s: float
+) -> None:
+    # 400 µm hold open water for hours: a quarter of an hour on, the film has its temperature, weighed over ten minutes
+    room = replace(ROOM, air_speed_m_s=air_speed_m_s)
+    laid = {"wet_um": 400.0, "side_m": 0.4, "orientation": orientation}
+    told = predict(gloss, **laid, room=room, draws_n=1).film
+    begun, _ = advance(lay(gloss, anchor(gloss), **laid), room, 900.0)
+    ended, _ = advance(begun, room, 600.0)
+    assert ended.surface is Surface.WET
+    weighed_g_m2_h = (begun.water_g_m2 - ended.water_g_m2) * 6.0
+    assert told.constant_rate_g_m2_h == pytest.approx(weighed_g_m2_h, rel=2e-3)
+    assert told.constant_rate_temperature_C == pytest.approx(ended.film_C, abs=0.02)
 
 
 def test_that_a_thick_coat_is_told(gloss: DataSheet) -> None:

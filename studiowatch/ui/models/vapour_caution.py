@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from studiowatch.coats.prediction import SHUT_CHANGES_PER_H, SMALL_ROOM_M3
+from studiowatch.coats.remarks import SHUT_CHANGES_PER_H, SMALL_ROOM_M3
 from studiowatch.coats.solvent import WHITE_SPIRIT
 from studiowatch.coats.vapour import TEMPERATURE_C, VENTILATE, vapour_build_up
 from studiowatch.physics.constants import REFERENCE_TEMPERATURE_C

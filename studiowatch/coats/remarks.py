@@ -1,0 +1,119 @@
+"""What a prediction says in sentences: what to doubt in its times, and what to do about it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from studiowatch.coats.data_sheet import Kind
+from studiowatch.coats.film import Film
+from studiowatch.coats.stages import Stage
+from studiowatch.coats.support import Support, soaked_sentence
+from studiowatch.coats.vapour import solvent_laid_g, vapour_build_up
+from studiowatch.physics.air import Air
+from studiowatch.physics.constants import REFERENCE_TEMPERATURE_C
+
+TRUSTED_TEMPERATURE_C = (10.0, 30.0)  # °C; outside it the times are extrapolated; assumption
+TRUSTED_HUMIDITY_PCT = (30.0, 80.0)  # %; outside it the times are extrapolated; assumption
+LONGEST_BRIDGE_S = 600.0  # s without a reading that pass without a note; assumption
+THICK = 1.5  # times the sheet's film: beyond it the coat is called thick; assumption
+LEAST_CHANCE = 0.01  # chance of a film too cold to form that is worth a sentence; assumption
+SMALL_ROOM_M3 = 30.0  # m³, a spare room, for the vapour of a solvent-borne coat; assumption
+SHUT_CHANGES_PER_H = 0.3  # air changes an hour with windows shut; common practice, no source
+LEAST_DRAWS = 10  # nine beside the nominal run: on average a tenth lies below the lowest of nine, and above the highest
+FREEZING = (
+    "the water in the wet film would be at or below 0 °C and may freeze, which ruins the film; the model knows no ice, "
+    "so these times do not hold: lay the coat in a warmer room"
+)
+EXTRAPOLATED = (
+    f"the room leaves {TRUSTED_TEMPERATURE_C[0]:g} to {TRUSTED_TEMPERATURE_C[1]:g} °C or "
+    f"{TRUSTED_HUMIDITY_PCT[0]:g} to {TRUSTED_HUMIDITY_PCT[1]:g} % RH: the times are extrapolated"
+)
+
+
+def is_outside_trust(air: Air) -> bool:
+    """Return whether the times in this air are extrapolated."""
+    low_C, high_C = TRUSTED_TEMPERATURE_C
+    low_pct, high_pct = TRUSTED_HUMIDITY_PCT
+    return not (low_C <= air.temperature_C <= high_C and low_pct <= air.humidity_pct <= high_pct)
+
+
+def on_film(film: Film) -> Iterator[str]:
+    """Yield what is to be said of a coat that was dried to the horizon."""
+    sheet = film.sheet
+    if not film.anchor.agrees:
+        yield film.anchor.sentence
+    yield from sheet.assumed
+    if film.dry_um > THICK * sheet.dry_um:
+        yield (
+            f"the coat is {film.dry_um / sheet.dry_um:.1f} times as thick as the sheet's ({film.dry_um:.0f} µm dry, "
+            f"sheet {sheet.dry_um:.0f} µm): it dries through much later"
+        )
+    if sheet.kind is Kind.WATERBORNE:
+        yield from _on_forming(film)
+    if film.chance_of_blush >= LEAST_CHANCE:
+        yield (
+            f"the film may blush ({100.0 * film.chance_of_blush:.0f} % of draws come within 3 K of the dew point while "
+            "it is wet): wait for drier air, or warm the room before the solvent is opened; it does not mend"
+        )
+    if sheet.kind is Kind.SOLVENTBORNE:
+        yield from _on_vapour(film)
+
+
+def _on_forming(film: Film) -> Iterator[str]:
+    chance = film.chance_below_mfft
+    if chance is None:
+        yield (
+            "mfft_C is not on the sheet, so whether the film may be too cold to form is not known: look for the "
+            "minimum film-forming temperature on the product's sheet"
+        )
+    elif chance >= LEAST_CHANCE:
+        yield (
+            f"the film may be too cold to form ({100.0 * chance:.0f} % of draws fall below {film.sheet.mfft_C:g} °C): "
+            "warm the room before you lay it; later warmth does not mend it"
+        )
+
+
+def _on_vapour(film: Film) -> Iterator[str]:
+    """Yield to ventilate first, and what the coat's vapour would come to in a small room that is shut."""
+    area_m2, touch_s = film.layer.side_m**2, film.reached_s(Stage.DRY_TO_TOUCH)
+    solvent_g = solvent_laid_g(film.sheet, wet_um=film.wet_um, area_m2=area_m2, thinned_pct=film.thinned_pct)
+    shut = vapour_build_up(
+        solvent_g=solvent_g,
+        over_h=film.sheet.touch_dry_min / 60.0 if touch_s is None else touch_s / 3600.0,
+        room_m3=SMALL_ROOM_M3,
+        changes_per_h=SHUT_CHANGES_PER_H,
+        temperature_C=REFERENCE_TEMPERATURE_C if film.film_C is None else film.film_C,
+    )
+    first, *others = shut.sentences
+    yield first
+    yield f"{solvent_g:.1f} g of solvent in a room of {SMALL_ROOM_M3:g} m³ with its windows shut. {' '.join(others)}"
+
+
+def on_support(fresh: Film, support: Support) -> Iterator[str]:
+    """Yield what is taken to happen to a coat laid straight on a support that absorbs."""
+    if fresh.soaked_g_m2 > 0.0:
+        yield soaked_sentence(support, fresh.soaked_g_m2)
+
+
+def on_draws(draws_n: int) -> Iterator[str]:
+    """Yield that there are too few draws for a range, if there are."""
+    if draws_n == 1:
+        yield "1 draw is the nominal run alone, so the times have no range"
+    elif draws_n < LEAST_DRAWS:
+        yield (
+            f"{draws_n} draws are too few for a range, which they only hint at: take {LEAST_DRAWS} or more, or 1 for "
+            "the nominal run alone"
+        )
+
+
+def on_log(log: Sequence[tuple[float, Air]], horizon_h: float) -> Iterator[str]:
+    """Yield a sentence for each gap that was bridged with the air before it, and for a log that ends early."""
+    times_s = [at_s for at_s, _ in log if at_s < horizon_h * 3600.0]
+    for start_s, end_s in zip([0.0, *times_s], times_s, strict=False):
+        if end_s - start_s > LONGEST_BRIDGE_S:
+            yield (
+                f"no reading for {(end_s - start_s) / 60.0:.0f} min from {start_s / 3600.0:.2f} h after laying: "
+                "the nearest air is taken to have held"
+            )
+    if len(log) > 1 and len(times_s) == len(log):
+        yield f"the room log ends {times_s[-1] / 3600.0:.1f} h after laying: its last air is carried on"

@@ -1,0 +1,147 @@
+"""What the store takes for a year at one reading a second, as ratios to bare calls in the same run.
+
+    python tests/benchmarks/year_file.py year.db
+    python tests/benchmarks/store_year.py year.db
+
+size    bytes of the file for each reading of three channels, and of the packed columns alone
+read    the three channels of the whole year, over unpacking as many bare zlib streams of the same bytes
+ingest  batches of five readings, each put on disk, over bare executemany of the same rows in the same batches
+live    one more batch in an empty file, and in a file that holds the year
+"""
+
+from __future__ import annotations
+
+import argparse
+import shutil
+import sqlite3
+import tempfile
+import time
+import zlib
+from collections.abc import Callable, Sequence
+from contextlib import closing
+from pathlib import Path
+
+from studiowatch.room.readings import Channel, Reading
+from studiowatch.store.database import open_database
+from studiowatch.store.readings import ReadingsStore
+from studiowatch.store.rows import INSERT_READING, row_of
+from studiowatch.store.sealing import sealed_columns
+
+CHANNELS = (Channel.TEMPERATURE, Channel.HUMIDITY, Channel.AIR_SPEED)
+BATCH = 5
+BATCHES = 400
+INGEST_GOAL, SIZE_GOAL_B = 0.6, 3.4
+
+
+def readings(count: int, start_ms: int) -> list[Reading]:
+    """Return readings a second apart."""
+    return [
+        Reading(
+            time_ms=start_ms + 1000 * at,
+            temperature_C=20.0 + at % 7 / 100.0,
+            humidity_pct=50.0 + at % 11 / 100.0,
+            air_speed_m_s=0.04 + at % 5 / 1000.0,
+        )
+        for at in range(count)
+    ]
+
+
+def batches(rows: Sequence[Reading]) -> list[Sequence[Reading]]:
+    """Return the rows as they are put on disk."""
+    return [rows[at : at + BATCH] for at in range(0, len(rows), BATCH)]
+
+
+def size(path: Path) -> None:
+    """Print the bytes a reading takes."""
+    with closing(sqlite3.connect(path)) as connection:
+        (count,) = connection.execute("SELECT sum(count) FROM chunk").fetchone()
+        (columns,) = connection.execute("SELECT sum(length(data)) FROM chunk_column").fetchone()
+        (pyramid,) = connection.execute("SELECT sum(length(data)) FROM pyramid").fetchone()
+    met = "met" if columns / count <= SIZE_GOAL_B else "not met"
+    each_B = path.stat().st_size / count
+    print(f"size: {count} readings of three channels, {each_B:.2f} B each in the file, of which")
+    print(f"  {columns / count:.2f} B packed (goal {SIZE_GOAL_B:g}: {met}), {pyramid / count:.2f} B in the pyramid")
+
+
+def read(path: Path) -> None:
+    """Print how long the whole year takes to read."""
+    database = open_database(path, read_only=True)
+    with database.view() as connection:
+        began_s = time.process_time()
+        count = sum(times.size for times, _, _ in sealed_columns(connection, 0, 2**62, CHANNELS))
+        took_s = time.process_time() - began_s
+        names = ("time_ms", "checked", *CHANNELS)
+        marks = ", ".join("?" * len(names))
+        blobs = connection.execute(f"SELECT data FROM chunk_column WHERE name IN ({marks})", names).fetchall()  # noqa: S608
+    database.close()
+    streams = [zlib.compress(data) for (data,) in blobs]
+    began_s = time.process_time()
+    for stream in streams:
+        zlib.decompress(stream)
+    least_s = time.process_time() - began_s
+    print(f"read: {count} readings in {took_s:.2f} s of the processor, {took_s / least_s:.1f} x bare zlib")
+
+
+def ingest(folder: Path) -> None:
+    """Print how many readings a second go in, over bare executemany."""
+    rows = readings(BATCH * BATCHES, 1_772_442_000_000)
+    own = open_database(folder / "own.db")
+    store = ReadingsStore(own)
+    took_s = timed(lambda: [store.append(batch) for batch in batches(rows)])
+    own.close()
+    made = open_database(folder / "bare.db")
+    made.close()
+    with closing(sqlite3.connect(folder / "bare.db", isolation_level=None)) as bare:
+        bare.execute("PRAGMA synchronous = FULL")
+        ready = [[row_of(reading) for reading in batch] for batch in batches(rows)]
+
+        def put() -> None:
+            for batch in ready:
+                bare.execute("BEGIN IMMEDIATE")
+                bare.executemany(INSERT_READING, batch)
+                bare.execute("COMMIT")
+
+        least_s = timed(put)
+    ratio = least_s / took_s
+    print(
+        f"ingest: {len(rows) / took_s:.0f} readings a second, {100 * ratio:.0f} % of bare executemany "
+        f"(goal {100 * INGEST_GOAL:.0f} %: {'met' if ratio >= INGEST_GOAL else 'not met'})"
+    )
+
+
+def live(path: Path, folder: Path) -> None:
+    """Print what one more batch costs on the first day and after the year."""
+    copy = folder / "year.db"
+    shutil.copy(path, copy)
+    times_ms = []
+    for name in (folder / "first.db", copy):
+        database = open_database(name)
+        store = ReadingsStore(database)
+        rows = batches(readings(BATCH * BATCHES, 1_772_442_000_000))
+        times_ms.append(1e3 * timed(lambda store=store, rows=rows: [store.append(batch) for batch in rows]) / BATCHES)
+        database.close()
+    first_ms, after_ms = times_ms
+    print(f"live: a batch takes {first_ms:.2f} ms on the first day, {after_ms / first_ms:.2f} x that after the year")
+
+
+def timed(work: Callable[[], object]) -> float:
+    """Return how long `work` takes by the clock, s: putting on disk is waiting."""
+    began_s = time.perf_counter()
+    work()
+    return time.perf_counter() - began_s
+
+
+def main() -> None:
+    """Measure the file that was named."""
+    parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
+    parser.add_argument("path", type=Path)
+    path = parser.parse_args().path
+    size(path)
+    read(path)
+    with tempfile.TemporaryDirectory() as name:
+        ingest(Path(name))
+        live(path, Path(name))
+
+
+if __name__ == "__main__":
+    main()

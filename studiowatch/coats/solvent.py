@@ -97,8 +97,8 @@ def coefficients(
     excess = solvent.molar_mass_kg_mol / MOLAR_MASS_AIR - 1.0
     damp_K = core.virtual_temperature(film_K, plate.vapour_Pa, plate.pressure_Pa)
     virtual_K = damp_K / (1.0 + excess * vapour_Pa / plate.pressure_Pa)
-    rayleigh = plate.rayleigh(virtual_K)
+    rayleigh, rising = plate.rayleigh(virtual_K), plate.rising(virtual_K)
     per_prandtl = schmidt / plate.prandtl
-    heat = mixed(plate.forced_heat, free_nusselt(rayleigh, plate.prandtl, plate.face))
-    mass = mixed(plate.forced_heat * per_prandtl, free_nusselt(rayleigh * per_prandtl, schmidt, plate.face))
+    heat = mixed(plate.forced_heat, free_nusselt(rayleigh, plate.prandtl, plate.face, rising))
+    mass = mixed(plate.forced_heat * per_prandtl, free_nusselt(rayleigh * per_prandtl, schmidt, plate.face, rising))
     return plate.heat_per_nusselt * heat, diffusivity / side_m * mass

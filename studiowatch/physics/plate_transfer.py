@@ -61,21 +61,24 @@ def vertical_nusselt(rayleigh: Array, prandtl: Array) -> Array:
     return (0.825 + 0.387 * rayleigh ** (1.0 / 6.0) / shape) ** 2
 
 
-def free_nusselt(rayleigh: Array, prandtl: Array, face: Face) -> Array:
+def free_nusselt(rayleigh: Array, prandtl: Array, face: Face, rising: Array) -> Array:
     """Return the free Nusselt number, or the Sherwood number if given Ra and Sc of the vapour.
 
     Parameters
     ----------
     rayleigh : ndarray
-        Signed: positive where the air at the film is lighter than the room's.
+        Of either sign: only its size counts.
+    rising : ndarray
+        Share of the time in which the air at the film is lighter than the room's, 0-1.
     """
     size = np.abs(rayleigh)
     if face is Face.VERTICAL:
         return vertical_nusselt(size, prandtl)
-    away = rayleigh if face is Face.UP else -rayleigh
+    away = rising if face is Face.UP else 1.0 - rising
+    lingering = lingering_nusselt(size)
     if (away <= 0.0).all():
-        return lingering_nusselt(size)
-    return np.where(away > 0.0, rising_nusselt(size), lingering_nusselt(size))
+        return lingering
+    return lingering + away * (rising_nusselt(size) - lingering)
 
 
 def mixed(forced_cubed: Array, free: Array) -> Array:
@@ -196,11 +199,20 @@ class PlateAir:
         difference_K = virtual_K - self.virtual_K
         return np.copysign(np.hypot(difference_K, STILLEST_K), difference_K) * self.rayleigh_per_K
 
+    def rising(self, virtual_K: Array) -> Array:
+        """Return the share of the time in which air of the virtual temperature `virtual_K` is lighter than the room's.
+
+        It goes from 0 to 1 over the width of the room's own unrest. A film that lies settles where heat and vapour
+        cancel: with a jump there it would hop between the two laws, and its flux hang on the length of the steps.
+        """
+        return np.minimum(np.maximum(0.5 + (virtual_K - self.virtual_K) / STILLEST_K, 0.0), 1.0)
+
     def coefficients(self, film_K: Array, film_vapour_Pa: Array) -> tuple[Array, Array]:
         """Return the coefficients of heat, W/(m² K), and of vapour, m/s, over a film at `film_K`."""
-        rayleigh = self.rayleigh(core.virtual_temperature(film_K, film_vapour_Pa, self.pressure_Pa))
-        free_heat = free_nusselt(rayleigh, self.prandtl, self.face)
-        free_mass = free_nusselt(rayleigh * (self.schmidt / self.prandtl), self.schmidt, self.face)
+        virtual_K = core.virtual_temperature(film_K, film_vapour_Pa, self.pressure_Pa)
+        rayleigh, rising = self.rayleigh(virtual_K), self.rising(virtual_K)
+        free_heat = free_nusselt(rayleigh, self.prandtl, self.face, rising)
+        free_mass = free_nusselt(rayleigh * (self.schmidt / self.prandtl), self.schmidt, self.face, rising)
         return (
             self.heat_per_nusselt * mixed(self.forced_heat, free_heat),
             self.mass_per_sherwood * mixed(self.forced_mass, free_mass),

@@ -31,8 +31,8 @@ def test_that_a_cool_wet_film_facing_up_keeps_its_heavy_air() -> None:
 
 
 def test_that_facing_down_turns_it_round() -> None:
-    rayleigh, prandtl = np.array([-1e6, 1e6]), np.full(2, 0.71)
-    up, down = free_nusselt(rayleigh, prandtl, Face.UP), free_nusselt(rayleigh, prandtl, Face.DOWN)
+    rayleigh, prandtl, rising = np.array([-1e6, 1e6]), np.full(2, 0.71), np.array([0.0, 1.0])
+    up, down = (free_nusselt(rayleigh, prandtl, face, rising) for face in (Face.UP, Face.DOWN))
     np.testing.assert_allclose(up, down[::-1])
     assert up[0] < up[1]
 
@@ -42,6 +42,14 @@ def test_that_vapour_alone_lifts_the_air_from_a_film_as_warm_as_the_room() -> No
     wet = vapour_transfer(plate, 20.0)
     dry = float(plate.coefficients(plate.air_K, plate.vapour_Pa)[1][0])
     assert wet > dry > 0.0  # what is left for the dry film is the room's own unrest
+
+
+@pytest.mark.parametrize("face", list(Face))
+def test_that_transfer_does_not_jump_where_heat_and_vapour_cancel(face: Face) -> None:
+    # 1 mK is a hundredth of the room's own unrest; McAdams' two laws lie a factor of 2 apart
+    plate, films_C = room(face), np.arange(18.0, 20.0, 0.001)
+    transfers = np.array([vapour_transfer(plate, film_C) for film_C in films_C])
+    np.testing.assert_allclose(transfers[1:], transfers[:-1], rtol=0.02)
 
 
 @pytest.mark.parametrize("face", list(Face))

@@ -18,6 +18,9 @@ from studiowatch.physics.ranges import Array
 BEYOND_S = 1000 * 86400.0  # s, how far a slow stage is carried on beyond the horizon
 _ROUNDING = 1e-12  # of a place between draws, so that a quantile that falls on a draw is that draw
 
+_SLOW = (Stage.CURED,)
+_SLOW_IN_PAINT = (Stage.DRY_HARD, Stage.DRY_THROUGH, Stage.CURED)
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Ready:
@@ -40,8 +43,8 @@ class Ready:
 def outlook(film: Film, air: Air, *, horizon_s: float, covered: bool = False) -> Array:
     """Return when each draw of `film` reaches each stage if the air stays as it is: a table, see `stage_table`.
 
-    Stages that lie behind keep the times at which they were reached. Cure, and all that paint does, take so long
-    that they are carried on beyond `horizon_s`, which counts from now.
+    Stages that lie behind keep the times at which they were reached. Cure, and the depth of paint, take so long that
+    they are carried on beyond `horizon_s`, which counts from now.
 
     Raises
     ------
@@ -50,10 +53,9 @@ def outlook(film: Film, air: Air, *, horizon_s: float, covered: bool = False) ->
     """
     ahead, _ = advance(film, air, horizon_s, covered=covered)
     beyond, _ = advance(ahead, air, BEYOND_S, covered=covered)
-    if film.sheet.kind is Kind.PAINT:
-        return beyond.state.reached
     table = ahead.state.reached.copy()
-    table[ROW[Stage.CURED]] = beyond.state.reached[ROW[Stage.CURED]]
+    for stage in _SLOW_IN_PAINT if film.sheet.kind is Kind.PAINT else _SLOW:
+        table[ROW[stage]] = beyond.state.reached[ROW[stage]]
     return table
 
 

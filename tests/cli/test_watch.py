@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import signal
 import subprocess
 import sys
 from collections.abc import Callable, Sequence
@@ -15,15 +16,25 @@ from studiowatch.board.port import PortRefused, PortSeen
 from studiowatch.board.simulated import SimulatedPort
 from studiowatch.board.simulated_room import SimulatedRoom
 from studiowatch.cli.commands import run
+from studiowatch.cli.watch import Printer
 from studiowatch.service.clock import SystemClock
+from studiowatch.service.snapshot import Snapshot
 
 from .conftest import Answer
 
 
 def test_that_the_demo_prints_readings_and_ready_times_and_leaves_her_records_alone(
-    call: Callable[..., Answer], tmp_path: Path
+    call: Callable[..., Answer], tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    answer = call("demo", "--headless", "--seconds", "3")
+    own = Printer.show
+
+    def show(printer: Printer, snapshot: Snapshot) -> None:
+        own(printer, snapshot)
+        if snapshot.room.temperature_C is not None and any(piece.next_ms is not None for piece in snapshot.pieces):
+            signal.raise_signal(signal.SIGINT)  # as she would once she has seen enough
+
+    monkeypatch.setattr(Printer, "show", show)
+    answer = call("demo", "--headless", "--seconds", "60")
     assert answer.code == 0
     assert "°C" in answer.out
     assert "recoat" in answer.out

@@ -11,6 +11,7 @@ from studiowatch.coats.data_sheet import DataSheet
 from studiowatch.coats.draws import sample
 from studiowatch.coats.film import Film, advance, lay
 from studiowatch.coats.readiness import Ready, outlook, ready_at, ready_by_s, ready_times
+from studiowatch.coats.stage_table import ROW
 from studiowatch.coats.stages import Stage
 from studiowatch.physics.air import Air
 
@@ -129,3 +130,9 @@ def test_that_draws_that_never_arrive_matter_as_much_as_they_weigh() -> None:
     unlikely = ready_at(reached, np.array([0.0, *np.full(50, 1.0), *np.full(50, 1e-4)]))
     assert unlikely.p90_s is not None
     assert ready_at(reached).p90_s is None
+
+
+def test_that_paint_too_is_recoated_within_the_horizon_or_not_in_sight(paint_sheet: DataSheet) -> None:
+    table = outlook(laid(paint_sheet), ROOM, horizon_s=3600.0)
+    assert np.isinf(table[ROW[Stage.DRY_TO_RECOAT]]).all()
+    assert np.isfinite(table[[ROW[Stage.DRY_THROUGH], ROW[Stage.CURED]]]).all()

@@ -16,7 +16,9 @@ import subprocess
 import sys
 import tempfile
 from collections.abc import Sequence
+from concurrent.futures import ThreadPoolExecutor
 from pathlib import Path
+from typing import NamedTuple
 
 HERE = Path(__file__).resolve().parent
 SKETCH_SOURCES = HERE / "rack_sensor"
@@ -47,11 +49,28 @@ LANGUAGE_FLAGS = {
     ".cpp": ["-std=gnu++11", "-fno-exceptions", "-fno-threadsafe-statics"],
     ".S": ["-x", "assembler-with-cpp"],
 }
+# What an ATmega328P has (data sheet, "Memories"), less what must stay free.
+FLASH_LIMIT_BYTES = 32768 - 2048  # the largest boot section (data sheet, "Boot Loader"): old boot loaders fill it
+RAM_LIMIT_BYTES = 2048 - 512  # for the stack: assumption, five times what the simulated chip sees it take
+
 CHIP_FLAGS = ["-std=gnu11", "-O2", "-Wall", "-Wextra"]
 
 
 class BuildError(Exception):
     """A tool is missing or a compiler refused; the message is for the person at the terminal."""
+
+
+class Size(NamedTuple):
+    """What a sketch takes of the chip, in bytes: `ram` is the fixed part, without the stack."""
+
+    flash: int
+    ram: int
+
+    def __str__(self) -> str:
+        return (
+            f"flash {self.flash} bytes of {FLASH_LIMIT_BYTES} beside a boot loader, "
+            f"RAM {self.ram} bytes of {RAM_LIMIT_BYTES} beside the stack"
+        )
 
 
 def missing_tools() -> list[str]:
@@ -65,13 +84,15 @@ def missing_tools() -> list[str]:
     return sorted(_missing_for_sketch() | _missing_for_chip())
 
 
-def build_sketch(out_dir: Path) -> Path:
-    """Compile and link the sketch as the board's own package would, without an IDE.
+def build_sketch(out_dir: Path, sources: Path = SKETCH_SOURCES) -> Path:
+    """Compile and link a sketch as the board's own package would, without an IDE.
 
     Parameters
     ----------
     out_dir : Path
         Folder for the result; made if it is not there.
+    sources : Path
+        The sketch's folder; ``NAME/NAME.ino`` and the ``.cpp`` files beside it.
 
     Returns
     -------
@@ -81,16 +102,17 @@ def build_sketch(out_dir: Path) -> Path:
     Raises
     ------
     BuildError
-        If a tool is missing or the compiler refuses the code.
+        If a tool is missing, the compiler refuses the code, or the sketch is too large for the chip.
     """
     _require(_missing_for_sketch())
-    elf = _output_path(out_dir, name="rack_sensor", suffix=".elf", sources=SKETCH_SOURCES)
+    elf = _output_path(out_dir, name=sources.name, suffix=".elf", sources=sources)
     if elf.exists() and elf.with_suffix(".hex").exists():
         return elf
     with tempfile.TemporaryDirectory(dir=out_dir) as scratch:
-        objects = _compile_sketch(Path(scratch))
+        objects = _compile_sketch(sources, Path(scratch))
         linked = Path(scratch) / "linked.elf"
         _run(["avr-gcc", *MCU_FLAGS, "-fuse-linker-plugin", "-Wl,--gc-sections", *objects, "-o", linked, "-lm"])
+        _require_room(measure(linked))
         image = linked.with_suffix(".hex")
         _run(["avr-objcopy", "-O", "ihex", "-R", ".eeprom", linked, image])
         image.replace(elf.with_suffix(".hex"))
@@ -129,9 +151,15 @@ def build_chip(out_dir: Path) -> Path:
     return program
 
 
-def sketch_size(elf: Path) -> str:
-    """Say how much of the chip a built sketch takes, as avr-size measures it."""
-    return _run(["avr-size", "--format=avr", "--mcu=atmega328p", elf])
+def measure(elf: Path) -> Size:
+    """Measure what a linked sketch takes of the chip, section by section as avr-size lists them."""
+    listed = _run(["avr-size", "--format=sysv", elf])
+    rows = (line.split() for line in listed.splitlines() if line.startswith("."))
+    taken = {name: int(size) for name, size, *_ in rows}
+    return Size(
+        flash=taken[".text"] + taken.get(".data", 0),  # what .data begins with is kept in the flash
+        ram=taken.get(".data", 0) + taken.get(".bss", 0) + taken.get(".noinit", 0),
+    )
 
 
 def _missing_for_sketch() -> set[str]:
@@ -162,6 +190,11 @@ def _require(missing: set[str]) -> None:
         raise BuildError(f"The build needs Debian packages that are not installed here: apt install {packages}")
 
 
+def _require_room(size: Size) -> None:
+    if size.flash > FLASH_LIMIT_BYTES or size.ram > RAM_LIMIT_BYTES:
+        raise BuildError(f"The sketch is too large for an ATmega328P: {size}. Shorten it.")
+
+
 def _output_path(out_dir: Path, *, name: str, suffix: str, sources: Path) -> Path:
     out_dir.mkdir(parents=True, exist_ok=True)
     digest = hashlib.sha256(Path(__file__).read_bytes())
@@ -170,19 +203,21 @@ def _output_path(out_dir: Path, *, name: str, suffix: str, sources: Path) -> Pat
     return out_dir / f"{name}-{digest.hexdigest()[:12]}{suffix}"
 
 
-def _compile_sketch(scratch: Path) -> list[Path]:
+def _compile_sketch(sources: Path, scratch: Path) -> list[Path]:
     """Compile the sketch, the two-wire library and the core; return the objects."""
-    sketch = SKETCH_SOURCES / "rack_sensor.ino"
-    main_file = scratch / "rack_sensor.ino.cpp"  # what an IDE makes of the .ino before it compiles
+    sketch = sources / f"{sources.name}.ino"
+    main_file = scratch / f"{sketch.name}.cpp"  # what an IDE makes of the .ino before it compiles
     main_file.write_text(f'#include <Arduino.h>\n#line 1 "{sketch}"\n{sketch.read_text()}')
 
-    own_code = [main_file, *sorted(SKETCH_SOURCES.glob("*.cpp"))]
+    own_code = [main_file, *sorted(sources.glob("*.cpp"))]
     wire = [LIBRARIES / "Wire/src/Wire.cpp", LIBRARIES / "Wire/src/utility/twi.c"]
     core = sorted(path for path in CORE.iterdir() if path.suffix in LANGUAGE_FLAGS)
-    return [
-        *(_compile(source, ["-Wall", "-Wextra", f"-I{SKETCH_SOURCES}"], into=scratch) for source in own_code),
-        *(_compile(source, ["-w", "-fpermissive"], into=scratch) for source in [*wire, *core]),
+    jobs = [
+        *((source, ["-Wall", "-Wextra", f"-I{sources}"]) for source in own_code),
+        *((source, ["-w", "-fpermissive"]) for source in [*wire, *core]),
     ]
+    with ThreadPoolExecutor(os.cpu_count()) as compilers:
+        return list(compilers.map(lambda job: _compile(*job, into=scratch), jobs))
 
 
 def _compile(source: Path, flags: Sequence[str], *, into: Path) -> Path:
@@ -224,7 +259,7 @@ def main() -> int:
         else:
             elf = build_sketch(arguments.out)
             print(elf)
-            print(sketch_size(elf))
+            print(measure(elf))
     except BuildError as error:
         print(error, file=sys.stderr)
         return 1

@@ -95,6 +95,10 @@ climate::Sensor find() {
   return {Kind::none, 0};
 }
 
+bool isBusStuck() {
+  return i2c_bus::lastStuck() != i2c_bus::Stuck::no;
+}
+
 Reading measureSht(const Command &command, float humidityOffset_pct, float humiditySpan_pct) {
   uint16_t words[2];
   const Fault fault = askSht(command, words);
@@ -125,7 +129,7 @@ Reading measureAht() {
 void climate::probe() {
   delay(kPowerUp_ms);
   const Sensor found = find();
-  if (found.kind == Kind::none && i2c_bus::isStuck()) return;  // says nothing about what is connected
+  if (found.kind == Kind::none && isBusStuck()) return;  // says nothing about what is connected
   present = found;
 }
 
@@ -138,6 +142,6 @@ Reading climate::measure() {
     case Kind::sht4x: return measureSht(kSht4Measure, -6, 125);
     case Kind::sht3x: return measureSht(kSht3Measure, 0, 100);
     case Kind::aht20: return measureAht();
-    default: return {i2c_bus::isStuck() ? Fault::busStuck : Fault::noSensor, 0, 0};
+    default: return {isBusStuck() ? Fault::busStuck : Fault::noSensor, 0, 0};
   }
 }

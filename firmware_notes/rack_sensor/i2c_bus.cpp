@@ -8,39 +8,58 @@ constexpr uint32_t kTimeout_us = 25000;  // longest clock stretch that SMBus all
 constexpr uint8_t kClearPulses = 9;      // bus clear, I2C-bus specification UM10204 section 3.1.16
 constexpr uint8_t kHalfPulse_us = 5;     // 100 kHz
 
-// Pulls a line low, or lets the pull-up raise it: never drives it high.
-void hold(uint8_t pin, bool low) {
-  digitalWrite(pin, low ? LOW : HIGH);
-  pinMode(pin, low ? OUTPUT : INPUT_PULLUP);
+i2c_bus::Stuck stuck = i2c_bus::Stuck::no;
+
+// A line is pulled low, or let go for the pull-ups to raise: never driven high.
+void pullLow(uint8_t pin) {
+  digitalWrite(pin, LOW);
+  pinMode(pin, OUTPUT);
   delayMicroseconds(kHalfPulse_us);
 }
 
-// A chip that was cut off in the middle of a byte holds the data line; clocking lets it finish.
-void clear() {
-  Wire.end();
-  for (uint8_t pulse = 0; pulse < kClearPulses; pulse++) {
-    hold(SCL, true);
-    hold(SCL, false);
-  }
-  i2c_bus::begin();
+void letGo(uint8_t pin) {
+  pinMode(pin, INPUT_PULLUP);
+  delayMicroseconds(kHalfPulse_us);
 }
 
-bool lastTimedOut = false;
+i2c_bus::Stuck heldLine() {
+  if (digitalRead(SCL) == LOW) return i2c_bus::Stuck::clockLow;
+  if (digitalRead(SDA) == LOW) return i2c_bus::Stuck::dataLow;
+  return i2c_bus::Stuck::hung;
+}
+
+// A chip that was cut off in the middle of a byte holds the data line: clocking lets it finish, a stop ends it.
+void clear() {
+  for (uint8_t pulse = 0; pulse < kClearPulses && digitalRead(SDA) == LOW; pulse++) {
+    pullLow(SCL);
+    letGo(SCL);
+  }
+  pullLow(SCL);
+  pullLow(SDA);
+  letGo(SCL);
+  letGo(SDA);
+}
 
 // Says how an exchange ended, and frees the bus if it is stuck.
 i2c_bus::Outcome outcome(bool succeeded) {
-  lastTimedOut = Wire.getWireTimeoutFlag();
-  if (lastTimedOut) {
-    Wire.clearWireTimeoutFlag();
-    clear();
-    return i2c_bus::Outcome::stuck;
+  if (!Wire.getWireTimeoutFlag()) {
+    stuck = i2c_bus::Stuck::no;
+    return succeeded ? i2c_bus::Outcome::ok : i2c_bus::Outcome::noAnswer;
   }
-  return succeeded ? i2c_bus::Outcome::ok : i2c_bus::Outcome::noAnswer;
+  Wire.end();
+  letGo(SCL);
+  letGo(SDA);
+  stuck = heldLine();
+  i2c_bus::begin();
+  return i2c_bus::Outcome::stuck;
 }
 
 }  // namespace
 
 void i2c_bus::begin() {
+  letGo(SCL);
+  letGo(SDA);
+  clear();
   Wire.begin();
   Wire.setWireTimeout(kTimeout_us, true);
 }
@@ -57,6 +76,6 @@ i2c_bus::Outcome i2c_bus::fetch(uint8_t address, uint8_t *bytes, uint8_t count) 
   return outcome(isComplete);
 }
 
-bool i2c_bus::isStuck() {
-  return lastTimedOut;
+i2c_bus::Stuck i2c_bus::lastStuck() {
+  return stuck;
 }

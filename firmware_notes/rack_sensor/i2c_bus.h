@@ -6,10 +6,11 @@
 namespace i2c_bus {
 
 enum class Outcome : uint8_t { ok, noAnswer, stuck };
+enum class Stuck : uint8_t { no, dataLow, clockLow, hung };  // hung: neither line is held, yet nothing goes on
 
-void begin();
+void begin();  // also frees a chip that a reset cut off in the middle of a byte
 Outcome send(uint8_t address, const uint8_t *bytes, uint8_t count);
 Outcome fetch(uint8_t address, uint8_t *bytes, uint8_t count);
-bool isStuck();  // the last exchange timed out
+Stuck lastStuck();  // how the bus was stuck in the last exchange
 
 }  // namespace i2c_bus

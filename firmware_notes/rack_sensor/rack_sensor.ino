@@ -25,7 +25,7 @@ boot_record::Identity identity;
 uint32_t sequence = 0;          // numbers D and E lines since boot
 uint8_t linesSinceHello = 0;
 uint32_t nextLineDue_ms = 0;
-bool busWasStuck = false;
+bool busWasStuck = false;       // and its error line was sent
 
 const __FlashStringHelper *sensorName() {
   switch (climate::sensor().kind) {
@@ -46,13 +46,21 @@ const __FlashStringHelper *faultCode(climate::Fault fault) {
   }
 }
 
+const __FlashStringHelper *howBusIsStuck() {
+  switch (i2c_bus::lastStuck()) {
+    case i2c_bus::Stuck::dataLow: return F("sda_low");
+    case i2c_bus::Stuck::clockLow: return F("scl_low");
+    default: return F("timeout");
+  }
+}
+
 void sendHello() {
   wire_line::begin('H');
   wire_line::whole(F("v"), 1);
   wire_line::hex(F("id"), identity.board);
-  wire_line::token(F("fw"), F("rack-ref/0.2"));
+  wire_line::token(F("fw"), F("rack-ref/0.3"));
   wire_line::whole(F("b"), identity.boots);
-  wire_line::letter(F("rc"), boot_record::resetCause());
+  wire_line::letter(F("r"), boot_record::resetCause());
   wire_line::token(F("th"), sensorName());
   wire_line::hex(F("sn"), climate::sensor().serial);
   wire_line::whole(F("per"), kPeriod_ms);
@@ -91,7 +99,7 @@ void reportStuckBus(climate::Fault fault) {
   if (isStuck && !busWasStuck) {
     beginNumberedLine('E');
     wire_line::token(F("c"), F("bus"));
-    wire_line::token(F("m"), F("timeout"));
+    wire_line::token(F("m"), howBusIsStuck());
     wire_line::end();
   }
   busWasStuck = isStuck;

@@ -11,8 +11,6 @@
 enum {
   CLOCK_HZ = 16000000,
   MCUSR_ADDRESS = 0x54, /* which reset it was */
-  POWER_ON = 1 << 0,
-  RESET_LINE = 1 << 1,
   JUMP_TO_SELF = 0xCFFF, /* rjmp .-2 */
 };
 
@@ -61,7 +59,7 @@ static void set_room_at_start(struct board *board) {
   board_set_supply_mV(board, 5000);
 }
 
-const char *board_power_on(struct board *board, const char *firmware_path, unsigned seed) {
+const char *board_make(struct board *board, const char *firmware_path, unsigned seed, const char *link) {
   avr_global_logger_set(log_errors);
   elf_firmware_t firmware = {.frequency = CLOCK_HZ};
   if (elf_read_firmware(firmware_path, &firmware) != 0) return "the firmware cannot be read";
@@ -71,15 +69,27 @@ const char *board_power_on(struct board *board, const char *firmware_path, unsig
   if (!board->avr || avr_init(board->avr) != 0) return "the simulator does not know the ATmega328P";
   avr_load_firmware(board->avr, &firmware);
   board->avr->sleep = do_not_sleep;
-  board->avr->data[MCUSR_ADDRESS] = POWER_ON;
   place_endless_loop(board);
 
   climate_sensor_connect(&board->sensor, board->avr);
+  bus_lines_connect(&board->bus, board->avr);
   connect_bead(board);
   board->bead_random = random_seeded(seed, RANDOM_BEAD_NOISE);
   set_room_at_start(board);
-  if (!serial_port_open(&board->port, board->avr, seed)) return "no pseudo-terminal can be opened";
-  return NULL;
+  serial_port_connect(&board->port, board->avr, seed);
+  board->port.link = link;
+  return board_plug_in(board) ? NULL : "no pseudo-terminal can be opened, or its link cannot be made";
+}
+
+bool board_plug_in(struct board *board) {
+  board_reset(board, RESET_POWER_ON);
+  board->is_plugged_in = true;
+  return serial_port_plug(&board->port);
+}
+
+void board_unplug(struct board *board) {
+  board->is_plugged_in = false;
+  serial_port_unplug(&board->port);
 }
 
 double board_time_s(const struct board *board) {
@@ -90,18 +100,27 @@ double board_last_line_s(const struct board *board) {
   return (double)board->port.last_line_at / CLOCK_HZ;
 }
 
+static void note_stack(struct board *board) {
+  const avr_t *avr = board->avr;
+  const unsigned pointer = (unsigned)avr->data[R_SPH] << 8 | avr->data[R_SPL];
+  if (pointer <= avr->ramend && avr->ramend - pointer > board->deepest_stack) {
+    board->deepest_stack = avr->ramend - pointer;
+  }
+}
+
 bool board_run_ms(struct board *board, unsigned ms) {
   const avr_cycle_count_t end = board->avr->cycle + (avr_cycle_count_t)ms * (CLOCK_HZ / 1000);
   while (board->avr->cycle < end) {
     const int state = avr_run(board->avr);
     if (state == cpu_Done || state == cpu_Crashed) return false;
+    note_stack(board);
   }
   return true;
 }
 
-void board_reset(struct board *board) {
+void board_reset(struct board *board, enum board_reset cause) {
   avr_reset(board->avr);
-  board->avr->data[MCUSR_ADDRESS] = RESET_LINE;
+  board->avr->data[MCUSR_ADDRESS] = (uint8_t)cause;
 }
 
 void board_hang(struct board *board) {

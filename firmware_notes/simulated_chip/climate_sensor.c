@@ -8,8 +8,6 @@
 
 enum {
   READ_BIT = 0x01,         /* of the address byte */
-  TWCR_ADDRESS = 0xBC,     /* bus control register of the ATmega328P */
-  TWCR_START = 1 << 5,
   AHT_BUSY = 0x80,
   AHT_IDLE_CALIBRATED = 0x1C,
 };
@@ -68,7 +66,7 @@ static void measure(struct climate_sensor *sensor, unsigned duration_us, void (*
     sensor->bad_checksums--;
     sensor->answer[sensor->answer_count - 1] ^= 0x10;
   }
-  ready_after_us(sensor, duration_us);
+  ready_after_us(sensor, duration_us + sensor->late_us);
 }
 
 static unsigned sht_temperature(const struct climate_sensor *sensor) {
@@ -201,21 +199,8 @@ static void on_bus(avr_irq_t *irq, uint32_t value, void *param) {
   if (message.msg & TWI_COND_READ) on_read(sensor);
 }
 
-/* A line that is held low shows as a start that never completes: the request is dropped here. */
-static void on_control_write(avr_t *avr, avr_io_addr_t address, uint8_t value, void *param) {
-  struct climate_sensor *sensor = param;
-  if (sensor->bus_is_stuck && (value & TWCR_START)) return;
-  sensor->control_write(avr, address, value, sensor->control_param);
-}
-
 void climate_sensor_connect(struct climate_sensor *sensor, avr_t *avr) {
   sensor->avr = avr;
   sensor->bus = avr_io_getirq(avr, AVR_IOCTL_TWI_GETIRQ(0), 0);
   avr_irq_register_notify(sensor->bus + TWI_IRQ_OUTPUT, on_bus, sensor);
-
-  const int control = AVR_DATA_TO_IO(TWCR_ADDRESS);
-  sensor->control_write = avr->io[control].w.c;
-  sensor->control_param = avr->io[control].w.param;
-  avr->io[control].w.c = on_control_write;
-  avr->io[control].w.param = sensor;
 }

@@ -21,7 +21,7 @@ struct climate_sensor {
   unsigned bad_checksums;               /* answers still to be spoilt */
   uint8_t recorded[SENSOR_FRAME_MAX];   /* given instead of the two values above, */
   int recorded_count;                   /* when there is something in it */
-  bool bus_is_stuck;                    /* no transfer can start */
+  unsigned late_us;                     /* a measurement takes this much longer than its data sheet allows */
 
   /* the transfer under way */
   uint8_t selected;                     /* address byte as sent; 0 between transfers */
@@ -31,10 +31,6 @@ struct climate_sensor {
   int answer_count;
   int answer_next;
   avr_cycle_count_t ready_at;
-
-  /* the simulator's own handler of the bus control register, behind ours */
-  avr_io_write_t control_write;
-  void *control_param;
 };
 
 void climate_sensor_connect(struct climate_sensor *sensor, avr_t *avr);

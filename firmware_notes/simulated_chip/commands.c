@@ -8,10 +8,12 @@
 static const double LONGEST_RUN_S = 900; /* its lines still fit the queue of the serial port */
 
 enum argument { NO_ARGUMENT, NUMBER, WORD };
+enum needs { NEEDS_NOTHING, NEEDS_PLUGGED_IN, NEEDS_UNPLUGGED };
 
 struct command {
   const char *name;
   enum argument argument;
+  enum needs needs;
   double lowest, highest; /* of a number */
   void (*obey)(struct commands *, double number);
   bool (*obey_word)(struct commands *, const char *word); /* false: not such a word */
@@ -23,9 +25,18 @@ static void set_humidity(struct commands *commands, double pct) { commands->boar
 static void set_bead(struct commands *commands, double mV) { commands->board->bead_mV = mV; }
 static void set_bead_noise(struct commands *commands, double mV) { commands->board->bead_noise_mV = mV; }
 static void set_supply(struct commands *commands, double mV) { board_set_supply_mV(commands->board, (unsigned)mV); }
-static void set_stuck(struct commands *commands, double on) { commands->board->sensor.bus_is_stuck = on != 0; }
+static void set_clock(struct commands *commands, double on) { bus_lines_hold_clock(&commands->board->bus, on != 0); }
+static void set_late(struct commands *commands, double ms) { commands->board->sensor.late_us = (unsigned)(ms * 1000); }
 static void set_drop(struct commands *commands, double share) { commands->board->port.drop_probability = share; }
 static void set_flip(struct commands *commands, double share) { commands->board->port.flip_probability = share; }
+
+static void set_data(struct commands *commands, double pulses) {
+  bus_lines_hold_data(&commands->board->bus, (unsigned)pulses);
+}
+
+static void set_baud(struct commands *commands, double baud) {
+  serial_port_set_chip_baud(&commands->board->port, (unsigned)baud);
+}
 
 static void spoil_checksums(struct commands *commands, double count) {
   commands->board->sensor.bad_checksums = (unsigned)count;
@@ -46,7 +57,23 @@ static void hold(struct commands *commands, double unused) {
 
 static void reset(struct commands *commands, double unused) {
   (void)unused;
-  board_reset(commands->board);
+  board_reset(commands->board, RESET_LINE);
+}
+
+static void dip(struct commands *commands, double unused) {
+  (void)unused;
+  board_reset(commands->board, RESET_SUPPLY_DIP);
+}
+
+static void plug_in(struct commands *commands, double unused) {
+  (void)unused;
+  commands->has_ended = !board_plug_in(commands->board); /* without a port there is nothing more to test */
+  pace_resume(commands->pace, board_time_s(commands->board));
+}
+
+static void unplug(struct commands *commands, double unused) {
+  (void)unused;
+  board_unplug(commands->board);
 }
 
 static void hang(struct commands *commands, double unused) {
@@ -59,8 +86,8 @@ static void quit(struct commands *commands, double unused) {
   commands->has_ended = true;
 }
 
-static void tell_time(struct commands *commands, double unused) {
-  (void)commands, (void)unused; /* the answer has it */
+static void only_answer(struct commands *commands, double unused) {
+  (void)commands, (void)unused; /* with what answer_ok adds */
 }
 
 static bool choose_sensor(struct commands *commands, const char *word) {
@@ -88,15 +115,23 @@ static const struct command COMMANDS[] = {
     {.name = "noise", .argument = NUMBER, .lowest = 0, .highest = 500, .obey = set_bead_noise},
     {.name = "vcc", .argument = NUMBER, .lowest = 2700, .highest = 5500, .obey = set_supply},
     {.name = "crcbad", .argument = NUMBER, .lowest = 0, .highest = 1e9, .obey = spoil_checksums},
-    {.name = "stuck", .argument = NUMBER, .lowest = 0, .highest = 1, .obey = set_stuck},
+    {.name = "late", .argument = NUMBER, .lowest = 0, .highest = 1000, .obey = set_late},
+    {.name = "stuck", .argument = NUMBER, .lowest = 0, .highest = 1, .obey = set_clock},
+    {.name = "latch", .argument = NUMBER, .lowest = 0, .highest = 1e6, .obey = set_data},
     {.name = "drop", .argument = NUMBER, .lowest = 0, .highest = 1, .obey = set_drop},
     {.name = "flip", .argument = NUMBER, .lowest = 0, .highest = 1, .obey = set_flip},
+    {.name = "baud", .argument = NUMBER, .needs = NEEDS_PLUGGED_IN, .lowest = 1200, .highest = 115200,
+     .obey = set_baud},
     {.name = "speed", .argument = NUMBER, .lowest = 0, .highest = 1000, .obey = set_speed},
-    {.name = "run", .argument = NUMBER, .lowest = 0, .highest = LONGEST_RUN_S, .obey = run},
+    {.name = "run", .argument = NUMBER, .needs = NEEDS_PLUGGED_IN, .lowest = 0, .highest = LONGEST_RUN_S, .obey = run},
     {.name = "hold", .obey = hold},
-    {.name = "reset", .obey = reset},
-    {.name = "hang", .obey = hang},
-    {.name = "time", .obey = tell_time},
+    {.name = "reset", .needs = NEEDS_PLUGGED_IN, .obey = reset},
+    {.name = "dip", .needs = NEEDS_PLUGGED_IN, .obey = dip},
+    {.name = "hang", .needs = NEEDS_PLUGGED_IN, .obey = hang},
+    {.name = "unplug", .needs = NEEDS_PLUGGED_IN, .obey = unplug},
+    {.name = "plug", .needs = NEEDS_UNPLUGGED, .obey = plug_in},
+    {.name = "time", .obey = only_answer},
+    {.name = "stack", .obey = only_answer},
     {.name = "quit", .obey = quit},
     {.name = "sensor", .argument = WORD, .obey_word = choose_sensor, .words = "sht4x, sht3x, aht20 or none"},
     {.name = "frame", .argument = WORD, .obey_word = set_frame, .words = "6 or 7 bytes in hex, or off"},
@@ -115,6 +150,8 @@ static void answer_ok(const struct commands *commands, const char *line) {
   if (strcmp(line, "time") == 0) {
     printf(" lines %llu last %.6f", (unsigned long long)board->port.lines_sent, board_last_line_s(board));
   }
+  if (strcmp(line, "stack") == 0) printf(" deepest %u", board->deepest_stack);
+  if (strcmp(line, "plug") == 0) printf(" port %s", board->port.path);
   putchar('\n');
 }
 
@@ -146,7 +183,16 @@ static bool obey_plain(struct commands *commands, const struct command *command,
   return false;
 }
 
+static bool can_obey(const struct board *board, const struct command *command) {
+  const bool is_out_of_place = command->needs == (board->is_plugged_in ? NEEDS_UNPLUGGED : NEEDS_PLUGGED_IN);
+  if (is_out_of_place) {
+    printf("ERROR %s: the board is %s\n", command->name, board->is_plugged_in ? "plugged in" : "unplugged");
+  }
+  return !is_out_of_place;
+}
+
 static bool obey(struct commands *commands, const struct command *command, const char *text) {
+  if (!can_obey(commands->board, command)) return false;
   switch (command->argument) {
     case NUMBER: return obey_number(commands, command, text);
     case WORD: return obey_word(commands, command, text);

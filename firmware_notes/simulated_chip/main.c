@@ -1,8 +1,8 @@
 /* The simulated board: runs the sketch's machine code and offers its serial port as a pseudo-terminal.
  *
- *   simulated_chip FIRMWARE.elf [--speed N] [--seed N] [--hold]
+ *   simulated_chip FIRMWARE.elf [--speed N] [--seed N] [--hold] [--link PATH]
  *
- * Prints "PTY <path>", then obeys commands on standard input (see ../README.md). A test tool: it links simavr,
+ * Prints "PTY <path>", then obeys commands on standard input (see ../simulated-board.md). A test tool: it links simavr,
  * which is under GPL-3, and is never shipped. */
 #include <poll.h>
 #include <stdio.h>
@@ -18,6 +18,7 @@ enum { SLICE_MS = 1 }; /* chip time between looks at the outside: one byte at 96
 
 struct options {
   const char *firmware;
+  const char *link;
   double speed;
   unsigned seed;
   bool hold;
@@ -32,6 +33,8 @@ static bool read_options(int count, char **words, struct options *options) {
       options->speed = atof(words[++i]);
     } else if (strcmp(words[i], "--seed") == 0 && i + 1 < count) {
       options->seed = (unsigned)strtoul(words[++i], NULL, 10);
+    } else if (strcmp(words[i], "--link") == 0 && i + 1 < count) {
+      options->link = words[++i];
     } else if (!options->firmware && words[i][0] != '-') {
       options->firmware = words[i];
     } else {
@@ -69,12 +72,13 @@ static bool serve(struct commands *commands) {
   while (!commands->has_ended) {
     serial_port_flush(&board->port);
     const bool must_wait = must_wait_for_reader(&board->port, pace);
-    const int wait_ms = must_wait ? PACE_WAIT_FOR_EVENT : pace_wait_ms(pace, board_time_s(board));
+    const bool must_stand = must_wait || !board->is_plugged_in;
+    const int wait_ms = must_stand ? PACE_WAIT_FOR_EVENT : pace_wait_ms(pace, board_time_s(board));
     if (wait_for_outside(board, pace, board->port.queued > 0, wait_ms)) {
       commands_read(commands);
       commands_obey(commands);
     }
-    if (must_wait || pace->mode == PACE_HELD) continue;
+    if (must_stand || pace->mode == PACE_HELD) continue;
     serial_port_hear(&board->port);
     if (!board_run_ms(board, SLICE_MS)) return false;
     if (pace_run_is_over(pace, board_time_s(board))) {
@@ -88,7 +92,7 @@ static bool serve(struct commands *commands) {
 int main(int count, char **words) {
   struct options options;
   if (!read_options(count, words, &options)) {
-    fprintf(stderr, "usage: %s FIRMWARE.elf [--speed N] [--seed N] [--hold]\n", words[0]);
+    fprintf(stderr, "usage: %s FIRMWARE.elf [--speed N] [--seed N] [--hold] [--link PATH]\n", words[0]);
     return EXIT_FAILURE;
   }
   if (!climate_sensor_checksum_is_right()) {
@@ -97,7 +101,7 @@ int main(int count, char **words) {
   }
 
   static struct board board;
-  const char *problem = board_power_on(&board, options.firmware, options.seed);
+  const char *problem = board_make(&board, options.firmware, options.seed, options.link);
   if (problem) {
     fprintf(stderr, "%s: %s\n", options.firmware, problem);
     return EXIT_FAILURE;
@@ -110,7 +114,9 @@ int main(int count, char **words) {
   fflush(stdout);
 
   struct commands commands = {.board = &board, .pace = &pace};
-  if (!serve(&commands)) {
+  const bool has_ended_well = serve(&commands);
+  board_unplug(&board);
+  if (!has_ended_well) {
     fprintf(stderr, "the chip stopped at %.6f s\n", board_time_s(&board));
     return EXIT_FAILURE;
   }

@@ -15,6 +15,11 @@ void pace_set_speed(struct pace *pace, double speed, double chip_now_s) {
   pace->wall_start_s = wall_now_s();
 }
 
+void pace_resume(struct pace *pace, double chip_now_s) {
+  pace->chip_start_s = chip_now_s;
+  pace->wall_start_s = wall_now_s();
+}
+
 void pace_hold(struct pace *pace) {
   pace->mode = PACE_HELD;
 }

@@ -16,6 +16,7 @@ struct pace {
 enum { PACE_WAIT_FOR_EVENT = -1 };
 
 void pace_set_speed(struct pace *pace, double speed, double chip_now_s); /* 0: as fast as it can */
+void pace_resume(struct pace *pace, double chip_now_s); /* after a standstill that is not to be caught up */
 void pace_hold(struct pace *pace);
 void pace_run(struct pace *pace, double duration_s, double chip_now_s);  /* as fast as it can, then hold */
 bool pace_run_is_over(const struct pace *pace, double chip_now_s);

@@ -21,7 +21,7 @@ def skip_reason() -> str | None:
     """Say why the machine code cannot run on this machine, or None when it can."""
     if not sys.platform.startswith("linux"):
         return f"the simulated chip runs on Linux only, not on {sys.platform}"
-    missing = _build_script().missing_tools()
+    missing = build_script().missing_tools()
     return f"the simulated chip needs these Debian packages: {' '.join(missing)}" if missing else None
 
 
@@ -36,14 +36,29 @@ class Chip:
         Chip seconds for each real second; 0 is as fast as it can; None holds the chip until ``tell("run SECONDS")``.
     seed : int
         Of the random numbers (noise of the bead, bytes dropped and flipped): the same seed gives the same run.
+    link : Path or None
+        A name for the port that stays the same when the board is unplugged and put back: then `pty` is this link.
+    sketch : Path or None
+        Folder of another sketch than the reference.
     """
 
     pty: str
 
-    def __init__(self, build_dir: Path, *, speed: float | None = 1, seed: int = 1) -> None:
-        script = _build_script()
+    def __init__(
+        self,
+        build_dir: Path,
+        *,
+        speed: float | None = 1,
+        seed: int = 1,
+        link: Path | None = None,
+        sketch: Path | None = None,
+    ) -> None:
+        script = build_script()
+        elf = script.build_sketch(build_dir, *[sketch] if sketch else [])
         pace = ["--hold"] if speed is None else ["--speed", str(speed)]
-        self._command = [script.build_chip(build_dir), script.build_sketch(build_dir), "--seed", str(seed), *pace]
+        name = ["--link", str(link)] if link else []
+        self._command = [script.build_chip(build_dir), elf, "--seed", str(seed), *pace, *name]
+        self._link = link
         self._process: subprocess.Popen[str] | None = None
 
     def __enter__(self) -> Self:
@@ -55,6 +70,8 @@ class Chip:
         if kind != "PTY":
             self._stop()
             raise ChipError(f'the simulated chip began with "{greeting}" instead of its port')
+        if self._link:
+            self.pty = str(self._link)
         return self
 
     def __exit__(
@@ -110,7 +127,7 @@ def time_of(answer: str) -> float:
     return float(answer.partition(" at ")[2].split()[0])
 
 
-def _build_script() -> ModuleType:
+def build_script() -> ModuleType:
     """Load firmware_notes/build.py, a script beside the package and not part of it."""
     spec = importlib.util.spec_from_file_location("firmware_build", BUILD_SCRIPT)
     assert spec is not None

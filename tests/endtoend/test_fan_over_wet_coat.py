@@ -37,12 +37,18 @@ def test_that_air_over_a_wet_coat_reaches_the_window_and_is_heard(
         qtbot.waitUntil(lambda: "Air is moving" not in window.page.sentence.headline, timeout=PATIENCE_MS)
 
 
-def test_that_a_board_pulled_out_is_said_while_a_coat_is_wet(
-    start_chip: Callable[..., Chip], qtbot: QtBot, tmp_path: Path
+@pytest.mark.parametrize(
+    ("fail", "mend"),
+    [pytest.param("unplug", "plug", id="pulled-out"), pytest.param("hold", f"speed {SPEED}", id="mute")],
+)
+def test_that_a_board_that_falls_silent_is_said_while_a_coat_is_wet_and_unsaid_when_it_is_back(
+    start_chip: Callable[..., Chip], qtbot: QtBot, tmp_path: Path, fail: str, mend: str
 ) -> None:
-    chip = start_chip(speed=SPEED)
+    chip = start_chip(speed=SPEED, link=tmp_path / "board")
     with whole_program(chip.pty, tmp_path, speed=SPEED) as (keeper, window, clock, _):
         qtbot.waitUntil(lambda: "sht4x" in window.foot.words, timeout=PATIENCE_MS)
         lay_wet_coat(keeper, clock)
-        chip.tell("hold")
+        chip.tell(fail)
         qtbot.waitUntil(lambda: window.page.sentence.headline.startswith("The board is silent"), timeout=PATIENCE_MS)
+        chip.tell(mend)
+        qtbot.waitUntil(lambda: "silent" not in window.page.sentence.headline, timeout=PATIENCE_MS)

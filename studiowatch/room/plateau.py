@@ -1,0 +1,141 @@
+"""Wait until flat: whether humidity and temperature in a sealed box have settled, and what they settled at.
+
+One reading at a time; only sums of each minute are kept.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+from studiowatch.room.readings import Reading
+
+MINUTE_MS = 60_000
+FLAT_MINUTES = 30  # looked back on: at one time constant of an hour the box is then within 0.3 %RH; assumption
+MOST_CHANGE_PCT = 0.2  # %RH that the fitted line may change over those minutes; assumption
+MOST_STRAY_PCT = 0.5  # %RH that any minute may lie off the mean: a lid that was lifted; assumption
+MOST_STRAY_K = 0.5  # K that any minute may lie off the mean; assumption
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Minute:
+    """Sums of the readings of one minute since 1970."""
+
+    number: int
+    count: int = 0
+    humidity_pct: float = 0.0
+    temperature_C: float = 0.0
+
+    def with_reading(self, humidity_pct: float, temperature_C: float) -> _Minute:
+        return replace(
+            self,
+            count=self.count + 1,
+            humidity_pct=self.humidity_pct + humidity_pct,
+            temperature_C=self.temperature_C + temperature_C,
+        )
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Plateau:
+    """The last `FLAT_MINUTES` whole minutes without a hole, as the sensor itself reads them."""
+
+    minutes: tuple[_Minute, ...] = ()
+    running: _Minute | None = None
+
+    @property
+    def minutes_seen(self) -> int:
+        """Whole minutes on end that have been seen, at most `FLAT_MINUTES`."""
+        return len(self.minutes)
+
+    @property
+    def ended_ms(self) -> int | None:
+        """UTC ms at which the last whole minute ended."""
+        return (self.minutes[-1].number + 1) * MINUTE_MS if self.minutes else None
+
+    @property
+    def humidity_pct(self) -> float | None:
+        """Mean over the minutes seen, %RH."""
+        return _mean(self._humidities()) if self.minutes else None
+
+    @property
+    def temperature_C(self) -> float | None:
+        """Mean over the minutes seen, °C."""
+        return _mean(self._temperatures()) if self.minutes else None
+
+    @property
+    def change_pct(self) -> float:
+        """Change of the fitted line over the minutes seen, %RH; falling is negative."""
+        return _change(self._humidities())
+
+    @property
+    def is_flat(self) -> bool:
+        """Whether `FLAT_MINUTES` have been seen and neither humidity nor temperature moved."""
+        return not self.sentence
+
+    @property
+    def sentence(self) -> str:
+        """Why it is not flat yet, one sentence with what to do, or ""."""
+        if self.minutes_seen < FLAT_MINUTES:
+            return (
+                f"{self.minutes_seen} minutes on end have been read; {FLAT_MINUTES} are needed: "
+                "leave the box shut and the board plugged in."
+            )
+        if abs(self.change_pct) > MOST_CHANGE_PCT:
+            verb = "rose" if self.change_pct > 0 else "fell"
+            return (
+                f"The humidity {verb} by {abs(self.change_pct):.1f} %RH in {FLAT_MINUTES} minutes; at most "
+                f"{MOST_CHANGE_PCT:g} %RH counts as flat: wait longer."
+            )
+        if _stray(self._humidities()) > MOST_STRAY_PCT:
+            return (
+                f"The humidity strayed by {_stray(self._humidities()):.1f} %RH; at most {MOST_STRAY_PCT:g} %RH counts "
+                "as flat: leave the box shut."
+            )
+        if _stray(self._temperatures()) > MOST_STRAY_K:
+            return (
+                f"The temperature strayed by {_stray(self._temperatures()):.1f} K; at most {MOST_STRAY_K:g} K is "
+                "allowed: put the box where it keeps its temperature, and wait."
+            )
+        return ""
+
+    def _humidities(self) -> tuple[float, ...]:
+        return tuple(minute.humidity_pct / minute.count for minute in self.minutes)
+
+    def _temperatures(self) -> tuple[float, ...]:
+        return tuple(minute.temperature_C / minute.count for minute in self.minutes)
+
+
+def settle(plateau: Plateau, reading: Reading) -> Plateau:
+    """Return the plateau after one reading as the sensor gave it.
+
+    A minute without a reading, or a clock that was set back, begins anew; a reading that lacks a channel counts for
+    nothing.
+    """
+    if reading.humidity_pct is None or reading.temperature_C is None:
+        return plateau
+    number = reading.time_ms // MINUTE_MS
+    running = plateau.running
+    if running is None or number not in (running.number, running.number + 1):
+        plateau, running = Plateau(), _Minute(number=number)
+    elif number == running.number + 1:
+        plateau = Plateau(minutes=(*plateau.minutes, running)[-FLAT_MINUTES:])
+        running = _Minute(number=number)
+    return replace(plateau, running=running.with_reading(reading.humidity_pct, reading.temperature_C))
+
+
+def _mean(values: tuple[float, ...]) -> float:
+    return sum(values) / len(values)
+
+
+def _stray(values: tuple[float, ...]) -> float:
+    mean = _mean(values)
+    return max(abs(value - mean) for value in values)
+
+
+def _change(values: tuple[float, ...]) -> float:
+    """Return the change of the line of least squares from one end to the other."""
+    last = len(values) - 1
+    if last < 1:
+        return 0.0
+    mean = _mean(values)
+    moment = sum((at - last / 2) * (value - mean) for at, value in enumerate(values))
+    return last * moment / sum((at - last / 2) ** 2 for at in range(last + 1))

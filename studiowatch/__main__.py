@@ -21,9 +21,9 @@ from studiowatch.service.clock import SystemClock
 from studiowatch.service.local_time import utc_offset_s
 from studiowatch.service.outfit import OpenStore, Outfit
 from studiowatch.service.ports import Clock, Desk, History
+from studiowatch.store.corrected_history import CorrectedHistory
 from studiowatch.store.database import open_database
 from studiowatch.store.header import refuse_unwritable
-from studiowatch.store.history import HistoryReader
 from studiowatch.store.readings import ReadingsStore
 from studiowatch.store.records import RecordsStore
 
@@ -96,7 +96,7 @@ def outfit() -> Outfit:
         data_folder=user_data_path("studiowatch", appauthor=False),
         demo_folder=user_cache_path("studiowatch", appauthor=False) / "demo",
         open_store=partial(open_store, utc_ms=clock.utc_ms),
-        open_history=HistoryReader,
+        open_history=CorrectedHistory,
         check_store=check_store,
         board=lambda port: Reader(clock=clock, wanted=port),
         made_up_room=lambda seed: SimulatedStudio(

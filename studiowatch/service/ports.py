@@ -7,6 +7,7 @@ from concurrent.futures import Future
 from typing import Protocol
 
 from studiowatch.board.events import BoardEvent
+from studiowatch.room.corrections import Kept, Sighting
 from studiowatch.room.readings import Channel, Reading
 from studiowatch.service.commands import Command
 from studiowatch.service.snapshot import SheetChoice, Snapshot
@@ -132,6 +133,30 @@ class Records(Protocol):
 
     def save_learnt(self, learnt: LearntRecord) -> None:
         """Insert or replace what the tests on one coat taught."""
+        ...
+
+    def calibrations(self) -> Sequence[Kept]:
+        """Return all calibrations, withdrawn ones too, in the order in which they were made."""
+        ...
+
+    def save_calibration(self, kept: Kept) -> None:
+        """Insert a calibration, or the time at which one was withdrawn; what was measured never changes."""
+        ...
+
+    def sightings(self) -> Sequence[Sighting]:
+        """Return which sensor was on from when."""
+        ...
+
+    def save_sighting(self, sighting: Sighting) -> None:
+        """Add a sighting of a sensor."""
+        ...
+
+    def checks(self) -> Sequence[Sighting]:
+        """Return when which sensor was checked and found right."""
+        ...
+
+    def save_check(self, check: Sighting) -> None:
+        """Add a check of a sensor."""
         ...
 
     def note(self, time_ms: int, kind: str, text: str) -> None:

@@ -9,6 +9,7 @@ from itertools import pairwise
 from statistics import median
 
 from studiowatch.board.replay import replayed
+from studiowatch.room.corrections import Kept, Sighting
 from studiowatch.room.readings import Reading
 from studiowatch.service.happenings import Happening
 from studiowatch.service.sheet_shelf import SheetShelf
@@ -47,6 +48,9 @@ class MemoryRecords:
     kept_prompts: dict[str, PromptRecord] = field(default_factory=dict)
     kept_warnings: dict[str, WarningRecord] = field(default_factory=dict)
     kept_learnt: dict[str, LearntRecord] = field(default_factory=dict)
+    kept_calibrations: dict[str, Kept] = field(default_factory=dict)
+    kept_sightings: list[Sighting] = field(default_factory=list)
+    kept_checks: list[Sighting] = field(default_factory=list)
     notes: list[tuple[int, str, str]] = field(default_factory=list)
 
     def pieces(self) -> Sequence[Piece]:
@@ -92,6 +96,30 @@ class MemoryRecords:
     def save_learnt(self, learnt: LearntRecord) -> None:
         """Keep what the tests on one coat taught."""
         self.kept_learnt[learnt.coat_key] = learnt
+
+    def calibrations(self) -> Sequence[Kept]:
+        """Return all calibrations."""
+        return tuple(self.kept_calibrations.values())
+
+    def save_calibration(self, kept: Kept) -> None:
+        """Keep a calibration."""
+        self.kept_calibrations[kept.key] = kept
+
+    def sightings(self) -> Sequence[Sighting]:
+        """Return which sensor was on from when."""
+        return tuple(self.kept_sightings)
+
+    def save_sighting(self, sighting: Sighting) -> None:
+        """Keep a sighting."""
+        self.kept_sightings.append(sighting)
+
+    def checks(self) -> Sequence[Sighting]:
+        """Return when which sensor was checked."""
+        return tuple(self.kept_checks)
+
+    def save_check(self, check: Sighting) -> None:
+        """Keep a check."""
+        self.kept_checks.append(check)
 
     def note(self, time_ms: int, kind: str, text: str) -> None:
         """Keep a fact about the log."""

@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 import sqlite3
+from collections.abc import Sequence
 from pathlib import Path
 
 import numpy as np
 
+from studiowatch.room.corrections import Kept, Sighting
 from studiowatch.room.readings import Channel
 from studiowatch.store.buckets import Buckets, bucket_values, coarsen, merge
+from studiowatch.store.calibrations import all_calibrations, all_sightings
 from studiowatch.store.database import open_database
 from studiowatch.store.rows import CHANNELS, integers, numbers
 from studiowatch.store.sealing import LEVELS_MS, sealed_buckets, sealed_columns
@@ -70,6 +73,14 @@ class HistoryReader:
             sealed = _sealed(connection, channel, base_ms, first_ms, after_ms)
             recent = _recent(connection, channel, base_ms, first_ms, after_ms)
         return _series(coarsen(merge([sealed, recent]), width_ms // base_ms), width_ms)
+
+    def calibrations(self) -> Sequence[Kept]:
+        """Return all calibrations, withdrawn ones too."""
+        return all_calibrations(self._database)
+
+    def sightings(self) -> Sequence[Sighting]:
+        """Return which sensor was on from when."""
+        return all_sightings(self._database)
 
     def close(self) -> None:
         """Let go of the file."""

@@ -10,6 +10,15 @@ from datetime import date
 from typing import Any
 
 from studiowatch.coats.stages import Orientation
+from studiowatch.room.corrections import Kept, Sighting
+from studiowatch.store.calibrations import (
+    all_calibrations,
+    all_checks,
+    all_sightings,
+    put_calibration,
+    put_check,
+    put_sighting,
+)
 from studiowatch.store.database import Database
 from studiowatch.store.shapes import LearntRecord, PromptRecord, WarningRecord
 from studiowatch.studio.pieces import Coat, Finding, Look, Outcome, Piece
@@ -139,6 +148,30 @@ class RecordsStore:
         values[_LEARNT_COLUMNS.index("rows")] = json.dumps([dict(row) for row in learnt.rows], allow_nan=False)
         with self._database.transaction() as connection:
             connection.execute(_PUT_LEARNT, values)
+
+    def calibrations(self) -> Sequence[Kept]:
+        """Return all calibrations, withdrawn ones too, in the order in which they were made."""
+        return all_calibrations(self._database)
+
+    def save_calibration(self, kept: Kept) -> None:
+        """Insert a calibration, or the time at which one was withdrawn; what was measured never changes."""
+        put_calibration(self._database, kept)
+
+    def sightings(self) -> Sequence[Sighting]:
+        """Return which sensor was on from when."""
+        return all_sightings(self._database)
+
+    def save_sighting(self, sighting: Sighting) -> None:
+        """Add a sighting of a sensor."""
+        put_sighting(self._database, sighting)
+
+    def checks(self) -> Sequence[Sighting]:
+        """Return when which sensor was checked and found right."""
+        return all_checks(self._database)
+
+    def save_check(self, check: Sighting) -> None:
+        """Add a check of a sensor."""
+        put_check(self._database, check)
 
     def note(self, time_ms: int, kind: str, text: str) -> None:
         """Keep a fact about the log itself: a clock step, a resume, a reset, an overflow."""

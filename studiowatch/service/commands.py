@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from datetime import date
 
 from studiowatch.coats.stages import Orientation
+from studiowatch.room.king_law import BEAD_C
 from studiowatch.studio.pieces import Finding, Outcome
 
 
@@ -123,6 +124,49 @@ class TickPrompt:
     prompt_key: str
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CalibrateHumidity:
+    """The box read flat over each salt at these UTC ms; the readings of the half hour before are in the log."""
+
+    magnesium_ms: int
+    sodium_ms: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Spell:
+    """From `start_ms` to `end_ms`, UTC ms."""
+
+    start_ms: int
+    end_ms: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Walk:
+    """The sensor was carried over `distance_m` through still air, evenly, from `start_ms` to `end_ms`, UTC ms."""
+
+    start_ms: int
+    end_ms: int
+    distance_m: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CalibrateAirSpeed:
+    """The bead was under a cup, and then walked; the readings are in the log. `bead_C` is what the bead is held at."""
+
+    still: Spell
+    walks: tuple[Walk, ...]
+    bead_C: float = BEAD_C
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WithdrawCalibration:
+    """Take a calibration back: readings show what they would without it."""
+
+    calibration_key: str
+
+
+CalibrationCommand = CalibrateHumidity | CalibrateAirSpeed | WithdrawCalibration
+
 Command = (
     RegisterPiece
     | AmendPiece
@@ -136,6 +180,7 @@ Command = (
     | HearWarning
     | RemindLater
     | TickPrompt
+    | CalibrationCommand
 )
 
 

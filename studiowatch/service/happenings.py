@@ -72,7 +72,7 @@ class StageHappened:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PromptHappened:
-    """A prompt fell due."""
+    """A prompt fell due; one that is about no piece, but a sensor, has no title."""
 
     time_ms: int
     piece_title: str
@@ -80,11 +80,12 @@ class PromptHappened:
 
     def document(self) -> dict[str, object]:
         """Return the object that is printed for other programs."""
-        return {"time": iso(self.time_ms), "event": "prompt", "text": self.text, "pieces": [self.piece_title]}
+        pieces = [self.piece_title] if self.piece_title else []
+        return {"time": iso(self.time_ms), "event": "prompt", "text": self.text, "pieces": pieces}
 
     def line(self) -> str:
         """Return the line that people read."""
-        return f"{self.piece_title}: {self.text}"
+        return f"{self.piece_title}: {self.text}" if self.piece_title else self.text
 
 
 Happening = WarningHappened | StageHappened | PromptHappened

@@ -43,6 +43,10 @@ class Ledger:
         """Take a fact about the log."""
         self.disk.later(partial(self.records.note, time_ms, kind, text))
 
+    def flush(self, now_s: float) -> None:
+        """Put the readings that wait on disk now, unless it refuses."""
+        self._journal.flush(now_s)
+
     def write(self, now_ms: int, now_s: float) -> None:
         """Put on disk what is due, and pack old hours."""
         self.disk.settle(now_s)

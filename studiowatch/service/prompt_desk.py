@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterable
+from collections.abc import Callable, Collection, Iterable
 from dataclasses import dataclass, field
 from functools import partial
 
@@ -27,12 +27,30 @@ class Tended:
     past: frozenset[Step]
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Reminder:
+    """Something to do that is about no coat, due since `due_ms`, UTC ms; `tick` keeps on disk that it was done."""
+
+    key: str
+    due_ms: int
+    headline: str
+    caution: str
+    tick: Callable[[int], None]
+
+
 @dataclass(slots=True)
 class PromptDesk:
-    """Holds the open prompts; `disk` takes what changes of them."""
+    """Holds the open prompts; `disk` takes what changes of them.
+
+    Attributes
+    ----------
+    reminder : Reminder or None
+        What is due beside the coats, set by whoever knows.
+    """
 
     records: Records
     disk: Disk
+    reminder: Reminder | None = None
     _open: dict[str, tuple[Prompt, Tended]] = field(default_factory=dict)
     _due_ms: dict[str, int] = field(default_factory=dict)
     _stored: dict[str, PromptRecord] = field(default_factory=dict)
@@ -72,9 +90,14 @@ class PromptDesk:
         """Return the prompts that fell due, each once."""
         fresh = [pair for key, pair in self._open.items() if pair[0].due_ms <= now_ms and key not in self._told]
         self._told |= {prompt.key for prompt, _ in fresh}
-        return [
+        told = [
             PromptHappened(time_ms=now_ms, piece_title=coat.piece_title, text=prompt.text) for prompt, coat in fresh
         ]
+        if self.reminder is not None and self.reminder.key not in self._told:
+            self._told.add(self.reminder.key)
+            text = f"{self.reminder.headline}. {self.reminder.caution}"
+            told.append(PromptHappened(time_ms=now_ms, piece_title="", text=text))
+        return told
 
     def tick(self, key: str, now_ms: int) -> None:
         """Take a prompt off: it was done. What the disk was given before must be on it already.
@@ -86,6 +109,10 @@ class PromptDesk:
         StoreTrouble
             If the disk refuses; the prompt stays.
         """
+        if self.reminder is not None and key == self.reminder.key:
+            self.reminder.tick(now_ms)
+            self.reminder = None
+            return
         if key not in self._open:
             raise Refused("That prompt is gone: the coat has moved on.")
         prompt, _ = self._open[key]
@@ -97,7 +124,7 @@ class PromptDesk:
     def views(self, now_ms: int) -> tuple[PromptView, ...]:
         """Return the open prompts, soonest first."""
         pairs = sorted(self._open.values(), key=lambda pair: (pair[0].due_ms, pair[0].key))
-        return tuple(
+        views = tuple(
             PromptView(
                 key=prompt.key,
                 due_ms=prompt.due_ms,
@@ -109,6 +136,7 @@ class PromptDesk:
             )
             for prompt, coat in pairs
         )
+        return views if self.reminder is None else (_reminder_view(self.reminder), *views)
 
     def _keep(self) -> None:
         """Hand to the disk what is new or has moved, and take from it what applies no longer."""
@@ -120,6 +148,18 @@ class PromptDesk:
         for key in [key for key in self._stored if key not in self._open]:
             del self._stored[key]
             self.disk.later(partial(self.records.drop_prompt, key))
+
+
+def _reminder_view(reminder: Reminder) -> PromptView:
+    return PromptView(
+        key=reminder.key,
+        due_ms=reminder.due_ms,
+        text=reminder.headline,
+        caution=reminder.caution,
+        piece_key="",
+        piece_title="",
+        overdue=True,
+    )
 
 
 def _record_of(prompt: Prompt, *, done_ms: int | None) -> PromptRecord:

@@ -66,6 +66,11 @@ class Rack:
         """Read the records; no coat has a run until `follow` or `follow_next`."""
         self.learning.reopen()
         self.pieces = {piece.key: piece for piece in self.records.pieces()}
+        self.dry_anew()
+
+    def dry_anew(self) -> None:
+        """Have `follow` dry every coat from the log, as that is read now."""
+        self._judged.forget()
         oldest_first = sorted(self.on_rack(), key=lambda piece: piece.first_laid_ms or 0)
         self._unfollowed.extend((None, piece) for piece in oldest_first)
 

@@ -138,6 +138,17 @@ def _fluid(films: Iterable[Film]) -> str:
     return " and ".join(sorted(names, reverse=True)) or _WATER
 
 
+def solvent_layings_ms(rack: Rack) -> list[int]:
+    """Return the UTC ms at which solvent-borne coats were laid, on pieces that have left the rack too."""
+    sheets = rack.shelf.sheets
+    return [
+        coat.laid_ms
+        for piece in rack.pieces.values()
+        for coat in piece.coats
+        if coat.laid_ms is not None and coat.sheet in sheets and sheets[coat.sheet].kind is Kind.SOLVENTBORNE
+    ]
+
+
 def _solvents(shelf: SheetShelf, piece: Piece) -> tuple[SolventView, ...]:
     return tuple(
         SolventView(

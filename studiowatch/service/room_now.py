@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field, replace
 
 from studiowatch.physics.air import Air
@@ -49,9 +49,12 @@ class RoomNow:
         UTC ms since which this room has been watched.
     last_ms : int or None
         UTC ms of the last reading.
+    correct : callable
+        Puts a reading right by the calibrations; a sensor's health is judged by what it said itself.
     """
 
     began_ms: int
+    correct: Callable[[Reading], Reading] = lambda reading: reading
     last_ms: int | None = None
     movement: AirMovement = field(default_factory=AirMovement)
     health: SensorHealth = field(default_factory=SensorHealth)
@@ -61,9 +64,12 @@ class RoomNow:
     _sums: _Sums = field(default_factory=_Sums)
 
     def take(self, reading: Reading) -> None:
-        """Take one reading into account."""
+        """Take one reading into account, as the board sent it."""
         self.health = check(self.health, reading)
         unusable = self.health.unusable
+        if Channel.TEMPERATURE in unusable:
+            reading = replace(reading, temperature_C=None)
+        reading = self.correct(reading)
         for channel in Channel:
             value = reading.value(channel)
             if value is not None and channel not in unusable:
@@ -108,7 +114,7 @@ class RoomNow:
     def warm_up(self, readings: Iterable[Reading]) -> None:
         """Learn from the log what still air is here, so that a fan that ran on over a restart is not taken for it."""
         for reading in readings:
-            self._watch_movement(reading)
+            self._watch_movement(self.correct(reading))
 
     def shift(self, step_ms: int) -> None:
         """Move what is remembered along with a wall clock that was set."""

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import date
 
 from studiowatch.board.events import LineCounts
 from studiowatch.coats.stages import Orientation, Stage, Surface
 from studiowatch.room.air_movement import Movement
+from studiowatch.service.calibration_views import CalibrationsView
 from studiowatch.studio.warnings import WarningState
 from studiowatch.studio.words import Level, Sentence
 
@@ -292,6 +293,7 @@ class Snapshot:
     warnings: tuple[WarningView, ...] = ()
     room_checks: tuple[tuple[str, Sentence], ...] = ()
     learnt: tuple[LearntView, ...] = ()
+    calibrations: CalibrationsView = field(default_factory=CalibrationsView)
     store_trouble: str = ""
     own_fault: str = ""
 

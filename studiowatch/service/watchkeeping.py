@@ -11,9 +11,10 @@ from dataclasses import dataclass, field, replace
 from datetime import date
 
 from studiowatch.board.events import BoardEvent, BoardNamed, LineRefused, PortLost, PortOpened, ReadingArrived
+from studiowatch.service.calibration_desk import CalibrationDesk, CorrectedLog
 from studiowatch.service.clock import JumpWatch
 from studiowatch.service.coat_run import CoatRun
-from studiowatch.service.commands import Command, HearWarning, Refused, RemindLater, TickPrompt
+from studiowatch.service.commands import CalibrationCommand, Command, HearWarning, Refused, RemindLater, TickPrompt
 from studiowatch.service.happenings import Happening
 from studiowatch.service.leavings import Leavings
 from studiowatch.service.ledger import Ledger
@@ -65,6 +66,7 @@ class Watchkeeping:
     is_opening: bool = False
     own_fault: str = ""
     _ledger: Ledger = field(init=False)
+    _calibrations: CalibrationDesk = field(init=False)
     _rack: Rack = field(init=False)
     _room: RoomNow = field(init=False)
     _warnings: WarningDesk = field(init=False)
@@ -80,8 +82,10 @@ class Watchkeeping:
 
     def __post_init__(self) -> None:
         self._ledger = Ledger(log=self.log, records=self.records)
-        self._rack = Rack(shelf=self.shelf, records=self.records, log=self.log)
-        self._room = RoomNow(began_ms=self.began_ms)
+        self._calibrations = CalibrationDesk(records=self.records, disk=self._ledger.disk, log=self.log)
+        log = CorrectedLog(log=self.log, corrected=self._calibrations.corrected)
+        self._rack = Rack(shelf=self.shelf, records=self.records, log=log)
+        self._room = RoomNow(began_ms=self.began_ms, correct=self._calibrations.corrected)
         self._warnings = WarningDesk(
             records=self.records,
             disk=self._ledger.disk,
@@ -99,6 +103,7 @@ class Watchkeeping:
 
     def take_up(self) -> None:
         """Take up the records; each `look` then dries the coats of one piece, and nothing is judged until all are."""
+        self._calibrations.reopen()
         self._room.warm_up(self.log.between(self.began_ms - WARM_UP_MS, self.began_ms))
         self._rack.take_up()
         self._warnings.reopen({piece.title: piece.key for piece in self._rack.on_rack()}, self.began_ms)
@@ -120,11 +125,13 @@ class Watchkeeping:
                 self._read(event, now_s)
             case PortOpened():
                 self._board = replace(self._board, connected=True, port=event.port, trouble="")
+                self._calibrations.opened(event.time_ms)
             case PortLost():
                 self._board = replace(self._board, connected=False, port=event.port, trouble=event.reason)
                 self._ledger.note(event.time_ms, "port-lost", event.reason)
             case BoardNamed():
                 self._board = replace(self._board, sensor=event.sensor)
+                self._calibrations.named(event)
                 self._ledger.note(event.time_ms, "board", f"{event.board_id} {event.sensor} {event.sensor_serial}")
             case LineRefused():
                 self._board = replace(self._board, counts=event.counts)
@@ -132,6 +139,7 @@ class Watchkeeping:
     def _read(self, event: ReadingArrived, now_s: float) -> None:
         reading = event.reading
         self._ledger.add(reading, now_s)
+        self._calibrations.read(reading)
         self._room.take(reading)
         if event.counts.resets > self._board.counts.resets:
             self._ledger.note(reading.time_ms, "board-reset", "The board started again.")
@@ -152,6 +160,7 @@ class Watchkeeping:
         corrected = {key for key, run in self._runs.items() if self._rack.runs.get(key, run) is not run}
         self._runs = dict(self._rack.runs)
         self._prompts.settle(coats_to_tend(self._rack), now_ms, corrected=corrected)
+        self._prompts.reminder = self._calibrations.reminder(now_ms, self._rack)
         if not self._is_waiting(now_ms):
             self._unsaid += self._prompts.due(now_ms)
 
@@ -198,14 +207,23 @@ class Watchkeeping:
                 self._unsaid += self._warnings.remind(command.warning_key, command.until_ms, now_ms)
                 key = command.warning_key
             case TickPrompt():
-                if not self._ledger.disk.catch_up(now_s):
-                    raise Refused(self._ledger.disk.trouble)
+                self._catch_up(now_s)
                 self._prompts.tick(command.prompt_key, now_ms)
                 key = command.prompt_key
+            case _ if isinstance(command, CalibrationCommand):
+                self._catch_up(now_s)
+                key = self._calibrations.carry_out(command, now_ms, self._rack)
+                self._unfollowed = True
             case _:
                 key = self._rack.carry_out(command, now_ms)
                 self._unfollowed = True
         return key
+
+    def _catch_up(self, now_s: float) -> None:
+        """Put on disk all that waits, or refuse."""
+        if not self._ledger.disk.catch_up(now_s):
+            raise Refused(self._ledger.disk.trouble)
+        self._ledger.flush(now_s)
 
     def look(self, now_ms: int, now_s: float, overflowed: int = 0) -> None:
         """Look at the clock: notice silence, prompts, jumps and overflow. Nothing is written here."""
@@ -267,6 +285,7 @@ class Watchkeeping:
                 (name, room_check(air, sheet, clock_text=self.clock_text)) for name, sheet in self.shelf.sheets.items()
             ),
             learnt=self._rack.learning.views(),
+            calibrations=self._calibrations.view(self._rack),
             store_trouble=self._ledger.trouble or self._rack.learning.trouble or self._unread,
             own_fault=self.own_fault,
         )

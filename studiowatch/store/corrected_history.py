@@ -21,7 +21,7 @@ class CorrectedHistory:
     """Reads as `HistoryReader` does, with humidity put right and voltages of a calibrated bead as air speed.
 
     The least and the greatest value of a bucket are put right exactly. The mean speed of a bucket is the speed of its
-    mean voltage, which in gusts of 40 % of the mean is 5 % less.
+    mean voltage, which in gusts of 40 % of the mean is 6 % less.
     """
 
     def __init__(self, path: Path) -> None:

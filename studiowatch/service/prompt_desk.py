@@ -122,7 +122,7 @@ class PromptDesk:
         self._done |= {key}
 
     def views(self, now_ms: int) -> tuple[PromptView, ...]:
-        """Return the open prompts, soonest first."""
+        """Return the open prompts, soonest first, and the reminder behind them."""
         pairs = sorted(self._open.values(), key=lambda pair: (pair[0].due_ms, pair[0].key))
         views = tuple(
             PromptView(
@@ -136,7 +136,7 @@ class PromptDesk:
             )
             for prompt, coat in pairs
         )
-        return views if self.reminder is None else (_reminder_view(self.reminder), *views)
+        return views if self.reminder is None else (*views, _reminder_view(self.reminder))
 
     def _keep(self) -> None:
         """Hand to the disk what is new or has moved, and take from it what applies no longer."""

@@ -99,3 +99,13 @@ def test_that_a_ticked_row_stays_in_its_place_as_done() -> None:
         assert [row.keys for row in after] == [row.keys for row in before]
         assert [row.done for row in after] == [False, True, False]
     assert with_ticked((before[0], before[2]), before, set()) == (before[0], before[2])
+
+
+def test_that_a_check_of_a_sensor_stands_below_the_coats_however_long_it_is_due() -> None:
+    check = PromptView(
+        key="CAFE0042:1:sensor-check", due_ms=NOW_MS - 9 * 86_400_000, text="Check", piece_key="", piece_title=""
+    )
+    shown = rows(check, prompt(Step.BUBBLES, "kiln"), prompt(Step.RECOAT, "gate", NOW_MS + 30 * MINUTE_MS))
+    assert [row.keys[0] for row in shown] == ["kiln-top:bubbles", "gate-top:recoat", "CAFE0042:1:sensor-check"]
+    assert shown[-1].deed is Deed.TICK
+    assert shown[-1].when == "now, since 23 Feb 14:12"

@@ -64,13 +64,14 @@ def step_of(prompt_key: str) -> Step | None:
     return next((step for step in _STEPS if prompt_key.rpartition(":")[2] == step.value), None)
 
 
-def _order(prompt: PromptView) -> tuple[int, int]:
+def _order(prompt: PromptView) -> tuple[bool, int, int]:
+    """Coats come first, however long ago a sensor was due to be checked."""
     step = step_of(prompt.key)
-    return prompt.due_ms, -1 if step is None else _STEPS.index(step)
+    return not prompt.piece_key, prompt.due_ms, -1 if step is None else _STEPS.index(step)
 
 
 def prompt_rows(snapshot: Snapshot, zone: tzinfo | None = None) -> tuple[PromptRow, ...]:
-    """Return the prompts, soonest first; those alike and due together are one row."""
+    """Return the prompts, soonest first, those about no piece last; those alike and due together are one row."""
     groups: list[list[PromptView]] = []
     for prompt in sorted(snapshot.prompts, key=_order):
         for group in groups:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import pairwise
+from math import inf
 
 import numpy as np
 
@@ -54,6 +55,10 @@ class AirSpeedCalibration:
 
     law: KingLaw
     points: tuple[AirPoint, ...]
+
+    def signals_mV(self) -> tuple[float, ...]:
+        """Return each point's voltage as it would be at the law's reference temperature, for drawing beside the law."""
+        return tuple(np.sqrt(_squares(self.points, self.law.reference_C, self.law.bead_C)).tolist())
 
     def misfits(self) -> tuple[float, ...]:
         """Return by which share of its speed each walk lies above the law's; still air is left out."""
@@ -124,16 +129,16 @@ def calibrate_air_speed(points: Sequence[AirPoint], *, bead_C: float = BEAD_C) -
     misfit, walk = max(zip(map(abs, calibration.misfits()), walks, strict=True), key=lambda pair: pair[0])
     if misfit > MOST_MISFIT:
         raise CalibrationRefused(
-            f"The walk at {walk.speed_m_s:.2f} m/s lies {misfit:.0%} off the line through the others; at most "
+            f"The walk at {walk.speed_m_s:.2f} m/s lies {misfit:.0%} off the law that fits the walks best; at most "
             f"{MOST_MISFIT:.0%} is allowed: walk it again, evenly, away from open doors."
         )
     return calibration
 
 
 def _check_point(point: AirPoint) -> None:
-    if not point.signal_mV > 0.0:
+    if not 0.0 < point.signal_mV < inf:
         raise CalibrationRefused(
-            f"The sensor's voltage is {point.signal_mV:g} mV; it must be above 0: check that the bead is connected."
+            f"The sensor's voltage is {point.signal_mV:g} mV; a number above 0 is needed: check the bead's wires."
         )
     if not COLDEST_AIR_C <= point.temperature_C <= WARMEST_AIR_C:
         raise CalibrationRefused(
@@ -173,7 +178,7 @@ def _check_speeds(speeds_m_s: Sequence[float]) -> None:
 
 def _check_rise(points: Sequence[AirPoint], bead_C: float) -> None:
     """Refuse voltages that do not rise with the speed, points in the order of speed."""
-    squares = _squares(points, bead_C)
+    squares = _squares(points, _reference_C(points), bead_C)
     rises = list(zip(points, np.sqrt(squares).tolist(), strict=True))
     still_mV = max(signal for point, signal in rises if point.speed_m_s == 0.0)
     for point, signal_mV in rises:
@@ -199,20 +204,21 @@ def _reference_C(points: Sequence[AirPoint]) -> float:
     return float(np.mean([point.temperature_C for point in points]))
 
 
-def _squares(points: Sequence[AirPoint], bead_C: float) -> Array:
+def _squares(points: Sequence[AirPoint], reference_C: float, bead_C: float) -> Array:
     signals = np.array([point.signal_mV for point in points])
     temperatures = np.array([point.temperature_C for point in points])
-    return at_reference(signals, temperatures, reference_C=_reference_C(points), bead_C=bead_C)
+    return at_reference(signals, temperatures, reference_C=reference_C, bead_C=bead_C)
 
 
 def _fitted(points: Sequence[AirPoint], bead_C: float) -> KingLaw:
-    speeds, squares = _speeds(points), _squares(points, bead_C)
+    reference_C = _reference_C(points)
+    speeds, squares = _speeds(points), _squares(points, reference_C, bead_C)
     slope = float((squares[-1] - squares[0]) / (speeds[-1] ** 0.5 - speeds[0] ** 0.5))
     law = KingLaw(
         offset_mV2=float(squares[0]) - slope * float(speeds[0]) ** 0.5,
         slope=slope,
         exponent=0.5,
-        reference_C=_reference_C(points),
+        reference_C=reference_C,
         bead_C=bead_C,
     )
     for _ in range(ROUNDS):

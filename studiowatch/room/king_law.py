@@ -70,7 +70,7 @@ class KingLaw:
 
     def signals(self, speed_m_s: Array) -> Array:
         """Return the voltage at the reference temperature, mV, for drawing the law."""
-        return np.sqrt(self.offset_mV2 + self.slope * speed_m_s**self.exponent)
+        return np.sqrt(np.maximum(self.offset_mV2 + self.slope * speed_m_s**self.exponent, 0.0))
 
 
 def at_reference(signal_mV: Array, temperature_C: Array, *, reference_C: float, bead_C: float) -> Array:

@@ -7,6 +7,8 @@ from dataclasses import replace
 
 import numpy as np
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
 from studiowatch.room.air_speed_calibration import AirPoint, AirSpeedCalibration, calibrate_air_speed
 from studiowatch.room.humidity_calibration import CalibrationRefused
@@ -124,6 +126,20 @@ def test_that_points_on_a_law_give_the_law_back() -> None:
     assert law.slope == pytest.approx(0.8e6)
 
 
+def test_that_points_walked_in_warmer_air_are_drawn_where_the_law_is() -> None:
+    points = [
+        AirPoint(
+            speed_m_s=speed_m_s,
+            # a bead at 80 °C in air of 26 °C: V² is 54/59 of what it is at the law's 21 °C
+            signal_mV=float(LAW.signals(np.array(speed_m_s or FREE_CONVECTION_M_S))) * (54 / 59) ** 0.5,
+            temperature_C=26.0,
+        )
+        for speed_m_s in (0.0, 0.3, 0.6, 1.2)
+    ]
+    drawn = AirSpeedCalibration(law=LAW, points=tuple(points)).signals_mV()
+    assert drawn == pytest.approx(LAW.signals(np.array([FREE_CONVECTION_M_S, 0.3, 0.6, 1.2])))
+
+
 def test_that_one_walk_that_strayed_among_many_hardly_moves_the_law() -> None:
     bead = BEADS[1]
     walks_m_s = (0.3, 0.3, 0.5, 0.5, 0.8, 0.8, 1.2, 1.2)
@@ -138,6 +154,25 @@ def test_that_still_air_and_less_reads_as_the_bead_s_own_rising_air() -> None:
         assert LAW.speed_m_s(signal_mV, 21.0) == FREE_CONVECTION_M_S
     assert speed_text(0.0999) == "still (< 0.1 m/s)"
     assert speed_text(0.1) == "0.10 m/s"
+
+
+@given(
+    exponent=st.floats(0.3, 0.7),
+    offset_mV2=st.floats(-1e4, 1e7),
+    slope=st.floats(1e5, 1e7),
+    speed_m_s=st.floats(FREE_CONVECTION_M_S, 3.0),
+)
+def test_that_the_voltage_of_a_speed_reads_as_that_speed(
+    exponent: float, offset_mV2: float, slope: float, speed_m_s: float
+) -> None:
+    law = KingLaw(offset_mV2=offset_mV2, slope=slope, exponent=exponent, reference_C=21.0)
+    signal_mV = float(law.signals(np.array(speed_m_s)))
+    assert law.speed_m_s(signal_mV, 21.0) == pytest.approx(speed_m_s, rel=1e-6)
+
+
+def test_that_a_law_can_be_drawn_down_to_no_speed() -> None:
+    steep = KingLaw(offset_mV2=-1e4, slope=1e6, exponent=0.3, reference_C=21.0)
+    assert steep.signals(np.array([0.0, 1.0])).tolist() == pytest.approx([0.0, (0.99e6) ** 0.5])
 
 
 def test_that_a_thermometer_that_cannot_be_right_is_not_compensated_by() -> None:
@@ -183,8 +218,9 @@ def changed(at: int, **changes: float) -> list[AirPoint]:
         (changed(0, speed_m_s=-0.1), "A walk at -0.10 m/s"),
         (changed(1, signal_mV=0.0), "voltage is 0 mV"),
         (changed(1, signal_mV=float("nan")), "voltage is nan mV"),
+        (changed(3, signal_mV=float("inf")), "voltage is inf mV"),
         (changed(1, temperature_C=51.0), "The air is at 51 °C"),
-        (changed(2, signal_mV=GOOD[1].signal_mV + 1), "off the line through the others"),
+        (changed(2, signal_mV=GOOD[1].signal_mV + 1), "off the law that fits the walks best"),
     ],
 )
 def test_that_what_cannot_be_right_is_refused_in_one_sentence(points: Sequence[AirPoint], words: str) -> None:

@@ -7,7 +7,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field, replace
 from functools import partial
 
-from studiowatch.board.events import BoardNamed
+from studiowatch.board.events import BoardEvent, BoardNamed, PortOpened, ReadingArrived
 from studiowatch.room.air_speed_calibration import AirSpeedCalibration
 from studiowatch.room.corrections import UNNAMED, Corrections, Kept, Sighting, corrections, newest
 from studiowatch.room.humidity_calibration import HumidityCalibration
@@ -69,17 +69,21 @@ class CalibrationDesk:
         """Return a reading as the calibrations of its time have it."""
         return self.known.corrected(reading)
 
-    def opened(self, time_ms: int) -> None:
-        """Take that a port was opened: its board has not said its name yet."""
-        self._opened_ms = time_ms
+    def take(self, event: BoardEvent) -> None:
+        """Take one event of the board: which sensor is on, and what it says itself.
 
-    def named(self, event: BoardNamed) -> None:
-        """Take a board's name; one without a serial number of its sensor is known by its own."""
-        self._opened_ms = None
-        self._see(event.time_ms, event.sensor_serial if event.sensor_serial.strip("0") else event.board_id)
+        A board without a serial number of its sensor is known by its own; one that says neither is nobody.
+        """
+        match event:
+            case PortOpened():
+                self._opened_ms = event.time_ms
+            case BoardNamed():
+                self._opened_ms = None
+                self._see(event.time_ms, event.sensor_serial if event.sensor_serial.strip("0") else event.board_id)
+            case ReadingArrived():
+                self._read(event.reading)
 
-    def read(self, reading: Reading) -> None:
-        """Take one reading as the sensor gave it."""
+    def _read(self, reading: Reading) -> None:
         if self._opened_ms is not None and reading.time_ms - self._opened_ms > UNNAMED_MS:
             self._see(self._opened_ms, UNNAMED)
             self._opened_ms = None

@@ -120,18 +120,17 @@ class Watchkeeping:
     def take(self, event: BoardEvent, now_s: float) -> None:
         """Take one event of the board."""
         self.changed = True
+        self._calibrations.take(event)
         match event:
             case ReadingArrived():
                 self._read(event, now_s)
             case PortOpened():
                 self._board = replace(self._board, connected=True, port=event.port, trouble="")
-                self._calibrations.opened(event.time_ms)
             case PortLost():
                 self._board = replace(self._board, connected=False, port=event.port, trouble=event.reason)
                 self._ledger.note(event.time_ms, "port-lost", event.reason)
             case BoardNamed():
                 self._board = replace(self._board, sensor=event.sensor)
-                self._calibrations.named(event)
                 self._ledger.note(event.time_ms, "board", f"{event.board_id} {event.sensor} {event.sensor_serial}")
             case LineRefused():
                 self._board = replace(self._board, counts=event.counts)
@@ -139,7 +138,6 @@ class Watchkeeping:
     def _read(self, event: ReadingArrived, now_s: float) -> None:
         reading = event.reading
         self._ledger.add(reading, now_s)
-        self._calibrations.read(reading)
         self._room.take(reading)
         if event.counts.resets > self._board.counts.resets:
             self._ledger.note(reading.time_ms, "board-reset", "The board started again.")
@@ -212,6 +210,7 @@ class Watchkeeping:
                 key = command.prompt_key
             case _ if isinstance(command, CalibrationCommand):
                 self._catch_up(now_s)
+                self._ledger.flush(now_s)
                 key = self._calibrations.carry_out(command, now_ms, self._rack)
                 self._unfollowed = True
             case _:
@@ -220,10 +219,9 @@ class Watchkeeping:
         return key
 
     def _catch_up(self, now_s: float) -> None:
-        """Put on disk all that waits, or refuse."""
+        """Put on disk all records that wait, or refuse."""
         if not self._ledger.disk.catch_up(now_s):
             raise Refused(self._ledger.disk.trouble)
-        self._ledger.flush(now_s)
 
     def look(self, now_ms: int, now_s: float, overflowed: int = 0) -> None:
         """Look at the clock: notice silence, prompts, jumps and overflow. Nothing is written here."""

@@ -9,14 +9,15 @@ The targets: at most 0.1 false fans a day in a busy room, a steady fan shown in 
 
 from __future__ import annotations
 
+import runpy
 import sys
 from dataclasses import dataclass
+from pathlib import Path
 
 import numpy as np
 
 from studiowatch.room.air_movement import SPEED, VOLTAGE, AirMovement, AirSignal, Movement, observe
 from studiowatch.room.air_speed_calibration import AirPoint, calibrate_air_speed
-from studiowatch.room.king_law import FREE_CONVECTION_M_S
 
 DAY_S = 86_400
 STILL_M_S = 0.05
@@ -25,6 +26,11 @@ LEAST_M_S = 0.02  # the bead's own warm air
 AIR_C = 21.0
 SIGNAL_NOISE_mV = 4.0
 SIGNAL_STEP_mV = 5.0  # of a 10-bit converter at 5 V
+
+
+MADE_BEAD = runpy.run_path(str(Path(__file__).parents[1] / "room" / "made_bead.py"))["MadeBead"]()
+BEAD_M_S = np.linspace(0.0, 3.0, 601)
+BEAD_mV = np.array([MADE_BEAD.signal_mV(speed_m_s, AIR_C) for speed_m_s in BEAD_M_S])
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -84,16 +90,15 @@ def with_fan(rng: np.random.Generator, quiet_s: int, fan_s: int, fan_m_s: float,
 
 
 def bead_mV(speeds: np.ndarray) -> np.ndarray:
-    """Return the voltage of an uncalibrated bead, mV: King's law with exponent 0.5, and a made-up bridge."""
-    return np.sqrt(250_000.0 + 1_000_000.0 * np.sqrt(speeds))
+    """Return the voltage of an uncalibrated bead, mV, as the bead of the calibration's tests has it."""
+    return np.interp(speeds, BEAD_M_S, BEAD_mV)
 
 
 def calibrated(rng: np.random.Generator, speeds: np.ndarray) -> np.ndarray:
     """Return the speeds that a calibrated bead gives, m/s, from voltages with noise and the steps of a converter."""
-    walks_m_s = np.array([FREE_CONVECTION_M_S, 0.3, 0.6, 1.2])
     points = [
-        AirPoint(speed_m_s=0.0 if number == 0 else float(speed_m_s), signal_mV=float(signal_mV), temperature_C=AIR_C)
-        for number, (speed_m_s, signal_mV) in enumerate(zip(walks_m_s, bead_mV(walks_m_s), strict=True))
+        AirPoint(speed_m_s=speed_m_s, signal_mV=MADE_BEAD.signal_mV(speed_m_s, AIR_C), temperature_C=AIR_C)
+        for speed_m_s in (0.0, 0.3, 0.6, 1.2)
     ]
     signals = bead_mV(speeds) + rng.normal(0.0, SIGNAL_NOISE_mV, size=len(speeds))
     signals = np.round(signals / SIGNAL_STEP_mV) * SIGNAL_STEP_mV

@@ -158,7 +158,7 @@ def _check_speeds(speeds_m_s: Sequence[float]) -> None:
     if len(walks_m_s) == len(speeds_m_s):
         raise CalibrationRefused("Still air was not measured: hold a cup over the bead for half a minute first.")
     if len(walks_m_s) < LEAST_WALKS:
-        raise CalibrationRefused(f"There are {len(walks_m_s)} walks; {LEAST_WALKS} of different speed are needed.")
+        raise CalibrationRefused(f"{LEAST_WALKS} walks of different speed are needed; {len(walks_m_s)} were made.")
     different = [walks_m_s[0]]
     for speed_m_s in walks_m_s:
         if speed_m_s >= APART * different[-1]:

@@ -76,7 +76,7 @@ class Plateau:
         """Why it is not flat yet, one sentence with what to do, or ""."""
         if self.minutes_seen < FLAT_MINUTES:
             return (
-                f"{self.minutes_seen} minutes on end have been read; {FLAT_MINUTES} are needed: "
+                f"Read for {self.minutes_seen} of the {FLAT_MINUTES} minutes on end that are needed: "
                 "leave the box shut and the board plugged in."
             )
         if abs(self.change_pct) > MOST_CHANGE_PCT:

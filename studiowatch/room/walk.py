@@ -74,8 +74,8 @@ def air_point(readings: Sequence[Reading], speed_m_s: float) -> AirPoint:
     if len(pairs) < LEAST_READINGS:
         what = f"walk at {speed_m_s:.2f} m/s" if speed_m_s else "time under the cup"
         raise CalibrationRefused(
-            f"The {what} gave {len(pairs)} readings with voltage and temperature after the first "
-            f"{SETTLE_MS // 1000} s; {LEAST_READINGS} are needed: make it longer."
+            f"The {what} gave {len(pairs)} of the {LEAST_READINGS} readings of voltage and temperature that it takes "
+            f"after its first {SETTLE_MS // 1000} s: make it longer."
         )
     return AirPoint(
         speed_m_s=speed_m_s,

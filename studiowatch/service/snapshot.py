@@ -280,7 +280,7 @@ class Snapshot:
     `warnings` holds the open ones first (most urgent first), then the latest past ones, newest first.
     `room_checks` holds, for each sheet by name, whether the room is fit to lay it now, or why not yet.
     `own_fault` is one sentence after a fault of ours in the keeper's thread, else "".
-    `learnt` holds the products that were tested here.
+    `learnt` holds the products that were tested here; `calibrations` what holds for the sensors.
     `store_trouble` is one sentence when readings or records cannot be written, else "".
     """
 

@@ -200,7 +200,7 @@ def changed(at: int, **changes: float) -> list[AirPoint]:
     ("points", "words"),
     [
         (GOOD[1:], "Still air was not measured: hold a cup"),
-        (GOOD[:3], "There are 2 walks; 3 of different speed"),
+        (GOOD[:3], "3 walks of different speed are needed; 2 were made"),
         ((), "Still air was not measured"),
         ((GOOD[0], GOOD[1], GOOD[1], GOOD[3]), "at 0.30, 0.30, 1.20 m/s lie too close together"),
         (changed(2, speed_m_s=0.35), "too close together"),

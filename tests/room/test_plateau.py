@@ -36,7 +36,7 @@ def watched(
 
 def test_that_a_settled_box_is_flat_after_thirty_minutes_and_not_before() -> None:
     early = watched(FLAT_MINUTES - 1, lambda _: 33.0)
-    assert early.sentence.startswith("29 minutes on end have been read; 30 are needed")
+    assert early.sentence.startswith("Read for 29 of the 30 minutes")
     flat = watched(FLAT_MINUTES, lambda _: 33.0)
     assert flat.is_flat
     # 900 readings of noise 0.06: the mean errs by 0.002

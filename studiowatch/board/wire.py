@@ -12,6 +12,10 @@
 
 The bytes fall into stretches, each ended by LF or by the next "$". A stretch is a line, a fault, or empty (nothing,
 or a bare CR); there is no fourth thing, whatever the bytes are.
+
+A board sends line after line of one layout, so the grammar is judged once for each: to the grammar all digits are
+alike, and a data line that differs in nothing but digits from one that was judged right is right. Only the checksum is
+new each time.
 """
 
 from __future__ import annotations
@@ -21,9 +25,11 @@ from binascii import crc_hqx
 from collections.abc import Mapping
 from dataclasses import dataclass
 from enum import StrEnum
+from typing import NamedTuple, Self
 
 LONGEST_LINE = 160  # bytes from "$" to LF, both included: the wire format
 CRC_START = 0xFFFF  # CRC-16/CCITT-FALSE (also called IBM-3740): poly 0x1021, start 0xFFFF, unreflected
+CRC_START_WITH_BEGIN = 0x3A0C  # the register that "$" turns into CRC_START, so that the "$" need not be cut off
 QUOTED_BYTES = 60  # of a refused line, enough to see what it was: assumption
 
 _KEY = rb"[a-z][a-z0-9]{0,7}"
@@ -33,7 +39,10 @@ _TOKEN = rb"(?!!)[!-#%-)+-<>-~]+"
 _DATA = re.compile(rb"D(?: " + _KEY + rb"=(?:" + _NUMBER + rb"|" + _CODE + rb"))+")
 _WORDS = re.compile(rb"[HE](?: " + _KEY + rb"=(?:" + _TOKEN + rb"|" + _CODE + rb"))+")
 _RESYNC = re.compile(rb"[$\n]")
+_NEW = tuple.__new__  # makes a WireLine at half the cost of calling it
 _EMPTY = (b"", b"\r")
+_DIGITS_ALIKE = bytes.maketrans(b"123456789", b"000000000")
+MOST_LAYOUTS = 512  # remembered at once; a board has some dozens, as its numbers grow and shrink: assumption
 
 
 class Kind(StrEnum):
@@ -47,18 +56,32 @@ class Kind(StrEnum):
 _SHAPES = {b"D": (Kind.DATA, _DATA), b"H": (Kind.HELLO, _WORDS), b"E": (Kind.ERROR, _WORDS)}
 
 
-@dataclass(frozen=True, slots=True)
-class WireLine:
+class WireLine(NamedTuple):
     """A line whose checksum and grammar are right.
+
+    A named tuple because one is made for each line, and lines of one layout share their `keys`.
 
     Attributes
     ----------
-    fields : mapping of str to str
-        Values as they were sent, in the order of the line. In a data line each is a decimal number or ``!code``.
+    keys : tuple of str
+        In the order of the line; no key occurs twice.
+    values : list of str
+        Values as they were sent, one for each key. In a data line each is a decimal number or ``!code``.
     """
 
     kind: Kind
-    fields: Mapping[str, str]
+    keys: tuple[str, ...]
+    values: list[str]
+
+    @property
+    def fields(self) -> Mapping[str, str]:
+        """The values by their keys, in the order of the line."""
+        return dict(zip(self.keys, self.values, strict=True))
+
+    @classmethod
+    def of(cls, kind: Kind, fields: Mapping[str, str]) -> Self:
+        """Return the line that holds `fields`."""
+        return cls(kind, tuple(fields), list(fields.values()))
 
 
 @dataclass(frozen=True, slots=True)
@@ -110,14 +133,18 @@ def read_line(raw: bytes) -> WireLine | WireFault:
         return WireFault("The checksum is right, but the line does not follow the wire format.", raw)
     parts = body.decode("ascii").replace("=", " ").split(" ")
     keys = parts[1::2]
-    fields = dict(zip(keys, parts[2::2]))  # noqa: B905 - the shape says that they pair, and this is the hot path
-    if len(fields) != len(keys):
+    if len(set(keys)) != len(keys):
         return WireFault("The checksum is right, but a key occurs twice in the line.", raw)
-    return WireLine(kind, fields)
+    return WireLine(kind, tuple(keys), parts[2::2])
 
 
 def _too_long(raw: bytes) -> WireFault:
     return WireFault(f"The line is longer than {LONGEST_LINE} bytes.", raw[:LONGEST_LINE])
+
+
+def _may_stand_for_others(line: WireLine, raw: bytes) -> bool:
+    """Tell whether all lines of this layout have its keys, and are short enough even with a CR that it lacks."""
+    return "".join(line.keys).isalpha() and len(raw) < LONGEST_LINE - 1
 
 
 def _broken_off(raw: bytes) -> WireFault:
@@ -136,9 +163,10 @@ class LineParser:
         over, uncounted, up to the first "$" or LF.
     """
 
-    __slots__ = ("_pending", "_skipping")
+    __slots__ = ("_layouts", "_pending", "_skipping")
 
     def __init__(self, *, mid_line: bool = False) -> None:
+        self._layouts: dict[bytes, tuple[str, ...]] = {}
         self._pending = b""
         self._skipping = mid_line
 
@@ -149,17 +177,28 @@ class LineParser:
             buffer = self._resync(buffer)
         *ended, rest = buffer.split(b"\n")
         found: list[WireLine | WireFault] = []
+        keys_of, take, kind = self._layouts.get, found.append, Kind.DATA
         for stretch in ended:
-            raw = stretch
-            if raw.rfind(b"$") > 0:
-                raw = self._cut_at_begins(stretch, found)
-            if raw not in _EMPTY:
-                found.append(read_line(raw))
+            body, _, check = stretch.partition(b"*")
+            keys = keys_of(body.translate(_DIGITS_ALIKE))
+            if keys is not None and check.removesuffix(b"\r") == b"%04X" % crc_hqx(body, CRC_START_WITH_BEGIN):
+                take(_NEW(WireLine, (kind, keys, body.decode("ascii").replace("=", " ").split(" ")[2::2])))
+            elif (raw := self._cut_at_begins(stretch, found)) not in _EMPTY:
+                found.append(self._judge(raw))
         self._pending = self._cut_at_begins(rest, found)
         if len(self._pending) > LONGEST_LINE:
             found.append(_too_long(self._pending))
             self._pending, self._skipping = b"", True
         return found
+
+    def _judge(self, raw: bytes) -> WireLine | WireFault:
+        """Judge a stretch in full, and remember the layout of a data line."""
+        line = read_line(raw)
+        if isinstance(line, WireLine) and line.kind is Kind.DATA and _may_stand_for_others(line, raw):
+            if len(self._layouts) >= MOST_LAYOUTS:
+                self._layouts.clear()
+            self._layouts[raw.partition(b"*")[0].translate(_DIGITS_ALIKE)] = line.keys
+        return line
 
     def _resync(self, buffer: bytes) -> bytes:
         """Pass over bytes up to the next "$" or past the next LF."""

@@ -7,11 +7,11 @@ DAY_MS = 86_400_000
 
 
 def data(n: int, u: int) -> WireLine:
-    return WireLine(Kind.DATA, {"n": str(n), "u": str(u)})
+    return WireLine.of(Kind.DATA, {"n": str(n), "u": str(u)})
 
 
 def hello(b: int, board_id: str = "8DF9E785") -> WireLine:
-    return WireLine(Kind.HELLO, {"id": board_id, "b": str(b)})
+    return WireLine.of(Kind.HELLO, {"id": board_id, "b": str(b)})
 
 
 def steps(*lines: WireLine) -> list[Step]:
@@ -32,7 +32,7 @@ def test_that_lines_in_order_tell_nothing() -> None:
 
 def test_that_a_gap_in_the_numbers_is_lost_lines() -> None:
     # the data lines of the vectors: 0, 3, 41 and the error line 42
-    error = WireLine(Kind.ERROR, {"n": "42", "u": "42003", "c": "bus"})
+    error = WireLine.of(Kind.ERROR, {"n": "42", "u": "42003", "c": "bus"})
     told = steps(data(0, 194), data(3, 3076), data(41, 41003), error)
     assert [step.lost for step in told] == [0, 2, 37, 0]
 
@@ -95,11 +95,11 @@ def test_that_lines_lost_over_the_wrap_are_lost_lines() -> None:
 
 
 def test_that_a_line_without_numbers_tells_nothing() -> None:
-    bare = WireLine(Kind.DATA, {"t": "21.4"})
+    bare = WireLine.of(Kind.DATA, {"t": "21.4"})
     assert steps(data(0, 194), bare, data(1, 1_194)) == [QUIET] * 3
-    assert steps(WireLine(Kind.HELLO, {"v": "1"})) == [QUIET]
+    assert steps(WireLine.of(Kind.HELLO, {"v": "1"})) == [QUIET]
 
 
 @pytest.mark.parametrize("n", ["-1", "1.5", "!nak"])
 def test_that_a_number_that_is_no_count_is_passed_over(n: str) -> None:
-    assert steps(data(0, 194), WireLine(Kind.DATA, {"n": n}), data(1, 1_194)) == [QUIET] * 3
+    assert steps(data(0, 194), WireLine.of(Kind.DATA, {"n": n}), data(1, 1_194)) == [QUIET] * 3

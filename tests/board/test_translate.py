@@ -10,12 +10,12 @@ NOW_MS = 1_772_442_000_000
 
 
 def data(**fields: str) -> WireLine:
-    return WireLine(Kind.DATA, fields)
+    return WireLine.of(Kind.DATA, fields)
 
 
 def test_that_the_vectors_become_readings(vectors: Mapping) -> None:
     readings = [
-        read_data(WireLine(Kind.DATA, vector["fields"]), NOW_MS)
+        read_data(WireLine.of(Kind.DATA, vector["fields"]), NOW_MS)
         for vector in vectors["accepted"]
         if vector["kind"] == "D"
     ]
@@ -35,7 +35,7 @@ def test_that_the_vectors_become_readings(vectors: Mapping) -> None:
 
 
 def test_that_the_hello_names_the_board_and_its_units(vectors: Mapping) -> None:
-    hello = read_hello(WireLine(Kind.HELLO, vectors["accepted"][0]["fields"]))
+    hello = read_hello(WireLine.of(Kind.HELLO, vectors["accepted"][0]["fields"]))
     assert (hello.board_id, hello.sensor, hello.sensor_serial, hello.firmware, hello.boots) == (
         "8DF9E785",
         "sht4x",
@@ -48,7 +48,7 @@ def test_that_the_hello_names_the_board_and_its_units(vectors: Mapping) -> None:
 
 @pytest.mark.parametrize("fields", [{"v": "1"}, {"b": "many", "ch": "t,h:,:,::"}])
 def test_that_a_sparse_or_odd_hello_is_survived(fields: dict[str, str]) -> None:
-    hello = read_hello(WireLine(Kind.HELLO, fields))
+    hello = read_hello(WireLine.of(Kind.HELLO, fields))
     assert hello.boots is None
     assert read_data(data(t="21.4"), NOW_MS, hello.units).temperature_C == 21.4
 
@@ -119,7 +119,7 @@ def test_that_unknown_keys_do_not_hinder() -> None:
 
 
 def test_that_an_error_line_says_of_each_channel_why_it_was_not_read(vectors: Mapping) -> None:
-    error = WireLine(Kind.ERROR, vectors["accepted"][4]["fields"])
+    error = WireLine.of(Kind.ERROR, vectors["accepted"][4]["fields"])
     units = {"t": "Cel", "a": "m/s", "s": "mV"}
     assert read_error(error, NOW_MS, units).faults == (
         ChannelFault(channel=Channel.TEMPERATURE, code="bus"),

@@ -20,13 +20,16 @@ class LineCounts:
     lost : int
         Lines that the board numbered and that never came.
     resets : int
-        Times the board started again.
+        Times the board started again, or began another numbering.
+    troubles : int
+        Good lines in which the board told a trouble of its own.
     """
 
     good: int = 0
     faulty: int = 0
     lost: int = 0
     resets: int = 0
+    troubles: int = 0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -67,6 +70,24 @@ class ReadingArrived:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class BoardTrouble:
+    """The board told a trouble of its own: nothing that it measured before is known to hold.
+
+    Attributes
+    ----------
+    code : str
+        What it concerns, in the board's own word (``bus``), or "".
+    message : str
+        What happened, in the board's own word (``timeout``), or "".
+    """
+
+    time_ms: int
+    code: str
+    message: str
+    counts: LineCounts
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class LineRefused:
     """Bytes that are no line of the wire format; `quoted` shows them, cut to a readable length."""
 
@@ -76,4 +97,4 @@ class LineRefused:
     counts: LineCounts
 
 
-BoardEvent = PortOpened | PortLost | BoardNamed | ReadingArrived | LineRefused
+BoardEvent = PortOpened | PortLost | BoardNamed | ReadingArrived | BoardTrouble | LineRefused

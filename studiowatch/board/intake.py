@@ -4,14 +4,19 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from studiowatch.board.events import BoardEvent, BoardNamed, LineCounts, LineRefused, ReadingArrived
+from studiowatch.board.events import BoardEvent, BoardNamed, BoardTrouble, LineCounts, LineRefused, ReadingArrived
 from studiowatch.board.sequence import Sequence, follow
-from studiowatch.board.translate import Hello, read_data, read_error, read_hello
+from studiowatch.board.translate import Hello, read_data, read_hello
 from studiowatch.board.wire import Kind, LineParser, WireFault, WireLine
+
+SETTLE_MS = 5_000  # ms after opening in which a board that it restarts may send what is no line; assumption
 
 
 class Intake:
     """What one source has said so far. Counts run on over reconnections; units and numbering too.
+
+    Opening a port restarts many boards: what their boot loader sends, and the line that the restart cut off, is no
+    fault. So bytes that are no line are passed over, uncounted, until the first line comes or `SETTLE_MS` are over.
 
     `counts` is the tally after the last `feed`.
     """
@@ -22,24 +27,30 @@ class Intake:
         self._sequence = Sequence()
         self._hello = Hello()
         self._named = False
+        self._settles = True
+        self._first_ms: int | None = None
 
     def reopened(self) -> None:
-        """Forget the half line of a port that was left, pass over a first half line, and name the board anew."""
+        """Forget the half line of a port that was left, let the board settle, and name it anew."""
         self._parser = LineParser(mid_line=True)
         self._named = False
+        self._settles, self._first_ms = True, None
 
     def feed(self, data: bytes, time_ms: int) -> list[BoardEvent]:
         """Return the events that `data`, read at `time_ms` (UTC ms), completes."""
-        events: list[BoardEvent] = []
-        for found in self._parser.feed(data):
-            event = self._refuse(found, time_ms) if isinstance(found, WireFault) else self._accept(found, time_ms)
-            if event is not None:
-                events.append(event)
-        return events
+        if self._first_ms is None and data:
+            self._first_ms = time_ms
+        found = (self._event(found, time_ms) for found in self._parser.feed(data))
+        return [event for event in found if event is not None]
 
-    def _refuse(self, fault: WireFault, time_ms: int) -> BoardEvent:
+    def _event(self, found: WireLine | WireFault, time_ms: int) -> BoardEvent | None:
+        if isinstance(found, WireLine):
+            self._settles = False
+            return self._accept(found, time_ms)
+        if self._settles and 0 <= time_ms - (self._first_ms or 0) < SETTLE_MS:
+            return None
         self.counts = replace(self.counts, faulty=self.counts.faulty + 1)
-        return LineRefused(time_ms=time_ms, reason=fault.reason, quoted=fault.quoted(), counts=self.counts)
+        return LineRefused(time_ms=time_ms, reason=found.reason, quoted=found.quoted(), counts=self.counts)
 
     def _accept(self, line: WireLine, time_ms: int) -> BoardEvent | None:
         self._sequence, step = follow(self._sequence, line)
@@ -48,11 +59,14 @@ class Intake:
             faulty=self.counts.faulty,
             lost=self.counts.lost + step.lost,
             resets=self.counts.resets + step.reset,
+            troubles=self.counts.troubles + (line.kind is Kind.ERROR),
         )
         if line.kind is Kind.HELLO:
             return self._greet(read_hello(line), time_ms)
-        translate = read_data if line.kind is Kind.DATA else read_error
-        return ReadingArrived(reading=translate(line, time_ms, self._hello.units), counts=self.counts)
+        if line.kind is Kind.ERROR:
+            said = line.fields
+            return BoardTrouble(time_ms=time_ms, code=said.get("c", ""), message=said.get("m", ""), counts=self.counts)
+        return ReadingArrived(reading=read_data(line, time_ms, self._hello.units), counts=self.counts)
 
     def _greet(self, hello: Hello, time_ms: int) -> BoardEvent | None:
         """Name the board once for each opening, and again when its hello says something new."""

@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 
 from studiowatch.board.wire import Kind, WireLine
 
 UPTIME_WRAP_MS = 2**32  # the board counts milliseconds in 32 bits: the wire format
 LONGEST_STEP_MS = 60_000  # between two numbered lines of a board that did not restart: assumption
+NUMBER_WRAPS = (2**16, 2**32)  # a sketch counts its lines in an unsigned int of 16 or 32 bits
+LONGEST_GAP = 86_400  # lines, a day at one a second: a longer leap is another numbering, not lost lines; assumption
+LONGEST_GAP_OVER_WRAP = 600  # lines, ten minutes at one a second: what fell further started again; assumption
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -40,21 +44,23 @@ class Step:
 def follow(seen: Sequence, line: WireLine) -> tuple[Sequence, Step]:
     """Advance the numbering by one line.
 
-    A gap in ``n`` is lost lines. ``n`` or ``u`` falling, or ``b`` changing, is a restart, after which the lines
-    numbered before this one are lost too. ``u`` passing 2^32 is no restart.
+    A gap in ``n`` is lost lines. ``n`` or ``u`` falling, ``b`` changing, or ``n`` leaping by more than `LONGEST_GAP`
+    is a restart, after which the lines numbered before this one are lost too, if they are no more than that. ``u``
+    passing 2^32, or ``n`` passing 2^16 or 2^32, is no restart.
     """
     if line.kind is Kind.HELLO:
         return _follow_hello(seen, line)
-    number, uptime_ms = _count(line, "n"), _count(line, "u")
-    if _restarted(seen, number, uptime_ms):
-        return Sequence(number=number, uptime_ms=uptime_ms), Step(lost=number or 0, reset=True)
-    lost = 0 if number is None or seen.number is None else max(number - seen.number - 1, 0)
+    fields = line.fields
+    number, uptime_ms = _count(fields, "n"), _count(fields, "u")
+    steps = _steps(seen.number, number)
+    if steps is None or _uptime_fell(seen, uptime_ms, steps):
+        return Sequence(number=number, uptime_ms=uptime_ms), Step(lost=_lost_before(number), reset=True)
     now = Sequence(
         number=seen.number if number is None else number,
         uptime_ms=seen.uptime_ms if uptime_ms is None else uptime_ms,
         boot=seen.boot,
     )
-    return now, Step(lost=lost)
+    return now, Step(lost=max(steps - 1, 0))
 
 
 def _follow_hello(seen: Sequence, line: WireLine) -> tuple[Sequence, Step]:
@@ -67,19 +73,31 @@ def _follow_hello(seen: Sequence, line: WireLine) -> tuple[Sequence, Step]:
     return Sequence(number=seen.number, uptime_ms=seen.uptime_ms, boot=boot), Step()
 
 
-def _restarted(seen: Sequence, number: int | None, uptime_ms: int | None) -> bool:
-    steps = 1
-    if number is not None and seen.number is not None:
-        if number < seen.number:
-            return True
-        steps = max(number - seen.number, 1)
+def _steps(before: int | None, number: int | None) -> int | None:
+    """Return how many lines on `number` is, 0 if that cannot be told, or None if another numbering began."""
+    if before is None or number is None:
+        return 0
+    if before < 0:
+        return _lost_before(number) + 1
+    if before <= number:
+        return number - before if number - before <= LONGEST_GAP else None
+    over_wrap = [number + wrap - before for wrap in NUMBER_WRAPS if before < wrap]
+    return next((steps for steps in over_wrap if steps <= LONGEST_GAP_OVER_WRAP), None)
+
+
+def _uptime_fell(seen: Sequence, uptime_ms: int | None, steps: int) -> bool:
     if uptime_ms is None or seen.uptime_ms is None or uptime_ms >= seen.uptime_ms:
         return False
     forward_ms = (uptime_ms - seen.uptime_ms) % UPTIME_WRAP_MS
-    return forward_ms > LONGEST_STEP_MS * steps
+    return forward_ms > LONGEST_STEP_MS * max(steps, 1)
 
 
-def _count(line: WireLine, key: str) -> int | None:
+def _lost_before(number: int | None) -> int:
+    """Return how many lines of a new start went before its first one heard; a leap tells nothing of them."""
+    return number if number is not None and number <= LONGEST_GAP else 0
+
+
+def _count(fields: Mapping[str, str], key: str) -> int | None:
     """Return a whole number that is not negative, or None if the field is not there or is something else."""
-    text = line.fields.get(key, "")
+    text = fields.get(key, "")
     return int(text) if text.isdigit() else None

@@ -105,13 +105,14 @@ class Hello:
 
 def read_hello(line: WireLine) -> Hello:
     """Return what the hello `line` says. Keys that are not known here are passed over."""
-    boots = line.fields.get("b", "")
-    pairs = (part.partition(":") for part in line.fields.get("ch", "").split(",") if ":" in part)
+    fields = line.fields
+    boots = fields.get("b", "")
+    pairs = (part.partition(":") for part in fields.get("ch", "").split(",") if ":" in part)
     return Hello(
-        board_id=line.fields.get("id", ""),
-        sensor=line.fields.get("th", ""),
-        sensor_serial=line.fields.get("sn", ""),
-        firmware=line.fields.get("fw", ""),
+        board_id=fields.get("id", ""),
+        sensor=fields.get("th", ""),
+        sensor_serial=fields.get("sn", ""),
+        firmware=fields.get("fw", ""),
         boots=int(boots) if boots.isdigit() else None,
         units={key: unit for key, _, unit in pairs},
     )
@@ -126,7 +127,7 @@ def read_data(line: WireLine, time_ms: int, units: Mapping[str, str] = _USUAL_UN
     """
     values: dict[Channel, float] = {}
     faults: list[ChannelFault] = []
-    for key, text in line.fields.items():
+    for key, text in zip(line.keys, line.values, strict=True):
         if key not in _MEASURES:
             continue
         measure = _MEASURES[key].get(units.get(key) or _USUAL_UNITS[key])
@@ -153,17 +154,3 @@ def read_data(line: WireLine, time_ms: int, units: Mapping[str, str] = _USUAL_UN
         particles_per_m3_5um=values.get(Channel.PARTICLES),
         faults=tuple(faults),
     )
-
-
-def read_error(line: WireLine, time_ms: int, units: Mapping[str, str]) -> Reading:
-    """Return the reading that stands for an error `line`: nothing was measured, and each channel says why.
-
-    The channels are those that the board named in its hello, or temperature and humidity before it did.
-    """
-    code = line.fields.get("c", "error")
-    channels: dict[Channel, None] = {}
-    for key in units or ("t", "h"):
-        if key in _MEASURES:
-            measure = _MEASURES[key].get(units.get(key) or _USUAL_UNITS[key])
-            channels[measure.channel if measure else _USUAL_CHANNELS[key]] = None
-    return Reading(time_ms=time_ms, faults=tuple(ChannelFault(channel=channel, code=code) for channel in channels))

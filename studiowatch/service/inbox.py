@@ -8,11 +8,12 @@ from collections.abc import Iterator
 from concurrent.futures import Future
 from dataclasses import dataclass
 
-from studiowatch.board.events import BoardEvent, LineRefused, ReadingArrived
+from studiowatch.board.events import BoardEvent, BoardTrouble, LineRefused, ReadingArrived
 from studiowatch.service.commands import Command, Refused
 
 LIMIT = 4096  # events, over an hour of readings at one a second
 AT_ONCE = 256  # items taken between two looks at the clock: a backlog must not keep the watch from looking
+FREQUENT = (ReadingArrived, BoardTrouble, LineRefused)  # a board may send these faster than they are taken
 CLOSING = "studiowatch is closing; start it again and repeat what you asked for."
 
 
@@ -48,7 +49,7 @@ class Inbox:
     def deliver(self, event: BoardEvent) -> None:
         """Take a board event without blocking the reader's thread; a port's coming and going is never refused."""
         with self._lock:
-            is_full = isinstance(event, ReadingArrived | LineRefused) and self._queue.qsize() >= self._limit
+            is_full = isinstance(event, FREQUENT) and self._queue.qsize() >= self._limit
             if is_full or self._closed:
                 self._overflowed += 1
                 return

@@ -61,6 +61,7 @@ class RoomNow:
     _signal: AirSignal | None = None
     _air_channel: Channel = Channel.AIR_SPEED
     _last: dict[Channel, _Last] = field(default_factory=dict)
+    _failed: set[Channel] = field(default_factory=set)
     _sums: _Sums = field(default_factory=_Sums)
 
     def take(self, reading: Reading) -> None:
@@ -74,6 +75,7 @@ class RoomNow:
             value = reading.value(channel)
             if value is not None and channel not in unusable:
                 self._last[channel] = _Last(value, reading.time_ms)
+                self._failed.discard(channel)
         self._watch_movement(reading)
         self.last_ms = reading.time_ms
         air = self.air()
@@ -82,6 +84,11 @@ class RoomNow:
             self._sums.temperature_C += air.temperature_C
             self._sums.humidity_pct += air.humidity_pct
             self._sums.air_speed_m_s += air.air_speed_m_s
+
+    def fail(self, time_ms: int) -> None:
+        """Take it that the board spoke, but measured nothing: each channel counts as not measured until it is read."""
+        self.last_ms = time_ms
+        self._failed.update(self._last)
 
     def _watch_movement(self, reading: Reading) -> None:
         if reading.air_speed_m_s is not None:
@@ -96,7 +103,7 @@ class RoomNow:
 
     def value(self, channel: Channel) -> float | None:
         """Return the last good value of `channel`, or None if it is not measured or failed for too long."""
-        return self._value_within(channel, STALE_MS)
+        return None if channel in self._failed else self._value_within(channel, STALE_MS)
 
     def _value_within(self, channel: Channel, age_ms: int) -> float | None:
         last = self._last.get(channel)

@@ -17,13 +17,15 @@ from studiowatch.studio.words import Level, Sentence
 class BoardView:
     """The board as she sees it: connected or not, and what it lost.
 
-    `last_ms` is the UTC ms of the last reading; `silent` is True once that is too long ago.
+    `last_ms` is the UTC ms of the last reading; `silent` is True once that is too long ago; `trouble_code` is the
+    board's own word while `trouble` is what it told.
     """
 
     connected: bool = False
     port: str = ""
     sensor: str = ""
     trouble: str = ""
+    trouble_code: str | None = None
     last_ms: int | None = None
     silent: bool = False
     checked: bool = True

@@ -10,7 +10,9 @@ from collections.abc import Callable
 from dataclasses import dataclass, field, replace
 from datetime import date
 
-from studiowatch.board.events import BoardEvent, BoardNamed, LineRefused, PortLost, PortOpened, ReadingArrived
+from studiowatch.board.events import BoardEvent, BoardNamed, BoardTrouble, PortLost, ReadingArrived
+from studiowatch.room.readings import Reading
+from studiowatch.service.board_now import followed
 from studiowatch.service.calibration_desk import CalibrationDesk, CorrectedLog
 from studiowatch.service.clock import JumpWatch
 from studiowatch.service.coat_run import CoatRun
@@ -121,27 +123,24 @@ class Watchkeeping:
         """Take one event of the board."""
         self.changed = True
         self._calibrations.take(event)
+        before, self._board = self._board, followed(self._board, event)
         match event:
             case ReadingArrived():
-                self._read(event, now_s)
-            case PortOpened():
-                self._board = replace(self._board, connected=True, port=event.port, trouble="")
+                if event.counts.resets > before.counts.resets:
+                    self._ledger.note(event.reading.time_ms, "board-reset", "The board started again.")
+                self._read(event.reading, now_s)
+            case BoardTrouble():
+                self._room.fail(event.time_ms)
+                if self._board.trouble != before.trouble:
+                    self._ledger.note(event.time_ms, "board-trouble", self._board.trouble)
             case PortLost():
-                self._board = replace(self._board, connected=False, port=event.port, trouble=event.reason)
                 self._ledger.note(event.time_ms, "port-lost", event.reason)
             case BoardNamed():
-                self._board = replace(self._board, sensor=event.sensor)
                 self._ledger.note(event.time_ms, "board", f"{event.board_id} {event.sensor} {event.sensor_serial}")
-            case LineRefused():
-                self._board = replace(self._board, counts=event.counts)
 
-    def _read(self, event: ReadingArrived, now_s: float) -> None:
-        reading = event.reading
+    def _read(self, reading: Reading, now_s: float) -> None:
         self._ledger.add(reading, now_s)
         self._room.take(reading)
-        if event.counts.resets > self._board.counts.resets:
-            self._ledger.note(reading.time_ms, "board-reset", "The board started again.")
-        self._board = replace(self._board, counts=event.counts, last_ms=reading.time_ms, checked=reading.checked)
         self._judge(reading.time_ms)
         since_ms = reading.time_ms - (self._dried_ms or 0)
         if not (self.is_opening or 0 <= since_ms < ADVANCE_MS):

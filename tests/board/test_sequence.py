@@ -94,6 +94,33 @@ def test_that_lines_lost_over_the_wrap_are_lost_lines() -> None:
     assert steps(data(4_294_967, 2**32 - 500), data(4_294_977, 9_500))[1] == Step(lost=9)
 
 
+def test_that_a_leap_beyond_a_day_of_lines_is_another_numbering_and_no_lost_lines() -> None:
+    assert steps(data(7, 7_000), data(7 + 86_400, 86_407_000))[1] == Step(lost=86_399)
+    assert steps(data(7, 7_000), data(8 + 86_400, 86_408_000))[1] == RESET
+    assert steps(data(7, 7_000), data(4_000_000_000, 8_000))[1] == RESET
+    assert steps(data(7, 7_000), data(10**30, 8_000), data(10**30 + 1, 9_000)) == [QUIET, RESET, QUIET]
+
+
+def test_that_a_new_start_with_a_huge_number_lost_nothing_that_anyone_knows_of() -> None:
+    assert steps(data(5_000_000_000, 7_000), data(4_000_000_000, 194))[1] == RESET
+    assert steps(hello(1), data(41, 41_003), hello(2), data(4_000_000_000, 194))[2:] == [RESET, QUIET]
+
+
+@pytest.mark.parametrize("bits", [16, 32])
+@pytest.mark.parametrize(("ahead", "lost"), [(0, 0), (3, 3), (598, 598)])
+def test_that_the_number_may_wrap(bits: int, ahead: int, lost: int) -> None:
+    last = data(2**bits - 1, 65_535_194)
+    assert steps(last, data(ahead, 65_536_194 + 1000 * ahead))[1] == Step(lost=lost)
+    without_uptime = [WireLine.of(Kind.DATA, {"n": str(n)}) for n in (2**bits - 1, ahead)]
+    assert steps(*without_uptime)[1] == Step(lost=lost)
+
+
+def test_that_a_number_that_falls_with_the_uptime_or_too_far_is_no_wrap() -> None:
+    assert steps(data(65_535, 65_535_194), data(0, 194))[1] == RESET
+    assert steps(data(65_535, 65_535_194), data(601, 66_137_194))[1] == Step(lost=601, reset=True)
+    assert steps(data(40_000, 40_000_194), data(0, 40_001_194))[1] == RESET
+
+
 def test_that_a_line_without_numbers_tells_nothing() -> None:
     bare = WireLine.of(Kind.DATA, {"t": "21.4"})
     assert steps(data(0, 194), bare, data(1, 1_194)) == [QUIET] * 3

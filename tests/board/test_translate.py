@@ -2,7 +2,7 @@ from collections.abc import Mapping
 
 import pytest
 
-from studiowatch.board.translate import LIMITS, read_data, read_error, read_hello
+from studiowatch.board.translate import LIMITS, read_data, read_hello
 from studiowatch.board.wire import Kind, WireLine
 from studiowatch.room.readings import Channel, ChannelFault, Reading
 
@@ -116,13 +116,3 @@ def test_that_a_second_value_for_a_channel_is_a_fault() -> None:
 
 def test_that_unknown_keys_do_not_hinder() -> None:
     assert read_data(data(co2="612", t="21.4", zz="!odd"), NOW_MS) == Reading(time_ms=NOW_MS, temperature_C=21.4)
-
-
-def test_that_an_error_line_says_of_each_channel_why_it_was_not_read(vectors: Mapping) -> None:
-    error = WireLine.of(Kind.ERROR, vectors["accepted"][4]["fields"])
-    units = {"t": "Cel", "a": "m/s", "s": "mV"}
-    assert read_error(error, NOW_MS, units).faults == (
-        ChannelFault(channel=Channel.TEMPERATURE, code="bus"),
-        ChannelFault(channel=Channel.AIR_SPEED, code="bus"),
-    )
-    assert [fault.channel for fault in read_error(error, NOW_MS, {}).faults] == [Channel.TEMPERATURE, Channel.HUMIDITY]

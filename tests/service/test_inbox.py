@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from studiowatch.board.events import LineCounts, PortLost, ReadingArrived
+from studiowatch.board.events import BoardTrouble, LineCounts, PortLost, ReadingArrived
 from studiowatch.room.readings import Reading
 from studiowatch.service.commands import HearWarning, Refused
 from studiowatch.service.inbox import AT_ONCE, Errand, Inbox
@@ -30,10 +30,11 @@ def test_that_readings_beyond_the_limit_are_counted_and_a_lost_port_is_still_tol
     inbox = Inbox(limit=3)
     for number in range(10):
         inbox.deliver(arrived(number))
+    inbox.deliver(BoardTrouble(time_ms=0, code="bus", message="", counts=LineCounts()))
     inbox.deliver(PortLost(time_ms=0, port="p", reason="gone"))
     taken = list(inbox.take(0.0))
     assert [type(event) for event in taken] == [ReadingArrived] * 3 + [PortLost]
-    assert inbox.overflowed == 7
+    assert inbox.overflowed == 8
 
 
 def test_that_taking_from_an_empty_inbox_ends_and_a_wake_ends_the_wait() -> None:

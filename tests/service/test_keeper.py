@@ -11,7 +11,7 @@ from pathlib import Path
 import pytest
 
 from studiowatch.__main__ import outfit as own_outfit
-from studiowatch.board.events import BoardEvent, LineCounts, PortLost, PortOpened, ReadingArrived
+from studiowatch.board.events import BoardEvent, BoardTrouble, LineCounts, PortLost, PortOpened, ReadingArrived
 from studiowatch.coats.stages import Surface
 from studiowatch.service.commands import LayCoat, RecordLook, Refused, RegisterPiece, TickPrompt
 from studiowatch.service.keeper import Keeper
@@ -114,6 +114,31 @@ def test_that_a_reading_reaches_the_snapshot_and_the_disk(studio: Studio) -> Non
         assert len(store.log.between(0, studio.clock.now_ms + 1)) == 30
     finally:
         store.close()
+
+
+def test_that_a_board_in_trouble_is_told_warned_of_over_a_wet_coat_and_cleared_by_its_next_good_line(
+    studio: Studio,
+) -> None:
+    with studio.watched() as keeper:
+        studio.board.say(PortOpened(time_ms=START_MS, port="scripted"))
+        piece_key = register(keeper)
+        studio.read(60)
+        laid = LayCoat(piece_key=piece_key, laid_ms=studio.clock.now_ms, sheet="isolation-waterborne", volume_mL=14)
+        keeper.submit(laid).result(WAIT_S)
+        for second in range(1, 31):
+            studio.clock.now_ms += 1000
+            counts = LineCounts(good=studio.good + second, troubles=second)
+            studio.board.say(BoardTrouble(time_ms=studio.clock.now_ms, code="bus", message="timeout", counts=counts))
+            snapshot = studio.until(lambda snapshot, counts=counts: snapshot.board.counts == counts)
+            assert "check the sensor's wires (bus timeout)" in snapshot.board.trouble
+            assert (snapshot.room.temperature_C, snapshot.room.humidity_pct) == (None, None)
+            assert not snapshot.board.silent
+        assert [one.kind for one in snapshot.warnings] == ["reading-implausible"]
+        assert snapshot.sentence.headline == "Neither temperature nor humidity is measured"
+        studio.read(1)
+        snapshot = studio.until(lambda snapshot: snapshot.board.counts.good == studio.good)
+        assert snapshot.board.trouble == ""
+        assert snapshot.room.temperature_C == pytest.approx(20.5, abs=0.2)
 
 
 def test_that_a_laid_coat_is_wet_warned_for_and_remembered_after_a_restart(studio: Studio) -> None:

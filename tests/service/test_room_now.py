@@ -30,6 +30,21 @@ def test_that_a_dead_anemometer_is_neither_still_nor_a_fan() -> None:
         assert air.air_speed_m_s is None
 
 
+def test_that_a_board_in_trouble_measures_nothing_until_each_channel_is_read_again() -> None:
+    now = fed(60)
+    time_ms = START_MS + 60_000
+    now.fail(time_ms)
+    air = now.air_now(time_ms)
+    assert (air.temperature_C, air.humidity_pct, air.air_speed_m_s) == (None, None, None)
+    assert air.movement is Movement.UNKNOWN
+    assert air.age_s == 0
+    assert now.air() is not None  # a film dries on in the last air known
+    now.take(replace(room(1)[0], time_ms=time_ms + 1000, humidity_pct=None))
+    air = now.air_now(time_ms + 1000)
+    assert air.temperature_C is not None
+    assert air.humidity_pct is None
+
+
 def test_that_a_film_dries_on_in_the_last_air_for_ten_minutes_and_no_longer() -> None:
     now = fed(60)
     for second, reading in enumerate(room(1260)[60:], start=60):

@@ -15,16 +15,17 @@ or a bare CR); there is no fourth thing, whatever the bytes are.
 
 A board sends line after line of one layout, so the grammar is judged once for each: to the grammar all digits are
 alike, and a data line that differs in nothing but digits from one that was judged right is right. Only the checksum is
-new each time.
+new each time, and the values stand where they stood.
 """
 
 from __future__ import annotations
 
 import re
 from binascii import crc_hqx
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from enum import StrEnum
+from operator import itemgetter
 from typing import NamedTuple, Self
 
 LONGEST_LINE = 160  # bytes from "$" to LF, both included: the wire format
@@ -38,6 +39,7 @@ _CODE = rb"![A-Za-z0-9_-]+"
 _TOKEN = rb"(?!!)[!-#%-)+-<>-~]+"
 _DATA = re.compile(rb"D(?: " + _KEY + rb"=(?:" + _NUMBER + rb"|" + _CODE + rb"))+")
 _WORDS = re.compile(rb"[HE](?: " + _KEY + rb"=(?:" + _TOKEN + rb"|" + _CODE + rb"))+")
+_VALUE = re.compile(rb"=([^ ]+)")
 _RESYNC = re.compile(rb"[$\n]")
 _NEW = tuple.__new__  # makes a WireLine at half the cost of calling it
 _EMPTY = (b"", b"\r")
@@ -65,13 +67,13 @@ class WireLine(NamedTuple):
     ----------
     keys : tuple of str
         In the order of the line; no key occurs twice.
-    values : list of str
+    values : tuple of str
         Values as they were sent, one for each key. In a data line each is a decimal number or ``!code``.
     """
 
     kind: Kind
     keys: tuple[str, ...]
-    values: list[str]
+    values: tuple[str, ...]
 
     @property
     def fields(self) -> Mapping[str, str]:
@@ -81,7 +83,7 @@ class WireLine(NamedTuple):
     @classmethod
     def of(cls, kind: Kind, fields: Mapping[str, str]) -> Self:
         """Return the line that holds `fields`."""
-        return cls(kind, tuple(fields), list(fields.values()))
+        return cls(kind, tuple(fields), tuple(fields.values()))
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,10 +94,15 @@ class WireFault:
     raw: bytes
 
     def quoted(self) -> str:
-        """Return the bytes for people: printable ASCII as it is, the rest as escapes, cut to a readable length."""
-        shown = self.raw[:QUOTED_BYTES].decode("ascii", "backslashreplace")
-        text = "".join(c if c.isprintable() else f"\\x{ord(c):02x}" for c in shown)
-        return text + "…" if len(self.raw) > QUOTED_BYTES else text
+        """Return the bytes for people; see `quoted`."""
+        return quoted(self.raw)
+
+
+def quoted(raw: bytes) -> str:
+    """Return bytes for people: printable ASCII as it is, the rest as escapes, cut to a readable length."""
+    shown = raw[:QUOTED_BYTES].decode("ascii", "backslashreplace")
+    text = "".join(c if c.isprintable() else f"\\x{ord(c):02x}" for c in shown)
+    return text + "…" if len(raw) > QUOTED_BYTES else text
 
 
 def checksum(body: bytes) -> int:
@@ -135,22 +142,32 @@ def read_line(raw: bytes) -> WireLine | WireFault:
     keys = parts[1::2]
     if len(set(keys)) != len(keys):
         return WireFault("The checksum is right, but a key occurs twice in the line.", raw)
-    return WireLine(kind, tuple(keys), parts[2::2])
+    return WireLine(kind, tuple(keys), tuple(parts[2::2]))
 
 
 def _too_long(raw: bytes) -> WireFault:
     return WireFault(f"The line is longer than {LONGEST_LINE} bytes.", raw[:LONGEST_LINE])
 
 
-def _may_stand_for_others(line: WireLine, raw: bytes) -> bool:
-    """Tell whether all lines of this layout have its keys, and are short enough even with a CR that it lacks."""
-    return "".join(line.keys).isalpha() and len(raw) < LONGEST_LINE - 1
-
-
 def _broken_off(raw: bytes) -> WireFault:
     if len(raw) > LONGEST_LINE:
         return _too_long(raw)
     return WireFault("The line broke off: $ came before its end.", raw)
+
+
+_Layout = tuple[tuple[str, ...], Callable[[str], tuple[str, ...]], bytes]
+"""What all lines of one layout share: the keys, what takes the values out of the body, and the checksum's form."""
+
+
+def _may_stand_for_others(line: WireLine) -> bool:
+    """Tell whether all lines of this layout have the same keys, and so many that `itemgetter` gives a tuple."""
+    return line.kind is Kind.DATA and len(line.keys) > 1 and "".join(line.keys).isalpha()
+
+
+def _layout(keys: tuple[str, ...], body: bytes, check: bytes) -> _Layout:
+    """Return the layout of a line that may stand for others."""
+    values_of = itemgetter(*(slice(*value.span(1)) for value in _VALUE.finditer(body)))
+    return keys, values_of, b"%04X\r" if check.endswith(b"\r") else b"%04X"
 
 
 class LineParser:
@@ -166,7 +183,7 @@ class LineParser:
     __slots__ = ("_layouts", "_pending", "_skipping")
 
     def __init__(self, *, mid_line: bool = False) -> None:
-        self._layouts: dict[bytes, tuple[str, ...]] = {}
+        self._layouts: dict[bytes, _Layout] = {}
         self._pending = b""
         self._skipping = mid_line
 
@@ -177,14 +194,17 @@ class LineParser:
             buffer = self._resync(buffer)
         *ended, rest = buffer.split(b"\n")
         found: list[WireLine | WireFault] = []
-        keys_of, take, kind = self._layouts.get, found.append, Kind.DATA
+        layout_of, take, kind = self._layouts.get, found.append, Kind.DATA
         for stretch in ended:
             body, _, check = stretch.partition(b"*")
-            keys = keys_of(body.translate(_DIGITS_ALIKE))
-            if keys is not None and check.removesuffix(b"\r") == b"%04X" % crc_hqx(body, CRC_START_WITH_BEGIN):
-                take(_NEW(WireLine, (kind, keys, body.decode("ascii").replace("=", " ").split(" ")[2::2])))
-            elif (raw := self._cut_at_begins(stretch, found)) not in _EMPTY:
-                found.append(self._judge(raw))
+            layout = layout_of(body.translate(_DIGITS_ALIKE))
+            if layout is not None:
+                keys, values_of, check_form = layout
+                if check == check_form % crc_hqx(body, CRC_START_WITH_BEGIN):
+                    take(_NEW(WireLine, (kind, keys, values_of(body.decode()))))
+                    continue
+            if (raw := self._cut_at_begins(stretch, found)) not in _EMPTY:
+                take(self._judge(raw))
         self._pending = self._cut_at_begins(rest, found)
         if len(self._pending) > LONGEST_LINE:
             found.append(_too_long(self._pending))
@@ -194,10 +214,11 @@ class LineParser:
     def _judge(self, raw: bytes) -> WireLine | WireFault:
         """Judge a stretch in full, and remember the layout of a data line."""
         line = read_line(raw)
-        if isinstance(line, WireLine) and line.kind is Kind.DATA and _may_stand_for_others(line, raw):
+        if isinstance(line, WireLine) and _may_stand_for_others(line):
             if len(self._layouts) >= MOST_LAYOUTS:
                 self._layouts.clear()
-            self._layouts[raw.partition(b"*")[0].translate(_DIGITS_ALIKE)] = line.keys
+            body, _, check = raw.partition(b"*")
+            self._layouts[body.translate(_DIGITS_ALIKE)] = _layout(line.keys, body, check)
         return line
 
     def _resync(self, buffer: bytes) -> bytes:

@@ -207,12 +207,16 @@ def test_that_the_lines_before_it_make_no_difference_to_a_line(data: bytes) -> N
 
 
 def test_that_keys_that_differ_in_a_digit_are_kept_apart() -> None:
-    found = parsed(as_sent(b"D t1=1") + as_sent(b"D t2=2") + as_sent(b"D t1=3"))
-    assert [line.fields for line in contents(found)] == [{"t1": "1"}, {"t2": "2"}, {"t1": "3"}]
+    found = parsed(as_sent(b"D n=0 t1=1") + as_sent(b"D n=1 t2=2") + as_sent(b"D n=2 t1=3"))
+    assert [line.fields for line in contents(found)] == [
+        {"n": "0", "t1": "1"},
+        {"n": "1", "t2": "2"},
+        {"n": "2", "t1": "3"},
+    ]
 
 
 def test_that_a_known_layout_is_no_longer_than_a_line_may_be() -> None:
-    body = b"D n=" + b"1" * (159 - len("$D n=*1234\n"))
+    body = b"D t=1 n=" + b"1" * (159 - len("$D t=1 n=*1234\n"))
     found = parsed(as_sent(body, b"\n") + as_sent(body, b"\n") + as_sent(body) + as_sent(body + b"1"))
     assert [type(one) for one in found] == [WireLine, WireLine, WireLine, WireFault]
 
@@ -225,8 +229,8 @@ def test_that_the_layouts_remembered_are_bounded() -> None:
     parser = LineParser()
     for number in range(MOST_LAYOUTS + 10):
         letters = "".join(chr(97 + number // 26**place % 26) for place in range(3))
-        assert contents(parser.feed(as_sent(f"D {letters}=1".encode())))
-    assert len(parser._layouts) <= MOST_LAYOUTS
+        assert contents(parser.feed(as_sent(f"D n=1 {letters}=1".encode())))
+    assert 0 < len(parser._layouts) <= MOST_LAYOUTS
 
 
 def contents(found: Found) -> list[WireLine]:

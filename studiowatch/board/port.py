@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import errno
+import stat
 import sys
 from collections.abc import Iterator
 from contextlib import contextmanager, suppress
@@ -13,11 +14,12 @@ from typing import Protocol
 import serial
 from serial.tools import list_ports
 
-BAUD = 9600  # 8N1: the wire format
+BAUD = 9600  # bits/s, 8N1: the wire format
 READ_TIMEOUT_S = 1.0  # longest that a read holds the reader's thread
 WRITE_TIMEOUT_S = 1.0  # a board that takes no bytes is treated as gone
 
 _ABSENT = {errno.ENOENT, errno.ENODEV, errno.ENXIO, errno.EIO}
+_GROUPS_OF_SYSTEM = {"root", "wheel"}  # joining one of these would allow far more than a port
 _TAKEN = {errno.EBUSY, errno.EAGAIN, errno.EWOULDBLOCK}
 
 
@@ -74,6 +76,8 @@ class PortSeen:
     ----------
     name : str
         What opens it: ``/dev/ttyACM0``, ``COM3``.
+    description, hardware : str
+        What the system calls it, for people and for itself; may be empty or "n/a".
     vid, pid : int or None
         USB vendor and product number.
     serial : str or None
@@ -82,6 +86,7 @@ class PortSeen:
 
     name: str
     description: str = ""
+    hardware: str = ""
     vid: int | None = None
     pid: int | None = None
     serial: str | None = None
@@ -99,6 +104,7 @@ def ports() -> list[PortSeen]:
         PortSeen(
             name=port.device,
             description=port.description or "",
+            hardware=port.hwid or "",
             vid=port.vid,
             pid=port.pid,
             serial=port.serial_number,
@@ -109,7 +115,7 @@ def ports() -> list[PortSeen]:
 
 
 class SerialPort:
-    """A serial device, opened for this program alone. Meets `BytePort`.
+    """A serial device, opened for this program alone, at `baud` bits/s. Meets `BytePort`.
 
     Raises
     ------
@@ -119,11 +125,11 @@ class SerialPort:
         If it may not be opened.
     """
 
-    def __init__(self, name: str) -> None:
+    def __init__(self, name: str, baud: int = BAUD) -> None:
         self._name = name
         try:
             self._device = serial.Serial(
-                name, BAUD, timeout=READ_TIMEOUT_S, write_timeout=WRITE_TIMEOUT_S, exclusive=True
+                name, baud, timeout=READ_TIMEOUT_S, write_timeout=WRITE_TIMEOUT_S, exclusive=True
             )
         except (OSError, ValueError) as fault:
             raise _opening_fault(name, fault) from fault
@@ -172,12 +178,15 @@ def _opening_fault(name: str, fault: OSError | ValueError) -> PortFault:
 
 
 def _permission_sentence(name: str) -> str:
-    """Return who may open the port and how to become one of them."""
+    """Return the one command that lets her open the port."""
     try:
-        group = Path(name).group()
+        path = Path(name)
+        group = path.group()
+        shares = bool(path.stat().st_mode & stat.S_IWGRP)
     except (OSError, KeyError, NotImplementedError):
         return f"You may not open the port {name}: ask whoever looks after this computer for permission."
-    return (
-        f"You may not open the port {name}: join its group {group} (sudo usermod -aG {group} $USER), "
-        "then log out and in again."
-    )
+    if shares and group not in _GROUPS_OF_SYSTEM:
+        how = f"join its group {group} (sudo usermod -aG {group} $USER), then log out and in again"
+    else:
+        how = f"allow it until the board is unplugged (sudo chmod a+rw {name})"
+    return f"You may not open the port {name}: {how}."

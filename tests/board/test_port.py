@@ -48,16 +48,68 @@ def test_that_a_port_is_opened_for_one_reader_alone(make_device: Callable[[], An
         port.close()
 
 
-def test_that_permission_denied_names_the_group_to_join(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:
+@pytest.mark.parametrize(
+    ("group", "mode", "command"),
+    [
+        ("dialout", 0o660, "sudo usermod -aG dialout $USER"),
+        ("uucp", 0o660, "sudo usermod -aG uucp $USER"),
+        ("root", 0o660, "sudo chmod a+rw {name}"),
+        ("dialout", 0o600, "sudo chmod a+rw {name}"),
+    ],
+)
+def test_that_permission_denied_gives_the_one_command_that_mends_it(
+    monkeypatch: pytest.MonkeyPatch, tmp_path: Path, group: str, mode: int, command: str
+) -> None:
     device = tmp_path / "ttyACM0"
     device.write_bytes(b"")
+    device.chmod(mode)
 
     def refuse(*_: object, **__: object) -> None:
         raise serial.SerialException(errno.EACCES, "could not open port: permission denied")
 
     monkeypatch.setattr(serial, "Serial", refuse)
-    with pytest.raises(PortRefused, match=rf"sudo usermod -aG {device.group()} \$USER"):
+    monkeypatch.setattr(Path, "group", lambda _: group)
+    with pytest.raises(PortRefused) as refusal:
         SerialPort(str(device))
+    assert command.format(name=device) in str(refusal.value)
+
+
+@pytest.mark.parametrize(
+    ("platform", "name", "fault", "kind", "words"),
+    [
+        # what pyserial raises on Windows: the text of the system's error, without its number
+        ("win32", "COM3", "could not open port 'COM3': PermissionError(13, 'Access is denied.', None, 5)",
+         PortRefused, "in use by another program"),
+        ("win32", "COM9", "could not open port 'COM9': FileNotFoundError(2, 'File not found', None, 2)",
+         PortGone, "There is no port COM9"),
+        ("darwin", "/dev/cu.usbmodem1101", OSError(errno.EBUSY, "Resource busy"),
+         PortRefused, "in use by another program"),
+        ("darwin", "/dev/cu.usbmodem1101", OSError(errno.ENOENT, "No such file or directory"),
+         PortGone, "There is no port /dev/cu.usbmodem1101"),
+        ("linux", "/dev/ttyACM0", OSError(errno.EWOULDBLOCK, "Resource temporarily unavailable"),
+         PortRefused, "in use by another program"),
+    ],
+)  # fmt: skip
+def test_that_a_refusal_is_understood_on_each_system(
+    *, monkeypatch: pytest.MonkeyPatch, platform: str, name: str, fault: str | OSError, kind: type, words: str
+) -> None:
+    def refuse(*_: object, **__: object) -> None:
+        if isinstance(fault, str):
+            raise serial.SerialException(fault)
+        raise serial.SerialException(fault.errno, f"could not open port {name}: {fault}")
+
+    monkeypatch.setattr(serial, "Serial", refuse)
+    monkeypatch.setattr("studiowatch.board.port.sys.platform", platform)
+    with pytest.raises(kind, match=words):
+        SerialPort(name)
+
+
+def test_that_the_speed_is_the_one_asked_for(make_device: Callable[[], Any]) -> None:
+    device = make_device()
+    for how, baud in (({}, 9600), ({"baud": 115_200}, 115_200)):
+        port = SerialPort(device.path, **how)
+        assert port._device.baudrate == baud
+        port.close()
 
 
 def test_that_a_vanished_device_is_gone(make_device: Callable[[], Any]) -> None:

@@ -11,10 +11,12 @@ from pathlib import Path
 
 from platformdirs import user_cache_path, user_data_path
 
+from studiowatch.board.memory import BoardMemory
 from studiowatch.board.port import SerialPort, ports
 from studiowatch.board.reader import Reader
 from studiowatch.board.simulated import SIMULATED_NAME, SimulatedPort, past_readings
 from studiowatch.board.simulated_room import SimulatedRoom
+from studiowatch.board.ways import checked_lines_only
 from studiowatch.cli.commands import run
 from studiowatch.room.readings import Reading
 from studiowatch.service.clock import SystemClock
@@ -53,6 +55,12 @@ def open_store(path: Path, utc_ms: Callable[[], int]) -> OpenStore:
     database = open_database(path)
     database.rows(f"PRAGMA busy_timeout = {BUSY_MS}")
     return OpenStore(log=ReadingsStore(database), records=RecordsStore(database, utc_ms), close=database.close)
+
+
+def open_board(clock: Clock, port: str | None, last_board: Path) -> Reader:
+    """Return a reader on `port`, or on the board that answers, first the one kept in the file `last_board`."""
+    memory = BoardMemory(last_board)
+    return Reader(clock=clock, wanted=port, last=memory.recall(), remember=memory.keep)
 
 
 def check_store(path: Path) -> list[str]:
@@ -98,7 +106,8 @@ def outfit() -> Outfit:
         open_store=partial(open_store, utc_ms=clock.utc_ms),
         open_history=CorrectedHistory,
         check_store=check_store,
-        board=lambda port: Reader(clock=clock, wanted=port),
+        board=partial(open_board, clock),
+        choose_way=checked_lines_only,
         made_up_room=lambda seed: SimulatedStudio(
             room=SimulatedRoom(seed=seed, utc_offset_s=utc_offset_s(clock.utc_ms())), clock=clock
         ),

@@ -7,11 +7,25 @@ from collections.abc import Callable, Sequence
 from threading import Event, Thread
 from typing import Protocol
 
+from studiowatch.board.candidates import candidates
 from studiowatch.board.events import BoardEvent, PortLost, PortOpened
-from studiowatch.board.intake import Intake
-from studiowatch.board.port import READ_TIMEOUT_S, BytePort, PortGone, PortRefused, PortSeen, SerialPort, ports
+from studiowatch.board.listening import Listening
+from studiowatch.board.lookout import Lookout
+from studiowatch.board.port import (
+    READ_TIMEOUT_S,
+    BytePort,
+    PortFault,
+    PortGone,
+    PortRefused,
+    PortSeen,
+    SerialPort,
+    ports,
+)
+from studiowatch.board.ways import ChooseWay, LineIntake, Way, checked_lines_only
 
-LOOK_EVERY_S = 1.0  # how often the ports are listed while there is no board; never while there is one
+LOOK_EVERY_S = 1.0  # how often the ports are listed while no board is heard; never while one is
+TRY_S = 5.0  # a port is listened to for so long at first: a board that opening restarts says hello within 3 s
+LONGEST_TRY_S = 60.0  # each round doubles it up to this: opening restarts the devices, which are not ours
 STOP_WITHIN_S = 5.0  # a read ends within READ_TIMEOUT_S even if it cannot be cancelled
 DRAIN_BYTES = 65_536  # read at most this much after stop(): a board that never pauses must not hold it up
 HELLO_PLEASE = b"?"  # the wire format: the board says hello when the host sends this
@@ -22,29 +36,44 @@ NO_BOARD = "No board was found: push its USB plug home."
 
 
 class Clock(Protocol):
-    """The wall time that readings are stamped with."""
+    """The wall time that readings are stamped with, and a time that never runs backwards."""
 
     def utc_ms(self) -> int:
         """Return UTC, milliseconds since 1970-01-01."""
+        ...
+
+    def monotonic_s(self) -> float:
+        """Return seconds that never run backwards."""
         ...
 
 
 class Reader:
     """Reads one board until it is stopped. Meets the service's BoardSource.
 
+    A port that is the only one is listened to without end. Where there are several, each is tried for a few seconds,
+    and told as opened once what it sends makes sense. A port that is plugged in meanwhile is tried at once.
+
     Parameters
     ----------
     clock : Clock
-        Stamps readings and events.
+        Stamps readings and events, and measures how long a port is tried.
     wanted : str, PortSeen or None
-        A port's name, a board seen before, or None for the first USB port that is there. Once a board was opened it is
-        known by its USB numbers, if it has them, whatever its name is when it returns.
+        A port's name or a board: no other is read then, whatever its name is when it returns. None for the first port
+        that sends what makes sense.
+    last : PortSeen or None
+        The board read the last time: it is tried before others.
+    remember : callable
+        Called with the board that is read from now on, for the next start.
+    choose_way : callable
+        Tells how to listen; see `studiowatch.board.ways`.
     open_port : callable
-        Opens a port by name; raises `PortGone` or `PortRefused`.
+        Opens a port by name and baud; raises `PortGone` or `PortRefused`.
     list_ports : callable
         Returns the ports that are there.
     look_every_s : float
         How often to look for the board while it is not there, s.
+    wait : callable or None
+        Lets so many seconds pass, or fewer if the reader is stopped; None for real ones.
     """
 
     def __init__(
@@ -52,20 +81,31 @@ class Reader:
         *,
         clock: Clock,
         wanted: str | PortSeen | None = None,
-        open_port: Callable[[str], BytePort] = SerialPort,
+        last: PortSeen | None = None,
+        remember: Callable[[PortSeen], None] = lambda _: None,
+        choose_way: ChooseWay = checked_lines_only,
+        open_port: Callable[[str, int], BytePort] = SerialPort,
         list_ports: Callable[[], Sequence[PortSeen]] = ports,
         look_every_s: float = LOOK_EVERY_S,
+        wait: Callable[[float], object] | None = None,
     ) -> None:
         self._clock = clock
         self._wanted = PortSeen(name=wanted) if isinstance(wanted, str) else wanted
+        self._last = last
+        self._remember = remember
+        self._choose_way = choose_way
         self._open_port = open_port
-        self._list_ports = list_ports
         self._look_every_s = look_every_s
         self._deliver: Callable[[BoardEvent], None] | None = None
-        self._intake = Intake()
+        self._understood: tuple[PortSeen, Way, LineIntake] | None = None
+        self._lookout = Lookout(list_ports=list_ports, now_s=clock.monotonic_s, every_s=look_every_s)
+        self._try_s = TRY_S
         self._port: BytePort | None = None
+        self._name = self._wanted.name if self._wanted else ""
+        self._is_told_open = False
         self._told = ""
         self._stopping = Event()
+        self._wait = wait or self._stopping.wait
         self._thread = Thread(target=self._run, name="board-reader", daemon=True)
 
     def start(self, deliver: Callable[[BoardEvent], None]) -> None:
@@ -97,67 +137,149 @@ class Reader:
                 self._attend()
             except Exception:  # noqa: BLE001 - top of the thread: a listener that fails does not end the watch
                 _LOG.exception("The loss of the board could not be told.")
-            self._stopping.wait(self._look_every_s)
+            if not self._lookout.fresh:
+                self._wait(self._look_every_s)
 
     def _attend(self) -> None:
-        """Find the board and read it; return when it is lost and that was told, or when stopped."""
-        name = self._wanted.name if self._wanted else ""
+        """Look for the board once and read it; return when it is lost and that was told, or when stopped."""
         try:
-            name = self._find()
-            self._read_until_lost(name)
+            reason = self._try_all()
         except PortGone as fault:
-            self._tell_lost(name, str(fault), once="gone")
+            self._tell_lost(str(fault), once="gone")
         except PortRefused as fault:
-            self._tell_lost(name, str(fault), once=str(fault))
+            self._tell_lost(str(fault), once=str(fault))
         except Exception as bug:  # noqa: BLE001 - top of the thread: told, and the board is read on
             _LOG.exception("The reader failed.")
             reason = f"The board's reader failed and starts again ({bug!r})."
-            self._tell_lost(name, reason, once=reason)
+            self._tell_lost(reason, once=reason)
+        else:
+            if reason and not self._stopping.is_set():
+                self._tell_lost(reason, once=reason)
 
-    def _find(self) -> str:
-        """Return the name under which the wanted board is there now, and remember its USB numbers."""
-        wanted = self._wanted
-        seen = self._list_ports()
-        fitting = [port for port in seen if (port.is_same_board(wanted) if wanted else port.vid is not None)]
-        if fitting:
-            self._wanted = min(fitting, key=lambda port: wanted is None or port.name != wanted.name)
-            return self._wanted.name
-        if wanted is None or wanted.vid is not None:
+    def _try_all(self) -> str:
+        """Try every port that may be the board's; return why none is, or "" if that is not to be told.
+
+        Raises
+        ------
+        PortFault
+            If the board was read and is lost, or the only port there is cannot be read.
+        """
+        self._lookout.look()
+        found = candidates(self._lookout.seen, wanted=self._wanted, last=self._last, fresh=self._lookout.fresh)
+        self._lookout.fresh = frozenset()
+        if not found:
             raise PortGone(NO_BOARD)
-        return wanted.name
+        if self._wanted is not None:
+            self._wanted = found[0]
+        reasons = [] if len(found) == 1 else ["No board answers."]
+        for port in found:
+            reasons.append(self._try(port, is_alone=len(found) == 1))
+            if self._stopping.is_set() or self._is_called_away():
+                return reasons[-1] if self._is_told_open else ""
+        self._try_s = min(2 * self._try_s, LONGEST_TRY_S)
+        return " ".join(reasons)
 
-    def _read_until_lost(self, name: str) -> None:
-        port = self._open_port(name)
-        self._port = port
+    def _try(self, port: PortSeen, *, is_alone: bool) -> str:
+        """Read `port`, or return why it is not the board's. Raises `PortFault` as `_try_all` does."""
+        self._name = port.name
         try:
-            self._intake.reopened()
-            self._told = ""
-            self._tell(PortOpened(time_ms=self._clock.utc_ms(), port=name))
-            port.write(HELLO_PLEASE)
-            while not self._stopping.is_set():
-                self._take(port.read_some(READ_TIMEOUT_S))
-            self._drain(port)
-        finally:
-            self._port = None
-            port.close()
+            self._listen(port, is_alone=is_alone)
+        except PortFault as fault:
+            if is_alone or self._is_told_open:
+                raise
+            return str(fault)
+        return f"{port.name} sends nothing that can be read."
 
-    def _drain(self, port: BytePort) -> None:
+    def _listen(self, port: PortSeen, *, is_alone: bool) -> None:
+        """Listen to `port` in every way, until it is given up, or stopped. Raises `PortFault`."""
+        listening = self._listening_to(port)
+        way: Way | None = listening.way
+        while way is not None:
+            listening.turn_to(way)
+            device = self._open_port(port.name, way.baud)
+            self._port = device
+            try:
+                if is_alone:
+                    self._tell_open()
+                listening.intake.reopened()
+                device.write(HELLO_PLEASE)
+                way = self._read(device, port, listening, is_alone=is_alone)
+            finally:
+                self._port = None
+                device.close()
+
+    def _listening_to(self, port: PortSeen) -> Listening:
+        """Return a listening that goes on where it ended, if this board made sense before."""
+        if self._understood is not None and self._understood[0].is_same_board(port):
+            return Listening(self._choose_way, *self._understood[1:])
+        return Listening(self._choose_way)
+
+    def _read(self, device: BytePort, port: PortSeen, listening: Listening, *, is_alone: bool) -> Way | None:
+        """Read until the port is given up, or until another baud is to be tried: return that way."""
+        is_listed = self._lookout.sees(port)
+        until_s = self._clock.monotonic_s() + self._try_s
+        while not self._stopping.is_set():
+            data = device.read_some(READ_TIMEOUT_S)
+            self._take(data, port, listening)
+            if data and listening.is_understood:
+                continue
+            self._lookout.look_if_due()
+            if is_listed and not self._lookout.sees(port):
+                raise PortGone(f"The board on {port.name} vanished: push its USB plug home.")
+            if listening.is_understood:
+                continue
+            if self._is_called_away():
+                return None
+            if self._clock.monotonic_s() >= until_s:
+                way = listening.another_way(again=is_alone)
+                if way is None or way.baud != listening.way.baud:
+                    return way
+                listening.turn_to(way)
+                until_s = self._clock.monotonic_s() + self._try_s
+        self._drain(device, port, listening)
+        return None
+
+    def _is_called_away(self) -> bool:
+        """Tell whether a port has come that is worth leaving one that makes no sense."""
+        return self._wanted is None and bool(self._lookout.fresh)
+
+    def _drain(self, device: BytePort, port: PortSeen, listening: Listening) -> None:
         taken = 0
-        while taken < DRAIN_BYTES and (data := port.read_some(0.0)):
-            self._take(data)
+        while taken < DRAIN_BYTES and (data := device.read_some(0.0)):
+            self._take(data, port, listening)
             taken += len(data)
 
-    def _take(self, data: bytes) -> None:
-        for event in self._intake.feed(data, self._clock.utc_ms()):
-            self._tell(event)
+    def _take(self, data: bytes, port: PortSeen, listening: Listening) -> None:
+        was_understood = listening.is_understood
+        events = listening.take(data, self._clock.utc_ms())
+        if listening.is_understood and not was_understood:
+            self._settle_on(port, listening)
+        if self._is_told_open:
+            for event in events:
+                self._tell(event)
+
+    def _settle_on(self, port: PortSeen, listening: Listening) -> None:
+        """Keep to a board that makes sense, and know it again."""
+        self._understood = (port, listening.way, listening.intake)
+        self._try_s = TRY_S
+        self._tell_open()
+        if port != self._last:
+            self._last = port
+            self._remember(port)
 
     def _tell(self, event: BoardEvent) -> None:
         if self._deliver is not None:
             self._deliver(event)
 
-    def _tell_lost(self, name: str, reason: str, *, once: str) -> None:
+    def _tell_open(self) -> None:
+        if not self._is_told_open:
+            self._is_told_open, self._told = True, ""
+            self._tell(PortOpened(time_ms=self._clock.utc_ms(), port=self._name))
+
+    def _tell_lost(self, reason: str, *, once: str) -> None:
         """Say why there is no board, but not again at each look: `once` is the same as long as it need not be."""
+        self._is_told_open = False
         if once == self._told:
             return
-        self._tell(PortLost(time_ms=self._clock.utc_ms(), port=name, reason=reason))
+        self._tell(PortLost(time_ms=self._clock.utc_ms(), port=self._name, reason=reason))
         self._told = once

@@ -9,7 +9,7 @@ from dataclasses import replace
 from threading import Condition
 from typing import Protocol
 
-from studiowatch.board.port import PortGone
+from studiowatch.board.port import BAUD, PortGone
 from studiowatch.board.simulated_room import RoomMoment, SimulatedRoom
 from studiowatch.board.wire import Kind, encode
 from studiowatch.room.readings import Reading
@@ -102,8 +102,9 @@ class SimulatedPort:
 
     # the port
 
-    def open(self, name: str) -> SimulatedPort:
+    def open(self, name: str, baud: int = BAUD) -> SimulatedPort:
         """Open the port, which starts the board again, as opening does to many boards. Raises `PortGone`."""
+        del baud
         with self._changed:
             if not self._plugged:
                 raise PortGone(f"The {name} is unplugged: plug it in again.")

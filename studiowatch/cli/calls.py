@@ -28,7 +28,7 @@ def _watching(calls: argparse._SubParsersAction[argparse.ArgumentParser]) -> Non
     demo.add_argument("--headless", action="store_true", help="print instead of opening a window")
     demo.add_argument("--seconds", type=float, help="end by itself after so long")
     record = calls.add_parser("record", help="watch without a window: store, and print warnings")
-    record.add_argument("--port", help="the board's port; default: the first USB port")
+    record.add_argument("--port", help="the board's port; default: the one that answers, the last one first")
     record.add_argument("--simulated", action="store_true", help="use the built-in simulated board")
     record.add_argument("--seconds", type=float, help="end by itself after so long")
     replay = calls.add_parser("replay", help="run the whole watch over a room log, faster than life")
@@ -41,7 +41,7 @@ def _watching(calls: argparse._SubParsersAction[argparse.ArgumentParser]) -> Non
 def _asking(calls: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
     boards = calls.add_parser("boards", help="ports seen, and what answers on each")
     boards.add_argument("--json", action="store_true")
-    boards.add_argument("--listen-s", type=float, default=3.0, help="how long to listen on each port, s")
+    boards.add_argument("--listen-s", type=float, default=5.0, help="how long to listen on each port in each format, s")
     check = calls.add_parser("check", help="diagnose board, database, clock and sound, or a data sheet")
     check.add_argument("--sheet", type=Path, metavar="FILE.toml", help="look at this data sheet instead")
     check.add_argument("--json", action="store_true")

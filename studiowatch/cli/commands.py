@@ -14,6 +14,7 @@ from studiowatch.cli.answers import DONE, FAULT, INTERRUPTED, WRONG, WrongCall, 
 from studiowatch.cli.calls import parser
 from studiowatch.coats.data_sheet import SheetFaults
 from studiowatch.service.outfit import Outfit
+from studiowatch.service.ports import BoardSource
 from studiowatch.service.sheet_shelf import SheetShelf, SheetUnknown
 from studiowatch.service.watched_studio import watching
 from studiowatch.store.folder import FolderRefused, StudioFolder, default_folder
@@ -62,13 +63,16 @@ def _answer(call: argparse.Namespace, outfit: Outfit) -> int:
         case "demo":
             code = demo.run(call, outfit)
         case "record":
-            source = (
-                outfit.made_up_room(SIMULATED_SEED).source() if call.simulated else outfit.board(inputs.port(call.port))
-            )
-            code = watch.run(outfit, folder, source, inputs.seconds(call.seconds))
+            code = watch.run(outfit, folder, _source(call, outfit, folder), inputs.seconds(call.seconds))
         case _:
             code = _window(outfit, folder)
     return code
+
+
+def _source(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> BoardSource:
+    if call.simulated:
+        return outfit.made_up_room(SIMULATED_SEED).source()
+    return outfit.board(inputs.port(call.port), folder.last_board)
 
 
 def _window(outfit: Outfit, folder: StudioFolder) -> int:
@@ -77,7 +81,7 @@ def _window(outfit: Outfit, folder: StudioFolder) -> int:
         complain(trouble)
         return FAULT
     with (
-        watching(outfit, folder, outfit.board(None)) as keeper,
+        watching(outfit, folder, outfit.board(None, folder.last_board)) as keeper,
         closing(outfit.open_history(folder.database)) as history,
     ):
         return outfit.window(keeper, history, "")

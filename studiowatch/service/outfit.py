@@ -8,6 +8,7 @@ from pathlib import Path
 from typing import Protocol
 
 from studiowatch.board.port import BytePort, PortSeen
+from studiowatch.board.ways import ChooseWay
 from studiowatch.room.readings import Reading
 from studiowatch.service.ports import BoardSource, Clock, Desk, History, ReadingsLog, Records
 
@@ -42,9 +43,12 @@ class Outfit:
     data_folder, demo_folder : Path
         Where records lie unless she names another folder, and where the made-up studio is built.
     board : callable
-        Makes the source for a port's name, or for the first board found if that is None.
+        Makes the source for a port's name, or for whichever board answers if that is None; the board read last is kept
+        at the path.
+    choose_way : callable
+        Tells how to listen to a port.
     open_port : callable
-        Opens one port to listen on it.
+        Opens one port, by name and baud, to listen on it.
     window : callable
         Opens the window, given desk, history and a note for its title; returns the exit code.
     sound_trouble, display_trouble : callable
@@ -57,10 +61,11 @@ class Outfit:
     open_store: Callable[[Path], OpenStore]
     open_history: Callable[[Path], History]
     check_store: Callable[[Path], Sequence[str]]
-    board: Callable[[str | None], BoardSource]
+    board: Callable[[str | None, Path], BoardSource]
+    choose_way: ChooseWay
     made_up_room: Callable[[int], MadeUpRoom]
     list_ports: Callable[[], Sequence[PortSeen]]
-    open_port: Callable[[str], BytePort]
+    open_port: Callable[[str, int], BytePort]
     window: Callable[[Desk, History, str], int]
     sound_trouble: Callable[[], str]
     display_trouble: Callable[[], str]

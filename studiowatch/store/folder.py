@@ -30,6 +30,11 @@ class StudioFolder:
         return self.path / "sheets"
 
     @property
+    def last_board(self) -> Path:
+        """Which board was read last."""
+        return self.path / "board.json"
+
+    @property
     def lock(self) -> Path:
         """Held while a studiowatch watches this studio."""
         return self.path / "watching.lock"

@@ -117,10 +117,10 @@ def boards(capsys: pytest.CaptureFixture[str], ports: Sequence[PortSeen], *words
     clock = SystemClock()
     board = SimulatedPort(clock=clock, room=SimulatedRoom(seed=1))
 
-    def open_port(name: str) -> SimulatedPort:
+    def open_port(name: str, baud: int) -> SimulatedPort:
         if name == "taken":
             raise PortRefused("The port taken is in use by another program; close that program.")
-        return board.open(name)
+        return board.open(name, baud)
 
     parts = replace(outfit(), list_ports=lambda: ports, open_port=open_port)
     code = run(["boards", *words], parts)

@@ -85,7 +85,7 @@ class NoTray(QObject):
 
 @contextmanager
 def whole_program(
-    pty: str, folder: Path, *, speed: float, open_port: Callable[[str], SerialPort] = TimedPort
+    pty: str, folder: Path, *, speed: float, open_port: Callable[[str, int], SerialPort] = TimedPort
 ) -> Iterator[tuple[Keeper, StudioWindow, ScaledClock, QuietSpeaker]]:
     """Run everything on the board at `pty`, with the records in `folder`."""
     clock = ScaledClock(speed)

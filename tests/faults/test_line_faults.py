@@ -57,7 +57,7 @@ def port(clock: SteppedClock) -> SimulatedPort:
     return SimulatedPort(clock=clock, room=SimulatedRoom(seed=7), advance=clock.advance)
 
 
-def reader_of(clock: SteppedClock, open_port: Callable[[str], BytePort]) -> Reader:
+def reader_of(clock: SteppedClock, open_port: Callable[[str, int], BytePort]) -> Reader:
     return Reader(clock=clock, wanted="board", open_port=open_port, list_ports=list, look_every_s=0.01)
 
 
@@ -96,7 +96,7 @@ def test_that_an_hour_of_garbage_is_counted_and_the_board_heard_after_it(
         return drawn.randbytes(960) if next(garbage_s, None) is not None else data  # 960 B/s is 9600 baud, 8N1
 
     events = Events()
-    reader = reader_of(clock, lambda name: Worn(port.open(name), spoil))
+    reader = reader_of(clock, lambda name, baud: Worn(port.open(name, baud), spoil))
     reader.start(events.put)
     try:
         first = the_next(events, ReadingArrived)
@@ -108,7 +108,7 @@ def test_that_an_hour_of_garbage_is_counted_and_the_board_heard_after_it(
 
 def test_that_garbage_is_told_with_its_bytes(clock: SteppedClock, port: SimulatedPort) -> None:
     events = Events()
-    reader = reader_of(clock, lambda name: Worn(port.open(name), lambda data: b"T=21.4;H=48\n" + data))
+    reader = reader_of(clock, lambda name, baud: Worn(port.open(name, baud), lambda data: b"T=21.4;H=48\n" + data))
     reader.start(events.put)
     try:
         refused = the_next(events, LineRefused)
@@ -179,11 +179,11 @@ def test_that_a_port_that_is_refused_is_told_once_until_the_reason_changes(
     events = Events()
     reasons = iter(["in use"] * 5 + ["not permitted"] * 5)
 
-    def open_port(name: str) -> BytePort:
+    def open_port(name: str, baud: int) -> BytePort:
         reason = next(reasons, None)
         if reason:
             raise PortRefused(reason)
-        return port.open(name)
+        return port.open(name, baud)
 
     reader = reader_of(clock, open_port)
     reader.start(events.put)

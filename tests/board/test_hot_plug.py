@@ -1,0 +1,195 @@
+"""Boards that come and go, several ports, ports that are refused, and other devices beside the board."""
+
+from __future__ import annotations
+
+import pytest
+
+from studiowatch.board.events import BoardNamed, LineCounts, LineRefused, PortLost, PortOpened, ReadingArrived
+from studiowatch.board.intake import Intake
+from studiowatch.board.port import PortSeen
+from studiowatch.board.ways import CHECKED_LINES, Heard, Way
+
+from .computer import Computer, Device, board, noise, silent
+
+BOARD = PortSeen(name="/dev/ttyACM0", vid=0x2341, pid=0x43, serial="A1")
+OTHER = PortSeen(name="/dev/ttyACM1", vid=0x2341, pid=0x43, serial="B2")
+LINUX, WINDOWS, MACOS = "/dev/ttyUSB0", "COM7", "/dev/cu.usbserial-110"
+
+
+def kinds(events: list) -> list[type]:
+    return [type(event) for event in events if not isinstance(event, ReadingArrived)]
+
+
+def the(kind: type, events: list) -> list:
+    return [event for event in events if isinstance(event, kind)]
+
+
+@pytest.mark.parametrize("name", [LINUX, WINDOWS, MACOS])
+def test_that_a_board_that_is_plugged_in_is_opened_within_two_seconds(name: str) -> None:
+    computer = Computer()
+    computer.at(10.05, lambda: computer.plug_in(Device(PortSeen(name=name, vid=1, pid=2), board())))
+    told = computer.watch(20)
+    assert kinds(told) == [PortLost, PortOpened, BoardNamed]
+    assert computer.told_s(the(PortOpened, told)[0]) <= 12.05
+    assert len([at_s for at_s in computer.listed_s if at_s < 10]) <= 11  # once a second while there is none
+
+
+def test_that_a_board_is_opened_within_two_seconds_while_another_port_is_listened_to() -> None:
+    computer = Computer([Device(PortSeen(name="/dev/ttyS0"), silent)])
+    computer.at(100.5, lambda: computer.plug_in(Device(BOARD, board())))
+    told = computer.watch(110)
+    assert [event.port for event in the(PortOpened, told)] == ["/dev/ttyS0", BOARD.name]
+    assert min(at_s for at_s, name, _ in computer.opened if name == BOARD.name) <= 102.5
+    assert the(PortLost, told)[0].reason == "/dev/ttyS0 sends nothing that can be read."
+
+
+@pytest.mark.parametrize("vanishes_silently", [False, True])
+def test_that_a_loss_is_told_within_two_seconds_and_the_board_read_again_without_a_fault(
+    *, vanishes_silently: bool
+) -> None:
+    device = Device(BOARD, board(), vanishes_silently=vanishes_silently)
+    computer = Computer([device])
+    computer.at(10.05, lambda: computer.pull_out(device))
+    computer.at(30.05, lambda: computer.plug_in(device))
+    told = computer.watch(40)
+    assert kinds(told) == [PortOpened, BoardNamed, PortLost, PortOpened, BoardNamed]
+    assert computer.told_s(the(PortLost, told)[0]) <= 12.05
+    assert computer.told_s(the(PortOpened, told)[1]) <= 32.05
+    counts = the(ReadingArrived, told)[-1].counts
+    assert (counts.faulty, counts.lost) == (0, 0)
+    assert counts.resets == 1
+
+
+def test_that_a_board_that_its_opening_restarts_is_waited_for_and_read_within_its_boot_and_a_second() -> None:
+    told = Computer([Device(BOARD, board(boot_ms=3000))]).watch(10)
+    assert kinds(told) == [PortOpened, BoardNamed]
+    first = the(ReadingArrived, told)[0]
+    assert first.counts == LineCounts(good=2)
+    assert first.reading.time_ms - told[0].time_ms <= 4000
+
+
+def test_that_the_ports_are_not_listed_while_a_board_is_heard() -> None:
+    computer = Computer([Device(BOARD, board())])
+    computer.watch(600)
+    assert [at_s for at_s in computer.listed_s if at_s > 3] == []
+
+
+def test_that_the_port_that_sends_checked_lines_is_found_among_others_and_only_it_is_told() -> None:
+    gps, mute = PortSeen(name="/dev/ttyUSB0", vid=1, pid=1), PortSeen(name="/dev/ttyUSB1", vid=1, pid=2)
+    late = PortSeen(name="/dev/ttyUSB2", vid=1, pid=3)
+    told = Computer([Device(gps, noise), Device(mute, silent), Device(late, board())]).watch(30)
+    assert kinds(told) == [PortOpened, BoardNamed]
+    assert told[0].port == late.name
+    assert the(ReadingArrived, told)[-1].counts.faulty == 0
+
+
+def test_that_the_board_read_last_is_tried_first_and_the_one_read_now_is_remembered() -> None:
+    devices = [Device(BOARD, board()), Device(OTHER, board())]
+    kept: list[PortSeen] = []
+    computer = Computer(devices)
+    computer.watch(10, last=OTHER, remember=kept.append)
+    assert [name for _, name, _ in computer.opened] == [OTHER.name]
+    assert kept == []
+    computer = Computer(devices)
+    computer.watch(10, remember=kept.append)
+    assert kept == [BOARD]
+
+
+def test_that_a_board_that_is_lost_is_replaced_by_another_and_read_again_when_it_is_back() -> None:
+    first, second = Device(BOARD, board()), Device(OTHER, board())
+    computer = Computer([first, second])
+    computer.at(10, lambda: computer.pull_out(first))
+    computer.at(30, lambda: computer.pull_out(second))
+    computer.at(30, lambda: computer.plug_in(first))
+    told = computer.watch(50)
+    assert [event.port for event in the(PortOpened, told)] == [BOARD.name, OTHER.name, BOARD.name]
+
+
+def test_that_ports_that_are_refused_are_told_with_the_reason_of_each_and_once() -> None:
+    taken = Device(BOARD, board(), refusal="The port /dev/ttyACM0 is in use by another program: close that program.")
+    computer = Computer([taken, Device(OTHER, silent)])
+    told = computer.watch(60)
+    assert kinds(told) == [PortLost]
+    assert told[0].reason == (
+        "No board answers. The port /dev/ttyACM0 is in use by another program: close that program. "
+        "/dev/ttyACM1 sends nothing that can be read."
+    )
+    assert not the(LineRefused, told)
+
+
+def test_that_a_port_that_is_free_again_is_read() -> None:
+    taken = Device(BOARD, board(), refusal="in use")
+    computer = Computer([taken])
+    computer.at(10, lambda: setattr(taken, "refusal", ""))
+    assert kinds(computer.watch(20)) == [PortLost, PortOpened, BoardNamed]
+
+
+def test_that_a_device_that_is_no_board_is_opened_ever_more_seldom() -> None:
+    computer = Computer([Device(BOARD, silent), Device(OTHER, noise)])
+    computer.watch(3600)
+    assert len(computer.opened) <= 2 * 3600 / 60
+    assert len([at_s for at_s, *_ in computer.opened if at_s < 60]) >= 6
+
+
+def test_that_a_slow_board_is_found_in_the_end() -> None:
+    def slow(opened_ms: int) -> bytes:
+        return board(boot_ms=12_000)(opened_ms)
+
+    told = Computer([Device(BOARD, silent), Device(OTHER, slow)]).watch(120)
+    assert told[-1].reading.temperature_C == 21.4
+
+
+def test_that_the_only_port_is_never_left_however_long_it_says_nothing() -> None:
+    computer = Computer([Device(BOARD, silent)])
+    told = computer.watch(600)
+    assert kinds(told) == [PortOpened]
+    assert len(computer.opened) == 1
+
+
+def test_that_a_named_port_is_not_left_for_a_board_that_comes() -> None:
+    computer = Computer([Device(BOARD, silent)])
+    computer.at(10, lambda: computer.plug_in(Device(OTHER, board())))
+    computer.watch(60, wanted=BOARD.name)
+    assert {name for _, name, _ in computer.opened} == {BOARD.name}
+
+
+SLOW = Way(format="checked lines", baud=9600, make_intake=Intake)
+FAST = Way(format="checked lines", baud=115_200, make_intake=Intake)
+OF_ANOTHER_KIND = Way(format="other lines", baud=9600, make_intake=lambda: Intake())  # noqa: PLW0108 - not the same way
+
+
+def by_what_was_heard(heard: Heard | None) -> Way | None:
+    if heard is None:
+        return SLOW
+    if heard.way is SLOW:
+        return FAST if any(byte > 0x7F for byte in heard.data) else OF_ANOTHER_KIND
+    return None
+
+
+@pytest.mark.parametrize("others", [[], [Device(OTHER, silent)]])
+def test_that_another_baud_is_tried_by_what_was_heard_and_kept_when_the_board_returns(others: list[Device]) -> None:
+    fast = Device(BOARD, board(), baud=115_200)
+    computer = Computer([fast, *others])
+    computer.at(20, lambda: computer.pull_out(fast))
+    computer.at(22, lambda: computer.plug_in(fast))
+    told = computer.watch(40, choose_way=by_what_was_heard)
+    bauds = [baud for _, name, baud in computer.opened if name == BOARD.name]
+    assert bauds == [9600, 115_200, 115_200]
+    assert the(ReadingArrived, told)[-1].counts.resets == 1
+
+
+def test_that_another_format_at_the_same_baud_is_tried_without_opening_the_port_again() -> None:
+    formats: list[str] = []
+
+    def choose(heard: Heard | None) -> Way | None:
+        formats.append(heard.way.format if heard else "")
+        return by_what_was_heard(heard)
+
+    computer = Computer([Device(BOARD, silent)])
+    computer.watch(30, choose_way=choose)
+    assert formats[:3] == ["", "checked lines", "other lines"]
+    assert len(computer.opened) == 1
+
+
+def test_that_the_strict_way_is_the_wire_format_at_9600() -> None:
+    assert (CHECKED_LINES.format, CHECKED_LINES.baud) == ("checked lines", 9600)

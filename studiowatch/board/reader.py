@@ -51,7 +51,8 @@ class Reader:
     """Reads one board until it is stopped. Meets the service's BoardSource.
 
     A port that is the only one is listened to without end. Where there are several, each is tried for a few seconds,
-    and told as opened once what it sends makes sense. A port that is plugged in meanwhile is tried at once.
+    and told as opened once what it sends makes sense. A port that is plugged in meanwhile is tried at once. Of a port
+    that is not a USB port, was not read last and was not asked for, nothing is told before that.
 
     Parameters
     ----------
@@ -171,21 +172,26 @@ class Reader:
             raise PortGone(NO_BOARD)
         if self._wanted is not None:
             self._wanted = found[0]
-        reasons = [] if len(found) == 1 else ["No board answers."]
+        reasons: list[str] = []
         for port in found:
-            reasons.append(self._try(port, is_alone=len(found) == 1))
+            reason = self._try(port, is_alone=len(found) == 1)
             if self._stopping.is_set() or self._is_called_away():
-                return reasons[-1] if self._is_told_open else ""
+                return reason if self._is_told_open else ""
+            if self._is_likely(port):
+                reasons.append(reason)
         self._try_s = min(2 * self._try_s, LONGEST_TRY_S)
-        return " ".join(reasons)
+        if not reasons:
+            raise PortGone(NO_BOARD)
+        return " ".join(["No board answers.", *reasons] if len(reasons) > 1 else reasons)
 
     def _try(self, port: PortSeen, *, is_alone: bool) -> str:
         """Read `port`, or return why it is not the board's. Raises `PortFault` as `_try_all` does."""
-        self._name = port.name
+        if self._is_likely(port):
+            self._name = port.name
         try:
             self._listen(port, is_alone=is_alone)
         except PortFault as fault:
-            if is_alone or self._is_told_open:
+            if self._is_told_open or (is_alone and self._is_likely(port)):
                 raise
             return str(fault)
         return f"{port.name} sends nothing that can be read."
@@ -199,8 +205,10 @@ class Reader:
             device = self._open_port(port.name, way.baud)
             self._port = device
             try:
-                if is_alone:
-                    self._tell_open()
+                if is_alone and self._is_likely(port):
+                    self._tell_open(port)
+                elif is_alone:
+                    self._tell_lost(NO_BOARD, once="gone")
                 listening.intake.reopened()
                 device.write(HELLO_PLEASE)
                 way = self._read(device, port, listening, is_alone=is_alone)
@@ -239,6 +247,11 @@ class Reader:
         self._drain(device, port, listening)
         return None
 
+    def _is_likely(self, port: PortSeen) -> bool:
+        """Tell whether to speak of a port from which nothing came yet: most built-in ones have nothing behind them."""
+        is_last = self._last is not None and port.is_same_board(self._last)
+        return self._wanted is not None or port.vid is not None or is_last
+
     def _is_called_away(self) -> bool:
         """Tell whether a port has come that is worth leaving one that makes no sense."""
         return self._wanted is None and bool(self._lookout.fresh)
@@ -262,7 +275,7 @@ class Reader:
         """Keep to a board that makes sense, and know it again."""
         self._understood = (port, listening.way, listening.intake)
         self._try_s = TRY_S
-        self._tell_open()
+        self._tell_open(port)
         if port != self._last:
             self._last = port
             self._remember(port)
@@ -271,10 +284,10 @@ class Reader:
         if self._deliver is not None:
             self._deliver(event)
 
-    def _tell_open(self) -> None:
+    def _tell_open(self, port: PortSeen) -> None:
         if not self._is_told_open:
-            self._is_told_open, self._told = True, ""
-            self._tell(PortOpened(time_ms=self._clock.utc_ms(), port=self._name))
+            self._is_told_open, self._told, self._name = True, "", port.name
+            self._tell(PortOpened(time_ms=self._clock.utc_ms(), port=port.name))
 
     def _tell_lost(self, reason: str, *, once: str) -> None:
         """Say why there is no board, but not again at each look: `once` is the same as long as it need not be."""

@@ -309,6 +309,7 @@ class Watchkeeping:
             sheets=[self.shelf.stand_in(name) for name in sorted(ahead)],
             wet_titles=tuple(dict.fromkeys(coat.piece_title for coat in at_risk)),
             connected=self._board.connected,
+            trouble=self._board.trouble,
             unreadable=0 if self._board.counts.good else self._board.counts.faulty,
             silent_after_s=self.silent_after_s if at_risk else max(self.silent_after_s, SILENT_AFTER_IDLE_S),
         )

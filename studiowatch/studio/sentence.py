@@ -44,6 +44,7 @@ def most_urgent(
     wet_titles: Sequence[str] = (),
     connected: bool = False,
     unreadable: int = 0,
+    trouble: str = "",
     silent_after_s: float = SILENT_AFTER_IDLE_S,
 ) -> Sentence:
     """Return what to say above all else.
@@ -64,6 +65,8 @@ def most_urgent(
         Pieces with a coat that is still drying: what she wants to know of the room then is whether they are well.
     connected, unreadable : bool, int
         Whether a port is open, and how many lines came that cannot be read while none could.
+    trouble : str
+        Why no port is open, and what to do about it, in one or more sentences; "" if that is not known.
     silent_after_s : float
         Seconds without a reading after which the room counts as not watched.
     """
@@ -71,13 +74,17 @@ def most_urgent(
     if standing:
         return max(standing, key=lambda warning: (warning.level, warning.state is WarningState.RAISED)).sentence
     if air is None or now_ms - air.blind_since_ms(now_ms) > silent_after_s * 1000:
-        return _no_reading(unreadable) if connected else NO_BOARD
+        return _no_reading(unreadable) if connected else _no_board(trouble)
     checks = [room_check(air, sheet, clock_text=clock_text) for sheet in sheets or (None,)]
     worst = next((check for check in checks if check.level > Level.CALM), checks[0])
     if worst.level is Level.CALM and wet_titles:
         headline = f"All is well: {counted(len(wet_titles), 'coat')} drying"
         return replace(worst, headline=headline, detail=f"{worst.detail} {listed(wet_titles)}.")
     return worst
+
+
+def _no_board(trouble: str) -> Sentence:
+    return replace(NO_BOARD, detail=trouble, advice="") if trouble else NO_BOARD
 
 
 def _no_reading(unreadable: int) -> Sentence:

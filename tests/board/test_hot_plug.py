@@ -7,6 +7,7 @@ import pytest
 from studiowatch.board.events import BoardNamed, LineCounts, LineRefused, PortLost, PortOpened, ReadingArrived
 from studiowatch.board.intake import Intake
 from studiowatch.board.port import PortSeen
+from studiowatch.board.reader import NO_BOARD
 from studiowatch.board.ways import CHECKED_LINES, Heard, Way
 
 from .computer import Computer, Device, board, noise, silent
@@ -35,12 +36,37 @@ def test_that_a_board_that_is_plugged_in_is_opened_within_two_seconds(name: str)
 
 
 def test_that_a_board_is_opened_within_two_seconds_while_another_port_is_listened_to() -> None:
-    computer = Computer([Device(PortSeen(name="/dev/ttyS0"), silent)])
+    computer = Computer([Device(OTHER, silent)])
     computer.at(100.5, lambda: computer.plug_in(Device(BOARD, board())))
     told = computer.watch(110)
-    assert [event.port for event in the(PortOpened, told)] == ["/dev/ttyS0", BOARD.name]
+    assert [event.port for event in the(PortOpened, told)] == [OTHER.name, BOARD.name]
     assert min(at_s for at_s, name, _ in computer.opened if name == BOARD.name) <= 102.5
-    assert the(PortLost, told)[0].reason == "/dev/ttyS0 sends nothing that can be read."
+    assert the(PortLost, told)[0].reason == "/dev/ttyACM1 sends nothing that can be read."
+
+
+@pytest.mark.parametrize("refusal", ["", "You may not open the port."])
+def test_that_a_built_in_port_with_nothing_behind_it_is_no_board(refusal: str) -> None:
+    built_in = Device(PortSeen(name="/dev/ttyS0"), silent, refusal=refusal)
+    computer = Computer([built_in])
+    computer.at(100.5, lambda: computer.plug_in(Device(BOARD, board())))
+    told = computer.watch(110)
+    assert kinds(told) == [PortLost, PortOpened, BoardNamed]
+    assert (told[0].port, told[0].reason) == ("", NO_BOARD)
+    assert told[1].port == BOARD.name
+    assert min(at_s for at_s, name, _ in computer.opened if name == BOARD.name) <= 102.5
+
+
+def test_that_a_board_on_a_built_in_port_is_read_all_the_same() -> None:
+    built_in = PortSeen(name="COM1", description="Communications Port (COM1)")
+    told = Computer([Device(built_in, board())]).watch(20)
+    assert kinds(told) == [PortLost, PortOpened, BoardNamed]
+    assert told[1].port == "COM1"
+
+
+def test_that_only_ports_that_may_well_be_a_board_are_complained_of() -> None:
+    computer = Computer([Device(PortSeen(name="/dev/ttyS0"), silent), Device(BOARD, silent)])
+    told = computer.watch(60)
+    assert [event.reason for event in told] == ["/dev/ttyACM0 sends nothing that can be read."]
 
 
 @pytest.mark.parametrize("vanishes_silently", [False, True])

@@ -164,6 +164,12 @@ def test_that_a_cleared_warning_is_not_spoken_of() -> None:
 def test_that_without_a_board_it_says_so() -> None:
     assert urgent(air=None) == NO_BOARD
     assert urgent(air=replace(GOOD, age_s=60.1)) == NO_BOARD
+
+
+def test_that_a_port_that_cannot_be_opened_is_told_with_its_reason_and_not_with_a_plug_to_push_home() -> None:
+    why = "The port COM3 is in use by another program: close that program."
+    sentence = most_urgent([], None, now_ms=NOW_MS, clock_text=clock_text, trouble=why)
+    assert sentence == replace(NO_BOARD, detail=why, advice="")
     assert urgent(air=replace(GOOD, age_s=60.0)).level is Level.CALM
 
 

@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from studiowatch.board.events import BoardEvent, LineRefused
+from studiowatch.board.port import PortSeen
 from studiowatch.board.ways import ChooseWay, Heard, LineIntake, Way
 
-SAMPLE_BYTES = 4096  # kept of what made no sense, to choose the next way by; four seconds at 9600 baud
+SAMPLE_BYTES = 4096  # kept of what makes no sense, to choose the next way by; four seconds at 9600 baud
+MAKES_NO_SENSE = (LineRefused,)  # events that do not show that the right way was found
 
 
 class Listening:
@@ -13,8 +15,10 @@ class Listening:
 
     Parameters
     ----------
+    port : PortSeen
+        The port, for `choose_way`.
     choose_way : callable
-        Tells which way to try first, and after each that was tried in vain.
+        Tells which way to try first, and after those that were tried in vain.
     way, intake : Way, LineIntake, or None
         What made sense of this board before; None for a board that was not read yet.
 
@@ -23,16 +27,17 @@ class Listening:
     is_understood : bool
         True once something came that makes sense; the way is kept from then on.
     sample : bytes
-        The first that was heard under this way, until it made sense.
+        The newest that was heard under this way, until it made sense.
     """
 
-    def __init__(self, choose_way: ChooseWay, way: Way | None = None, intake: LineIntake | None = None) -> None:
-        first = way or choose_way(None)
-        if first is None:
-            raise ValueError("There is no way to listen at all.")
+    def __init__(
+        self, port: PortSeen, choose_way: ChooseWay, way: Way | None = None, intake: LineIntake | None = None
+    ) -> None:
+        self._port = port
         self._choose_way = choose_way
-        self.way = first
-        self.intake = intake or first.make_intake()
+        self._tried: tuple[Way, ...] = ()
+        self.way = way or self._first_way()
+        self.intake = intake or self.way.make_intake()
         self.is_understood = False
         self.sample = b""
 
@@ -40,17 +45,27 @@ class Listening:
         """Return the events that `data`, read at `time_ms` (UTC ms), completes."""
         events = self.intake.feed(data, time_ms)
         if not self.is_understood:
-            self.sample = (self.sample + data)[:SAMPLE_BYTES]
-            self.is_understood = any(not isinstance(event, LineRefused) for event in events)
+            self.sample = (self.sample + data)[-SAMPLE_BYTES:]
+            self.is_understood = any(not isinstance(event, MAKES_NO_SENSE) for event in events)
         return events
 
     def another_way(self, *, again: bool) -> Way | None:
         """Return the way to try next, or None after the last; with `again` the first one follows it."""
-        way = self._choose_way(Heard(way=self.way, data=self.sample))
-        return self._choose_way(None) if way is None and again else way
+        self._tried += (self.way,)
+        way = self._choose_way(self._port, Heard(tried=self._tried, data=self.sample))
+        if way is None and again:
+            self._tried = ()
+            return self._first_way()
+        return way
 
     def turn_to(self, way: Way) -> None:
         """Try `way` from here on; if it is the one that is tried, its intake goes on."""
         self.sample = b""
         if way != self.way:
             self.way, self.intake = way, way.make_intake()
+
+    def _first_way(self) -> Way:
+        way = self._choose_way(self._port, Heard())
+        if way is None:
+            raise ValueError(f"There is no way to listen to {self._port.name}.")
+        return way

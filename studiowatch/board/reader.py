@@ -219,8 +219,8 @@ class Reader:
     def _listening_to(self, port: PortSeen) -> Listening:
         """Return a listening that goes on where it ended, if this board made sense before."""
         if self._understood is not None and self._understood[0].is_same_board(port):
-            return Listening(self._choose_way, *self._understood[1:])
-        return Listening(self._choose_way)
+            return Listening(port, self._choose_way, *self._understood[1:])
+        return Listening(port, self._choose_way)
 
     def _read(self, device: BytePort, port: PortSeen, listening: Listening, *, is_alone: bool) -> Way | None:
         """Read until the port is given up, or until another baud is to be tried: return that way."""

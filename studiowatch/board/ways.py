@@ -8,7 +8,7 @@ from typing import Protocol
 
 from studiowatch.board.events import BoardEvent, LineCounts
 from studiowatch.board.intake import Intake
-from studiowatch.board.port import BAUD
+from studiowatch.board.port import BAUD, PortSeen
 
 
 class LineIntake(Protocol):
@@ -20,7 +20,7 @@ class LineIntake(Protocol):
         ...
 
     def feed(self, data: bytes, time_ms: int) -> list[BoardEvent]:
-        """Return the events that `data`, read at `time_ms` (UTC ms), completes; any but `LineRefused` is sense."""
+        """Return the events that `data`, read at `time_ms` (UTC ms), completes."""
         ...
 
     def reopened(self) -> None:
@@ -49,18 +49,26 @@ class Way:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Heard:
-    """A way that was tried in vain, and the first bytes that came meanwhile, at most 4096."""
+    """What was heard of a port, to choose the next way by.
 
-    way: Way
-    data: bytes
+    Attributes
+    ----------
+    tried : tuple of Way
+        The ways that were tried in vain, the last one last.
+    data : bytes
+        The newest bytes under the last one, at most 4096.
+    """
+
+    tried: tuple[Way, ...] = ()
+    data: bytes = b""
 
 
-ChooseWay = Callable[[Heard | None], Way | None]
-"""Returns the first way to try for None, else the one to try after what was heard; None if there is no other."""
+ChooseWay = Callable[[PortSeen, Heard], Way | None]
+"""Returns the way to try next on a port; None if there is no other. There is always a first one."""
 
 CHECKED_LINES = Way(format="checked lines", baud=BAUD, make_intake=Intake)
 
 
-def checked_lines_only(heard: Heard | None) -> Way | None:
+def checked_lines_only(_port: PortSeen, heard: Heard) -> Way | None:
     """Choose the wire format, and nothing after it."""
-    return CHECKED_LINES if heard is None else None
+    return None if heard.tried else CHECKED_LINES

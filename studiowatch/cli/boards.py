@@ -34,7 +34,7 @@ class Heard:
     baud : int or None
         Bits a second at which the port was read last; None if it was not opened.
     sample : str
-        The first bytes that made no sense, legible.
+        The newest bytes, if they made no sense, legible.
     trouble : str
         Why the port could not be read, or what the board itself says is wrong; one sentence or "".
     """
@@ -91,7 +91,7 @@ def listen(outfit: Outfit, listen_s: float) -> Sequence[Heard]:
 
 def _listen_to(outfit: Outfit, port: PortSeen, listen_s: float) -> Heard:
     heard = Heard(port=port)
-    listening = Listening(outfit.choose_way)
+    listening = Listening(port, outfit.choose_way)
     try:
         while not _is_heard_out(outfit, heard, listening, listen_s):
             way = listening.another_way(again=False)

@@ -184,10 +184,11 @@ FAST = Way(format="checked lines", baud=115_200, make_intake=Intake)
 OF_ANOTHER_KIND = Way(format="other lines", baud=9600, make_intake=lambda: Intake())  # noqa: PLW0108 - not the same way
 
 
-def by_what_was_heard(heard: Heard | None) -> Way | None:
-    if heard is None:
+def by_what_was_heard(port: PortSeen, heard: Heard) -> Way | None:
+    assert port in {BOARD, OTHER}
+    if not heard.tried:
         return SLOW
-    if heard.way is SLOW:
+    if heard.tried == (SLOW,):
         return FAST if any(byte > 0x7F for byte in heard.data) else OF_ANOTHER_KIND
     return None
 
@@ -205,15 +206,16 @@ def test_that_another_baud_is_tried_by_what_was_heard_and_kept_when_the_board_re
 
 
 def test_that_another_format_at_the_same_baud_is_tried_without_opening_the_port_again() -> None:
-    formats: list[str] = []
+    formats: list[list[str]] = []
 
-    def choose(heard: Heard | None) -> Way | None:
-        formats.append(heard.way.format if heard else "")
-        return by_what_was_heard(heard)
+    def choose(port: PortSeen, heard: Heard) -> Way | None:
+        formats.append([way.format for way in heard.tried])
+        return by_what_was_heard(port, heard)
 
     computer = Computer([Device(BOARD, silent)])
     computer.watch(30, choose_way=choose)
-    assert formats[:3] == ["", "checked lines", "other lines"]
+    both = ["checked lines", "other lines"]
+    assert formats[:6] == [[], both[:1], both, [], both[:1], both]
     assert len(computer.opened) == 1
 
 

@@ -147,8 +147,8 @@ def test_that_wireless_links_are_listed_last_and_not_opened(boards) -> None:  # 
 def test_that_each_way_is_tried_and_the_one_that_makes_sense_is_named(boards) -> None:  # noqa: ANN001
     fast = Way(format="fast lines", baud=115_200, make_intake=Intake)
 
-    def fast_first(heard: Heard | None) -> Way | None:
-        return fast if heard is None else CHECKED_LINES if heard.way == fast else None
+    def fast_first(_: PortSeen, heard: Heard) -> Way | None:
+        return {(): fast, (fast,): CHECKED_LINES}.get(heard.tried)
 
     desk = Desk({"COM7": HELLO + DATA})
     (one,) = boards(desk, "--json", choose_way=fast_first).document["boards"]

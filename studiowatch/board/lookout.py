@@ -24,7 +24,7 @@ class Lookout:
     seen : sequence of PortSeen
         The ports at the last look.
     fresh : frozenset of str
-        Names of ports that have come since `fresh` was emptied.
+        Names of ports that have come since they were last taken.
     """
 
     def __init__(
@@ -48,6 +48,11 @@ class Lookout:
         """List the ports if the last list is old."""
         if self._now_s() - self._looked_s >= self._every_s:
             self.look()
+
+    def take_fresh(self) -> frozenset[str]:
+        """Return the names of ports that have come since the last call."""
+        fresh, self.fresh = self.fresh, frozenset()
+        return fresh
 
     def sees(self, port: PortSeen) -> bool:
         """Tell whether this board was at this name at the last look."""

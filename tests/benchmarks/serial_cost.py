@@ -62,7 +62,7 @@ class Board:
         tty.setraw(theirs)
         self.readings: list[ReadingArrived] = []
         self._is_open = False
-        self._reader = Reader(clock=SystemClock(), wanted=os.ttyname(theirs), list_ports=lambda: ())
+        self._reader = Reader(clock=SystemClock(), wanted=os.ttyname(theirs))
         self._reader.start(self._take)
         self._until(lambda: self._is_open, OPENED_WITHIN_S)
 

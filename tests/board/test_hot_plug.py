@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 import pytest
 
 from studiowatch.board.events import BoardNamed, LineCounts, LineRefused, PortLost, PortOpened, ReadingArrived
@@ -10,7 +12,9 @@ from studiowatch.board.port import PortSeen
 from studiowatch.board.reader import NO_BOARD
 from studiowatch.board.ways import CHECKED_LINES, Heard, Way
 
-from .computer import Computer, Device, board, noise, silent
+from studiowatch.studio.watch import SILENT_AFTER_S
+
+from .computer import START_MS, Computer, Device, board, noise, silent
 
 BOARD = PortSeen(name="/dev/ttyACM0", vid=0x2341, pid=0x43, serial="A1")
 OTHER = PortSeen(name="/dev/ttyACM1", vid=0x2341, pid=0x43, serial="B2")
@@ -63,10 +67,27 @@ def test_that_a_board_on_a_built_in_port_is_read_all_the_same() -> None:
     assert told[1].port == "COM1"
 
 
-def test_that_only_ports_that_may_well_be_a_board_are_complained_of() -> None:
+def test_that_a_built_in_port_beside_a_mute_board_is_tried_once_and_the_board_kept_to() -> None:
     computer = Computer([Device(PortSeen(name="/dev/ttyS0"), silent), Device(BOARD, silent)])
-    told = computer.watch(60)
-    assert [event.reason for event in told] == ["/dev/ttyACM0 sends nothing that can be read."]
+    told = computer.watch(600)
+    assert kinds(told) == [PortOpened, PortLost, PortOpened]
+    assert {event.port for event in told} == {BOARD.name}
+    assert told[1].reason == "/dev/ttyACM0 sends nothing that can be read."
+    assert [name for _, name, _ in computer.opened] == [BOARD.name, "/dev/ttyS0", BOARD.name]
+
+
+def test_that_a_usb_board_beside_a_built_in_port_is_told_open_while_it_boots() -> None:
+    told = Computer([Device(PortSeen(name="/dev/ttyS0"), silent), Device(BOARD, board(boot_ms=3000))]).watch(10)
+    assert kinds(told) == [PortOpened, BoardNamed]
+    assert told[0].time_ms == START_MS
+
+
+def test_that_a_board_on_a_built_in_port_beside_another_usb_device_is_found() -> None:
+    built_in = Device(PortSeen(name="COM1"), board())
+    told = Computer([Device(BOARD, noise), built_in]).watch(60)
+    assert told[-1].reading.temperature_C == 21.4
+    assert [event.port for event in the(PortOpened, told)] == [BOARD.name, "COM1"]
+    assert the(ReadingArrived, told)[-1].counts.faulty == 0
 
 
 @pytest.mark.parametrize("vanishes_silently", [False, True])
@@ -92,6 +113,15 @@ def test_that_a_board_that_its_opening_restarts_is_waited_for_and_read_within_it
     first = the(ReadingArrived, told)[0]
     assert first.counts == LineCounts(good=2)
     assert first.reading.time_ms - told[0].time_ms <= 4000
+
+
+def test_that_a_board_pulled_out_and_put_back_is_read_before_anyone_is_told_that_it_is_silent() -> None:
+    device = Device(BOARD, board(boot_ms=3000))
+    computer = Computer([device])
+    computer.at(10.05, lambda: computer.pull_out(device))
+    computer.at(12.05, lambda: computer.plug_in(device))
+    times_ms = [event.reading.time_ms for event in the(ReadingArrived, computer.watch(40))]
+    assert max(later - earlier for earlier, later in pairwise(times_ms)) < SILENT_AFTER_S * 1000
 
 
 def test_that_the_ports_are_not_listed_while_a_board_is_heard() -> None:

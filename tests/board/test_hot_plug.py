@@ -11,7 +11,6 @@ from studiowatch.board.intake import Intake
 from studiowatch.board.port import PortSeen
 from studiowatch.board.reader import NO_BOARD
 from studiowatch.board.ways import CHECKED_LINES, Heard, Way
-
 from studiowatch.studio.watch import SILENT_AFTER_S
 
 from .computer import START_MS, Computer, Device, board, noise, silent

@@ -14,6 +14,7 @@ import pytest
 from studiowatch.board.events import (
     BoardEvent,
     BoardNamed,
+    BoardTrouble,
     LineCounts,
     LineRefused,
     PortLost,
@@ -213,7 +214,11 @@ def test_that_a_stuck_bus_reaches_the_room_as_a_fault_and_air_is_still_measured(
     events = listen(chip.pty)
     next_reading(events, is_measured)
     chip.tell("stuck 1")
+    trouble = the_next(events, BoardTrouble)
+    assert (trouble.code, trouble.counts.troubles) == ("bus", 1)
+    assert trouble.message
     blind = next_reading(events, lambda reading: not is_measured(reading) and reading.air_signal_mV is not None).reading
-    assert {fault.code for fault in blind.faults} == {"bus"}
+    assert {fault.code for fault in blind.faults} == {trouble.code}
     chip.tell("stuck 0")
-    assert next_reading(events, is_measured).counts.lost == 0
+    counts = next_reading(events, is_measured).counts
+    assert (counts.lost, counts.troubles) == (0, 1)

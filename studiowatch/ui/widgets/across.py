@@ -76,7 +76,7 @@ class AcrossView(QWidget):
             figures.addWidget(view, 1, Qt.AlignmentFlag.AlignVCenter)
         page = QVBoxLayout(self)
         page.setContentsMargins(28, 28, 28, 16)
-        page.addWidget(self._sentence, 5)
+        page.addWidget(self._sentence, 6)
         page.addWidget(self._prompt, 2)
         page.addLayout(figures, 3)
         page.addWidget(self._trouble)

@@ -6,6 +6,7 @@ properties speak of draw 0, the nominal run.
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import replace
 from math import inf
 
@@ -27,7 +28,7 @@ from studiowatch.physics.constants import REFERENCE_TEMPERATURE_K
 from studiowatch.physics.plate_transfer import Face, PlateAir
 from studiowatch.physics.ranges import Array, check
 
-__all__ = ["Film", "StageReached", "advance", "lay", "newly_reached", "sealed_in_g_m2"]
+__all__ = ["Film", "StageReached", "advance", "advance_through", "lay", "newly_reached", "sealed_in_g_m2"]
 
 WET_UM = (1.0, 10_000.0)  # µm, film that may be laid
 SIDE_M = (0.01, 10.0)  # m, side of the square of the piece's area
@@ -124,6 +125,22 @@ def advance(film: Film, air: Air, dt_s: float, *, covered: bool = False) -> tupl
         elapsed_s += step_s
         left_s -= step_s
     after = replace(film, state=state, below=below, elapsed_s=film.elapsed_s + dt_s)
+    return after, newly_reached(film, after)
+
+
+def advance_through(
+    film: Film, spans: Iterable[tuple[Air, float]], *, covered: bool = False
+) -> tuple[Film, tuple[StageReached, ...]]:
+    """Return the film after all of `spans`, each an air and how long it held, s, as `advance` does one by one.
+
+    Raises
+    ------
+    OutOfRange
+        As `advance`.
+    """
+    after = film
+    for air, dt_s in spans:
+        after, _ = advance(after, air, dt_s, covered=covered)
     return after, newly_reached(film, after)
 
 

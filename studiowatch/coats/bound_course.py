@@ -7,6 +7,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from studiowatch.coats.seal import Seep
+from studiowatch.coats.step_paths import following
 from studiowatch.physics.ranges import Array
 
 _TINY = 1e-12  # keeps a gap that is 0 in a damp room from dividing
@@ -45,14 +46,11 @@ class BoundCourse:
         """Return the course of a film of `polymer_kg_m2` that begins at `bound`, kg/kg."""
         if seep is None:
             return cls(kept=kept, excess=bound - kept, rate_per_s=rate_per_s)
-        below = (seep.water_kg_m2 - kept * seep.polymer_kg_m2) / polymer_kg_m2
-        feeds = seep.water_kg_m2 > 0.0
-        slack = np.where(feeds, rate_per_s - seep.rate_per_s, 1.0)
         return cls(
             kept=kept,
             excess=bound - kept,
             rate_per_s=rate_per_s,
-            fed=np.where(feeds, below * seep.rate_per_s / slack, 0.0),
+            fed=_fed(kept, rate_per_s, polymer_kg_m2, seep),
             seeping_per_s=seep.rate_per_s,
         )
 
@@ -84,3 +82,25 @@ class BoundCourse:
         ratio = self.rate_per_s * (fed - self.excess) / np.where(rises, seeping_per_s * fed, 1.0)
         slack = np.where(rises, self.rate_per_s - seeping_per_s, 1.0)
         return np.where(rises, np.log(np.where(rises, np.maximum(ratio, 1.0), 1.0)) / slack, 0.0)
+
+
+def bound_through(
+    *, kept: Array, bound: Array, rate_per_s: Array, polymer_kg_m2: Array, seep: Seep | None, age_s: Array
+) -> Array:
+    """Return the bound water before each of the steps that gather `age_s`, and after the last, kg/kg.
+
+    `kept`, `age_s` and the water of `seep` are (steps, draws); `bound` is that before the first.
+    """
+    own = np.exp(-rate_per_s * age_s)
+    gained = kept * (1.0 - own)
+    if seep is not None:
+        gained += _fed(kept, rate_per_s, polymer_kg_m2, seep) * (np.exp(-seep.rate_per_s * age_s) - own)
+    return following(bound, own, gained)
+
+
+def _fed(kept: Array, rate_per_s: Array, polymer_kg_m2: Array, seep: Seep) -> Array:
+    """Return f of a film over what is sealed in, kg/kg."""
+    below = (seep.water_kg_m2 - kept * seep.polymer_kg_m2) / polymer_kg_m2
+    feeds = seep.water_kg_m2 > 0.0
+    slack = np.where(feeds, rate_per_s - seep.rate_per_s, 1.0)
+    return np.where(feeds, below * seep.rate_per_s / slack, 0.0)

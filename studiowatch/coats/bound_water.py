@@ -12,6 +12,7 @@ from functools import cached_property
 import numpy as np
 
 from studiowatch.coats.draws import Draws
+from studiowatch.coats.step_paths import Steps, following, picked
 from studiowatch.physics.equivalent_age import Relaxation
 from studiowatch.physics.ranges import Array
 
@@ -27,46 +28,65 @@ def water_content(humidity: Array | float) -> Array:
     return (0.012 / (0.5 / 0.6)) * activity / (1.0 - 0.8 * activity)
 
 
+_KEPT_AT_REFERENCE = float(water_content(0.5))  # kg/kg
 # kg/kg; 66 of the 351 kg/m³ of water that packed polymer holds, well under the four fifths that it may be
-BOUND_AS_LAID = float(5.0 * water_content(0.5))
+BOUND_AS_LAID = 5.0 * _KEPT_AT_REFERENCE
 CLEAR_BELOW = float(water_content(CLEARING_HUMIDITY))  # kg/kg
-EXCESS_AT_REFERENCE = BOUND_AS_LAID - float(water_content(0.5))  # kg/kg
+EXCESS_AT_REFERENCE = BOUND_AS_LAID - _KEPT_AT_REFERENCE  # kg/kg
 
 
 @dataclass(frozen=True, kw_only=True, eq=False)
 class Drift:
-    """A film without free water in one air: its temperature and its ages, in closed form of the time since `film_K`.
+    """A film without free water in one air: its temperature and its ages, in closed form of the time since it began.
+
+    The drift is exponential in the inverse temperature. Arrays are (draws,), or (steps, draws) of steps one after
+    another.
 
     Attributes
     ----------
-    film_K, air_K : ndarray
-        Film temperature at the start, and the temperature it drifts to, K.
+    inverse_film, inverse_air : ndarray
+        Inverse of the film's temperature at the start, and of that which it drifts to, 1/K.
     """
 
-    film_K: Array
-    air_K: Array
+    inverse_film: Array
+    inverse_air: Array
     draws: Draws
 
-    @cached_property
-    def _inverse_air(self) -> Array:
-        return 1.0 / self.air_K
+    @classmethod
+    def between(cls, film_K: Array, air_K: Array, draws: Draws) -> Drift:
+        """Return the drift from `film_K` to `air_K`."""
+        return cls(inverse_film=1.0 / film_K, inverse_air=1.0 / air_K, draws=draws)
+
+    @classmethod
+    def through(cls, inverse_film: Array, inverse_airs: Array, dt_s: Array, draws: Draws) -> tuple[Drift, Array]:
+        """Return the drifts of steps of `dt_s` one after another, and the inverse temperature after the last, 1/K."""
+        exponent = -dt_s / RELAXATION_S
+        path = following(inverse_film, np.exp(exponent), inverse_airs * -np.expm1(exponent))
+        return cls(inverse_film=path[:-1], inverse_air=inverse_airs, draws=draws), path[-1]
+
+    def at(self, steps: Steps) -> Drift:
+        """Return of each draw the drift in its own step."""
+        return Drift(
+            inverse_film=picked(self.inverse_film, steps),
+            inverse_air=picked(self.inverse_air, steps),
+            draws=self.draws,
+        )
 
     @cached_property
     def _gap(self) -> Array:
-        """Of the inverse temperatures, 1/K: in them the drift is exponential."""
-        return self._inverse_air - 1.0 / self.film_K
+        return self.inverse_air - self.inverse_film
 
     @cached_property
     def _diffusion(self) -> Relaxation:
-        return Relaxation.across(self._gap, self._inverse_air, RELAXATION_S, self.draws.recoat_energy_J_mol)
+        return Relaxation.across(self._gap, self.inverse_air, RELAXATION_S, self.draws.recoat_energy_J_mol)
 
     @cached_property
     def _cure(self) -> Relaxation:
-        return Relaxation.across(self._gap, self._inverse_air, RELAXATION_S, self.draws.cure_energy_J_mol)
+        return Relaxation.across(self._gap, self.inverse_air, RELAXATION_S, self.draws.cure_energy_J_mol)
 
     def temperature(self, dt_s: Array | float) -> Array:
         """Return the film's temperature after `dt_s`, K."""
-        return 1.0 / (self._inverse_air - self._gap * np.exp(-dt_s / RELAXATION_S))
+        return 1.0 / (self.inverse_air - self._gap * np.exp(-dt_s / RELAXATION_S))
 
     def diffusion_age(self, dt_s: Array | float) -> Array:
         """Return the time at 23 °C in which as much bound water would leave, s."""
@@ -86,7 +106,7 @@ class Drift:
 
     def time_below(self, limit_K: Array, dt_s: Array | float) -> Array:
         """Return how long in `dt_s` the film is colder than `limit_K`, s."""
-        start, end = 1.0 / limit_K - 1.0 / self.film_K, 1.0 / limit_K - 1.0 / self.air_K
+        start, end = 1.0 / limit_K - self.inverse_film, 1.0 / limit_K - self.inverse_air
         crosses = start * end < 0.0
         ratio = np.where(crosses, start / np.where(crosses, -end, 1.0), 0.0)
         crossing = np.minimum(RELAXATION_S * np.log1p(ratio), dt_s)
@@ -101,5 +121,4 @@ def humidity_rate(humidity: Array, strength: Array) -> Array:
 
 def recoat_pace(kept: Array, strength: Array) -> Array:
     """Return `humidity_rate` of the air in which the polymer keeps the bound water `kept`, kg/kg."""
-    plain = (BOUND_AS_LAID - kept) / EXCESS_AT_REFERENCE
-    return np.maximum(1.0 + strength * (plain - 1.0), 0.0)
+    return np.maximum(1.0 + (strength / EXCESS_AT_REFERENCE) * (_KEPT_AT_REFERENCE - kept), 0.0)

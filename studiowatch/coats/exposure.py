@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
-from functools import lru_cache
+from dataclasses import dataclass
+from functools import cached_property, lru_cache
 
 import numpy as np
 
+from studiowatch.coats.bound_water import water_content
 from studiowatch.coats.draws import Draws
 from studiowatch.physics.air import Air
+from studiowatch.physics.constants import ZERO_CELSIUS_K
 from studiowatch.physics.moist_air import HUMIDITY_PCT, PRESSURE_PA
 from studiowatch.physics.plate_transfer import Face, PlateAir, plate_air
-from studiowatch.physics.ranges import check
+from studiowatch.physics.ranges import Array, check
 
 COVER_SPEED_FACTOR = 0.5  # air speed under a mesh cover over that beside it; assumption
 TEMPERATURE_C = (-20.0, 50.0)  # °C, air in which a coat can be followed
@@ -29,6 +32,39 @@ def check_air(air: Air) -> None:
     check("humidity", air.humidity_pct, *HUMIDITY_PCT, "%")
     check("air speed", air.air_speed_m_s, *SPEED_M_S, "m/s")
     check("pressure", air.pressure_Pa, *PRESSURE_PA, "Pa")
+
+
+@dataclass(frozen=True, kw_only=True, eq=False)
+class Airs:
+    """The airs of steps one after another at a film that has nothing free, for which no flow matters.
+
+    Attributes
+    ----------
+    air_K, humidity : ndarray, (steps, draws)
+        Temperature, K, and share of saturation, 0-1.
+    """
+
+    air_K: Array
+    humidity: Array
+
+    @cached_property
+    def inverse_K(self) -> Array:
+        """Inverse temperature, 1/K."""
+        return 1.0 / self.air_K
+
+    @cached_property
+    def kept(self) -> Array:
+        """Bound water that dry polymer keeps in each air, kg/kg."""
+        return water_content(self.humidity)
+
+
+@lru_cache(maxsize=16)
+def airs_at_film(airs: tuple[Air, ...], draws: Draws) -> Airs:
+    """Return these airs, unchecked, one after another; the same question gives the same object."""
+    told = np.array([(air.temperature_C, air.humidity_pct) for air in airs])
+    driest_pct, dampest_pct = HUMIDITY_PCT
+    humidity_pct = np.clip(told[:, 1:] + draws.humidity_offset_pct, driest_pct, dampest_pct)
+    return Airs(air_K=(told[:, :1] + ZERO_CELSIUS_K) + draws.temperature_offset_K, humidity=humidity_pct / 100.0)
 
 
 @lru_cache(maxsize=256)

@@ -6,7 +6,7 @@ properties speak of draw 0, the nominal run.
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Sequence
 from dataclasses import replace
 from math import inf
 
@@ -14,18 +14,18 @@ import numpy as np
 
 from studiowatch.coats import kinds, stack
 from studiowatch.coats.anchoring import Anchor
-from studiowatch.coats.bound_water import Drift
 from studiowatch.coats.data_sheet import DataSheet, Kind
-from studiowatch.coats.exposure import air_at_film
-from studiowatch.coats.film_state import Film, StageReached, State
+from studiowatch.coats.exposure import Airs, air_at_film, airs_at_film, check_air
+from studiowatch.coats.film_state import Film, StageReached
 from studiowatch.coats.free_water import Layer
 from studiowatch.coats.stack import sealed_in_g_m2
 from studiowatch.coats.stage_table import ROW
 from studiowatch.coats.stages import Orientation
+from studiowatch.coats.stretch import Stretch
 from studiowatch.coats.support import SOAKED_SHARE, Support
 from studiowatch.physics.air import Air
 from studiowatch.physics.constants import REFERENCE_TEMPERATURE_K
-from studiowatch.physics.plate_transfer import Face, PlateAir
+from studiowatch.physics.plate_transfer import Face
 from studiowatch.physics.ranges import Array, check
 
 __all__ = ["Film", "StageReached", "advance", "advance_through", "lay", "newly_reached", "sealed_in_g_m2"]
@@ -34,6 +34,7 @@ WET_UM = (1.0, 10_000.0)  # µm, film that may be laid
 SIDE_M = (0.01, 10.0)  # m, side of the square of the piece's area
 THINNED_PCT = (0.0, 100.0)  # % of the volume
 LONGEST_STEP_S = 4.0e8  # s, over twelve years
+_TOGETHER = 16_384  # spans times draws taken together: their arrays stay in a processor's cache
 
 
 def lay(
@@ -115,52 +116,82 @@ def advance(film: Film, air: Air, dt_s: float, *, covered: bool = False) -> tupl
     OutOfRange
         If `dt_s` or a value of `air` is not a number or out of range; the film is unchanged.
     """
-    check("time step", dt_s, 0.0, LONGEST_STEP_S, "s")
-    plate = air_at_film(air, film.anchor.draws, covered=covered, side_m=film.layer.side_m, face=film.layer.face)
-    before = film.state
-    state = before if film.elapsed_s > 0.0 else replace(before, film_K=plate.air_K)
-    below, elapsed_s, left_s = film.below, film.elapsed_s, dt_s
-    while left_s > 0.0:
-        state, below, step_s = _step(film, state, below, plate, longest_s=left_s, elapsed_s=elapsed_s)
-        elapsed_s += step_s
-        left_s -= step_s
-    after = replace(film, state=state, below=below, elapsed_s=film.elapsed_s + dt_s)
-    return after, newly_reached(film, after)
+    return advance_through(film, ((air, dt_s),), covered=covered)
 
 
 def advance_through(
-    film: Film, spans: Iterable[tuple[Air, float]], *, covered: bool = False
+    film: Film, spans: Sequence[tuple[Air, float]], *, covered: bool = False
 ) -> tuple[Film, tuple[StageReached, ...]]:
-    """Return the film after all of `spans`, each an air and how long it held, s, as `advance` does one by one.
+    """Return the film after all of `spans`, each an air and how long it holds, s, as `advance` does one by one.
+
+    Once nothing is free any more, many spans are taken together: a long log then costs little more than its arithmetic.
 
     Raises
     ------
     OutOfRange
         As `advance`.
     """
-    after = film
     for air, dt_s in spans:
-        after, _ = advance(after, air, dt_s, covered=covered)
+        check("time step", dt_s, 0.0, LONGEST_STEP_S, "s")
+        check_air(air)
+    ahead = [(air, dt_s) for air, dt_s in spans if dt_s > 0.0]
+    together = max(_TOGETHER // len(film.anchor.draws), 1)
+    after, taken = film, 0
+    while taken < len(ahead):
+        if kinds.is_wet(after.state):
+            after = _wet_span(after, *ahead[taken], covered=covered)
+            taken += 1
+        else:
+            after = _dry_spans(after, ahead[taken : taken + together])
+            taken += together
     return after, newly_reached(film, after)
 
 
-def _step(
-    film: Film, state: State, below: tuple[Film, ...], plate: PlateAir, *, longest_s: float, elapsed_s: float
-) -> tuple[State, tuple[Film, ...], float]:
-    """Return the state and the films below one step on, and the length of that step, s."""
-    state, step_s, dry_s = kinds.lose_free(film, state, plate, longest_s=longest_s, elapsed_s=elapsed_s)
-    if below:
-        below = stack.drained(below, state, step_s)
-    if not np.greater(dry_s, 0.0).any():
-        return state, below, step_s
-    end_s = elapsed_s + step_s
-    drift = Drift(film_K=state.film_K, air_K=plate.air_K, draws=film.anchor.product.draws)
-    if not below:
-        return kinds.rest(film, state, plate, drift=drift, dry_s=dry_s, end_s=end_s), (), step_s
-    seep = stack.seep_from(below)
-    below = stack.rested(below, plate, drift=drift, dry_s=dry_s)
-    hold = stack.hold_on(below, end_s)
-    return kinds.rest(film, state, plate, drift=drift, dry_s=dry_s, end_s=end_s, seep=seep, hold=hold), below, step_s
+def _wet_span(film: Film, air: Air, dt_s: float, *, covered: bool) -> Film:
+    """Return the film after `dt_s` in one air, which began with something free."""
+    plate = air_at_film(air, film.anchor.draws, covered=covered, side_m=film.layer.side_m, face=film.layer.face)
+    after, left_s = _met(film, plate.air_K), dt_s
+    while left_s > 0.0 and kinds.is_wet(after.state):
+        state, lost = kinds.lose_free(after, plate, longest_s=left_s)
+        after = _drained(_aged(replace(after, state=state), lost.dt_s))
+        dry_s = lost.dt_s - lost.used_s
+        if (dry_s > 0.0).any():
+            after = _rested(after, airs_at_film((air,), film.anchor.draws), dry_s[np.newaxis])
+        left_s -= lost.dt_s
+    if left_s > 0.0:
+        after = _dry_spans(after, [(air, left_s)])
+    return replace(after, elapsed_s=film.elapsed_s + dt_s)
+
+
+def _dry_spans(film: Film, spans: Sequence[tuple[Air, float]]) -> Film:
+    """Return the film after spans in which nothing is free."""
+    airs = airs_at_film(tuple(air for air, _ in spans), film.anchor.draws)
+    dry_s = np.array([[dt_s] for _, dt_s in spans])
+    return _rested(_aged(_drained(_met(film, airs.air_K[0])), float(dry_s.sum())), airs, dry_s)
+
+
+def _met(film: Film, air_K: Array) -> Film:
+    """Return the film with the temperature of the air if that is the first that it meets."""
+    return film if film.elapsed_s > 0.0 else replace(film, state=replace(film.state, film_K=air_K))
+
+
+def _drained(film: Film) -> Film:
+    """Return the film with those below drained by what it lost."""
+    return replace(film, below=stack.drained(film.below, film.state)) if film.below else film
+
+
+def _aged(film: Film, passed_s: float) -> Film:
+    """Return the film `passed_s` later, otherwise as it was."""
+    return replace(film, below=stack.older(film.below, passed_s), elapsed_s=film.elapsed_s + passed_s)
+
+
+def _rested(film: Film, airs: Airs, dry_s: Array) -> Film:
+    """Return the film, which is as old as at the end, after steps that end with `dry_s` in which nothing is free."""
+    stretch = Stretch.of(airs, film_K=film.state.film_K, dry_s=dry_s, draws=film.anchor.product.draws)
+    below, seep = stack.rested(film.below, stretch)
+    hold = stack.hold_on(below, film.elapsed_s)
+    state, _ = kinds.rest(film, film.state, stretch, ended_s=film.elapsed_s, seep=seep, hold=hold)
+    return replace(film, state=state, below=below)
 
 
 def newly_reached(before: Film, after: Film) -> tuple[StageReached, ...]:

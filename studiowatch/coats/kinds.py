@@ -2,15 +2,19 @@
 
 from __future__ import annotations
 
+import numpy as np
+
 from studiowatch.coats import paint, resting, solventborne, waterborne
 from studiowatch.coats.anchoring import Anchor
 from studiowatch.coats.bound_water import Drift
 from studiowatch.coats.film_state import Film, State
-from studiowatch.coats.free_water import Layer
+from studiowatch.coats.free_water import Evaporation, Layer
 from studiowatch.coats.paint import PaintProduct, PaintState
 from studiowatch.coats.seal import Hold, Seep
 from studiowatch.coats.solventborne import SolventProduct, SolventState, lose_free_solvent
+from studiowatch.coats.stretch import Stretch
 from studiowatch.coats.waterborne import Product, WaterState, lose_free_water
+from studiowatch.physics.constants import WATER_DENSITY
 from studiowatch.physics.plate_transfer import PlateAir
 from studiowatch.physics.ranges import Array
 
@@ -24,63 +28,73 @@ def freshly_laid(anchor: Anchor, laid: Layer, film_K: Array) -> State:
     return waterborne.freshly_laid(laid, film_K)
 
 
-def lose_free(
-    film: Film, state: State, plate: PlateAir, *, longest_s: float, elapsed_s: float
-) -> tuple[State, float, Array | float]:
-    """Return the state one step on, the length of the step, and how long in it each draw had nothing free, s.
+def is_wet(state: State) -> bool:
+    """Return whether anything is still free in any draw."""
+    return not isinstance(state, PaintState) and state.wet
 
-    While there is something free the step is as short as the film needs; else it is `longest_s`.
+
+def lose_free(film: Film, plate: PlateAir, *, longest_s: float) -> tuple[State, Evaporation]:
+    """Return the state after one step of losing what is free, as short as the film needs, and that step.
+
+    Raises
+    ------
+    TypeError
+        If the film's anchor belongs to another kind of coat, or to paint, in which nothing is free.
     """
-    coat, lost = film.layer, None
-    match state, film.anchor.product:
-        case WaterState(wet=True), Product() as product:
-            state, lost = lose_free_water(coat, product, state, plate, longest_s=longest_s, elapsed_s=elapsed_s)
-        case SolventState(wet=True), SolventProduct() as solvent:
-            state, lost = lose_free_solvent(coat, solvent, state, plate, longest_s=longest_s, elapsed_s=elapsed_s)
-    if lost is not None:
-        return state, lost.dt_s, lost.dt_s - lost.used_s
-    return state, longest_s, longest_s
+    coat, elapsed_s = film.layer, film.elapsed_s
+    match film.state, film.anchor.product:
+        case WaterState() as water, Product() as product:
+            return lose_free_water(coat, product, water, plate, longest_s=longest_s, elapsed_s=elapsed_s)
+        case SolventState() as solvent, SolventProduct() as product:
+            return lose_free_solvent(coat, product, solvent, plate, longest_s=longest_s, elapsed_s=elapsed_s)
+    raise TypeError(f"{film.sheet.name}: nothing is free in this kind of coat")
 
 
 def rest(
-    film: Film,
-    state: State,
-    plate: PlateAir,
-    *,
-    drift: Drift,
-    dry_s: Array | float,
-    end_s: float,
-    seep: Seep | None = None,
-    hold: Hold | None = None,
-) -> State:
-    """Return the state after each draw had nothing free for the last `dry_s` of a step that ends at the age `end_s`.
+    film: Film, state: State, stretch: Stretch, *, ended_s: float, seep: Seep | None = None, hold: Hold | None = None
+) -> tuple[State, Array | None]:
+    """Return the state after a stretch in which nothing was free, at whose end the coat is `ended_s` old.
+
+    Beside it, the water that the coat held as each step began, kg/m², (steps, draws), for what lies on it: None where
+    it gives none, being bare or solvent-borne.
 
     Raises
     ------
     TypeError
         If the film's anchor belongs to another kind of coat.
     """
-    product = film.anchor.product
+    product, coat, seal = film.anchor.product, film.layer, film.seal
     match state, product:
         case WaterState(), Product():
-            return resting.rest(
-                film.layer,
-                product,
-                state,
-                plate,
-                drift=drift,
-                dry_s=dry_s,
-                end_s=end_s,
-                seal=film.seal,
-                seep=seep,
-                hold=hold,
-            )
+            after, bound = resting.rest(coat, product, state, stretch, ended_s=ended_s, seal=seal, seep=seep, hold=hold)
+            return after, None if seal is None else state.free + bound[:-1] * coat.polymer_kg_m2
         case SolventState(), SolventProduct():
-            return solventborne.rest(
-                film.layer, product, state, drift=drift, dry_s=dry_s, end_s=end_s, seal=film.seal, hold=hold
-            )
+            return solventborne.rest(coat, product, state, stretch, ended_s=ended_s, seal=seal, hold=hold), None
         case PaintState(), PaintProduct():
-            return paint.rest(
-                film.layer, product, state, plate, drift=drift, dry_s=dry_s, end_s=end_s, seal=film.seal, hold=hold
-            )
+            return _paint_rested(film, product, state, stretch, ended_s=ended_s, hold=hold)
     raise TypeError(f"{film.sheet.name}: the anchor belongs to another kind of sheet")
+
+
+def _paint_rested(
+    film: Film, product: PaintProduct, state: PaintState, stretch: Stretch, *, ended_s: float, hold: Hold | None
+) -> tuple[PaintState, Array | None]:
+    """Return what `rest` does for paint, step by step: what is sealed in it diffuses no more, it only leaves."""
+    sealed_left, drift = [], stretch.drift
+    after = state
+    for at, humidity in enumerate(stretch.airs.humidity):
+        sealed_left.append(after.sealed_left)
+        after = paint.rest(
+            film.layer,
+            product,
+            after,
+            humidity,
+            drift=Drift(inverse_film=drift.inverse_film[at], inverse_air=drift.inverse_air[at], draws=drift.draws),
+            dry_s=stretch.dry_s[at],
+            end_s=ended_s - float(stretch.to_end_s[at, 0]),
+            seal=film.seal,
+            hold=hold,
+        )
+    if film.seal is None:
+        return after, None
+    as_sealed = WATER_DENSITY * (film.layer.wet_m - film.layer.dry_m) * paint.share_kept(state.fourier)
+    return after, as_sealed * np.array(sealed_left)

@@ -18,7 +18,6 @@ from studiowatch.coats.free_water import Layer
 from studiowatch.coats.seal import Hold, Seal
 from studiowatch.coats.stage_table import ROW, enter, enter_held, nothing_reached
 from studiowatch.coats.stages import Stage
-from studiowatch.physics.plate_transfer import PlateAir
 from studiowatch.physics.ranges import Array
 
 THROUGH_NUMBER = 1.13  # D t/H² at which a plane sheet has lost 95 % through one face; Crank (1975), eq. 4.18
@@ -100,7 +99,7 @@ def rest(
     coat: Layer,
     product: PaintProduct,
     before: PaintState,
-    plate: PlateAir,
+    humidity: Array,
     *,
     drift: Drift,
     dry_s: Array | float,
@@ -113,7 +112,7 @@ def rest(
     `seal` and `hold` are as for a clear coat: how it lies under another, and what the films below keep it from.
     """
     age_s = drift.diffusion_age(dry_s)
-    surface_pace, through_pace = _paces(coat, product.draws, plate)
+    surface_pace, through_pace = _paces(coat, product.draws, humidity)
     sealed_left = before.sealed_left
     if seal is not None:
         surface_pace = np.where(seal.mask, surface_pace * coat.slowness / seal.slowness, surface_pace)
@@ -170,10 +169,10 @@ def _number_as_kept(state: PaintState, seal: Seal) -> Array:
     return np.where(seal.mask, state.fourier - np.log(left) / LATE_RATE, state.fourier)
 
 
-def _paces(coat: Layer, draws: Draws, plate: PlateAir) -> tuple[Array, Array]:
+def _paces(coat: Layer, draws: Draws, humidity: Array) -> tuple[Array, Array]:
     """Return how fast the top dries and, as D/H² in 1/s, the depth, per second at 23 °C.
 
     Damp air slows the top as it slows the recoat age of a clear coat: assumption.
     """
-    pace = np.maximum(humidity_rate(plate.humidity, draws.humidity_term), _SLOWEST)
+    pace = np.maximum(humidity_rate(humidity, draws.humidity_term), _SLOWEST)
     return pace / coat.slowness, draws.paint_diffusivity_m2_s / coat.dry_m**2

@@ -84,7 +84,7 @@ class SheetAges:
 
     @property
     def _drift(self) -> Drift:
-        return Drift(film_K=self.state.film_K, air_K=self.plate.air_K, draws=self.draws)
+        return Drift.between(self.state.film_K, self.plate.air_K, self.draws)
 
     def _from_touch_dry_s(self, hours: float) -> Array:
         return np.maximum(hours * 3600.0 * self.draws.sheet_time_factor - touch_dry_s(self.state), _LEAST_GAP_S)

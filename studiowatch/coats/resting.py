@@ -2,28 +2,22 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass, replace
 from functools import partial
 
 import numpy as np
 
-from studiowatch.coats.bound_course import BoundCourse
-from studiowatch.coats.bound_water import (
-    CLEAR_BELOW,
-    EXCESS_AT_REFERENCE,
-    HARD_SHARE,
-    THROUGH_SHARE,
-    Drift,
-    recoat_pace,
-    water_content,
-)
+from studiowatch.coats.bound_course import BoundCourse, bound_through
+from studiowatch.coats.bound_water import CLEAR_BELOW, EXCESS_AT_REFERENCE, HARD_SHARE, THROUGH_SHARE, recoat_pace
 from studiowatch.coats.free_water import Layer
 from studiowatch.coats.seal import Hold, Seal, Seep
-from studiowatch.coats.stage_table import ROW, enter, enter_held
+from studiowatch.coats.stage_table import ROW
 from studiowatch.coats.stages import Stage
+from studiowatch.coats.step_paths import Steps, gathering, picked
+from studiowatch.coats.stretch import Stretch
 from studiowatch.coats.waterborne import Product, WaterState
-from studiowatch.physics.plate_transfer import PlateAir
-from studiowatch.physics.ranges import Array
+from studiowatch.physics.ranges import Array, Mask
 
 _DEEP = ((Stage.DRY_HARD, HARD_SHARE), (Stage.DRY_THROUGH, THROUGH_SHARE))
 _SLOWEST = 1e-12  # keeps a recoat age that stands still in a saturated room from dividing
@@ -33,109 +27,169 @@ def rest(
     coat: Layer,
     product: Product,
     before: WaterState,
-    plate: PlateAir,
+    stretch: Stretch,
     *,
-    drift: Drift,
-    dry_s: Array | float,
-    end_s: float,
+    ended_s: float,
     seal: Seal | None = None,
     seep: Seep | None = None,
     hold: Hold | None = None,
-) -> WaterState:
-    """Return the state after each draw was without free water for the last `dry_s` of a step that ends at `end_s`.
+) -> tuple[WaterState, Array]:
+    """Return the state after a stretch without free water, and the bound water on the way.
 
     Parameters
     ----------
-    drift : Drift
-        Of the film's temperature, from the beginning of that time.
-    end_s : float
-        Age of the coat at the end, s.
+    ended_s : float
+        Age of the coat at the end of the stretch, s.
     seal : Seal or None
         How the coat lies under another; None while nothing lies on it.
     seep, hold
         What the films below give to this coat, and keep it from; None if it lies on none.
+
+    Returns
+    -------
+    state : WaterState
+    bound : ndarray, (steps + 1, draws)
+        Before each step and after the last, kg/kg.
     """
     slowness, rate_per_s = coat.slowness, product.bound_rate_per_s / coat.slowness
     if seal is not None:
         slowness = np.where(seal.mask, seal.slowness, slowness)
         rate_per_s = np.where(seal.mask, seal.rate_per_s, rate_per_s)
-    kept = water_content(plate.humidity)
-    course = BoundCourse.over(
-        kept=kept, bound=before.bound, rate_per_s=rate_per_s, polymer_kg_m2=coat.polymer_kg_m2, seep=seep
+    kept = stretch.airs.kept
+    bound = bound_through(
+        kept=kept,
+        bound=before.bound,
+        rate_per_s=rate_per_s,
+        polymer_kg_m2=coat.polymer_kg_m2,
+        seep=seep,
+        age_s=stretch.age_s,
     )
-    age_s = drift.diffusion_age(dry_s)
     pace = recoat_pace(kept, product.draws.humidity_term) / slowness
-    after = WaterState(
-        free=before.free,
-        bound=course.at(age_s),
-        film_K=drift.temperature(dry_s),
-        recoat_age_s=before.recoat_age_s + pace * age_s,
-        cure_age_s=before.cure_age_s + drift.cure_age(dry_s),
-        below_mfft_s=before.below_mfft_s,
-        fastest=before.fastest,
-        reached=before.reached,
-        awaited=before.awaited,
+    recoat_s = pace * stretch.age_s
+    after = replace(
+        before,
+        bound=bound[-1],
+        film_K=stretch.film_K,
+        recoat_age_s=before.recoat_age_s + recoat_s.sum(axis=0),
+        cure_age_s=before.cure_age_s + stretch.cure_age_s.sum(axis=0),
     )
     if not before.awaited:
-        return after
-    start_s = end_s - dry_s
-    late = _Late(product=product, before=before, after=after, drift=drift, course=course, age_s=age_s, start_s=start_s)
-    reached = late.stages(pace=pace, hold=hold)
-    below_mfft_s = before.below_mfft_s
-    if Stage.CLEAR in before.awaited and (np.minimum(drift.film_K, plate.air_K) < product.mfft_K).any():
-        forming_s = np.clip(reached[ROW[Stage.CLEAR]] - start_s, 0.0, dry_s)
-        below_mfft_s = below_mfft_s + drift.time_below(product.mfft_K, forming_s)
-    elif reached is before.reached:
-        return after
+        return after, bound
+    late = _Late(
+        product=product,
+        before=before,
+        after=after,
+        stretch=stretch,
+        ended_s=ended_s,
+        hold=hold,
+        bound=bound,
+        rate_per_s=rate_per_s,
+        polymer_kg_m2=coat.polymer_kg_m2,
+        seep=seep,
+        pace=pace,
+        recoat_s=recoat_s,
+    )
+    reached = late.stages()
+    below_mfft_s = before.below_mfft_s + late.below_mfft_s(reached)
+    if reached is before.reached:
+        return replace(after, below_mfft_s=below_mfft_s), bound
     awaited = tuple(stage for stage in before.awaited if np.isinf(reached[ROW[stage]]).any())
-    return replace(after, below_mfft_s=below_mfft_s, reached=reached, awaited=awaited)
+    return replace(after, below_mfft_s=below_mfft_s, reached=reached, awaited=awaited), bound
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class _Late:
-    """One step of a resting coat; `age_s` is the age gathered in it, and each draw began it at `start_s`."""
+    """What a stretch makes of a resting coat, step by step; arrays are (steps, draws) but for those of the coat.
+
+    Attributes
+    ----------
+    bound : ndarray, (steps + 1, draws)
+        Bound water before each step and after the last, kg/kg.
+    rate_per_s, polymer_kg_m2 : ndarray, (draws,)
+        Rate at which bound water leaves at 23 °C, 1/s, and the polymer that holds it, kg/m².
+    pace, recoat_s : ndarray
+        How fast the recoat age runs, per second at 23 °C, and what each step adds to it, s.
+    """
 
     product: Product
     before: WaterState
     after: WaterState
-    drift: Drift
-    course: BoundCourse
-    age_s: Array
-    start_s: Array | float
+    stretch: Stretch
+    ended_s: float
+    hold: Hold | None
+    bound: Array
+    rate_per_s: Array
+    polymer_kg_m2: Array
+    seep: Seep | None
+    pace: Array
+    recoat_s: Array
 
-    def stages(self, *, pace: Array, hold: Hold | None) -> Array:
-        """Return the table with the stages that come after free water has gone; `pace` is that of the recoat age."""
-        before, after, product = self.before, self.after, self.product
-        reached = before.reached
-        if Stage.CLEAR in before.awaited:
-            now = after.bound < CLEAR_BELOW
-            reached = enter_held(reached, Stage.CLEAR, now, lambda: self._when_bound(CLEAR_BELOW), hold)
+    def stages(self) -> Array:
+        """Return the table with the stages that come after free water has gone."""
+        reached = self.before.reached
+        awaited, after, product = self.before.awaited, self.after, self.product
+        if Stage.CLEAR in awaited:
+            reached = self._enter(reached, Stage.CLEAR, self.bound[1:] < CLEAR_BELOW, self._when_clear)
         clear_s = reached[ROW[Stage.CLEAR]]
-        for stage, share in _DEEP:
-            if stage in before.awaited:
-                level = self.course.kept + share * EXCESS_AT_REFERENCE
-                now = (after.bound <= level) & np.isfinite(clear_s)
-                reached = enter_held(reached, stage, now, partial(self._when_bound_and_clear, level, clear_s), hold)
-        if Stage.DRY_TO_RECOAT in before.awaited:
-            now = (after.recoat_age_s >= product.recoat_age_s) & np.isfinite(clear_s)
-            when = partial(self._when_recoat_and_clear, pace, clear_s)
-            reached = enter_held(reached, Stage.DRY_TO_RECOAT, now, when, hold)
-        cured = after.cure_age_s >= product.cure_age_s
-        if not cured.any():
-            return reached
-        return enter(reached, Stage.CURED, cured & (after.free <= 0.0), self._when_cured)
+        if any(stage in awaited for stage, _ in _DEEP):
+            excess, clear = self.bound[1:] - self.stretch.airs.kept, self.stretch.by_then(clear_s, self.ended_s)
+            for stage, share in _DEEP:
+                if stage in awaited:
+                    now = (excess <= share * EXCESS_AT_REFERENCE) & clear
+                    reached = self._enter(reached, stage, now, partial(self._when_deep, share, clear_s))
+        if Stage.DRY_TO_RECOAT in awaited and (after.recoat_age_s >= product.recoat_age_s).any():
+            ages_s = gathering(self.before.recoat_age_s, self.recoat_s)
+            now = (ages_s[1:] >= product.recoat_age_s) & self.stretch.by_then(clear_s, self.ended_s)
+            when = partial(self._when_recoat, ages_s, clear_s)
+            reached = self._enter(reached, Stage.DRY_TO_RECOAT, now, when)
+        if (after.cure_age_s >= product.cure_age_s).any():
+            ages_s = gathering(self.before.cure_age_s, self.stretch.cure_age_s)
+            now = (ages_s[1:] >= product.cure_age_s) & (after.free <= 0.0)
+            reached = self.stretch.enter(
+                reached, Stage.CURED, now, partial(self._when_cured, ages_s), ended_s=self.ended_s
+            )
+        return reached
 
-    def _when_bound(self, level: Array | float) -> Array:
-        return self.start_s + self.drift.diffusion_time(self.course.age_below(level, self.age_s))
+    def below_mfft_s(self, reached: Array) -> Array | float:
+        """Return how long the film was too cold to form, s: until it cleared as the table `reached` says."""
+        drift, mfft_K = self.stretch.drift, self.product.mfft_K
+        coldest = np.maximum(drift.inverse_film[0], drift.inverse_air.max(axis=0))
+        if Stage.CLEAR not in self.before.awaited or not (coldest > 1.0 / mfft_K).any():
+            return 0.0
+        forming_s = reached[ROW[Stage.CLEAR]] - self.stretch.starts_s(self.ended_s)
+        below_s: Array = drift.time_below(mfft_K, np.clip(forming_s, 0.0, self.stretch.dry_s)).sum(axis=0)
+        return below_s
 
-    def _when_bound_and_clear(self, level: Array, clear_s: Array) -> Array:
-        return np.maximum(self._when_bound(level), clear_s)
+    def _enter(self, reached: Array, stage: Stage, now: Mask, when: Callable[[Steps], Array]) -> Array:
+        return self.stretch.enter(reached, stage, now, when, ended_s=self.ended_s, hold=self.hold)
 
-    def _when_recoat_and_clear(self, pace: Array, clear_s: Array) -> Array:
-        missing_s = np.maximum(self.product.recoat_age_s - self.before.recoat_age_s, 0.0)
-        recoat_s = self.start_s + self.drift.diffusion_time(missing_s / np.maximum(pace, _SLOWEST))
-        return np.maximum(recoat_s, clear_s)
+    def _when_bound(self, level: Array | float, steps: Steps) -> Array:
+        seep = self.seep
+        course = BoundCourse.over(
+            kept=picked(self.stretch.airs.kept, steps),
+            bound=picked(self.bound, steps),
+            rate_per_s=self.rate_per_s,
+            polymer_kg_m2=self.polymer_kg_m2,
+            seep=None if seep is None else replace(seep, water_kg_m2=picked(seep.water_kg_m2, steps)),
+        )
+        age_s = course.age_below(level, picked(self.stretch.age_s, steps))
+        return self._starts_s(steps) + self.stretch.drift.at(steps).diffusion_time(age_s)
 
-    def _when_cured(self) -> Array:
-        missing_s = np.maximum(self.product.cure_age_s - self.before.cure_age_s, 0.0)
-        return self.start_s + self.drift.cure_time(missing_s)
+    def _when_clear(self, steps: Steps) -> Array:
+        return self._when_bound(CLEAR_BELOW, steps)
+
+    def _when_deep(self, share: float, clear_s: Array, steps: Steps) -> Array:
+        level = picked(self.stretch.airs.kept, steps) + share * EXCESS_AT_REFERENCE
+        return np.maximum(self._when_bound(level, steps), clear_s)
+
+    def _when_recoat(self, ages_s: Array, clear_s: Array, steps: Steps) -> Array:
+        missing_s = np.maximum(self.product.recoat_age_s - picked(ages_s, steps), 0.0)
+        age_s = missing_s / np.maximum(picked(self.pace, steps), _SLOWEST)
+        return np.maximum(self._starts_s(steps) + self.stretch.drift.at(steps).diffusion_time(age_s), clear_s)
+
+    def _when_cured(self, ages_s: Array, steps: Steps) -> Array:
+        missing_s = np.maximum(self.product.cure_age_s - picked(ages_s, steps), 0.0)
+        return self._starts_s(steps) + self.stretch.drift.at(steps).cure_time(missing_s)
+
+    def _starts_s(self, steps: Steps) -> Array:
+        return picked(self.stretch.starts_s(self.ended_s), steps)

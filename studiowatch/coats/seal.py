@@ -37,12 +37,14 @@ class Seal:
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Seep:
-    """What the sealed films give to the film on top in a step.
+    """What the sealed films give to the film on top in a step, or in steps one after another.
 
     Attributes
     ----------
-    water_kg_m2, polymer_kg_m2 : ndarray
-        Water sealed in at the beginning, and the polymer that keeps some of it.
+    water_kg_m2 : ndarray, (draws,) or (steps, draws)
+        Water sealed in as the step begins.
+    polymer_kg_m2 : ndarray, (draws,)
+        The polymer that keeps some of it.
     rate_per_s : ndarray
         As in `Seal`.
     """

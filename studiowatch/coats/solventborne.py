@@ -10,7 +10,7 @@ from functools import partial
 
 import numpy as np
 
-from studiowatch.coats.bound_water import HARD_SHARE, THROUGH_SHARE, Drift
+from studiowatch.coats.bound_water import HARD_SHARE, THROUGH_SHARE
 from studiowatch.coats.draws import RECOAT_ENERGY, Draws
 from studiowatch.coats.free_water import (
     FINE_STEP_S,
@@ -24,8 +24,10 @@ from studiowatch.coats.free_water import (
 )
 from studiowatch.coats.seal import Hold, Seal
 from studiowatch.coats.solvent import Solvent, activity, coefficients
-from studiowatch.coats.stage_table import ROW, enter, enter_held, nothing_reached
+from studiowatch.coats.stage_table import ROW, nothing_reached
 from studiowatch.coats.stages import Stage
+from studiowatch.coats.step_paths import Steps, gathering, picked
+from studiowatch.coats.stretch import Stretch
 from studiowatch.coats.waterborne import enter_surface_stages
 from studiowatch.physics import equivalent_age
 from studiowatch.physics import moist_air_core as core
@@ -221,14 +223,13 @@ def rest(
     coat: Layer,
     product: SolventProduct,
     before: SolventState,
+    stretch: Stretch,
     *,
-    drift: Drift,
-    dry_s: Array | float,
-    end_s: float,
+    ended_s: float,
     seal: Seal | None = None,
     hold: Hold | None = None,
 ) -> SolventState:
-    """Return the state after each draw was without free solvent for the last `dry_s` of a step that ends at `end_s`.
+    """Return the state after a stretch without free solvent, at whose end the coat is `ended_s` old.
 
     `seal` and `hold` are as for a water-borne coat. It is clear all along: CLEAR says that it can blush no more.
     """
@@ -236,33 +237,33 @@ def rest(
     if seal is not None:
         slowness = np.where(seal.mask, seal.slowness, slowness)
         rate_per_s = np.where(seal.mask, seal.rate_per_s, rate_per_s)
-    age_s, start_s = drift.diffusion_age(dry_s), end_s - dry_s
-    after = replace(
-        before,
-        retained=before.retained * np.exp(-rate_per_s * age_s),
-        film_K=drift.temperature(dry_s),
-        recoat_age_s=before.recoat_age_s + age_s / slowness,
-        cure_age_s=before.cure_age_s + drift.cure_age(dry_s),
-    )
+    ages_s = gathering(np.zeros(coat.slowness.size), stretch.age_s)
+    cure_ages_s = gathering(before.cure_age_s, stretch.cure_age_s)
+    starts_s = stretch.starts_s(ended_s)
+
+    def when_gathered(age_s: Array, steps: Steps) -> Array:
+        missing_s = np.maximum(age_s - picked(ages_s, steps), 0.0)
+        return picked(starts_s, steps) + stretch.drift.at(steps).diffusion_time(missing_s)
+
+    def when_cured(steps: Steps) -> Array:
+        missing_s = np.maximum(product.cure_age_s - picked(cure_ages_s, steps), 0.0)
+        return picked(starts_s, steps) + stretch.drift.at(steps).cure_time(missing_s)
+
     laid = retained_as_laid(product.solvent, coat)
-
-    def when_left(level: Array) -> Array:
-        age = np.log(np.maximum(before.retained / level, 1.0)) / rate_per_s
-        return start_s + drift.diffusion_time(age)
-
-    def when_recoat() -> Array:
-        missing_s = np.maximum(product.recoat_age_s - before.recoat_age_s, 0.0)
-        return start_s + drift.diffusion_time(missing_s * slowness)
-
-    def when_cured() -> Array:
-        return start_s + drift.cure_time(np.maximum(product.cure_age_s - before.cure_age_s, 0.0))
-
-    dry = before.free <= 0.0
+    needed_s = {stage: np.log(np.maximum(before.retained / (share * laid), 1.0)) / rate_per_s for stage, share in _DEEP}
+    needed_s[Stage.DRY_TO_RECOAT] = np.maximum(product.recoat_age_s - before.recoat_age_s, 0.0) * slowness
+    dry = np.broadcast_to(before.free <= 0.0, stretch.age_s.shape)
     touch_dry_s = before.reached[ROW[Stage.DRY_TO_TOUCH]]
-    reached = enter_held(before.reached, Stage.CLEAR, dry, lambda: touch_dry_s, hold)
-    for stage, share in _DEEP:
-        level = share * laid
-        reached = enter_held(reached, stage, dry & (after.retained <= level), partial(when_left, level), hold)
-    ready = dry & (after.recoat_age_s >= product.recoat_age_s)
-    reached = enter_held(reached, Stage.DRY_TO_RECOAT, ready, when_recoat, hold)
-    return replace(after, reached=enter(reached, Stage.CURED, after.cure_age_s >= product.cure_age_s, when_cured))
+    enter = partial(stretch.enter, ended_s=ended_s)
+    reached = enter(before.reached, Stage.CLEAR, dry, lambda _: touch_dry_s, hold=hold)
+    for stage, age_s in needed_s.items():
+        reached = enter(reached, stage, dry & (ages_s[1:] >= age_s), partial(when_gathered, age_s), hold=hold)
+    reached = enter(reached, Stage.CURED, cure_ages_s[1:] >= product.cure_age_s, when_cured)
+    return replace(
+        before,
+        retained=before.retained * np.exp(-rate_per_s * ages_s[-1]),
+        film_K=stretch.film_K,
+        recoat_age_s=before.recoat_age_s + ages_s[-1] / slowness,
+        cure_age_s=cure_ages_s[-1],
+        reached=reached,
+    )

@@ -14,7 +14,6 @@ from math import inf
 import numpy as np
 
 from studiowatch.coats.anchoring import Anchor
-from studiowatch.coats.bound_water import Drift
 from studiowatch.coats.data_sheet import Kind
 from studiowatch.coats.film_state import Film, State
 from studiowatch.coats.free_water import Layer
@@ -24,8 +23,8 @@ from studiowatch.coats.seal import Hold, Seal, Seep
 from studiowatch.coats.solventborne import SolventState
 from studiowatch.coats.stage_table import ROW, enter
 from studiowatch.coats.stages import Stage
+from studiowatch.coats.stretch import Stretch
 from studiowatch.coats.waterborne import WaterState
-from studiowatch.physics.plate_transfer import PlateAir
 from studiowatch.physics.ranges import Array, Mask
 
 _SURFACE = (Stage.SET_TO_TOUCH, Stage.DUST_FREE, Stage.TACK_FREE, Stage.DRY_TO_TOUCH)
@@ -125,8 +124,13 @@ def _pooled(top: Layer, film: Film, free: Array) -> Layer:
     )
 
 
-def drained(below: tuple[Film, ...], top: State, step_s: float) -> tuple[Film, ...]:
-    """Return the films below after a step of the coat on top: of the pool, the water from below leaves last.
+def older(below: tuple[Film, ...], passed_s: float) -> tuple[Film, ...]:
+    """Return the films below `passed_s` later, otherwise as they were."""
+    return tuple(replace(film, elapsed_s=film.elapsed_s + passed_s) for film in below)
+
+
+def drained(below: tuple[Film, ...], top: State) -> tuple[Film, ...]:
+    """Return the films below with what the coat on top left in the pool: the water from below leaves last.
 
     Once the pool is empty they cannot be touched any more, and count as dry to touch.
     """
@@ -134,10 +138,10 @@ def drained(below: tuple[Film, ...], top: State, step_s: float) -> tuple[Film, .
     dry = pool <= 0.0
     films = []
     for film in below:
-        older = replace(film, elapsed_s=film.elapsed_s + step_s)
+        lower = film
         if np.isinf(film.state.reached[ROW[Stage.DRY_TO_TOUCH]]).any():
-            older, pool = _drained(older, pool, dry)
-        films.append(older)
+            lower, pool = _drained(film, pool, dry)
+        films.append(lower)
     return tuple(films)
 
 
@@ -153,29 +157,28 @@ def _drained(film: Film, pool: Array, dry: Mask) -> tuple[Film, Array]:
     return replace(film, state=state), pool
 
 
-def seep_from(below: tuple[Film, ...]) -> Seep | None:
-    """Return the water that the sealed films give to the coat on top from now on, or None if none is sealed in."""
-    water = polymer = rate_per_s = None
+def rested(below: tuple[Film, ...], stretch: Stretch) -> tuple[tuple[Film, ...], Seep | None]:
+    """Return the films below after a stretch without free water on top, and what they gave to the coat there.
+
+    `below` stand as they were when the stretch began, but are as old as at its end. None is given if none is sealed in.
+    """
+    films, seep = [], None
     for film in below:
-        if film.seal is None or isinstance(film.state, SolventState) or not film.seal.mask.any():
-            continue
-        bound = isinstance(film.state, WaterState)
-        held = np.where(film.seal.mask, film.water_kg_m2, 0.0)
-        keeping = np.where(film.seal.mask & bound, film.layer.polymer_kg_m2, 0.0)
-        water = held if water is None else water + held
-        polymer = keeping if polymer is None else polymer + keeping
-        rate_per_s = film.seal.rate_per_s
-    if water is None or polymer is None or rate_per_s is None:
-        return None
-    return Seep(water_kg_m2=water, polymer_kg_m2=polymer, rate_per_s=rate_per_s)
+        state, water_kg_m2 = rest(film, film.state, stretch, ended_s=film.elapsed_s)
+        films.append(replace(film, state=state))
+        if film.seal is not None and water_kg_m2 is not None and film.seal.mask.any():
+            seep = _more(seep, film, film.seal, water_kg_m2)
+    return tuple(films), seep
 
 
-def rested(below: tuple[Film, ...], plate: PlateAir, *, drift: Drift, dry_s: Array | float) -> tuple[Film, ...]:
-    """Return the films below after the last `dry_s` of a step, in which the coat on top had no free water."""
-    return tuple(
-        replace(film, state=rest(film, film.state, plate, drift=drift, dry_s=dry_s, end_s=film.elapsed_s))
-        for film in below
-    )
+def _more(seep: Seep | None, film: Film, seal: Seal, water_kg_m2: Array) -> Seep:
+    """Return what seeps with that of another film."""
+    bound = isinstance(film.state, WaterState)
+    water = np.where(seal.mask, water_kg_m2, 0.0)
+    polymer = np.where(seal.mask & bound, film.layer.polymer_kg_m2, 0.0)
+    if seep is not None:
+        water, polymer = seep.water_kg_m2 + water, seep.polymer_kg_m2 + polymer
+    return Seep(water_kg_m2=water, polymer_kg_m2=polymer, rate_per_s=seal.rate_per_s)
 
 
 def hold_on(below: tuple[Film, ...], elapsed_s: float) -> Hold | None:

@@ -59,7 +59,7 @@ class Relaxation:
         slope_K = energy_J_mol / GAS_CONSTANT
         end_rate = np.exp((1.0 / REFERENCE_TEMPERATURE_K - inverse_end) * slope_K)
         offset = gap * slope_K
-        factors = _factors(float(np.abs(offset).max()), relaxation_s)
+        factors = _factors(max(float(offset.max()), -float(offset.min())), relaxation_s)
         return cls(offset=offset, end_rate=end_rate, relaxation_s=relaxation_s, factors=factors)
 
     def age(self, dt_s: Array | float) -> Array:
@@ -81,10 +81,10 @@ class Relaxation:
         return time_s
 
     def _age(self, dt_s: Array | float, decay: Array | float) -> Array:
-        if isinstance(decay, float):
-            series = _polynomial([factor * (1.0 - decay**k) for k, factor in enumerate(self.factors, 1)], self.offset)
-        else:
+        if np.shape(decay) == self.offset.shape:
             series = self._whole - _polynomial(self.factors, self.offset * decay)
+        else:  # a time that all draws share is worked into the factors
+            series = _polynomial([factor * (1.0 - decay**k) for k, factor in enumerate(self.factors, 1)], self.offset)
         series += dt_s
         series *= self.end_rate
         return series
@@ -106,7 +106,7 @@ def _factors(size: float, relaxation_s: float) -> Sequence[float]:
     return factors
 
 
-def _polynomial(factors: Sequence[float], x: Array) -> Array:
+def _polynomial(factors: Sequence[Array | float], x: Array) -> Array:
     """Return Σ factorₖ xᵏ, k from 1 on."""
     total = x * factors[-1]
     for factor in reversed(factors[:-1]):

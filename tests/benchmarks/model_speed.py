@@ -42,8 +42,11 @@ from studiowatch.board.events import BoardEvent
 from studiowatch.coats import exposure, kinds, resting
 from studiowatch.coats.anchoring import anchor
 from studiowatch.coats.draws import sample
-from studiowatch.coats.film import advance, lay
+from studiowatch.coats.film import advance_through, lay
+from studiowatch.coats.free_water import Layer
 from studiowatch.coats.stages import Stage
+from studiowatch.coats.stretch import Stretch
+from studiowatch.coats.waterborne import Product, WaterState
 from studiowatch.physics.air import Air
 from studiowatch.physics.ranges import Array
 from studiowatch.room.readings import Reading
@@ -80,17 +83,17 @@ def counted() -> Iterator[Counter[str]]:
     """Count the steps that the film takes while this is open."""
     steps: Counter[str] = Counter()
 
-    def noting(kind: str, own: Callable[..., object]) -> Callable[..., object]:
-        def called(*arguments: object, **named: object) -> object:
-            steps[kind] += 1
-            return own(*arguments, **named)
+    lose_free_water, rest = kinds.lose_free_water, resting.rest
 
-        return called
+    def wet_step(*arguments: object, **named: object) -> object:
+        steps["wet"] += 1
+        return lose_free_water(*arguments, **named)
 
-    with (
-        patch.object(kinds, "lose_free_water", noting("wet", kinds.lose_free_water)),
-        patch.object(resting, "rest", noting("dry", resting.rest)),
-    ):
+    def dry_steps(coat: Layer, product: Product, state: WaterState, stretch: Stretch, **named: object) -> object:
+        steps["dry"] += len(stretch.dry_s)
+        return rest(coat, product, state, stretch, **named)
+
+    with patch.object(kinds, "lose_free_water", wet_step), patch.object(resting, "rest", dry_steps):
         exposure.air_at_film.cache_clear()
         yield steps
         steps["air"] = min(exposure.air_at_film.cache_info().misses, steps["wet"])
@@ -139,12 +142,11 @@ def course() -> None:
     """Time one coat with many draws through 96 h of minute readings."""
     sheet = built_in_sheets()[SHEET]
     tied = anchor(sheet, sample(COURSE_DRAWS, 1))
-    airs = [changing_air(60.0 * at) for at in range(COURSE_READINGS)]
+    airs = [(changing_air(60.0 * at), 60.0) for at in range(COURSE_READINGS)]
 
     def dried() -> None:
         film = lay(sheet, tied, wet_um=sheet.wet_um, side_m=0.4)
-        for air in airs:
-            film, _ = advance(film, air, 60.0)
+        advance_through(film, airs)
 
     with counted() as steps:
         dried()

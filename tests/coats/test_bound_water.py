@@ -47,7 +47,7 @@ def test_that_the_drift_is_all_but_exponential(start_C: float, change_K: float, 
 def test_that_the_time_below_a_limit_is_what_small_steps_count(
     film_C: float, air_C: float, limit_C: float, span_s: float
 ) -> None:
-    drift = Drift(film_K=np.array([film_C + 273.15]), air_K=np.array([air_C + 273.15]), draws=NOMINAL)
+    drift = Drift.between(np.array([film_C + 273.15]), np.array([air_C + 273.15]), NOMINAL)
     instants = np.linspace(0.0, span_s, 200_001)
     counted_s = float((drift.temperature(instants) < limit_C + 273.15).mean()) * span_s
     told_s = drift.time_below(np.array([limit_C + 273.15]), np.array([span_s]))[0]

@@ -66,6 +66,13 @@ class Drift:
 
     def at(self, steps: Steps) -> Drift:
         """Return of each draw the drift in its own step."""
+        return self._only if len(self.inverse_film) == 1 else self._picked(steps)
+
+    @cached_property
+    def _only(self) -> Drift:
+        return self._picked(np.zeros(len(self.draws), dtype=np.intp))
+
+    def _picked(self, steps: Steps) -> Drift:
         return Drift(
             inverse_film=picked(self.inverse_film, steps),
             inverse_air=picked(self.inverse_air, steps),
@@ -78,11 +85,14 @@ class Drift:
 
     @cached_property
     def _diffusion(self) -> Relaxation:
-        return Relaxation.across(self._gap, self.inverse_air, RELAXATION_S, self.draws.recoat_energy_J_mol)
+        return self._relaxation(self.draws.recoat_energy_J_mol)
 
     @cached_property
     def _cure(self) -> Relaxation:
-        return Relaxation.across(self._gap, self.inverse_air, RELAXATION_S, self.draws.cure_energy_J_mol)
+        return self._relaxation(self.draws.cure_energy_J_mol)
+
+    def _relaxation(self, energy_J_mol: Array) -> Relaxation:
+        return Relaxation.across(self._gap, self.inverse_air, RELAXATION_S, energy_J_mol)
 
     def temperature(self, dt_s: Array | float) -> Array:
         """Return the film's temperature after `dt_s`, K."""
@@ -121,4 +131,7 @@ def humidity_rate(humidity: Array, strength: Array) -> Array:
 
 def recoat_pace(kept: Array, strength: Array) -> Array:
     """Return `humidity_rate` of the air in which the polymer keeps the bound water `kept`, kg/kg."""
-    return np.maximum(1.0 + (strength / EXCESS_AT_REFERENCE) * (_KEPT_AT_REFERENCE - kept), 0.0)
+    pace = _KEPT_AT_REFERENCE - kept
+    pace *= strength / EXCESS_AT_REFERENCE
+    pace += 1.0
+    return np.maximum(pace, 0.0, out=pace)

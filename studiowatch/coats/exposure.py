@@ -61,10 +61,11 @@ class Airs:
 @lru_cache(maxsize=16)
 def airs_at_film(airs: tuple[Air, ...], draws: Draws) -> Airs:
     """Return these airs, unchecked, one after another; the same question gives the same object."""
-    told = np.array([(air.temperature_C, air.humidity_pct) for air in airs])
-    driest_pct, dampest_pct = HUMIDITY_PCT
-    humidity_pct = np.clip(told[:, 1:] + draws.humidity_offset_pct, driest_pct, dampest_pct)
-    return Airs(air_K=(told[:, :1] + ZERO_CELSIUS_K) + draws.temperature_offset_K, humidity=humidity_pct / 100.0)
+    air_C, humidity = np.array([(air.temperature_C, air.humidity_pct / 100.0) for air in airs]).T[:, :, np.newaxis]
+    at_film = humidity + draws.humidity_offset_pct / 100.0
+    return Airs(
+        air_K=(air_C + ZERO_CELSIUS_K) + draws.temperature_offset_K, humidity=np.clip(at_film, 0.0, 1.0, out=at_film)
+    )
 
 
 @lru_cache(maxsize=256)

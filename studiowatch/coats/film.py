@@ -6,6 +6,7 @@ properties speak of draw 0, the nominal run.
 
 from __future__ import annotations
 
+from collections import deque
 from collections.abc import Sequence
 from dataclasses import replace
 from math import inf
@@ -134,40 +135,51 @@ def advance_through(
     for air, dt_s in spans:
         check("time step", dt_s, 0.0, LONGEST_STEP_S, "s")
         check_air(air)
-    ahead = [(air, dt_s) for air, dt_s in spans if dt_s > 0.0]
-    together = max(_TOGETHER // len(film.anchor.draws), 1)
-    after, taken = film, 0
-    while taken < len(ahead):
+    ahead = deque((air, dt_s) for air, dt_s in spans if dt_s > 0.0)
+    most = max(_TOGETHER // len(film.anchor.draws), 1)
+    after = film
+    while ahead:
         if kinds.is_wet(after.state):
-            after = _wet_span(after, *ahead[taken], covered=covered)
-            taken += 1
+            after = _wet_steps(after, ahead, most, covered=covered)
         else:
-            after = _dry_spans(after, ahead[taken : taken + together])
-            taken += together
+            after = _dry_steps(after, ahead, most)
+    after = replace(after, elapsed_s=film.elapsed_s + sum(dt_s for _, dt_s in spans))
     return after, newly_reached(film, after)
 
 
-def _wet_span(film: Film, air: Air, dt_s: float, *, covered: bool) -> Film:
-    """Return the film after `dt_s` in one air, which began with something free."""
-    plate = air_at_film(air, film.anchor.draws, covered=covered, side_m=film.layer.side_m, face=film.layer.face)
-    after, left_s = _met(film, plate.air_K), dt_s
-    while left_s > 0.0 and kinds.is_wet(after.state):
-        state, lost = kinds.lose_free(after, plate, longest_s=left_s)
+def _wet_steps(film: Film, ahead: deque[tuple[Air, float]], most: int, *, covered: bool) -> Film:
+    """Return the film after at most so many steps into the spans `ahead`, in which it loses what is free.
+
+    What was used of `ahead` is taken from it. Draws in which nothing is free any more only wait in such a step: what
+    they do meanwhile is done for all steps together.
+    """
+    draws, layer = film.anchor.draws, film.layer
+    airs: list[Air] = []
+    steps_s: list[float] = []
+    dry_s: list[Array] = []
+    after = film
+    while ahead and len(airs) < most and kinds.is_wet(after.state):
+        air, span_s = ahead.popleft()
+        plate = air_at_film(air, draws, covered=covered, side_m=layer.side_m, face=layer.face)
+        after = _met(after, plate.air_K)
+        state, lost = kinds.lose_free(after, plate, longest_s=span_s)
         after = _drained(_aged(replace(after, state=state), lost.dt_s))
-        dry_s = lost.dt_s - lost.used_s
-        if (dry_s > 0.0).any():
-            after = _rested(after, airs_at_film((air,), film.anchor.draws), dry_s[np.newaxis])
-        left_s -= lost.dt_s
-    if left_s > 0.0:
-        after = _dry_spans(after, [(air, left_s)])
-    return replace(after, elapsed_s=film.elapsed_s + dt_s)
+        airs.append(air)
+        steps_s.append(lost.dt_s)
+        dry_s.append(lost.dt_s - lost.used_s)
+        if lost.dt_s < span_s:
+            ahead.appendleft((air, span_s - lost.dt_s))
+    if not any(dry.any() for dry in dry_s):
+        return after
+    return _rested(after, airs_at_film(tuple(airs), draws), np.array(steps_s)[:, np.newaxis], np.array(dry_s))
 
 
-def _dry_spans(film: Film, spans: Sequence[tuple[Air, float]]) -> Film:
-    """Return the film after spans in which nothing is free."""
-    airs = airs_at_film(tuple(air for air, _ in spans), film.anchor.draws)
-    dry_s = np.array([[dt_s] for _, dt_s in spans])
-    return _rested(_aged(_drained(_met(film, airs.air_K[0])), float(dry_s.sum())), airs, dry_s)
+def _dry_steps(film: Film, ahead: deque[tuple[Air, float]], most: int) -> Film:
+    """Return the film after at most so many of the spans `ahead`, in which nothing is free; they are taken from it."""
+    taken = [ahead.popleft() for _ in range(min(most, len(ahead)))]
+    airs = airs_at_film(tuple(air for air, _ in taken), film.anchor.draws)
+    steps_s = np.array([[dt_s] for _, dt_s in taken])
+    return _rested(_aged(_drained(_met(film, airs.air_K[0])), float(steps_s.sum())), airs, steps_s, steps_s)
 
 
 def _met(film: Film, air_K: Array) -> Film:
@@ -185,9 +197,9 @@ def _aged(film: Film, passed_s: float) -> Film:
     return replace(film, below=stack.older(film.below, passed_s), elapsed_s=film.elapsed_s + passed_s)
 
 
-def _rested(film: Film, airs: Airs, dry_s: Array) -> Film:
+def _rested(film: Film, airs: Airs, steps_s: Array, dry_s: Array) -> Film:
     """Return the film, which is as old as at the end, after steps that end with `dry_s` in which nothing is free."""
-    stretch = Stretch.of(airs, film_K=film.state.film_K, dry_s=dry_s, draws=film.anchor.product.draws)
+    stretch = Stretch.of(airs, film_K=film.state.film_K, steps_s=steps_s, dry_s=dry_s, draws=film.anchor.product.draws)
     below, seep = stack.rested(film.below, stretch)
     hold = stack.hold_on(below, film.elapsed_s)
     state, _ = kinds.rest(film, film.state, stretch, ended_s=film.elapsed_s, seep=seep, hold=hold)

@@ -64,13 +64,13 @@ def rest(
         seep=seep,
         age_s=stretch.age_s,
     )
-    pace = recoat_pace(kept, product.draws.humidity_term) / slowness
+    pace = recoat_pace(kept, product.draws.humidity_term)
     recoat_s = pace * stretch.age_s
     after = replace(
         before,
         bound=bound[-1],
         film_K=stretch.film_K,
-        recoat_age_s=before.recoat_age_s + recoat_s.sum(axis=0),
+        recoat_age_s=before.recoat_age_s + recoat_s.sum(axis=0) / slowness,
         cure_age_s=before.cure_age_s + stretch.cure_age_s.sum(axis=0),
     )
     if not before.awaited:
@@ -84,6 +84,7 @@ def rest(
         hold=hold,
         bound=bound,
         rate_per_s=rate_per_s,
+        slowness=slowness,
         polymer_kg_m2=coat.polymer_kg_m2,
         seep=seep,
         pace=pace,
@@ -105,10 +106,11 @@ class _Late:
     ----------
     bound : ndarray, (steps + 1, draws)
         Bound water before each step and after the last, kg/kg.
-    rate_per_s, polymer_kg_m2 : ndarray, (draws,)
-        Rate at which bound water leaves at 23 °C, 1/s, and the polymer that holds it, kg/m².
+    rate_per_s, slowness, polymer_kg_m2 : ndarray, (draws,)
+        Rate at which bound water leaves at 23 °C, 1/s, how much slower the recoat age runs than in the sheet's own
+        film, and the polymer, kg/m².
     pace, recoat_s : ndarray
-        How fast the recoat age runs, per second at 23 °C, and what each step adds to it, s.
+        How fast the recoat age would run in the sheet's own film, per second at 23 °C, and what each step would add, s.
     """
 
     product: Product
@@ -119,6 +121,7 @@ class _Late:
     hold: Hold | None
     bound: Array
     rate_per_s: Array
+    slowness: Array
     polymer_kg_m2: Array
     seep: Seep | None
     pace: Array
@@ -126,35 +129,41 @@ class _Late:
 
     def stages(self) -> Array:
         """Return the table with the stages that come after free water has gone."""
-        reached = self.before.reached
-        awaited, after, product = self.before.awaited, self.after, self.product
-        if Stage.CLEAR in awaited:
+        reached, after, product = self.before.reached, self.after, self.product
+        if Stage.CLEAR in self.before.awaited:
             reached = self._enter(reached, Stage.CLEAR, self.bound[1:] < CLEAR_BELOW, self._when_clear)
         clear_s = reached[ROW[Stage.CLEAR]]
-        if any(stage in awaited for stage, _ in _DEEP):
-            excess, clear = self.bound[1:] - self.stretch.airs.kept, self.stretch.by_then(clear_s, self.ended_s)
-            for stage, share in _DEEP:
-                if stage in awaited:
-                    now = (excess <= share * EXCESS_AT_REFERENCE) & clear
-                    reached = self._enter(reached, stage, now, partial(self._when_deep, share, clear_s))
-        if Stage.DRY_TO_RECOAT in awaited and (after.recoat_age_s >= product.recoat_age_s).any():
-            ages_s = gathering(self.before.recoat_age_s, self.recoat_s)
+        deep = [(stage, share * EXCESS_AT_REFERENCE) for stage, share in _DEEP if stage in self.before.awaited]
+        if deep:
+            excess = self.bound[1:] - self.stretch.airs.kept
+            least = excess.min(axis=0)
+            for stage, level in deep:
+                if self._may_come(stage, least <= level):
+                    now = (excess <= level) & self.stretch.by_then(clear_s, self.ended_s)
+                    reached = self._enter(reached, stage, now, partial(self._when_deep, level, clear_s))
+        if self._may_come(Stage.DRY_TO_RECOAT, after.recoat_age_s >= product.recoat_age_s):
+            ages_s = gathering(self.before.recoat_age_s, self.recoat_s / self.slowness)
             now = (ages_s[1:] >= product.recoat_age_s) & self.stretch.by_then(clear_s, self.ended_s)
             when = partial(self._when_recoat, ages_s, clear_s)
             reached = self._enter(reached, Stage.DRY_TO_RECOAT, now, when)
-        if (after.cure_age_s >= product.cure_age_s).any():
+        if self._may_come(Stage.CURED, (after.cure_age_s >= product.cure_age_s) & (after.free <= 0.0)):
             ages_s = gathering(self.before.cure_age_s, self.stretch.cure_age_s)
-            now = (ages_s[1:] >= product.cure_age_s) & (after.free <= 0.0)
-            reached = self.stretch.enter(
-                reached, Stage.CURED, now, partial(self._when_cured, ages_s), ended_s=self.ended_s
-            )
+            now = (ages_s[1:] >= product.cure_age_s) & (self.stretch.dry_s > 0.0)
+            when = partial(self._when_cured, ages_s)
+            reached = self.stretch.enter(reached, Stage.CURED, now, when, ended_s=self.ended_s)
         return reached
+
+    def _may_come(self, stage: Stage, far_enough: Mask) -> bool:
+        """Return whether `stage` is new to some draw that came `far_enough` for it at any time in the stretch."""
+        return bool((far_enough & np.isinf(self.before.reached[ROW[stage]])).any())
 
     def below_mfft_s(self, reached: Array) -> Array | float:
         """Return how long the film was too cold to form, s: until it cleared as the table `reached` says."""
+        if Stage.CLEAR not in self.before.awaited:
+            return 0.0
         drift, mfft_K = self.stretch.drift, self.product.mfft_K
         coldest = np.maximum(drift.inverse_film[0], drift.inverse_air.max(axis=0))
-        if Stage.CLEAR not in self.before.awaited or not (coldest > 1.0 / mfft_K).any():
+        if not (coldest > 1.0 / mfft_K).any():
             return 0.0
         forming_s = reached[ROW[Stage.CLEAR]] - self.stretch.starts_s(self.ended_s)
         below_s: Array = drift.time_below(mfft_K, np.clip(forming_s, 0.0, self.stretch.dry_s)).sum(axis=0)
@@ -178,13 +187,12 @@ class _Late:
     def _when_clear(self, steps: Steps) -> Array:
         return self._when_bound(CLEAR_BELOW, steps)
 
-    def _when_deep(self, share: float, clear_s: Array, steps: Steps) -> Array:
-        level = picked(self.stretch.airs.kept, steps) + share * EXCESS_AT_REFERENCE
-        return np.maximum(self._when_bound(level, steps), clear_s)
+    def _when_deep(self, excess: float, clear_s: Array, steps: Steps) -> Array:
+        return np.maximum(self._when_bound(picked(self.stretch.airs.kept, steps) + excess, steps), clear_s)
 
     def _when_recoat(self, ages_s: Array, clear_s: Array, steps: Steps) -> Array:
         missing_s = np.maximum(self.product.recoat_age_s - picked(ages_s, steps), 0.0)
-        age_s = missing_s / np.maximum(picked(self.pace, steps), _SLOWEST)
+        age_s = missing_s * self.slowness / np.maximum(picked(self.pace, steps), _SLOWEST)
         return np.maximum(self._starts_s(steps) + self.stretch.drift.at(steps).diffusion_time(age_s), clear_s)
 
     def _when_cured(self, ages_s: Array, steps: Steps) -> Array:

@@ -32,5 +32,6 @@ def gathering(start: Array, gained: Array) -> Array:
 
 def picked(values: Array, steps: Steps) -> Array:
     """Return of each draw the value at its step, (draws,)."""
-    at_steps: Array = np.take_along_axis(values, steps[np.newaxis], axis=0)[0]
-    return at_steps
+    if len(values) == 1:
+        return np.broadcast_to(values[0], steps.shape)
+    return values[steps, np.arange(values.shape[1])]

@@ -35,7 +35,7 @@ class Stretch:
     film_K : ndarray, (draws,)
         Temperature at the end of the last step, K.
     dry_s : ndarray, (steps, 1) or (steps, draws)
-        How long each step is; of a step in which the last of what was free left, the part after that, s.
+        For how long at the end of each step nothing is free, s: all of it once the last has left.
     to_end_s : ndarray, (steps, 1)
         From the end of each step to that of the last, s.
     """
@@ -47,21 +47,30 @@ class Stretch:
     to_end_s: Array
 
     @classmethod
-    def of(cls, airs: Airs, *, film_K: Array, dry_s: Array, draws: Draws) -> Stretch:
-        """Return the stretch of a film that begins at `film_K`, whose ages run with the energies of `draws`."""
+    def of(cls, airs: Airs, *, film_K: Array, steps_s: Array, dry_s: Array, draws: Draws) -> Stretch:
+        """Return the stretch of a film that begins at `film_K`, whose ages run with the energies of `draws`.
+
+        Each step is `steps_s` long, (steps, 1), of which the last `dry_s` count.
+        """
         drift, inverse_end = Drift.through(1.0 / film_K, airs.inverse_K, dry_s, draws)
-        passed_s = dry_s[:, :1].cumsum(axis=0)
+        passed_s = steps_s.cumsum(axis=0)
         return cls(airs=airs, drift=drift, film_K=1.0 / inverse_end, dry_s=dry_s, to_end_s=passed_s[-1] - passed_s)
 
     @cached_property
     def age_s(self) -> Array:
         """Time at 23 °C in which as much bound water would leave as in each step, s."""
-        return self.drift.diffusion_age(self.dry_s)
+        return self.drift.diffusion_age(self._length_s)
 
     @cached_property
     def cure_age_s(self) -> Array:
         """Time at 23 °C in which the film would cure as much as in each step, s."""
-        return self.drift.cure_age(self.dry_s)
+        return self.drift.cure_age(self._length_s)
+
+    @cached_property
+    def _length_s(self) -> Array | float:
+        """`dry_s`, as one number where it is the same everywhere: the ages then take less arithmetic."""
+        first_s = float(self.dry_s[0, 0])
+        return first_s if (self.dry_s == first_s).all() else self.dry_s
 
     def starts_s(self, ended_s: float) -> Array:
         """Return the age at which each step begins of a coat that is `ended_s` old at the end, s."""

@@ -57,7 +57,9 @@ class Relaxation:
     def across(cls, gap: Array, inverse_end: Array, relaxation_s: float, energy_J_mol: Array) -> Relaxation:
         """Return the relaxation over a `gap` of inverse temperatures to `inverse_end`, 1/K, at an activation energy."""
         slope_K = energy_J_mol / GAS_CONSTANT
-        end_rate = np.exp((1.0 / REFERENCE_TEMPERATURE_K - inverse_end) * slope_K)
+        end_rate = 1.0 / REFERENCE_TEMPERATURE_K - inverse_end
+        end_rate *= slope_K
+        np.exp(end_rate, out=end_rate)
         offset = gap * slope_K
         factors = _factors(max(float(offset.max()), -float(offset.min())), relaxation_s)
         return cls(offset=offset, end_rate=end_rate, relaxation_s=relaxation_s, factors=factors)

@@ -141,4 +141,5 @@ def test_that_a_log_with_an_impossible_reading_is_refused_as_a_whole() -> None:
 
 def test_that_an_empty_log_changes_nothing() -> None:
     film = laid("gloss-waterborne")
-    assert advance_through(film, []) == (film, ())
+    after, told = advance_through(film, [])
+    assert (after.state, after.elapsed_s, told) == (film.state, 0.0, ())

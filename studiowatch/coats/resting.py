@@ -148,8 +148,8 @@ class _Late:
             reached = self._enter(reached, Stage.DRY_TO_RECOAT, now, when)
         if self._may_come(Stage.CURED, (after.cure_age_s >= product.cure_age_s) & (after.free <= 0.0)):
             ages_s = gathering(self.before.cure_age_s, self.stretch.cure_age_s)
-            now = (ages_s[1:] >= product.cure_age_s) & (self.stretch.dry_s > 0.0)
             when = partial(self._when_cured, ages_s)
+            now = ages_s[1:] >= product.cure_age_s
             reached = self.stretch.enter(reached, Stage.CURED, now, when, ended_s=self.ended_s)
         return reached
 

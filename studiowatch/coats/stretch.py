@@ -91,7 +91,7 @@ class Stretch:
         Parameters
         ----------
         now : ndarray of bool, (steps, draws)
-            Whether the coat has come that far by the end of each step.
+            Whether the coat has come that far by the end of each step; a step counts only where nothing is free.
         when : callable
             Gives the age at which it did within those steps, s; asked only if there is something to enter.
         ended_s : float
@@ -100,8 +100,9 @@ class Stretch:
             What the films below keep the coat from until then.
         """
         row = ROW[stage]
+        now = now & (self.dry_s > 0.0)
         if hold is not None:
-            now = now & self.by_then(hold[stage], ended_s)
+            now &= self.by_then(hold[stage], ended_s)
         new = now.any(axis=0) & np.isinf(table[row])
         if not new.any():
             return table

@@ -36,7 +36,7 @@ def test_that_the_drift_is_all_but_exponential(start_C: float, change_K: float, 
     start_K = start_C + 273.15
     end_K = start_K + change_K
     newton_K = end_K - change_K * np.exp(-dt_s / 300.0)
-    drift = Drift(film_K=np.array([start_K]), air_K=np.array([end_K]), draws=NOMINAL)
+    drift = Drift.between(np.array([start_K]), np.array([end_K]), NOMINAL)
     assert drift.temperature(dt_s)[0] == pytest.approx(newton_K, abs=0.1)
 
 

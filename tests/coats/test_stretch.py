@@ -80,7 +80,7 @@ def test_that_a_log_taken_together_dries_a_coat_as_its_readings_one_by_one(name:
     assert {reached.stage for reached in told} == {stage for stage in Stage if together.reached_s(stage) is not None}
 
 
-@pytest.mark.parametrize("wait_h", [0.3, 2.0, 30.0])
+@pytest.mark.parametrize("wait_h", [0.3, 2.0, 9.0, 30.0])
 @pytest.mark.parametrize(
     "names",
     [
@@ -88,6 +88,7 @@ def test_that_a_log_taken_together_dries_a_coat_as_its_readings_one_by_one(name:
         ("paint-brushed", "gloss-waterborne"),
         ("gloss-waterborne", "paint-brushed"),
         ("gloss-solventborne", "satin-solventborne"),
+        ("satin-solventborne", "matt-waterborne", "gloss-waterborne-thin"),
     ],
 )
 def test_that_a_log_taken_together_dries_a_stack_as_its_readings_one_by_one(names: list[str], wait_h: float) -> None:

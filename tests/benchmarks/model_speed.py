@@ -17,7 +17,8 @@ on an array of all draws, as often as the run takes such steps. A wet film in a 
 and one without free water the two rates of its ages and the decay of its bound water (three exp); its drift to the
 room is one number for all draws. Two floors are given for the course: of the whole step, all of these at each reading;
 and of the steps that were needed, counted in a run of their own, where a film without free water has no more than its
-three. The second knows that most readings meet a dry film, where the calls between the exponentials take the time.
+three. The second knows that most readings meet a dry film, where the arithmetic between the exponentials takes time.
+The course is taken as a log is, many readings of a dry film together; the floor stays that of a call for each step.
 """
 
 from __future__ import annotations

@@ -91,11 +91,15 @@ def rest(
         recoat_s=recoat_s,
     )
     reached = late.stages()
-    below_mfft_s = before.below_mfft_s + late.below_mfft_s(reached)
-    if reached is before.reached:
-        return replace(after, below_mfft_s=below_mfft_s), bound
-    awaited = tuple(stage for stage in before.awaited if np.isinf(reached[ROW[stage]]).any())
-    return replace(after, below_mfft_s=below_mfft_s, reached=reached, awaited=awaited), bound
+    too_cold_s = late.below_mfft_s(reached)
+    if reached is before.reached and too_cold_s is None:
+        return after, bound
+    return replace(
+        after,
+        below_mfft_s=before.below_mfft_s if too_cold_s is None else before.below_mfft_s + too_cold_s,
+        reached=reached,
+        awaited=tuple(stage for stage in before.awaited if np.isinf(reached[ROW[stage]]).any()),
+    ), bound
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -157,14 +161,14 @@ class _Late:
         """Return whether `stage` is new to some draw that came `far_enough` for it at any time in the stretch."""
         return bool((far_enough & np.isinf(self.before.reached[ROW[stage]])).any())
 
-    def below_mfft_s(self, reached: Array) -> Array | float:
-        """Return how long the film was too cold to form, s: until it cleared as the table `reached` says."""
+    def below_mfft_s(self, reached: Array) -> Array | None:
+        """Return how long the film was too cold to form, s, until it was clear as `reached` says, or None if never."""
         if Stage.CLEAR not in self.before.awaited:
-            return 0.0
+            return None
         drift, mfft_K = self.stretch.drift, self.product.mfft_K
         coldest = np.maximum(drift.inverse_film[0], drift.inverse_air.max(axis=0))
         if not (coldest > 1.0 / mfft_K).any():
-            return 0.0
+            return None
         forming_s = reached[ROW[Stage.CLEAR]] - self.stretch.starts_s(self.ended_s)
         below_s: Array = drift.time_below(mfft_K, np.clip(forming_s, 0.0, self.stretch.dry_s)).sum(axis=0)
         return below_s

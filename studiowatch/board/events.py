@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from studiowatch.board.mapping import ColumnMapping
 from studiowatch.room.readings import Reading
 
 
@@ -97,4 +98,29 @@ class LineRefused:
     counts: LineCounts
 
 
-BoardEvent = PortOpened | PortLost | BoardNamed | ReadingArrived | BoardTrouble | LineRefused
+@dataclass(frozen=True, slots=True, kw_only=True)
+class MappingAsked:
+    """What the columns of an unchecked board mean was understood so far, or anew; she is shown it and asked the rest.
+
+    Attributes
+    ----------
+    samples : tuple of str
+        The newest lines that hold numbers, at most 5.
+    """
+
+    time_ms: int
+    mapping: ColumnMapping
+    samples: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class NumbersSeen:
+    """A line of an unchecked board as it came, told as long as a column of it is asked: for the column tests."""
+
+    time_ms: int
+    numbers: tuple[tuple[str, float | None], ...]
+
+
+BoardEvent = (
+    PortOpened | PortLost | BoardNamed | ReadingArrived | BoardTrouble | LineRefused | MappingAsked | NumbersSeen
+)

@@ -46,7 +46,8 @@ def followed(board: BoardView, event: BoardEvent) -> BoardView:
         case BoardNamed():
             return replace(board, sensor=event.sensor)
         case LineRefused():
-            return replace(board, counts=event.counts)
+            board = replace(board, counts=event.counts)
+    return board
 
 
 def trouble_sentence(trouble: BoardTrouble) -> str:

@@ -11,12 +11,15 @@ from pathlib import Path
 
 from platformdirs import user_cache_path, user_data_path
 
+from studiowatch.board.loose_ways import every_way
+from studiowatch.board.mapping import ColumnMapping
+from studiowatch.board.mapping_memory import MappingMemory
 from studiowatch.board.memory import BoardMemory
-from studiowatch.board.port import SerialPort, ports
+from studiowatch.board.port import PortSeen, SerialPort, ports
 from studiowatch.board.reader import Reader
 from studiowatch.board.simulated import SIMULATED_NAME, SimulatedPort, past_readings
 from studiowatch.board.simulated_room import SimulatedRoom
-from studiowatch.board.ways import checked_lines_only
+from studiowatch.board.ways import ChooseWay
 from studiowatch.cli.commands import run
 from studiowatch.room.readings import Reading
 from studiowatch.service.clock import SystemClock
@@ -25,6 +28,7 @@ from studiowatch.service.outfit import OpenStore, Outfit
 from studiowatch.service.ports import Clock, Desk, History
 from studiowatch.store.corrected_history import CorrectedHistory
 from studiowatch.store.database import open_database
+from studiowatch.store.folder import StudioFolder
 from studiowatch.store.header import refuse_unwritable
 from studiowatch.store.readings import ReadingsStore
 from studiowatch.store.records import RecordsStore
@@ -57,10 +61,28 @@ def open_store(path: Path, utc_ms: Callable[[], int]) -> OpenStore:
     return OpenStore(log=ReadingsStore(database), records=RecordsStore(database, utc_ms), close=database.close)
 
 
-def open_board(clock: Clock, port: str | None, last_board: Path) -> Reader:
-    """Return a reader on `port`, or on the board that answers, first the one kept in the file `last_board`."""
-    memory = BoardMemory(last_board)
-    return Reader(clock=clock, wanted=port, last=memory.recall(), remember=memory.keep)
+def open_board(clock: Clock, port: str | None, folder: StudioFolder) -> Reader:
+    """Return a reader on `port`, or on the board that answers, first the one that was read last."""
+    memory, columns = BoardMemory(folder.last_board), MappingMemory(folder.board_columns)
+    return Reader(
+        clock=clock,
+        wanted=port,
+        last=memory.recall(),
+        remember=memory.keep,
+        keep_mapping=columns.keep,
+        choose_way=every_way(columns.recall),
+    )
+
+
+def choose_way(folder: StudioFolder) -> ChooseWay:
+    """Return what tells how to listen to a port."""
+    return every_way(MappingMemory(folder.board_columns).recall)
+
+
+def keep_columns(folder: StudioFolder, board: PortSeen, mapping: ColumnMapping) -> None:
+    """Keep what was accepted of a board's columns. Raises OSError."""
+    folder.make()
+    MappingMemory(folder.board_columns).keep(board, mapping)
 
 
 def check_store(path: Path) -> list[str]:
@@ -107,7 +129,8 @@ def outfit() -> Outfit:
         open_history=CorrectedHistory,
         check_store=check_store,
         board=partial(open_board, clock),
-        choose_way=checked_lines_only,
+        choose_way=choose_way,
+        keep_columns=keep_columns,
         made_up_room=lambda seed: SimulatedStudio(
             room=SimulatedRoom(seed=seed, utc_offset_s=utc_offset_s(clock.utc_ms())), clock=clock
         ),

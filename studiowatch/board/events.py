@@ -114,13 +114,29 @@ class MappingAsked:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class MappingHolds:
+    """The columns of an unchecked board are read by a mapping that she accepted, now or before."""
+
+    time_ms: int
+    mapping: ColumnMapping
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class NumbersSeen:
-    """A line of an unchecked board as it came, told as long as a column of it is asked: for the column tests."""
+    """A line of an unchecked board as it came, told until its mapping is accepted: for the column tests."""
 
     time_ms: int
     numbers: tuple[tuple[str, float | None], ...]
 
 
 BoardEvent = (
-    PortOpened | PortLost | BoardNamed | ReadingArrived | BoardTrouble | LineRefused | MappingAsked | NumbersSeen
+    PortOpened
+    | PortLost
+    | BoardNamed
+    | ReadingArrived
+    | BoardTrouble
+    | LineRefused
+    | MappingAsked
+    | MappingHolds
+    | NumbersSeen
 )

@@ -1,6 +1,7 @@
 """From bytes of any sketch to board events, without port, thread or clock: the tolerant side of `intake`.
 
-What it reads is not checked by anything: its readings say so. As soon as one checked line comes, only those are taken.
+What it reads is not checked by anything: its readings say so, and there are none before she accepted what the columns
+mean. As soon as one checked line comes, only those are taken.
 Until the first numbers, or for some seconds, noise is passed over uncounted, as `intake` does and for the same reason;
 and as long as there is more noise than numbers, nothing is made of them: the baud rate may be wrong.
 """
@@ -18,6 +19,7 @@ from studiowatch.board.events import (
     LineCounts,
     LineRefused,
     MappingAsked,
+    MappingHolds,
     NumbersSeen,
     ReadingArrived,
 )
@@ -66,7 +68,7 @@ class LooseIntake:
     Parameters
     ----------
     mapping : ColumnMapping, optional
-        What was kept of this board. Without one it is guessed, and asked for with `MappingAsked`.
+        What she accepted of this board before. Without one it is guessed, and asked for with `MappingAsked`.
 
     Attributes
     ----------
@@ -89,6 +91,8 @@ class LooseIntake:
         self._trial_rows = ROWS_KEPT
         self._misfits = 0
         self._noise = 0
+        self._accepted = False
+        self._accepted_told = False
         self._first_ms: int | None = None
         self._strict: Intake | None = None
         self._counts_before = LineCounts()
@@ -106,8 +110,9 @@ class LooseIntake:
         return self._strict is not None
 
     def set_mapping(self, mapping: ColumnMapping) -> None:
-        """Take `mapping`, kept or set by her, in place of what was guessed."""
+        """Read by `mapping`, which she accepted, in place of what was guessed."""
         self.mapping = mapping
+        self._accepted, self._accepted_told = True, False
         self._block = {}
         self._misfits = 0
         self._trial_rows = 0
@@ -130,6 +135,9 @@ class LooseIntake:
         if self._first_ms is None and data:
             self._first_ms = time_ms
         events: list[BoardEvent] = []
+        if self.mapping and self._accepted and not self._accepted_told:
+            self._accepted_told = True
+            events.append(MappingHolds(time_ms=time_ms, mapping=self.mapping))
         lines = self._lines.feed(data)
         for at, line in enumerate(lines):
             if _is_checked(line.rstrip(b"\r\n")):
@@ -203,7 +211,7 @@ class LooseIntake:
             if better and (self.mapping is None or _gist(better) != _gist(self.mapping)):
                 self.mapping = better
                 events.append(MappingAsked(time_ms=time_ms, mapping=better, samples=tuple(self._samples)))
-        if not (self.mapping and self.mapping.is_settled) and len(self._rows) > self._noise:
+        if not self._accepted and len(self._rows) > self._noise:
             numbers = tuple((field.key, field.number.value) for field in row.fields)
             events.append(NumbersSeen(time_ms=time_ms, numbers=numbers))
         return events
@@ -217,10 +225,13 @@ class LooseIntake:
         self._misfits = 0 if is_fitting else self._misfits + 1
         if self._misfits > MISFITS:
             self.mapping, self._misfits, self._until_guess, self._trial_rows = None, 0, 1, ROWS_KEPT
+            self._accepted = False
             self._rows = deque([row], maxlen=ROWS_KEPT)
 
     def _is_open(self) -> bool:
         """Tell whether a new guess can add something; a guess of few lines is on trial for some more."""
+        if self._accepted:
+            return False
         if self.mapping is None or self._trial_rows > 0:
             return True
         return any(column.sureness is Sureness.OPEN for column in self.mapping.columns)
@@ -236,7 +247,7 @@ class LooseIntake:
 
     def _read(self, row: Row, time_ms: int) -> list[BoardEvent]:
         """Return the reading that the row completes, if any: a sketch may spread one over several lines."""
-        if not self.mapping or row.style is not self.mapping.style:
+        if not (self.mapping and self._accepted) or row.style is not self.mapping.style:
             return []
         chosen = self.mapping.chosen
         told = {field.key: field for field in row.fields if field.key in chosen}

@@ -10,6 +10,7 @@ from typing import Protocol
 from studiowatch.board.events import BoardEvent
 from studiowatch.board.listening import Listening
 from studiowatch.board.lookout import Lookout
+from studiowatch.board.mapping import ColumnMapping
 from studiowatch.board.port import (
     READ_TIMEOUT_S,
     BytePort,
@@ -65,6 +66,8 @@ class Reader:
         The board read the last time: it is tried before others.
     remember : callable
         Called with the board that is read from now on, for the next start.
+    keep_mapping : callable
+        Called with a board and what was accepted of its columns; may raise OSError.
     choose_way : callable
         Tells how to listen; see `studiowatch.board.ways`.
     open_port : callable
@@ -84,6 +87,7 @@ class Reader:
         wanted: str | PortSeen | None = None,
         last: PortSeen | None = None,
         remember: Callable[[PortSeen], None] = lambda _: None,
+        keep_mapping: Callable[[PortSeen, ColumnMapping], None] = lambda _board, _mapping: None,
         choose_way: ChooseWay = checked_lines_only,
         open_port: Callable[[str, int], BytePort] = SerialPort,
         list_ports: Callable[[], Sequence[PortSeen]] = ports,
@@ -93,6 +97,8 @@ class Reader:
         board = PortSeen(name=wanted) if isinstance(wanted, str) else wanted
         self._clock = clock
         self._remember = remember
+        self._keep_mapping = keep_mapping
+        self._accepted: ColumnMapping | None = None
         self._choose_way = choose_way
         self._open_port = open_port
         self._look_every_s = look_every_s
@@ -110,6 +116,22 @@ class Reader:
         """Begin to deliver events, from the reader's own thread. A reader is started once."""
         self._telling.deliver = deliver
         self._thread.start()
+
+    def accept(self, mapping: ColumnMapping) -> None:
+        """Read the board by `mapping` from its next bytes on, and keep it for this board. May come from any thread.
+
+        Raises
+        ------
+        PortGone
+            If no board is read.
+        OSError
+            If it cannot be kept; it is read by all the same.
+        """
+        understood = self._understood
+        if understood is None or self._port is None:
+            raise PortGone(NO_BOARD)
+        self._accepted = mapping
+        self._keep_mapping(understood[0], mapping)
 
     def stop(self) -> None:
         """Read what has come already, let go of the port, and join the thread.
@@ -243,6 +265,9 @@ class Reader:
             taken += len(data)
 
     def _take(self, data: bytes, port: PortSeen, listening: Listening) -> None:
+        accepted, self._accepted = self._accepted, None
+        if accepted is not None:
+            listening.intake.set_mapping(accepted)
         was_understood = listening.is_understood
         events = listening.take(data, self._clock.utc_ms())
         if listening.is_understood and not was_understood:

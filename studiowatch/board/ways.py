@@ -8,6 +8,7 @@ from typing import Protocol
 
 from studiowatch.board.events import BoardEvent, LineCounts
 from studiowatch.board.intake import Intake
+from studiowatch.board.mapping import ColumnMapping
 from studiowatch.board.port import BAUD, PortSeen
 
 
@@ -25,6 +26,10 @@ class LineIntake(Protocol):
 
     def reopened(self) -> None:
         """Forget the half line of a port that was left."""
+        ...
+
+    def set_mapping(self, mapping: ColumnMapping) -> None:
+        """Read by what she accepted of the columns; checked lines say themselves what theirs are."""
         ...
 
 

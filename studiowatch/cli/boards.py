@@ -8,14 +8,24 @@ from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass
 
 from studiowatch.board.candidates import candidates, may_be_board
-from studiowatch.board.events import BoardNamed, BoardTrouble, LineCounts, ReadingArrived
+from studiowatch.board.events import (
+    BoardNamed,
+    BoardTrouble,
+    LineCounts,
+    MappingAsked,
+    MappingHolds,
+    ReadingArrived,
+)
 from studiowatch.board.listening import Listening
+from studiowatch.board.mapping import Choice, Column, ColumnMapping, Outcome
 from studiowatch.board.port import PortFault, PortSeen
+from studiowatch.board.ways import ChooseWay
 from studiowatch.board.wire import quoted
 from studiowatch.cli.answers import DONE, FAULT, print_document, wrong
 from studiowatch.room.readings import Channel, Reading
 from studiowatch.service.board_now import trouble_sentence
 from studiowatch.service.outfit import Outfit
+from studiowatch.store.folder import StudioFolder
 
 LISTEN_S = (0.5, 60.0)  # s, how long one may listen
 AT_ONCE = 8  # ports listened to side by side
@@ -37,6 +47,8 @@ class Heard:
         The newest bytes, if they made no sense, legible.
     trouble : str
         Why the port could not be read, or what the board itself says is wrong; one sentence or "".
+    columns : ColumnMapping or None
+        What the columns of unchecked lines are, as far as that is known.
     """
 
     port: PortSeen
@@ -47,6 +59,7 @@ class Heard:
     counts: LineCounts = LineCounts()
     sample: str = ""
     trouble: str = ""
+    columns: ColumnMapping | None = None
 
     def document(self) -> dict[str, object]:
         """Return it in the form that other programs read."""
@@ -64,16 +77,22 @@ class Heard:
             "reading": _values(self.reading) or None,
             "lines": {"good": self.counts.good, "faulty": self.counts.faulty},
             "sample": self.sample or None,
+            "columns": [_column_document(column) for column in self.columns.columns] if self.columns else None,
             "trouble": self.trouble or None,
         }
 
 
-def run(call: argparse.Namespace, outfit: Outfit) -> int:
+def run(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> int:
     """Answer the call."""
+    if call.column and call.accept is None:
+        wrong("--column goes with --accept PORT: say on which port the column is.")
     low_s, high_s = LISTEN_S
     if not low_s <= call.listen_s <= high_s:
         wrong(f"--listen-s is {call.listen_s:g} s; allowed is {low_s:g} to {high_s:g} s.")
-    heard = listen(outfit, call.listen_s)
+    heard = listen(outfit, folder, call.listen_s)
+    if call.accept is not None:
+        accept(outfit, folder, heard, call)
+        return DONE
     if call.json:
         print_document({"boards": [one.document() for one in heard]})
     else:
@@ -81,17 +100,42 @@ def run(call: argparse.Namespace, outfit: Outfit) -> int:
     return DONE if any(_answers(one) for one in heard) else FAULT
 
 
-def listen(outfit: Outfit, listen_s: float) -> Sequence[Heard]:
+def accept(outfit: Outfit, folder: StudioFolder, heard: Sequence[Heard], call: argparse.Namespace) -> None:
+    """Keep what the columns on a port are, as shown and as the call says."""
+    found = next((one for one in heard if one.port.name == call.accept), None)
+    if found is None or found.columns is None:
+        wrong(f"No unchecked lines with numbers came from {call.accept}; `studiowatch boards` shows what comes.")
+    mapping = found.columns
+    for words in call.column:
+        mapping = _set_by_hand(mapping, words)
+    unsaid = [column.key for column in mapping.columns if column.outcome is Outcome.ASKED]
+    if unsaid:
+        wrong(f"Say what column {unsaid[0]} is: --column {unsaid[0]}=CHANNEL:UNIT, or --column {unsaid[0]}=none.")
+    outfit.keep_columns(folder, found.port, mapping)
+    for column in mapping.columns:
+        print(f"{column.key}: {_column_words(column)}")
+
+
+def _set_by_hand(mapping: ColumnMapping, words: str) -> ColumnMapping:
+    key, _, said = words.rpartition("=")
+    channel, _, unit = said.partition(":")
+    try:
+        return mapping.set_by_hand(key, None if said == "none" else Choice(Channel(channel), unit))
+    except ValueError as fault:
+        wrong(f"--column {words}: {fault}; channels are {', '.join(Channel)}.")
+
+
+def listen(outfit: Outfit, folder: StudioFolder, listen_s: float) -> Sequence[Heard]:
     """Listen on every port that may be a board's for a while, in each way; those that may not come last."""
-    seen = outfit.list_ports()
+    seen, choose_way = outfit.list_ports(), outfit.choose_way(folder)
     with ThreadPoolExecutor(max_workers=AT_ONCE) as pool:
-        heard = tuple(pool.map(lambda port: _listen_to(outfit, port, listen_s), candidates(seen)))
+        heard = tuple(pool.map(lambda port: _listen_to(outfit, choose_way, port, listen_s), candidates(seen)))
     return heard + tuple(Heard(port=port, trouble=NOT_TRIED) for port in seen if not may_be_board(port))
 
 
-def _listen_to(outfit: Outfit, port: PortSeen, listen_s: float) -> Heard:
+def _listen_to(outfit: Outfit, choose_way: ChooseWay, port: PortSeen, listen_s: float) -> Heard:
     heard = Heard(port=port)
-    listening = Listening(port, outfit.choose_way)
+    listening = Listening(port, choose_way)
     try:
         while not _is_heard_out(outfit, heard, listening, listen_s):
             way = listening.another_way(again=False)
@@ -130,10 +174,30 @@ def _note(heard: Heard, event: object) -> None:
             heard.reading = event.reading
         case BoardTrouble():
             heard.trouble = trouble_sentence(event)
+        case MappingAsked() | MappingHolds():
+            heard.columns = event.mapping
 
 
 def _answers(heard: Heard) -> bool:
     return heard.format not in {"", "unknown"}
+
+
+def _column_document(column: Column) -> dict[str, object]:
+    choice = column.choice
+    return {
+        "key": column.key,
+        "state": column.outcome.value,
+        "channel": choice.channel.value if choice else None,
+        "unit": choice.unit if choice else None,
+        "why": column.why,
+        "candidates": [[one.channel.value, one.unit] for one in column.candidates],
+    }
+
+
+def _column_words(column: Column) -> str:
+    if column.choice is not None:
+        return f"{column.choice.channel.value} in {column.choice.unit}"
+    return "not used" if column.outcome is not Outcome.ASKED else "not known"
 
 
 def _usb(port: PortSeen) -> dict[str, object]:
@@ -162,6 +226,8 @@ def _words(heard: Heard) -> list[str]:
         who = [named.sensor, f"board {named.board_id}", named.firmware] if named else []
         words = [", ".join(part for part in (f"{heard.format} at {heard.baud} baud", *who) if part), *words]
         words += [", ".join(f"{name} {value:g}" for name, value in _values(heard.reading).items())]
+        if heard.columns is not None:
+            words += [", ".join(f"{column.key} is {_column_words(column)}" for column in heard.columns.columns)]
     elif heard.format:
         words.append(f"sends what cannot be read at {heard.baud} baud: {heard.sample}")
     return [word for word in words if word] or ["silent"]

@@ -42,6 +42,14 @@ def _asking(calls: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
     boards = calls.add_parser("boards", help="ports seen, and what answers on each")
     boards.add_argument("--json", action="store_true")
     boards.add_argument("--listen-s", type=float, default=5.0, help="how long to listen on each port in each format, s")
+    boards.add_argument("--accept", metavar="PORT", help="read the unchecked lines of this port as shown from now on")
+    boards.add_argument(
+        "--column",
+        action="append",
+        default=[],
+        metavar="KEY=CHANNEL:UNIT",
+        help="with --accept, what a column is: 2=humidity_pct:%%, or 3=none",
+    )
     check = calls.add_parser("check", help="diagnose board, database, clock and sound, or a data sheet")
     check.add_argument("--sheet", type=Path, metavar="FILE.toml", help="look at this data sheet instead")
     check.add_argument("--json", action="store_true")

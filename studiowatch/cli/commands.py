@@ -55,7 +55,7 @@ def _answer(call: argparse.Namespace, outfit: Outfit) -> int:
         case "replay":
             code = replay.run(call, SheetShelf.open(folder.sheets))
         case "boards":
-            code = boards.run(call, outfit)
+            code = boards.run(call, outfit, folder)
         case "check":
             code = check.run(call, outfit, folder)
         case "demo" if call.folder is not None:
@@ -72,7 +72,7 @@ def _answer(call: argparse.Namespace, outfit: Outfit) -> int:
 def _source(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> BoardSource:
     if call.simulated:
         return outfit.made_up_room(SIMULATED_SEED).source()
-    return outfit.board(inputs.port(call.port), folder.last_board)
+    return outfit.board(inputs.port(call.port), folder)
 
 
 def _window(outfit: Outfit, folder: StudioFolder) -> int:
@@ -81,7 +81,7 @@ def _window(outfit: Outfit, folder: StudioFolder) -> int:
         complain(trouble)
         return FAULT
     with (
-        watching(outfit, folder, outfit.board(None, folder.last_board)) as keeper,
+        watching(outfit, folder, outfit.board(None, folder)) as keeper,
         closing(outfit.open_history(folder.database)) as history,
     ):
         return outfit.window(keeper, history, "")

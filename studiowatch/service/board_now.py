@@ -11,11 +11,15 @@ from studiowatch.board.events import (
     BoardNamed,
     BoardTrouble,
     LineRefused,
+    MappingAsked,
+    MappingHolds,
+    NumbersSeen,
     PortLost,
     PortOpened,
     ReadingArrived,
 )
 from studiowatch.room.readings import Reading
+from studiowatch.service.columns_view import ColumnsView
 from studiowatch.service.snapshot import BoardView
 
 TROUBLES: Mapping[str, str] = MappingProxyType(  # the board's own words, as the notes on its wire format list them
@@ -28,6 +32,8 @@ TROUBLES: Mapping[str, str] = MappingProxyType(  # the board's own words, as the
         "range": "its sensor gives numbers that make no sense; check the sensor",
     }
 )
+SAY_COLUMNS = "The board runs a sketch of its own: say on the board page what its numbers are."
+COLUMNS = "columns"  # in the place of the board's own word, until she said it
 OTHER_TROUBLE = "something is wrong; check its sensor and wires"
 
 
@@ -36,17 +42,36 @@ def followed(board: BoardView, event: BoardEvent) -> BoardView:
     match event:
         case ReadingArrived(reading=reading):
             board = board if _goes_on(board, reading) else replace(board, trouble="", trouble_code=None)
-            return replace(board, counts=event.counts, last_ms=reading.time_ms, checked=reading.checked)
+            board = replace(board, counts=event.counts, last_ms=reading.time_ms, checked=reading.checked)
         case BoardTrouble():
-            return replace(board, counts=event.counts, trouble=trouble_sentence(event), trouble_code=event.code)
+            board = replace(board, counts=event.counts, trouble=trouble_sentence(event), trouble_code=event.code)
         case PortOpened():
-            return replace(board, connected=True, port=event.port, trouble="", trouble_code=None)
+            board = replace(board, connected=True, port=event.port, trouble="", trouble_code=None)
         case PortLost():
-            return replace(board, connected=False, port=event.port, trouble=event.reason, trouble_code=None)
+            board = replace(
+                board, connected=False, port=event.port, trouble=event.reason, trouble_code=None, columns=None
+            )
         case BoardNamed():
-            return replace(board, sensor=event.sensor)
+            board = replace(board, sensor=event.sensor)
         case LineRefused():
             board = replace(board, counts=event.counts)
+        case MappingAsked() | MappingHolds() | NumbersSeen():
+            board = _of_columns(board, event)
+    return board
+
+
+def _of_columns(board: BoardView, event: MappingAsked | MappingHolds | NumbersSeen) -> BoardView:
+    """Return the board after what a sketch of its own sent, or after she said what that is."""
+    match event:
+        case MappingAsked():
+            columns = ColumnsView(mapping=event.mapping, samples=event.samples)
+            return replace(board, columns=columns, trouble=SAY_COLUMNS, trouble_code=COLUMNS, checked=False)
+        case MappingHolds():
+            columns = ColumnsView(mapping=event.mapping, accepted=True)
+            return replace(board, columns=columns, trouble="", trouble_code=None, checked=False)
+        case NumbersSeen() if board.columns is not None:
+            seen = replace(board.columns, numbers=event.numbers, numbers_ms=event.time_ms)
+            return replace(board, columns=seen)
     return board
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date
 
+from studiowatch.board.mapping import ColumnMapping
 from studiowatch.coats.stages import Orientation
 from studiowatch.room.king_law import BEAD_C
 from studiowatch.studio.pieces import Finding, Outcome
@@ -103,6 +104,13 @@ class RecordOutcome:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class AcceptColumns:
+    """What the columns of the board that is read mean; it is kept for that board."""
+
+    mapping: ColumnMapping
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class HearWarning:
     """She has heard it: no more sound for this one."""
 
@@ -177,6 +185,7 @@ Command = (
     | CoverCoat
     | RecordLook
     | RecordOutcome
+    | AcceptColumns
     | HearWarning
     | RemindLater
     | TickPrompt

@@ -8,12 +8,12 @@ from collections.abc import Iterator
 from concurrent.futures import Future
 from dataclasses import dataclass
 
-from studiowatch.board.events import BoardEvent, BoardTrouble, LineRefused, ReadingArrived
+from studiowatch.board.events import BoardEvent, BoardTrouble, LineRefused, NumbersSeen, ReadingArrived
 from studiowatch.service.commands import Command, Refused
 
 LIMIT = 4096  # events, over an hour of readings at one a second
 AT_ONCE = 256  # items taken between two looks at the clock: a backlog must not keep the watch from looking
-FREQUENT = (ReadingArrived, BoardTrouble, LineRefused)  # a board may send these faster than they are taken
+FREQUENT = (ReadingArrived, BoardTrouble, LineRefused, NumbersSeen)  # a board may send these faster than they are taken
 CLOSING = "studiowatch is closing; start it again and repeat what you asked for."
 
 

@@ -11,7 +11,8 @@ from dataclasses import replace
 from typing import ParamSpec
 
 from studiowatch.board.events import BoardEvent
-from studiowatch.service.commands import Command, Refused
+from studiowatch.board.port import PortFault
+from studiowatch.service.commands import AcceptColumns, Command, Refused
 from studiowatch.service.inbox import Errand, Inbox
 from studiowatch.service.leavings import Leavings
 from studiowatch.service.ports import BoardSource, Clock
@@ -163,7 +164,10 @@ class Keeper:
         now_ms, now_s = self._clock.utc_ms(), self._clock.monotonic_s()
         try:
             watch.mind_the_clock(now_ms, now_s)
-            key = watch.carry_out(errand.command, now_ms, now_s)
+            if isinstance(errand.command, AcceptColumns):
+                key = self._accept(errand.command)
+            else:
+                key = watch.carry_out(errand.command, now_ms, now_s)
         except Refused as refusal:
             errand.answer.set_exception(refusal)
         except Exception as fault:
@@ -171,6 +175,15 @@ class Keeper:
             raise
         else:
             errand.answer.set_result(key)
+
+    def _accept(self, command: AcceptColumns) -> str:
+        try:
+            self._source.accept(command.mapping)
+        except PortFault as fault:
+            raise Refused(str(fault)) from fault
+        except OSError as fault:
+            raise Refused(f"What you said is used until the program ends, but could not be kept: {fault}.") from fault
+        return ""
 
     def _publish(self, watch: Watchkeeping) -> None:
         self._latest = watch.snapshot(self._clock.utc_ms())

@@ -7,10 +7,12 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Protocol
 
+from studiowatch.board.mapping import ColumnMapping
 from studiowatch.board.port import BytePort, PortSeen
 from studiowatch.board.ways import ChooseWay
 from studiowatch.room.readings import Reading
 from studiowatch.service.ports import BoardSource, Clock, Desk, History, ReadingsLog, Records
+from studiowatch.store.folder import StudioFolder
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -43,10 +45,12 @@ class Outfit:
     data_folder, demo_folder : Path
         Where records lie unless she names another folder, and where the made-up studio is built.
     board : callable
-        Makes the source for a port's name, or for whichever board answers if that is None; the board read last is kept
-        at the path.
+        Makes the source for a port's name, or for whichever board answers if that is None; what is known of boards is
+        kept in the folder.
     choose_way : callable
-        Tells how to listen to a port.
+        Makes what tells how to listen to a port, by what is kept in the folder.
+    keep_columns : callable
+        Keeps in the folder what was accepted of a board's columns; may raise OSError.
     open_port : callable
         Opens one port, by name and baud, to listen on it.
     window : callable
@@ -61,8 +65,9 @@ class Outfit:
     open_store: Callable[[Path], OpenStore]
     open_history: Callable[[Path], History]
     check_store: Callable[[Path], Sequence[str]]
-    board: Callable[[str | None, Path], BoardSource]
-    choose_way: ChooseWay
+    board: Callable[[str | None, StudioFolder], BoardSource]
+    choose_way: Callable[[StudioFolder], ChooseWay]
+    keep_columns: Callable[[StudioFolder, PortSeen, ColumnMapping], None]
     made_up_room: Callable[[int], MadeUpRoom]
     list_ports: Callable[[], Sequence[PortSeen]]
     open_port: Callable[[str, int], BytePort]

@@ -7,6 +7,7 @@ from concurrent.futures import Future
 from typing import Protocol
 
 from studiowatch.board.events import BoardEvent
+from studiowatch.board.mapping import ColumnMapping
 from studiowatch.room.corrections import Kept, Sighting
 from studiowatch.room.readings import Channel, Reading
 from studiowatch.service.commands import Command
@@ -49,6 +50,10 @@ class BoardSource(Protocol):
 
     def stop(self) -> None:
         """Stop, join the thread, and raise if it lives on."""
+        ...
+
+    def accept(self, mapping: ColumnMapping) -> None:
+        """Read the board's columns by `mapping` and keep it. Raises `PortGone` if no board is read, or OSError."""
         ...
 
 

@@ -9,6 +9,7 @@ from studiowatch.board.events import LineCounts
 from studiowatch.coats.stages import Orientation, Stage, Surface
 from studiowatch.room.air_movement import Movement
 from studiowatch.service.calibration_views import CalibrationsView
+from studiowatch.service.columns_view import ColumnsView
 from studiowatch.studio.warnings import WarningState
 from studiowatch.studio.words import Level, Sentence
 
@@ -18,7 +19,7 @@ class BoardView:
     """The board as she sees it: connected or not, and what it lost.
 
     `last_ms` is the UTC ms of the last reading; `silent` is True once that is too long ago; `trouble_code` is the
-    board's own word while `trouble` is what it told.
+    board's own word while `trouble` is what it told; `columns` is None for a board that sends checked lines.
     """
 
     connected: bool = False
@@ -31,6 +32,7 @@ class BoardView:
     checked: bool = True
     counts: LineCounts = LineCounts()
     overflowed: int = 0
+    columns: ColumnsView | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -16,7 +16,15 @@ from studiowatch.service.board_now import followed
 from studiowatch.service.calibration_desk import CalibrationDesk, CorrectedLog
 from studiowatch.service.clock import JumpWatch
 from studiowatch.service.coat_run import CoatRun
-from studiowatch.service.commands import CalibrationCommand, Command, HearWarning, Refused, RemindLater, TickPrompt
+from studiowatch.service.commands import (
+    AcceptColumns,
+    CalibrationCommand,
+    Command,
+    HearWarning,
+    Refused,
+    RemindLater,
+    TickPrompt,
+)
 from studiowatch.service.happenings import Happening
 from studiowatch.service.leavings import Leavings
 from studiowatch.service.ledger import Ledger
@@ -212,6 +220,8 @@ class Watchkeeping:
                 self._ledger.flush(now_s)
                 key = self._calibrations.carry_out(command, now_ms, self._rack)
                 self._unfollowed = True
+            case AcceptColumns():
+                raise Refused("No board is read here, so nothing can be said of its columns.")
             case _:
                 key = self._rack.carry_out(command, now_ms)
                 self._unfollowed = True

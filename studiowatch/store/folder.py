@@ -30,6 +30,11 @@ class StudioFolder:
         return self.path / "sheets"
 
     @property
+    def board_columns(self) -> Path:
+        """What she said of the columns of boards that run a sketch of their own."""
+        return self.path / "columns.json"
+
+    @property
     def last_board(self) -> Path:
         """Which board was read last."""
         return self.path / "board.json"

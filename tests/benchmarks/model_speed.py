@@ -40,6 +40,7 @@ import numpy as np
 
 from studiowatch.__main__ import outfit as own_outfit
 from studiowatch.board.events import BoardEvent
+from studiowatch.board.mapping import ColumnMapping
 from studiowatch.coats import exposure, kinds, resting
 from studiowatch.coats.anchoring import anchor
 from studiowatch.coats.draws import sample
@@ -261,6 +262,9 @@ class QuietBoard:
 
     def start(self, deliver: Callable[[BoardEvent], None]) -> None:
         """Begin."""
+
+    def accept(self, mapping: ColumnMapping) -> None:
+        """Take no notice."""
 
     def stop(self) -> None:
         """End."""

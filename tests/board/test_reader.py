@@ -11,13 +11,19 @@ from studiowatch.board.events import (
     BoardNamed,
     BoardTrouble,
     LineCounts,
+    MappingAsked,
+    MappingHolds,
     PortLost,
     PortOpened,
     ReadingArrived,
 )
+from studiowatch.board.loose_intake import LooseIntake
+from studiowatch.board.loose_lines import Style
+from studiowatch.board.mapping import ColumnMapping
 from studiowatch.board.port import PortGone, PortSeen
 from studiowatch.board.reader import Reader
 from studiowatch.board.simulated import SteppedClock
+from studiowatch.board.ways import Way
 
 NOW_MS = 1_772_442_000_000
 WITHIN_S = 20.0  # a wait that is not met by then is a failure; nothing here waits for it to pass
@@ -217,3 +223,31 @@ def test_that_the_ports_are_not_listed_while_a_board_is_read(
         assert len(looks) == 1
     finally:
         reader.stop()
+
+
+def test_that_an_own_sketch_is_read_once_its_columns_are_accepted(make_device: Callable[[], Any]) -> None:
+    device, events = make_device(), Events()
+    kept: list[tuple[str, ColumnMapping]] = []
+    reader = reader_of(
+        device.path,
+        choose_way=lambda _port, _heard: Way(format="unchecked lines", baud=9600, make_intake=LooseIntake),
+        keep_mapping=lambda board, mapping: kept.append((board.name, mapping)),
+    )
+    reader.start(events.put)
+    try:
+        the_next(events, PortOpened)
+        device.send(b"\n" + b"Temp: 21.0 C, Humidity: 47.0 %\r\n" * 8)
+        asked = the_next(events, MappingAsked)
+        reader.accept(asked.mapping)
+        device.send(b"Temp: 21.5 C, Humidity: 47.0 %\r\n")
+        assert the_next(events, MappingHolds).mapping == asked.mapping
+        reading = the_next(events, ReadingArrived).reading
+        assert (reading.temperature_C, reading.checked) == (21.5, False)
+        assert kept == [(device.path, asked.mapping)]
+    finally:
+        reader.stop()
+
+
+def test_that_columns_of_no_board_are_refused() -> None:
+    with pytest.raises(PortGone):
+        reader_of("/dev/none").accept(ColumnMapping(style=Style.COLUMNS, columns=()))

@@ -2,7 +2,7 @@
 
 import re
 import tomllib
-from collections import Counter
+from collections import Counter, deque
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from math import exp, sin
@@ -158,7 +158,8 @@ def answer_gives_truth(intake: LooseIntake, sketch: Mapping[str, object], room: 
 def judged(sketch: Mapping[str, object], room: Room) -> str:
     """Return "mapped" (all right), "asked" (right, or the right answer is offered), "missed" or "wrong"."""
     intake = LooseIntake()
-    told = readings(intake, sketch, room)
+    deque(heard(intake, sketch, room), maxlen=0)
+    told = readings(LooseIntake(intake.mapping), sketch, room) if intake.mapping else []
     if not all(is_true(reading, room, sketch["truth"], at) for at, reading in told):
         return "wrong"
     chosen = set(intake.mapping.chosen.values()) if intake.mapping else set()

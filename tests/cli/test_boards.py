@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
+from pathlib import Path
 
 import pytest
 
@@ -62,14 +63,16 @@ class LinePort:
 
 
 @pytest.fixture
-def boards(capsys: pytest.CaptureFixture[str]):  # noqa: ANN201 - a local function
+def boards(capsys: pytest.CaptureFixture[str], tmp_path: Path):  # noqa: ANN201 - a local function
     def answer(
-        desk: Desk, *words: str, ports: Sequence[PortSeen] = (), choose_way: ChooseWay = checked_lines_only
+        desk: Desk, *words: str, ports: Sequence[PortSeen] = (), choose_way: ChooseWay | None = checked_lines_only
     ) -> Answer:
         seen = ports or [PortSeen(name=name) for name in desk.says]
         parts = replace(
-            outfit(), clock=desk.clock, list_ports=lambda: seen, open_port=desk.open_port, choose_way=choose_way
+            outfit(), clock=desk.clock, data_folder=tmp_path, list_ports=lambda: seen, open_port=desk.open_port
         )
+        if choose_way is not None:
+            parts = replace(parts, choose_way=lambda _: choose_way)
         code = run(["boards", *words], parts)
         captured = capsys.readouterr()
         return Answer(code, captured.out, captured.err)
@@ -93,6 +96,7 @@ def test_that_a_board_is_told_with_its_sensor_its_format_and_what_it_reads(board
         "reading": {"temperature_C": 21.4, "humidity_pct": 48.0},
         "lines": {"good": 2, "faulty": 0},
         "sample": None,
+        "columns": None,
         "trouble": None,
     }
 
@@ -154,3 +158,39 @@ def test_that_each_way_is_tried_and_the_one_that_makes_sense_is_named(boards) ->
     (one,) = boards(desk, "--json", choose_way=fast_first).document["boards"]
     assert (one["format"], one["baud"]) == ("checked lines", 9600)
     assert desk.opened == [("COM7", 115_200), ("COM7", 9600)]
+
+
+OWN_SKETCH = b"\r\n" + b"T %.1f H %.1f\r\n" % (21.4, 48.0) * 8
+
+
+def test_that_the_columns_of_an_own_sketch_are_shown_and_kept_once_they_are_said(boards) -> None:  # noqa: ANN001
+    desk = Desk({"COM7": OWN_SKETCH})
+    shown = boards(desk, choose_way=None)
+    assert "unchecked lines at 9600 baud" in shown.out
+    assert "temperature_C" not in [word for word in shown.out.split() if word.startswith("temperature_C 2")]
+    refused = boards(desk, "--accept", "COM7", choose_way=None)
+    assert refused.code == 2
+    assert "--column T=CHANNEL:UNIT" in refused.err
+    said = ("--column", "T=temperature_C:°C", "--column", "H=humidity_pct:%")
+    kept = boards(desk, "--accept", "COM7", *said, choose_way=None)
+    assert kept.code == 0
+    assert kept.out == "T: temperature_C in °C\nH: humidity_pct in %\n"
+    (one,) = boards(desk, "--json", choose_way=None).document["boards"]
+    assert one["reading"] == {"temperature_C": 21.4, "humidity_pct": 48.0}
+    assert [column["channel"] for column in one["columns"]] == ["temperature_C", "humidity_pct"]
+
+
+@pytest.mark.parametrize(
+    ("words", "told"),
+    [
+        (("--column", "T=none"), "--column goes with --accept"),
+        (("--accept", "COM8"), "No unchecked lines with numbers came from COM8"),
+        (("--accept", "COM7", "--column", "X=none"), "There is no column 'X'"),
+        (("--accept", "COM7", "--column", "T=warmth:°C"), "channels are temperature_C"),
+        (("--accept", "COM7", "--column", "T=temperature_C:%"), "unit '%' cannot be of temperature_C"),
+    ],
+)
+def test_that_columns_that_cannot_be_are_refused(boards, words: Sequence[str], told: str) -> None:  # noqa: ANN001
+    answer = boards(Desk({"COM7": OWN_SKETCH}), *words, choose_way=None)
+    assert answer.code == 2
+    assert told in answer.err

@@ -4,9 +4,21 @@ from __future__ import annotations
 
 import pytest
 
-from studiowatch.board.events import BoardTrouble, LineCounts, PortLost, PortOpened, ReadingArrived
+from studiowatch.board.events import (
+    BoardTrouble,
+    LineCounts,
+    MappingAsked,
+    MappingHolds,
+    NumbersSeen,
+    PortLost,
+    PortOpened,
+    ReadingArrived,
+)
+from studiowatch.board.loose_lines import Style
+from studiowatch.board.mapping import ColumnMapping
 from studiowatch.room.readings import Channel, ChannelFault, Reading
-from studiowatch.service.board_now import TROUBLES, followed, trouble_sentence
+from studiowatch.service.board_now import SAY_COLUMNS, TROUBLES, followed, trouble_sentence
+from studiowatch.service.columns_view import ColumnsView
 from studiowatch.service.snapshot import BoardView
 
 from .rooms import START_MS
@@ -61,3 +73,18 @@ def test_that_every_trouble_is_one_sentence_that_says_what_to_do(code: str, mess
     assert sentence.endswith(".")
     assert "check" in sentence or "plug" in sentence
     assert "()" not in sentence
+
+
+def test_that_an_own_sketch_waits_for_her_word_and_says_so() -> None:
+    mapping = ColumnMapping(style=Style.COLUMNS, columns=())
+    board = followed(OPEN, MappingAsked(time_ms=START_MS, mapping=mapping, samples=("21.0,47.0",)))
+    assert board.trouble == SAY_COLUMNS
+    assert not board.checked
+    board = followed(board, NumbersSeen(time_ms=START_MS, numbers=(("1", 21.0),)))
+    assert board.columns == ColumnsView(
+        mapping=mapping, samples=("21.0,47.0",), numbers=(("1", 21.0),), numbers_ms=START_MS
+    )
+    board = followed(board, MappingHolds(time_ms=START_MS, mapping=mapping))
+    assert board.columns == ColumnsView(mapping=mapping, accepted=True)
+    assert board.trouble == ""
+    assert followed(board, PortLost(time_ms=0, port="COM3", reason="Gone.")).columns is None

@@ -12,8 +12,11 @@ import pytest
 
 from studiowatch.__main__ import outfit as own_outfit
 from studiowatch.board.events import BoardEvent, BoardTrouble, LineCounts, PortLost, PortOpened, ReadingArrived
+from studiowatch.board.loose_lines import Style
+from studiowatch.board.mapping import ColumnMapping
+from studiowatch.board.port import PortGone
 from studiowatch.coats.stages import Surface
-from studiowatch.service.commands import LayCoat, RecordLook, Refused, RegisterPiece, TickPrompt
+from studiowatch.service.commands import AcceptColumns, LayCoat, RecordLook, Refused, RegisterPiece, TickPrompt
 from studiowatch.service.keeper import Keeper
 from studiowatch.service.outfit import Outfit
 from studiowatch.service.snapshot import Snapshot
@@ -46,12 +49,18 @@ class ScriptedBoard:
         self._clock = clock
         self._deliver: Callable[[BoardEvent], None] | None = None
         self.stopped = False
+        self.accepted: ColumnMapping | None = None
 
     def start(self, deliver: Callable[[BoardEvent], None]) -> None:
         self._deliver = deliver
 
     def stop(self) -> None:
         self.stopped = True
+
+    def accept(self, mapping: ColumnMapping) -> None:
+        if self.stopped:
+            raise PortGone("No board.")
+        self.accepted = mapping
 
     def say(self, event: BoardEvent) -> None:
         assert self._deliver is not None
@@ -203,3 +212,13 @@ def test_that_prompts_are_ticked_off_for_good(studio: Studio) -> None:
         again = studio.until(lambda snapshot: bool(snapshot.prompts)).prompts
         assert prompts[0].key not in {prompt.key for prompt in again}
         assert {prompt.key for prompt in prompts[1:]} <= {prompt.key for prompt in again}
+
+
+def test_that_what_she_says_of_a_boards_columns_reaches_it_or_is_refused(studio: Studio) -> None:
+    mapping = ColumnMapping(style=Style.COLUMNS, columns=())
+    with studio.watched() as keeper:
+        keeper.submit(AcceptColumns(mapping=mapping)).result(WAIT_S)
+        assert studio.board.accepted is mapping
+        studio.board.stop()
+        with pytest.raises(Refused, match="No board"):
+            keeper.submit(AcceptColumns(mapping=mapping)).result(WAIT_S)

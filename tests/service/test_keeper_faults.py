@@ -16,6 +16,7 @@ import pytest
 from studiowatch.__main__ import open_store
 from studiowatch.__main__ import outfit as own_outfit
 from studiowatch.board.events import BoardEvent, LineCounts, ReadingArrived
+from studiowatch.board.mapping import ColumnMapping
 from studiowatch.board.room_log import open_room_log
 from studiowatch.service import keeper as keeper_module
 from studiowatch.service.commands import HearWarning, LayCoat, Refused, RegisterPiece
@@ -43,6 +44,9 @@ class ScriptedBoard:
         if self._fails == "start":
             raise OSError("no thread to be had")
         self.say = deliver
+
+    def accept(self, mapping: ColumnMapping) -> None:
+        raise NotImplementedError
 
     def stop(self) -> None:
         if self._fails == "stop":

@@ -1,0 +1,59 @@
+"""What she accepted of each board's columns, kept in a small file beside the records."""
+
+from __future__ import annotations
+
+import json
+import logging
+from pathlib import Path
+from typing import Any
+
+from studiowatch.board.mapping import ColumnMapping
+from studiowatch.board.port import PortSeen
+
+_LOG = logging.getLogger(__name__)
+
+
+class MappingMemory:
+    """Recalls the mapping of a board and keeps it. A file that cannot be read costs the memory, never the watch."""
+
+    def __init__(self, path: Path) -> None:
+        self._path = path
+
+    def recall(self, board: PortSeen) -> ColumnMapping | None:
+        """Return what was accepted of `board`, or None."""
+        plain = self._kept().get(_identity(board))
+        if plain is None:
+            return None
+        try:
+            return ColumnMapping.from_plain(plain)
+        except (ValueError, AttributeError) as fault:
+            _LOG.warning("%s: %s", self._path, fault)
+            return None
+
+    def keep(self, board: PortSeen, mapping: ColumnMapping) -> None:
+        """Keep `mapping` for `board`.
+
+        Raises
+        ------
+        OSError
+            If it cannot be written.
+        """
+        kept = self._kept() | {_identity(board): mapping.to_plain()}
+        draft = self._path.with_suffix(".new")
+        draft.write_text(json.dumps(kept, indent=1), "utf-8")
+        draft.replace(self._path)
+
+    def _kept(self) -> dict[str, Any]:
+        try:
+            kept = json.loads(self._path.read_text("utf-8"))
+        except FileNotFoundError:
+            return {}
+        except (OSError, ValueError) as fault:
+            _LOG.warning("%s tells no columns (%s); she is asked anew.", self._path, fault)
+            return {}
+        return kept if isinstance(kept, dict) else {}
+
+
+def _identity(board: PortSeen) -> str:
+    """Return what a board is known by: its USB numbers whatever its port is called, or the port's name without them."""
+    return board.name if board.vid is None else f"usb {board.vid:04x}:{board.pid or 0:04x} {board.serial or ''}".strip()

@@ -143,6 +143,9 @@ def advance_through(
             after = _wet_steps(after, ahead, most, covered=covered)
         else:
             after = _dry_steps(after, ahead, most)
+    after = replace(
+        after, elapsed_s=film.elapsed_s + sum(dt_s for _, dt_s in spans)
+    )  # free of the inner steps' rounding
     return after, newly_reached(film, after)
 
 

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 
 from studiowatch.coats.anchoring import anchor
 from studiowatch.coats.data_sheet import DataSheet, Kind
 from studiowatch.coats.evidence import NOTHING, Observation
-from studiowatch.coats.film import Film, StageReached, advance, lay, newly_reached
+from studiowatch.coats.film import Film, StageReached, advance_through, lay, newly_reached
 from studiowatch.coats.learning import Seen, counted
 from studiowatch.coats.readiness import Ready, outlook, ready_by_s, ready_times, stages_of
 from studiowatch.coats.stages import Stage
@@ -131,29 +131,39 @@ class CoatRun:
         """Whether a mesh cover stands over the coat at `at_ms`."""
         return self.coat.covered_from_ms is not None and self.at_ms >= self.coat.covered_from_ms
 
-    def advance(self, moment: Moment) -> list[tuple[CoatRun, StageReached]]:
-        """Dry the stack up to a moment and return what its coats reached; a time before the film's changes nothing."""
-        passed_ms = moment.time_ms - self.at_ms
-        if passed_ms <= 0:
+    def advance(self, ahead: Sequence[Moment]) -> list[tuple[CoatRun, StageReached]]:
+        """Dry the stack through moments in the order of time, and return what its coats reached.
+
+        Those up to the film's own time change nothing. The film's temperature is only noted at the last.
+        """
+        steps: list[tuple[Moment, int]] = []
+        before_ms = self.at_ms
+        for moment in ahead:
+            if moment.time_ms > before_ms:
+                steps.append((moment, moment.time_ms - before_ms))
+                before_ms = moment.time_ms
+        if not steps:
             return []
         if self.is_cured:
-            self._rest(moment)
+            self._note(steps[-1][0], 0)
             return []
-        self.film, reached = advance(self.film, moment.air, passed_ms / 1000.0, covered=self.covered)
+        spans = [(moment.air, passed_ms / 1000.0) for moment, passed_ms in steps]
+        unseen_ms = sum(passed_ms for moment, passed_ms in steps if moment.unseen)
+        self.film, reached = advance_through(self.film, spans, covered=self.covered)
         found = [(self, step) for step in reached]
         for lower, lower_film in self._below():
             found += [(lower, step) for step in newly_reached(lower.film, lower_film)]
             lower.film = lower_film
-            lower.note(moment, passed_ms)
-        self.note(moment, passed_ms)
+        self._note(steps[-1][0], unseen_ms)
         self._trace()
         return found
 
-    def _rest(self, moment: Moment) -> None:
-        """Let the time pass over a stack in which nothing more happens."""
+    def _note(self, moment: Moment, unseen_ms: int) -> None:
+        """Note for the whole stack up to when it was dried, in what air, and for how long nobody watched."""
         run: CoatRun | None = self
         while run is not None:
-            run.note(moment, 0)
+            run.at_ms, run.air = moment.time_ms, moment.air
+            run.unlogged_ms += unseen_ms
             run = run.over
 
     @property
@@ -176,11 +186,6 @@ class CoatRun:
                 raise ValueError(f"the coat {self.coat.key} lies on more films than there are runs")
             yield lower, film
             lower = lower.over
-
-    def note(self, moment: Moment, passed_ms: int) -> None:
-        """Note the moment up to which the film was dried, by itself or by a coat on it."""
-        self.at_ms, self.air = moment.time_ms, moment.air
-        self.unlogged_ms += passed_ms if moment.unseen else 0
 
     def _trace(self) -> None:
         film_C = self.film.film_C

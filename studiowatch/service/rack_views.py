@@ -33,7 +33,7 @@ def coats_at_risk(rack: Rack) -> list[CoatAtRisk]:
     """Return the laid coats that the room may still spoil, in the order of the rack."""
     at_risk = []
     for piece in rack.on_rack():
-        for coat, label in zip(piece.coats, rack.labels(piece), strict=True):
+        for coat, label in zip(piece.coats, rack.stacks.labels(piece), strict=True):
             run = rack.runs.get(coat.key)
             if run is not None and run.sheet.kind is not Kind.PAINT:
                 at_risk.append(_at_risk(piece, label, run))
@@ -80,9 +80,9 @@ def _advice(run: CoatRun) -> str:
 def _piece_view(
     rack: Rack, piece: Piece, local_date: Callable[[int], date], now_ms: int, advice: Mapping[str, str]
 ) -> PieceView:
-    labels = rack.labels(piece)
+    labels = rack.stacks.labels(piece)
     following = following_coat(piece)
-    run = rack.top_run(piece)
+    run = rack.stacks.top(piece)
     next_ms = next_p10_ms = next_p90_ms = None
     if run is not None:
         goal = Stage.DRY_TO_RECOAT if following is not None else Stage.CURED
@@ -106,7 +106,7 @@ def _piece_view(
         coats=tuple(
             replace(
                 _coat_view(piece, coat, label, rack.shelf.stand_in(coat.sheet), rack.runs.get(coat.key)),
-                unwatched=rack.unwatched.get(coat.key, ""),
+                unwatched=rack.stacks.unwatched.get(coat.key, ""),
                 weighing=advice.get(coat.key, ""),
             )
             for coat, label in zip(piece.coats, labels, strict=True)
@@ -251,7 +251,7 @@ def coats_to_tend(rack: Rack) -> list[Tended]:
     """Return the topmost coat of each piece, as the prompts need it."""
     tended = []
     for piece in rack.on_rack():
-        run = rack.top_run(piece)
+        run = rack.stacks.top(piece)
         if run is not None:
             tended.append(_tended(rack, piece, run))
     return tended
@@ -270,7 +270,7 @@ def _tended(rack: Rack, piece: Piece, run: CoatRun) -> Tended:
         is_seen_clear=any(look.finding is Finding.CLEAR for look in run.coat.looks) or run.coat.outcome is not None,
         clear_ms=None if clear is None else run.after_ms(clear.nominal_s),
         recoat_ms=ready_ms(run, Stage.DRY_TO_RECOAT)[0],
-        following=None if following is None else rack.labels(piece)[piece.coats.index(following)],
+        following=None if following is None else rack.stacks.labels(piece)[piece.coats.index(following)],
         following_mL=None if sheet is None else suggested_mL(piece.area_m2, sheet.wet_um),
         following_solvent=sheet is not None and sheet.kind is Kind.SOLVENTBORNE,
     )

@@ -126,6 +126,8 @@ class Watchkeeping:
             self.is_opening = self._rack.follow_next(now_ms)
         except StoreTrouble as trouble:
             self.is_opening, self._unfollowed, self._unread = False, True, str(trouble)
+        if not self.is_opening:
+            self._judged_ms = None  # the next look judges at once what was dried until now
 
     def take(self, event: BoardEvent, now_s: float) -> None:
         """Take one event of the board."""

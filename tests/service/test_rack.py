@@ -126,7 +126,7 @@ def test_that_a_coat_over_one_that_is_not_watched_does_not_meet_the_support() ->
     piece = stacked(0, support="raw canvas", coats=(replace(low, sheet="lost"), top))
     rack = rack_of(piece, START_MS + 2 * HOUR_MS)
     rack.open(START_MS + 2 * HOUR_MS)
-    assert "low" in rack.unwatched
+    assert "low" in rack.stacks.unwatched
     assert rack.runs["top"].film.soaked_g_m2 == 0.0
 
 

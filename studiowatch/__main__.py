@@ -26,6 +26,7 @@ from studiowatch.service.clock import SystemClock
 from studiowatch.service.local_time import utc_offset_s
 from studiowatch.service.outfit import OpenStore, Outfit
 from studiowatch.service.ports import Clock, Desk, History
+from studiowatch.store.all_records import take_all
 from studiowatch.store.corrected_history import CorrectedHistory
 from studiowatch.store.database import open_database
 from studiowatch.store.folder import StudioFolder
@@ -58,7 +59,14 @@ def open_store(path: Path, utc_ms: Callable[[], int]) -> OpenStore:
     """Open the store at `path` for writing."""
     database = open_database(path)
     database.rows(f"PRAGMA busy_timeout = {BUSY_MS}")
-    return OpenStore(log=ReadingsStore(database), records=RecordsStore(database, utc_ms), close=database.close)
+    log = ReadingsStore(database)
+    return OpenStore(
+        log=log,
+        records=RecordsStore(database, utc_ms),
+        take_in=log.take_in,
+        take_studio=partial(take_all, database, utc_ms=utc_ms),
+        close=database.close,
+    )
 
 
 def open_board(clock: Clock, port: str | None, folder: StudioFolder) -> Reader:

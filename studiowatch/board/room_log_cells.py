@@ -1,24 +1,41 @@
-"""Cells of a room log: text to a time, a value or a cover, or a clause that says what is wrong and what is allowed."""
+"""Cells of a room log: text to a value or a cover, or a clause that says what is wrong and what is allowed."""
 
 from __future__ import annotations
 
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
-from datetime import datetime
+from enum import StrEnum
+from types import MappingProxyType
 
-from studiowatch.board.translate import LIMITS
+from studiowatch.board.translate import KELVIN_OFFSET, LIMITS
 from studiowatch.room.readings import Channel
 
-FIRST_TIME_S = 946_684_800  # 2000-01-01T00:00:00Z: no room log is older
-LAST_TIME_S = 4_102_444_800  # 2100-01-01T00:00:00Z
-TIME_ALLOWED = "2000-01-01 to 2100-01-01"
-
 _NUMBER = re.compile(r"[-+]?[0-9]{1,20}(?:\.[0-9]{0,20})?(?:[eE][-+]?[0-9]{1,2})?")
+_CONVERTED_DECIMALS = 4  # finer than any sensor of a room reads, and free of the conversion's own rounding
+
+
+class FaultKind(StrEnum):
+    """Why a row is refused, as a summary counts it."""
+
+    CSV = "no CSV"
+    CELLS = "wrong number of cells"
+    TIME = "time that cannot be read"
+    NIGHT = "local time that is missing or comes twice that night"
+    ORDER = "time before that of an earlier row"
+    SAME_TIME = "another reading at the same time"
+    NUMBER = "no number"
+    UNIT = "another unit"
+    RANGE = "out of range"
+    COVER = "cover that is neither 0 nor 1"
 
 
 class CellFault(Exception):  # noqa: N818 - a fault of the file, not of the program
     """A cell that cannot be taken; the text is a clause that ends its sentence."""
+
+    def __init__(self, kind: FaultKind, clause: str) -> None:
+        super().__init__(clause)
+        self.kind = kind
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,60 +70,102 @@ _UNITS = {
 }
 
 
-def read_value(channel: Channel, text: str) -> float | None:
-    """Return the value of a cell in the channel's unit, None if it is empty. Raises `CellFault`."""
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _OtherUnit:
+    """A column in another unit: value × factor + offset is in the channel's own."""
+
+    channel: Channel
+    factor: float = 1.0
+    offset: float = 0.0
+
+
+# exact: 1 °F = 5/9 K with 32 °F = 0 °C, and 1 ft = 0.3048 m (NIST SP 811, 2008, appendix B.8)
+_F = {"factor": 5 / 9, "offset": -32 * 5 / 9}
+_K = {"offset": KELVIN_OFFSET}
+_OTHER_UNITS: Mapping[str, _OtherUnit] = MappingProxyType(
+    {
+        "temperature_F": _OtherUnit(channel=Channel.TEMPERATURE, **_F),
+        "temperature_K": _OtherUnit(channel=Channel.TEMPERATURE, **_K),
+        "surface_F": _OtherUnit(channel=Channel.SURFACE, **_F),
+        "surface_K": _OtherUnit(channel=Channel.SURFACE, **_K),
+        "humidity_fraction": _OtherUnit(channel=Channel.HUMIDITY, factor=100.0),
+        "pressure_hPa": _OtherUnit(channel=Channel.PRESSURE, factor=100.0),
+        "pressure_kPa": _OtherUnit(channel=Channel.PRESSURE, factor=1000.0),
+        "air_speed_cm_s": _OtherUnit(channel=Channel.AIR_SPEED, factor=0.01),
+        "air_speed_ft_min": _OtherUnit(channel=Channel.AIR_SPEED, factor=0.3048 / 60),
+    }
+)
+_CHANNELS: Mapping[str, Channel] = MappingProxyType(
+    {channel.value: channel for channel in Channel} | {name: unit.channel for name, unit in _OTHER_UNITS.items()}
+)
+VALUE_COLUMNS = tuple(_CHANNELS)
+
+
+def channel_of(column: str) -> Channel | None:
+    """Return the channel that a column of this name fills, None if none."""
+    return _CHANNELS.get(column)
+
+
+def read_value(column: str, text: str, *, decimal_comma: bool = False) -> float | None:
+    """Return the value of a cell in its channel's unit, None if it is empty. Raises `CellFault`."""
     if not text:
         return None
-    unit = _UNITS[channel]
-    value = _number(channel.value, text)
+    channel = _CHANNELS[column]
+    written = read_number(column, text, decimal_comma=decimal_comma)
+    value = written if column == channel else _converted(column, written)
+    if column == channel:
+        _refuse_slip(channel, text, value)
     limits = LIMITS[channel]
-    allowed = f"{limits.low:,g} to {limits.high:,g} {unit}".replace(",", " ")
-    for slip in _SLIPS.get(channel, ()):
-        if slip.looks_wrong(value):
-            raise CellFault(
-                f"{channel.value} {text} looks like {slip.unit}; write it in {unit} ({allowed}), "
-                "or leave the cell empty if it is a fault of the sensor."
-            )
     admitted = limits.admit(value)
     if admitted is None:
+        shown = f"{column} {text}" if column == channel else f"{column} {text} is {value:g} {_UNITS[channel]}, which"
         raise CellFault(
-            f"{channel.value} {text} is outside {allowed}; correct it, or leave the cell empty if it was not measured."
+            FaultKind.RANGE,
+            f"{shown} is outside {_allowed(channel)}; correct it, or leave the cell empty if it was not measured.",
         )
     return admitted
-
-
-def read_time_ms(name: str, text: str) -> int:
-    """Return UTC ms from a cell of the column ``time`` or ``time_unix``. Raises `CellFault`."""
-    if not text:
-        raise CellFault(f"{name} is empty; every row needs its time.")
-    time_s = _number(name, text) if name == "time_unix" else _iso_s(text)
-    if FIRST_TIME_S <= time_s < LAST_TIME_S:
-        return round(time_s * 1000)
-    if FIRST_TIME_S <= time_s / 1000 < LAST_TIME_S:
-        raise CellFault(f"time_unix {text} looks like milliseconds; write it in seconds.")
-    raise CellFault(f"{name} {text} is outside {TIME_ALLOWED}.")
 
 
 def read_cover(text: str) -> bool | None:
     """Return whether the piece was covered, None if the cell is empty. Raises `CellFault`."""
     if text in {"0", "1", ""}:
         return text == "1" if text else None
-    raise CellFault(f'cover "{text}" must be 1 (covered), 0 (not covered) or empty.')
+    raise CellFault(FaultKind.COVER, f'cover "{text}" must be 1 (covered), 0 (not covered) or empty.')
 
 
-def _iso_s(text: str) -> float:
-    try:
-        time = datetime.fromisoformat(text)
-    except ValueError:
-        raise CellFault(f'time "{text}" is no ISO 8601 time such as 2026-03-02T09:00:00Z.') from None
-    if time.tzinfo is None:
-        raise CellFault(f'time "{text}" has no zone; write Z for UTC, or the offset, such as +01:00.')
-    return time.timestamp()
-
-
-def _number(name: str, text: str) -> float:
+def read_number(column: str, text: str, *, decimal_comma: bool = False) -> float:
+    """Return the number in a cell that is not empty. Raises `CellFault`."""
     if _NUMBER.fullmatch(text):
         return float(text)
-    if _NUMBER.fullmatch(text.replace(",", ".", 1)):
-        raise CellFault(f'{name} "{text}" has a decimal comma; write a point.')
-    raise CellFault(f'{name} "{text}" is no number; write digits with a decimal point, or leave the cell empty.')
+    pointed = text.replace(",", ".", 1)
+    if _NUMBER.fullmatch(pointed):
+        if decimal_comma:
+            return float(pointed)
+        raise CellFault(
+            FaultKind.NUMBER,
+            f'{column} "{text}" has a decimal comma; write a point, or put semicolons between the cells.',
+        )
+    raise CellFault(
+        FaultKind.NUMBER,
+        f'{column} "{text}" is no number; write digits with a decimal point, or leave the cell empty.',
+    )
+
+
+def _converted(column: str, written: float) -> float:
+    unit = _OTHER_UNITS[column]
+    return round(written * unit.factor + unit.offset, _CONVERTED_DECIMALS)
+
+
+def _refuse_slip(channel: Channel, text: str, value: float) -> None:
+    for slip in _SLIPS.get(channel, ()):
+        if slip.looks_wrong(value):
+            raise CellFault(
+                FaultKind.UNIT,
+                f"{channel.value} {text} looks like {slip.unit}; write it in {_UNITS[channel]} ({_allowed(channel)}), "
+                "or leave the cell empty if it is a fault of the sensor.",
+            )
+
+
+def _allowed(channel: Channel) -> str:
+    limits = LIMITS[channel]
+    return f"{limits.low:,g} to {limits.high:,g} {_UNITS[channel]}".replace(",", " ")

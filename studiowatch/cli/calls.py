@@ -6,24 +6,26 @@ import argparse
 from pathlib import Path
 
 from studiowatch import __version__
+from studiowatch.cli.parsing import Parser
 from studiowatch.coats.stages import Orientation
 from studiowatch.coats.support import Support
 
 DESCRIPTION = "Watches a painter's drying room: ready times for wet coats, and warnings before the air spoils one."
 
 
-def parser() -> argparse.ArgumentParser:
+def parser() -> Parser:
     """Return the parser of all calls."""
-    top = argparse.ArgumentParser(prog="studiowatch", description=DESCRIPTION)
+    top = Parser(prog="studiowatch", description=DESCRIPTION)
     top.add_argument("--version", action="version", version=f"studiowatch {__version__}")
     top.add_argument("--folder", type=Path, help="the studio's records; default: the user's data folder")
     calls = top.add_subparsers(dest="call", metavar="command")
     _watching(calls)
     _asking(calls)
+    _exchanging(calls)
     return top
 
 
-def _watching(calls: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+def _watching(calls: argparse._SubParsersAction[Parser]) -> None:
     demo = calls.add_parser("demo", help="look around: a made-up studio and the built-in simulated board")
     demo.add_argument("--headless", action="store_true", help="print instead of opening a window")
     demo.add_argument("--seconds", type=float, help="end by itself after so long")
@@ -34,11 +36,11 @@ def _watching(calls: argparse._SubParsersAction[argparse.ArgumentParser]) -> Non
     replay = calls.add_parser("replay", help="run the whole watch over a room log, faster than life")
     replay.add_argument("room", type=Path, metavar="ROOM.csv")
     replay.add_argument("--studio", type=Path, required=True, metavar="STUDIO.toml")
-    replay.add_argument("--columns", help="name=header pairs for logs of other loggers: temperature_C=Temp,time=When")
+    _log_form(replay)
     replay.add_argument("--json", action="store_true", help="one JSON object a line")
 
 
-def _asking(calls: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+def _asking(calls: argparse._SubParsersAction[Parser]) -> None:
     boards = calls.add_parser("boards", help="ports seen, and what answers on each")
     boards.add_argument("--json", action="store_true")
     boards.add_argument("--listen-s", type=float, default=5.0, help="how long to listen on each port in each format, s")
@@ -56,7 +58,29 @@ def _asking(calls: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
     _predicting(calls)
 
 
-def _predicting(calls: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+def _exchanging(calls: argparse._SubParsersAction[Parser]) -> None:
+    history = calls.add_parser("history", help="readings out, as they were read: a room log (CSV), or SenML")
+    history.add_argument("--from", dest="start", metavar="ISO", help="with zone, or a day; default: the first reading")
+    history.add_argument("--to", dest="end", metavar="ISO", help="up to here, with zone, or a day; default: the last")
+    form = history.add_mutually_exclusive_group(required=True)
+    form.add_argument("--csv", metavar="FILE", help="a room log; - for stdout")
+    form.add_argument("--senml", metavar="FILE", help="one pack of RFC 8428 in JSON; - for stdout")
+    history.add_argument("--name", help="for SenML: what its names begin with; default: one of this machine and folder")
+    export = calls.add_parser("export", help="all records out, as one studio file")
+    export.add_argument("file", metavar="STUDIO.toml", help="- for stdout")
+    take = calls.add_parser("import", help="a room log, or the records of a studio file, into the records")
+    take.add_argument("file", type=Path, metavar="FILE.csv|STUDIO.toml")
+    take.add_argument("--replace", action="store_true", help="of a studio file: also what the records have otherwise")
+    _log_form(take)
+
+
+def _log_form(call: Parser) -> None:
+    call.add_argument("--columns", help="name=header pairs for logs of other loggers: temperature_F=Temp,time=When")
+    call.add_argument("--zone", help="what times without a zone are in, such as Europe/Berlin")
+    call.add_argument("--time-format", help="how times are written if not as ISO 8601, such as '%%d.%%m.%%Y %%H:%%M'")
+
+
+def _predicting(calls: argparse._SubParsersAction[Parser]) -> None:
     predict = calls.add_parser("predict", help="stage times of one coat in a given room")
     predict.add_argument("--sheet", required=True, metavar="NAME|FILE.toml")
     predict.add_argument("--wet-um", type=float, required=True, help="wet film thickness, µm")
@@ -75,7 +99,7 @@ def _predicting(calls: argparse._SubParsersAction[argparse.ArgumentParser]) -> N
     air.add_argument("--air", metavar="T,RH,V", help="°C, %%, m/s held all the time")
     air.add_argument("--room", type=Path, metavar="ROOM.csv", help="a room log; needs --laid")
     predict.add_argument("--laid", metavar="ISO", help="when the brush went down, with zone")
-    predict.add_argument("--columns", help="as for replay")
+    _log_form(predict)
     predict.add_argument("--draws", type=int, default=256, help="draws of the range")
     predict.add_argument("--seed", type=int, default=1)
     predict.add_argument("--horizon-h", type=float, default=96.0, help="how far to look, h")

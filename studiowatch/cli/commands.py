@@ -6,10 +6,10 @@ import argparse
 import io
 import os
 import sys
-from collections.abc import Sequence
+from collections.abc import Callable, Mapping, Sequence
 from contextlib import closing
 
-from studiowatch.cli import boards, check, demo, inputs, predict, replay, watch
+from studiowatch.cli import boards, check, demo, export, history, inputs, predict, replay, take, watch
 from studiowatch.cli.answers import DONE, FAULT, INTERRUPTED, WRONG, WrongCall, complain, wrong
 from studiowatch.cli.calls import parser
 from studiowatch.coats.data_sheet import SheetFaults
@@ -28,9 +28,8 @@ def run(words: Sequence[str], outfit: Outfit) -> int:
     for stream in (sys.stdout, sys.stderr):
         if isinstance(stream, io.TextIOWrapper):
             stream.reconfigure(errors="replace")  # a terminal without µ or ° still gets its line
-    call = parser().parse_args(words)
     try:
-        return _answer(call, outfit)
+        return _answer(parser().parse_args(words), outfit)
     except KeyboardInterrupt:
         return INTERRUPTED
     except WrongCall as fault:
@@ -49,24 +48,17 @@ def run(words: Sequence[str], outfit: Outfit) -> int:
 
 def _answer(call: argparse.Namespace, outfit: Outfit) -> int:
     folder = StudioFolder(path=call.folder) if call.folder else default_folder(outfit.data_folder)
-    match call.call:
-        case "predict":
-            code = predict.run(call, SheetShelf.open(folder.sheets))
-        case "replay":
-            code = replay.run(call, SheetShelf.open(folder.sheets))
-        case "boards":
-            code = boards.run(call, outfit, folder)
-        case "check":
-            code = check.run(call, outfit, folder)
-        case "demo" if call.folder is not None:
-            wrong("demo has a folder of its own and takes no --folder; leave it out.")
-        case "demo":
-            code = demo.run(call, outfit)
-        case "record":
-            code = watch.run(outfit, folder, _source(call, outfit, folder), inputs.seconds(call.seconds))
-        case _:
-            code = _window(outfit, folder)
-    return code
+    return _ANSWERS[call.call](call, outfit, folder)
+
+
+def _demo(call: argparse.Namespace, outfit: Outfit, _folder: StudioFolder) -> int:
+    if call.folder is not None:
+        wrong("demo has a folder of its own and takes no --folder; leave it out.")
+    return demo.run(call, outfit)
+
+
+def _record(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> int:
+    return watch.run(outfit, folder, _source(call, outfit, folder), inputs.seconds(call.seconds))
 
 
 def _source(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> BoardSource:
@@ -75,7 +67,7 @@ def _source(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> B
     return outfit.board(inputs.port(call.port), folder)
 
 
-def _window(outfit: Outfit, folder: StudioFolder) -> int:
+def _window(_call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> int:
     trouble = outfit.display_trouble()
     if trouble:
         complain(trouble)
@@ -85,3 +77,17 @@ def _window(outfit: Outfit, folder: StudioFolder) -> int:
         closing(outfit.open_history(folder.database)) as history,
     ):
         return outfit.window(keeper, history, "")
+
+
+_ANSWERS: Mapping[str | None, Callable[[argparse.Namespace, Outfit, StudioFolder], int]] = {
+    None: _window,
+    "demo": _demo,
+    "record": _record,
+    "boards": boards.run,
+    "check": check.run,
+    "predict": lambda call, _, folder: predict.run(call, SheetShelf.open(folder.sheets)),
+    "replay": lambda call, _, folder: replay.run(call, SheetShelf.open(folder.sheets)),
+    "history": lambda call, _, folder: history.run(call, folder),
+    "import": take.run,
+    "export": lambda call, _, folder: export.run(call, folder),
+}

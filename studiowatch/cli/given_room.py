@@ -40,6 +40,9 @@ def room_of(call: argparse.Namespace) -> GivenRoom:
         return _logged(call)
     if call.laid is not None:
         wrong("--laid belongs to --room; with --air the same air is held from the laying on.")
+    for option in ("columns", "zone", "time_format"):
+        if getattr(call, option) is not None:
+            wrong(f"--{option.replace('_', '-')} belongs to --room: it says how a room log is written.")
     air = inputs.air(call.air)
     words = f"{air.temperature_C:g} °C, {air.humidity_pct:g} % RH, {air.air_speed_m_s:g} m/s, held all the time"
     return GivenRoom(room=air, words=words)
@@ -50,7 +53,7 @@ def _logged(call: argparse.Namespace) -> GivenRoom:
     if call.laid is None:
         wrong("--room needs --laid: when the brush went down, as 2026-03-02T09:00:00Z.")
     laid_ms = inputs.moment_ms(call.laid)
-    log = inputs.room_log(call.room, call.columns)
+    log = inputs.room_log(call.room, inputs.log_form(call))
     rows = [row for row in log.rows if row.reading.time_ms >= laid_ms - BRIDGED_MS and _is_whole(row)]
     before = [row for row in rows if row.reading.time_ms <= laid_ms][-1:]
     used = [*before, *(row for row in rows if row.reading.time_ms > laid_ms)]

@@ -2,29 +2,33 @@
 
 from __future__ import annotations
 
+import argparse
 import sys
 from collections.abc import Sequence
-from datetime import datetime
+from datetime import date, datetime, time, timedelta, tzinfo
+from io import BufferedReader
 from math import isfinite
 from pathlib import Path
+from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
-from studiowatch.board.room_log import RoomLog, RoomLogFaults, open_room_log
+from studiowatch.board.room_log import LogForm, RoomLog, RoomLogFaults, open_room_log
 from studiowatch.cli.answers import WrongCall, complain, wrong
 from studiowatch.coats.data_sheet import DataSheet, SheetFaults
 from studiowatch.physics.air import Air
 from studiowatch.service.coat_run import coat_fault
 from studiowatch.service.sheet_shelf import SheetShelf, SheetUnknown
 from studiowatch.store.studio_faults import StudioFileError
-from studiowatch.store.studio_file import read_studio
+from studiowatch.store.studio_file import Studio, read_studio
 from studiowatch.studio.pieces import Piece
 
+OPEN_END_MS = 2**62  # ms, later than any reading
 AIR_PARTS = ("temperature in °C", "relative humidity in %", "air speed in m/s")
 
 
-def room_log(path: Path, columns: str | None) -> RoomLog:
+def room_log(path: Path, form: LogForm) -> RoomLog:
     """Return the room log at `path`; its notes go to stderr."""
     try:
-        log = open_room_log(path, _column_names(columns))
+        log = open_room_log(path, form)
     except OSError as fault:
         wrong(f"The room log {path} cannot be read: {fault.strerror or fault}.")
     except RoomLogFaults as faults:
@@ -34,10 +38,29 @@ def room_log(path: Path, columns: str | None) -> RoomLog:
     return log
 
 
-def _column_names(columns: str | None) -> dict[str, str] | None:
+def log_form(call: argparse.Namespace, *, all_needed: bool = True) -> LogForm:
+    """Return how the call says that its room log is written."""
+    return LogForm(
+        columns=_column_names(call.columns),
+        zone=_zone(call.zone),
+        time_form=call.time_format,
+        all_needed=all_needed,
+    )
+
+
+def _zone(name: str | None) -> tzinfo | None:
+    if name is None:
+        return None
+    try:
+        return ZoneInfo(name)
+    except (ZoneInfoNotFoundError, ValueError, OSError):
+        wrong(f"--zone is {name!r}, which is not known here; give one such as Europe/Berlin, or UTC.")
+
+
+def _column_names(columns: str | None) -> dict[str, str]:
     """Return what each header of the log is called here, from "name=header,name=header"."""
     if columns is None:
-        return None
+        return {}
     pairs = [pair.partition("=") for pair in columns.split(",")]
     for name, sign, header in pairs:
         if not (name.strip() and sign and header.strip()):
@@ -45,16 +68,29 @@ def _column_names(columns: str | None) -> dict[str, str] | None:
     return {header.strip(): name.strip() for name, _, header in pairs}
 
 
-def studio(path: Path, shelf: SheetShelf) -> tuple[tuple[Piece, ...], SheetShelf]:
-    """Return the pieces of a studio file, and the shelf with the sheets that it names."""
+def opened(path: Path) -> BufferedReader:
+    """Return a file open for reading its bytes."""
     try:
-        pieces = read_studio(path.read_text("utf-8"), str(path)).pieces
+        return path.open("rb")
+    except OSError as fault:
+        wrong(f"{path} cannot be read: {fault.strerror or fault}.")
+
+
+def studio_file(path: Path) -> Studio:
+    """Return what a studio file holds."""
+    try:
+        return read_studio(path.read_text("utf-8"), str(path))
     except OSError as fault:
         wrong(f"The studio file {path} cannot be read: {fault.strerror or fault}.")
     except UnicodeDecodeError as fault:
         wrong(f"The studio file {path} is not UTF-8 text (byte {fault.start}); save it as UTF-8.")
     except StudioFileError as faults:
         raise WrongCall(str(faults)) from faults
+
+
+def studio(path: Path, shelf: SheetShelf) -> tuple[tuple[Piece, ...], SheetShelf]:
+    """Return the pieces of a studio file, and the shelf with the sheets that it names."""
+    pieces = studio_file(path).pieces
     names = {coat.sheet for piece in pieces for coat in piece.coats}
     sheets = dict(shelf.sheets)
     faults_found = []
@@ -124,12 +160,32 @@ def _number(what: str, text: str) -> float:
     return number
 
 
-def moment_ms(text: str) -> int:
+def moment_ms(text: str, option: str = "--laid") -> int:
     """Return UTC ms from ISO 8601 with a zone."""
     try:
         moment = datetime.fromisoformat(text)
     except ValueError:
-        wrong(f"--laid is {text!r}; give date and time with zone, as 2026-03-02T09:00:00Z.")
+        wrong(f"{option} is {text!r}; give date and time with zone, as 2026-03-02T09:00:00Z.")
     if moment.tzinfo is None:
-        wrong(f"--laid is {text!r} without a zone; add Z or an offset, as 2026-03-02T09:00:00Z.")
+        wrong(f"{option} is {text!r} without a zone; add Z or an offset, as 2026-03-02T09:00:00Z.")
     return round(moment.timestamp() * 1000)
+
+
+def time_range_ms(start: str | None, end: str | None) -> tuple[int, int]:
+    """Return the range from --from to --to, UTC ms, the end left out; what is not given is open, a day counts whole."""
+    start_ms = 0 if start is None else _edge_ms(start, "--from", days=0)
+    end_ms = OPEN_END_MS if end is None else _edge_ms(end, "--to", days=1)
+    if start_ms >= end_ms:
+        wrong(f"--to is {end}, which is not after --from, {start}; give a later end.")
+    return start_ms, end_ms
+
+
+def _edge_ms(text: str, option: str, *, days: int) -> int:
+    try:
+        day = date.fromisoformat(text)
+        midnight = datetime.combine(day + timedelta(days=days), time()).astimezone()
+    except ValueError:
+        return moment_ms(text, option)
+    except OverflowError:
+        wrong(f"{option} is {text!r}; allowed is up to 9999-12-30.")
+    return round(midnight.timestamp() * 1000)

@@ -34,7 +34,7 @@ class JsonPrinter:
 
 def run(call: argparse.Namespace, shelf: SheetShelf) -> int:
     """Answer the call."""
-    log = inputs.room_log(call.room, call.columns)
+    log = inputs.room_log(call.room, inputs.log_form(call))
     pieces, shelf = inputs.studio(call.studio, shelf)
     replay(
         log.readings(),

@@ -12,15 +12,44 @@ from studiowatch.board.port import BytePort, PortSeen
 from studiowatch.board.ways import ChooseWay
 from studiowatch.room.readings import Reading
 from studiowatch.service.ports import BoardSource, Clock, Desk, History, ReadingsLog, Records
+from studiowatch.store.all_records import TakenOver
 from studiowatch.store.folder import StudioFolder
+from studiowatch.store.studio_file import Studio
+from studiowatch.store.taking_in import Verdict
+
+
+class TakeReadings(Protocol):
+    """Takes readings from outside into the log."""
+
+    def __call__(self, readings: Sequence[Reading], *, seal_before_ms: int) -> Sequence[Verdict]:
+        """Commit readings of one hour, rising in time; none replaces one that is there."""
+        ...
+
+
+class TakeStudio(Protocol):
+    """Takes a studio file into the records."""
+
+    def __call__(self, studio: Studio, *, replace: bool) -> TakenOver:
+        """Take it over; raises StudioConflict if the records have something of it otherwise."""
+        ...
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class OpenStore:
-    """The store, open on the thread that asked for it."""
+    """The store, open on the thread that asked for it.
+
+    Attributes
+    ----------
+    take_in : callable
+        Commits readings from outside; see `studiowatch.store.readings.ReadingsStore.take_in`.
+    take_studio : callable
+        Takes all records of a studio file over, or nothing; see `studiowatch.store.all_records.take_all`.
+    """
 
     log: ReadingsLog
     records: Records
+    take_in: TakeReadings
+    take_studio: TakeStudio
     close: Callable[[], None]
 
 

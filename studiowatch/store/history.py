@@ -20,7 +20,7 @@ from studiowatch.store.shapes import Series
 _FINE_MS = (1_000, 2_000, 5_000, LEVELS_MS[0])  # ms, from one bucket per reading at 1 Hz up to the pyramid's lowest
 _SLOWEST_MS = 600_000  # ms, assumption: a log with longer pauses has gaps, not a slow board
 _ENOUGH_TO_TELL = 8  # buckets, assumption: fewer say nothing about the spacing
-_SPAN = (
+SPAN = (
     "SELECT min(first), max(last) FROM ("
     "SELECT min(time_ms) AS first, max(time_ms) AS last FROM reading "
     "UNION ALL SELECT min(start_ms), max(last_ms) FROM chunk)"
@@ -48,7 +48,7 @@ class HistoryReader:
 
     def span_ms(self) -> tuple[int, int] | None:
         """Return the times of the first and the last reading, UTC ms, or None if there is none."""
-        ((first_ms, last_ms),) = self._database.rows(_SPAN)
+        ((first_ms, last_ms),) = self._database.rows(SPAN)
         return None if first_ms is None else (first_ms, last_ms)
 
     def series(self, channel: Channel, start_ms: int, end_ms: int, buckets: int) -> Series:

@@ -9,6 +9,7 @@ from studiowatch.store.database import Database
 from studiowatch.store.minutes import minute_means
 from studiowatch.store.rows import INSERT_READING, READINGS_BETWEEN, reading_of, row_of
 from studiowatch.store.sealing import HOUR_MS, seal_hour, sealed_rows
+from studiowatch.store.taking_in import Verdict, take_in
 
 
 class ReadingsStore:
@@ -36,6 +37,20 @@ class ReadingsStore:
         rows = [row_of(reading) for reading in readings]
         with self._database.transaction() as connection:
             connection.executemany(INSERT_READING, rows)
+
+    def take_in(self, readings: Sequence[Reading], *, seal_before_ms: int) -> Sequence[Verdict]:
+        """Commit `readings` from outside, of one hour and rising in time; return what became of each.
+
+        None replaces one that is there. An hour that ended by `seal_before_ms` is packed at once.
+
+        Raises
+        ------
+        StoreFull, StoreTrouble
+            If nothing was written; the same readings may be given again.
+        """
+        hour_ms = readings[0].time_ms // HOUR_MS * HOUR_MS
+        with self._database.transaction() as connection:
+            return take_in(connection, hour_ms, readings, seal=hour_ms + HOUR_MS <= seal_before_ms)
 
     def between(self, start_ms: int, end_ms: int) -> Sequence[Reading]:
         """Return the readings with start <= time < end, in the order of time, then of arrival."""

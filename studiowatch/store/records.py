@@ -78,7 +78,7 @@ class RecordsStore:
     def pieces(self) -> Sequence[Piece]:
         """Return all pieces with their coats and looks, archived ones too, by place."""
         with self._database.view() as connection:
-            return [_piece(connection, row) for row in connection.execute(_PIECES).fetchall()]
+            return read_pieces(connection)
 
     def save_piece(self, piece: Piece) -> None:
         """Insert or replace one piece with all its coats and looks; the earlier form is kept as a correction."""
@@ -88,19 +88,7 @@ class RecordsStore:
         """Insert or replace pieces that change together, as `save_piece` does: all of them or none."""
         with self._database.transaction() as connection:
             for piece in pieces:
-                self._save_piece(connection, piece)
-
-    def _save_piece(self, connection: sqlite3.Connection, piece: Piece) -> None:
-        row = connection.execute(_ONE_PIECE, (piece.key,)).fetchone()
-        earlier = None if row is None else _piece(connection, row)
-        if earlier == piece:
-            return
-        if earlier is not None:
-            connection.execute(
-                "INSERT INTO correction (time_ms, piece_key, earlier) VALUES (?, ?, ?)",
-                (self._utc_ms(), piece.key, json.dumps(asdict(earlier), default=date.isoformat)),
-            )
-        _put_piece(connection, piece)
+                save_piece(connection, piece, self._utc_ms())
 
     def warnings(self, limit: int) -> Sequence[WarningRecord]:
         """Return the latest warnings, newest first; open ones are always among them."""
@@ -177,6 +165,25 @@ class RecordsStore:
         """Keep a fact about the log itself: a clock step, a resume, a reset, an overflow."""
         with self._database.transaction() as connection:
             connection.execute("INSERT INTO note (time_ms, kind, text) VALUES (?, ?, ?)", (time_ms, kind, text))
+
+
+def read_pieces(connection: sqlite3.Connection) -> list[Piece]:
+    """Return all pieces with their coats and looks, by place."""
+    return [_piece(connection, row) for row in connection.execute(_PIECES).fetchall()]
+
+
+def save_piece(connection: sqlite3.Connection, piece: Piece, now_ms: int) -> None:
+    """Insert or replace a piece, inside a transaction; an earlier form is kept as a correction."""
+    row = connection.execute(_ONE_PIECE, (piece.key,)).fetchone()
+    earlier = None if row is None else _piece(connection, row)
+    if earlier == piece:
+        return
+    if earlier is not None:
+        connection.execute(
+            "INSERT INTO correction (time_ms, piece_key, earlier) VALUES (?, ?, ?)",
+            (now_ms, piece.key, json.dumps(asdict(earlier), default=date.isoformat)),
+        )
+    _put_piece(connection, piece)
 
 
 def _put_piece(connection: sqlite3.Connection, piece: Piece) -> None:

@@ -81,3 +81,30 @@ class LearntRecord:
     laid_ms: int
     tests: int
     rows: tuple[Mapping[str, float], ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WarningChange:
+    """A warning came into a state."""
+
+    warning_key: str
+    time_ms: int
+    state: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class NoteRecord:
+    """A fact about the log itself: a clock step, a resume, a reset, an overflow, an import."""
+
+    time_ms: int
+    kind: str
+    text: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CorrectionRecord:
+    """What a piece was before it was corrected, as JSON."""
+
+    time_ms: int
+    piece_key: str
+    earlier: str

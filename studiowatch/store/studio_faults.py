@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass
 
@@ -56,13 +57,29 @@ class Lines:
 
     def __init__(self, text: str) -> None:
         self._found: dict[tuple[Place, str], int] = {}
+        self._flat: dict[tuple[str, int, str], int] = {}
         place: Place = ()
+        flat = ("", 0)
+        counts: Counter[str] = Counter()
         for number, line in enumerate(text.split("\n"), start=1):
             if heading := _HEADING.match(line):
-                place = _next_place(place, re.sub(r"\s", "", heading[1]))
-                self._found.setdefault((place, ""), number)
+                name = re.sub(r"\s", "", heading[1])
+                flat = ("", 0) if name in _TABLES else (name, counts[name])
+                counts[name] += 1
+                place = _next_place(place, name)
+                self._add(place, flat, "", number)
             elif key := _KEY.match(line):
-                self._found.setdefault((place, key[1]), number)
+                self._add(place, flat, key[1], number)
+
+    def _add(self, place: Place, flat: tuple[str, int], field: str, number: int) -> None:
+        if flat[0]:
+            self._flat.setdefault((*flat, field), number)
+        else:
+            self._found.setdefault((place, field), number)
+
+    def find_flat(self, heading: str, at: int, field: str) -> int | None:
+        """Return the line of `field` of the table number `at`, from 0, under `heading`, or of its heading, or None."""
+        return self._flat.get((heading, at, field)) or self._flat.get((heading, at, ""))
 
     def find(self, place: Place, field: str) -> int | None:
         """Return the line of `field` of the table at `place`, or of what holds it, or None."""

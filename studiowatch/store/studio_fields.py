@@ -6,6 +6,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from datetime import UTC, date, datetime, timedelta
 from enum import StrEnum
+from math import isfinite
 from typing import Any
 
 from studiowatch.coats.stages import Orientation
@@ -106,6 +107,27 @@ def _percent(value: Any) -> float:  # noqa: ANN401
     return abs(number)
 
 
+def _count(value: Any) -> int:  # noqa: ANN401
+    if isinstance(value, bool) or not isinstance(value, int) or not 0 <= value < 2**63:
+        raise Wrong
+    return value
+
+
+def _texts(value: Any) -> tuple[str, ...]:  # noqa: ANN401
+    if not isinstance(value, list):
+        raise Wrong
+    return tuple(_any_text(each) for each in value)
+
+
+def _rows(value: Any) -> tuple[Mapping[str, float], ...]:  # noqa: ANN401
+    if not isinstance(value, list) or not all(isinstance(row, dict) for row in value):
+        raise Wrong
+    rows = tuple({name: _number(number) for name, number in row.items()} for row in value)
+    if not all(isfinite(number) for row in rows for number in row.values()):
+        raise Wrong
+    return rows
+
+
 def _one_of(words: type[StrEnum]) -> Callable[[Any], StrEnum]:
     def read(value: Any) -> StrEnum:  # noqa: ANN401
         if value not in list(words):
@@ -120,6 +142,8 @@ def _words(words: type[StrEnum]) -> str:
 
 
 _A_TEXT = "a text in quotes that is not empty"
+_ANY_TEXT = "a text in quotes"
+_A_KEY_OF = "the key of a coat"
 _A_MOMENT = f"a date and time with its zone, 1970 to {_LATEST_YEAR}, like 2026-03-02T09:00:00Z"
 _KEY = Field(name="key", attribute="key", read=_text, allowed="a text in quotes that no other has")
 
@@ -142,7 +166,7 @@ PIECE_FIELDS = (
     _length("width_cm"),
     _length("height_cm"),
     Field(name="due", attribute="due", read=_day, allowed=f"a day up to the year {_LATEST_YEAR}, like 2026-03-20"),
-    Field(name="support", attribute="support", read=_any_text, allowed="a text in quotes"),
+    Field(name="support", attribute="support", read=_any_text, allowed=_ANY_TEXT),
     Field(
         name="orientation",
         attribute="orientation",
@@ -173,6 +197,50 @@ LOOK_FIELDS = (
     _KEY,
 )
 
+PROMPT_FIELDS = (
+    _KEY,
+    Field(name="coat", attribute="coat_key", read=_text, allowed=_A_KEY_OF, required=True),
+    _time("due", "due_ms", required=True),
+    Field(name="text", attribute="text", read=_any_text, allowed=_ANY_TEXT, required=True),
+    _time("done", "done_ms"),
+)
+LEARNT_FIELDS = (
+    Field(name="coat", attribute="coat_key", read=_text, allowed=_A_KEY_OF, required=True),
+    Field(name="sheet", attribute="sheet", read=_text, allowed=_A_TEXT, required=True),
+    Field(name="sheet_hash", attribute="sheet_hash", read=_any_text, allowed=_ANY_TEXT, required=True),
+    _time("laid", "laid_ms", required=True),
+    Field(name="tests", attribute="tests", read=_count, allowed="a whole number from 0", required=True),
+    Field(name="rows", attribute="rows", read=_rows, allowed="a list of {name = number} tables", required=True),
+)
+WARNING_FIELDS = (
+    _KEY,
+    *(
+        Field(name=name, attribute=name, read=_any_text, allowed=_ANY_TEXT, required=True)
+        for name in ("kind", "state", "headline", "detail", "advice")
+    ),
+    Field(name="level", attribute="level", read=_count, allowed="a whole number from 0", required=True),
+    _time("began", "began_ms", required=True),
+    _time("raised", "raised_ms", required=True),
+    _time("cleared", "cleared_ms"),
+    Field(name="pieces", attribute="pieces", read=_texts, allowed="a list of texts in quotes", required=True),
+    _time("remind", "remind_ms"),
+)
+CHANGE_FIELDS = (
+    Field(name="warning", attribute="warning_key", read=_text, allowed="the key of a warning", required=True),
+    _time("time", "time_ms", required=True),
+    Field(name="state", attribute="state", read=_any_text, allowed=_ANY_TEXT, required=True),
+)
+NOTE_FIELDS = (
+    _time("time", "time_ms", required=True),
+    Field(name="kind", attribute="kind", read=_any_text, allowed=_ANY_TEXT, required=True),
+    Field(name="text", attribute="text", read=_any_text, allowed=_ANY_TEXT, required=True),
+)
+CORRECTION_FIELDS = (
+    _time("time", "time_ms", required=True),
+    Field(name="piece", attribute="piece_key", read=_text, allowed="the key of a piece", required=True),
+    Field(name="earlier", attribute="earlier", read=_any_text, allowed=_ANY_TEXT, required=True),
+)
+
 
 def as_toml(value: Any) -> str:  # noqa: ANN401
     """Return a value of the file as TOML reads it."""
@@ -182,6 +250,8 @@ def as_toml(value: Any) -> str:  # noqa: ANN401
         int: str,
         date: date.isoformat,
         datetime: lambda moment: moment.isoformat(timespec="auto").replace("+00:00", "Z"),
+        tuple: lambda each: "[" + ", ".join(map(as_toml, each)) + "]",
+        dict: lambda table: "{" + ", ".join(f"{_quoted(key)} = {as_toml(each)}" for key, each in table.items()) + "}",
     }
     writer = readers.get(type(value))
     return writer(value) if writer else _quoted(str(value))

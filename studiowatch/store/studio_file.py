@@ -20,6 +20,7 @@ from studiowatch.store.studio_fields import (
     as_toml,
     moment_of,
 )
+from studiowatch.store.studio_tables import TABLES, Row, Table
 from studiowatch.studio.pieces import Coat, Look, Piece
 
 _KEY_SPACE = uuid5(NAMESPACE_URL, "studiowatch:studio-file")  # so that a file read twice makes the same keys
@@ -33,6 +34,7 @@ class Studio:
 
     origin: str
     pieces: tuple[Piece, ...]
+    rows: tuple[Row, ...] = ()
 
 
 def read_studio(text: str, origin: str) -> Studio:
@@ -65,23 +67,26 @@ def read_studio(text: str, origin: str) -> Studio:
         raise StudioFileError([fault]) from error
     reading = _Reading(text, origin)
     pieces = reading.studio(document)
+    rows = reading.rows(document)
     if reading.faults:
         raise StudioFileError(sorted(reading.faults, key=lambda fault: fault.line or 0))
-    return Studio(origin=origin, pieces=pieces)
+    return Studio(origin=origin, pieces=pieces, rows=rows)
 
 
-def write_studio(pieces: Sequence[Piece]) -> str:
-    """Return `pieces` as a studio file that `read_studio` turns into the same pieces."""
+def write_studio(pieces: Sequence[Piece], rows: Sequence[Row] = ()) -> str:
+    """Return `pieces`, and `rows` of `TABLES`, as a studio file that `read_studio` turns into the same."""
     blocks = []
     for piece in pieces:
         blocks.append(_block("piece", piece, PIECE_FIELDS))
         for coat in piece.coats:
             blocks.append(_block("piece.coat", coat, COAT_FIELDS))
             blocks += [_block("piece.coat.look", look, LOOK_FIELDS) for look in coat.looks]
+    for table in TABLES:
+        blocks += [_block(table.heading, row, table.fields) for row in rows if isinstance(row, table.shape)]
     return "\n".join(blocks)
 
 
-def _block(heading: str, thing: Piece | Coat | Look, fields: Sequence[Field]) -> str:
+def _block(heading: str, thing: Piece | Coat | Look | Row, fields: Sequence[Field]) -> str:
     lines = [f"[[{heading}]]"]
     for field in fields:
         value = getattr(thing, field.attribute)
@@ -102,10 +107,50 @@ class _Reading:
         self._titles: list[str] = []
 
     def studio(self, document: Mapping[str, Any]) -> tuple[Piece, ...]:
-        self._refuse_unknown(document, (), "", ["piece"])
+        self._refuse_unknown(document, (), "", ["piece", *(table.heading for table in TABLES)])
         tables = self._tables(document, (), "")
         pieces = [self._piece(table, (at,)) for at, table in enumerate(tables)]
         return tuple(piece for piece in pieces if piece)
+
+    def rows(self, document: Mapping[str, Any]) -> tuple[Row, ...]:
+        rows = []
+        for table in TABLES:
+            given = document.get(table.heading, [])
+            if not (isinstance(given, list) and all(isinstance(each, dict) for each in given)):
+                self._add_flat(table, 0, table.heading, _shown(given), f"tables under [[{table.heading}]] headings")
+                continue
+            keys: set[str] = set()
+            rows += [row for at, each in enumerate(given) if (row := self._row(table, at, each, keys)) is not None]
+        return tuple(rows)
+
+    def _row(self, table: Table, at: int, given: Mapping[str, Any], keys: set[str]) -> Row | None:
+        values: dict[str, Any] = {}
+        known = {field.name: field for field in table.fields}
+        for name in given.keys() - known.keys():
+            self._add_flat(table, at, name, "not a field here", ", ".join(known))
+        for name, field in known.items():
+            if name in given:
+                try:
+                    values[field.attribute] = field.read(given[name])
+                except Wrong:
+                    self._add_flat(table, at, name, _shown(given[name]), field.allowed)
+            elif field.required or field.attribute == table.key:
+                self._add_flat(table, at, name, "missing", field.allowed)
+            else:
+                values[field.attribute] = None
+        key = values.get(table.key)
+        if key is not None and key in keys:
+            self._add_flat(table, at, "key", _shown(key), f"a key that no other {table.heading} in the file has")
+        keys.add(str(key))
+        needed = [field for field in table.fields if field.required or field.attribute == table.key]
+        return table.shape(**values) if all(field.attribute in values for field in needed) else None
+
+    def _add_flat(self, table: Table, at: int, field: str, value: str, allowed: str) -> None:
+        line = self._lines.find_flat(table.heading, at, field)
+        where = f"{table.heading} {at + 1}"
+        self.faults.append(
+            StudioFault(origin=self._origin, line=line, where=where, field=field, value=value, allowed=allowed),
+        )
 
     def _piece(self, table: Mapping[str, Any], place: Place) -> Piece | None:
         title = table.get("title")

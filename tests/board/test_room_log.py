@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from studiowatch.board.room_log import RoomLog, RoomLogFaults, open_room_log, read_room_log
+from studiowatch.board.room_log import LogForm, RoomLog, RoomLogFaults, open_room_log, read_room_log
 from studiowatch.room.readings import Reading
 
 HEADER = "time,temperature_C,humidity_pct,air_speed_m_s"
@@ -14,7 +14,9 @@ NINE_MS = 1_772_442_000_000  # 2026-03-02T09:00:00Z: date -u -d 2026-03-02T09:00
 
 
 def read(*rows: str, header: str = HEADER, columns: dict[str, str] | None = None) -> RoomLog:
-    return read_room_log(io.StringIO("\r\n".join([header, *rows, ""]), newline=""), "room.csv", columns)
+    return read_room_log(
+        io.StringIO("\r\n".join([header, *rows, ""]), newline=""), "room.csv", LogForm(columns=columns or {})
+    )
 
 
 def faults(*rows: str, header: str = HEADER, columns: dict[str, str] | None = None) -> tuple[str, ...]:

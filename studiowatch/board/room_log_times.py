@@ -1,0 +1,127 @@
+"""Times of a room log: ISO 8601, seconds or milliseconds since 1970, or local times in a named zone."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import datetime, timedelta, timezone, tzinfo
+from typing import Protocol
+
+from studiowatch.board.room_log_cells import CellFault, FaultKind, read_number
+
+FIRST_TIME_S = 946_684_800  # 2000-01-01T00:00:00Z: no room log is older
+LAST_TIME_S = 4_102_444_800  # 2100-01-01T00:00:00Z
+TIME_ALLOWED = "2000-01-01 to 2100-01-01"
+TIME_COLUMNS = ("time", "time_unix", "time_unix_ms")
+
+_HOUR = timedelta(hours=1)
+
+
+class ReadTime(Protocol):
+    """Reads one cell; `before_ms` is the time of the row before, None for the first."""
+
+    def __call__(self, text: str, before_ms: int | None, /) -> tuple[int, str]:
+        """Return UTC ms and a clause for the reader of the log, or "". Raises `CellFault`."""
+        ...
+
+
+def time_reader(column: str, zone: tzinfo | None, form: str | None) -> ReadTime:
+    """Return what reads the cells of a time column.
+
+    Parameters
+    ----------
+    column : str
+        One of `TIME_COLUMNS`.
+    zone : tzinfo or None
+        What times without a zone are in; None refuses them.
+    form : str or None
+        How times are written, as for `datetime.strptime`; None for ISO 8601.
+    """
+    if column != "time":
+        return _since_1970(column, 1.0 if column == "time_unix_ms" else 1000.0)
+    parse = _iso if form is None else _formed(form)
+
+    def read(text: str, before_ms: int | None) -> tuple[int, str]:
+        _refuse_empty(column, text)
+        moment = parse(text)
+        if moment.tzinfo is not None:
+            return _within(column, text, moment.timestamp()), ""
+        if zone is None:
+            raise CellFault(
+                FaultKind.TIME,
+                f'time "{text}" has no zone; write Z for UTC, or the offset, such as +01:00, or give the log\'s zone.',
+            )
+        settled, doubt = _in_zone(text, moment, zone, before_ms)
+        return _within(column, text, settled.timestamp()), doubt
+
+    return read
+
+
+def _since_1970(column: str, per_unit: float) -> ReadTime:
+    def read(text: str, _before_ms: int | None) -> tuple[int, str]:
+        _refuse_empty(column, text)
+        written = read_number(column, text)
+        return _within(column, text, written * per_unit / 1000), ""
+
+    return read
+
+
+def _refuse_empty(column: str, text: str) -> None:
+    if not text:
+        raise CellFault(FaultKind.TIME, f"{column} is empty; every row needs its time.")
+
+
+def _within(column: str, text: str, time_s: float) -> int:
+    if FIRST_TIME_S <= time_s < LAST_TIME_S:
+        return round(time_s * 1000)
+    if column == "time_unix" and FIRST_TIME_S <= time_s / 1000 < LAST_TIME_S:
+        raise CellFault(
+            FaultKind.UNIT, f"time_unix {text} looks like milliseconds; write it in seconds, or call it time_unix_ms."
+        )
+    raise CellFault(FaultKind.TIME, f"{column} {text} is outside {TIME_ALLOWED}.")
+
+
+def _iso(text: str) -> datetime:
+    try:
+        return datetime.fromisoformat(text)
+    except ValueError:
+        raise CellFault(FaultKind.TIME, f'time "{text}" is no ISO 8601 time such as 2026-03-02T09:00:00Z.') from None
+
+
+def _formed(form: str) -> Callable[[str], datetime]:
+    def parse(text: str) -> datetime:
+        try:
+            return datetime.strptime(text, form)  # noqa: DTZ007 - the zone is told by the caller
+        except ValueError:
+            raise CellFault(FaultKind.TIME, f'time "{text}" is not written as {form}.') from None
+
+    return parse
+
+
+def _in_zone(text: str, local: datetime, zone: tzinfo, before_ms: int | None) -> tuple[datetime, str]:
+    """Return a local time with its zone. One that comes twice is settled by the row before, if that tells which."""
+    first, second = (local.replace(tzinfo=zone, fold=fold) for fold in (0, 1))
+    ahead, behind = (moment.utcoffset() or timedelta() for moment in (first, second))
+    if ahead == behind:
+        return first, ""
+    if ahead < behind:
+        raise CellFault(
+            FaultKind.NIGHT,
+            f'time "{text}" is not there in {zone}: that night the clock went forward past it; write the offset.',
+        )
+    choices = f"{_offset(ahead)} or {_offset(behind)}"
+    since = None if before_ms is None else first.timestamp() - before_ms / 1000
+    if since is None or since > _HOUR.total_seconds():
+        raise CellFault(
+            FaultKind.NIGHT,
+            f'time "{text}" comes twice that night in {zone}, and no row of the hour before tells which it is; '
+            f"write the offset, {choices}.",
+        )
+    chosen, which, offset = (first, "first", ahead) if since > 0 else (second, "second", behind)
+    return (
+        chosen,
+        f"times from {text} on come twice that night in {zone}; by their order the {which}, {_offset(offset)}",
+    )
+
+
+def _offset(offset: timedelta) -> str:
+    return datetime(2000, 1, 1, tzinfo=timezone(offset)).isoformat()[-6:]

@@ -1,0 +1,24 @@
+"""`export`: all records but readings as one studio file."""
+
+from __future__ import annotations
+
+import argparse
+from contextlib import closing
+
+from studiowatch.cli.answers import DONE, complain
+from studiowatch.cli.outputs import written
+from studiowatch.store.all_records import read_all
+from studiowatch.store.folder import StudioFolder
+from studiowatch.store.quiet import open_quietly
+from studiowatch.store.studio_file import write_studio
+
+
+def run(call: argparse.Namespace, folder: StudioFolder) -> int:
+    """Answer the call."""
+    with closing(open_quietly(folder.database)) as database:
+        studio = read_all(database, str(folder.database))
+    with written(call.file) as out:
+        out.write(write_studio(studio.pieces, studio.rows))
+    where = "stdout" if call.file == "-" else call.file
+    complain(f"{len(studio.pieces)} pieces and {len(studio.rows)} rows of what belongs to them written to {where}.")
+    return DONE

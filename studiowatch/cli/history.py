@@ -1,0 +1,52 @@
+"""`history`: readings of any range out of the records, as a room log (CSV) or as SenML."""
+
+from __future__ import annotations
+
+import argparse
+import platform
+from contextlib import closing
+from typing import TextIO
+from uuid import NAMESPACE_URL, uuid5
+
+from studiowatch.cli import inputs
+from studiowatch.cli.answers import DONE, FAULT, complain
+from studiowatch.cli.outputs import written
+from studiowatch.cli.progress import progress
+from studiowatch.store.folder import StudioFolder
+from studiowatch.store.log_out import RoomLogWriter, SenmlWriter, span_ms, stream
+from studiowatch.store.quiet import open_quietly
+
+
+def run(call: argparse.Namespace, folder: StudioFolder) -> int:
+    """Answer the call."""
+    start_ms, end_ms = inputs.time_range_ms(call.start, call.end)
+    name = call.csv if call.senml is None else call.senml
+    with closing(open_quietly(folder.database)) as database:
+        span = span_ms(database)
+        if span is None:
+            complain(f"{folder.database} holds no readings yet; there is nothing to write.")
+            return FAULT
+        first_ms, after_ms = max(start_ms, span[0]), min(end_ms, span[1] + 1)
+        with written(name) as out, progress("history") as bar:
+            writer = _writer(call, folder, out)
+            for readings in stream(database, first_ms, after_ms):
+                writer.write(readings)
+                bar.show((readings[-1].time_ms - first_ms) / (after_ms - first_ms), f"{writer.rows} readings")
+            writer.close()
+    _report(writer, name)
+    return DONE
+
+
+def _writer(call: argparse.Namespace, folder: StudioFolder, out: TextIO) -> RoomLogWriter | SenmlWriter:
+    if call.senml is None:
+        return RoomLogWriter(out)
+    name = uuid5(NAMESPACE_URL, f"studiowatch:{platform.node()}:{folder.path.resolve()}")
+    return SenmlWriter(out, call.name or f"urn:uuid:{name}:")
+
+
+def _report(writer: RoomLogWriter | SenmlWriter, name: str) -> None:
+    complain(f"{writer.rows} readings written to {'stdout' if name == '-' else name}, as they were read.")
+    if isinstance(writer, RoomLogWriter) and writer.same_time:
+        complain(f"{writer.same_time} of them share their time with the one before: the clock was set back there.")
+    if isinstance(writer, SenmlWriter) and writer.empty:
+        complain(f"{writer.empty} of them hold no value, and SenML has no record for such.")

@@ -1,0 +1,115 @@
+"""`import`: a room log, or the records of a studio file, into the records."""
+
+from __future__ import annotations
+
+import argparse
+import os
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from pathlib import Path
+
+from studiowatch.board.room_log import RoomLogFaults, log_text
+from studiowatch.board.room_log_rows import log_events
+from studiowatch.cli import inputs
+from studiowatch.cli.answers import DONE, FAULT, WRONG, WrongCall, complain, wrong
+from studiowatch.cli.progress import Progress, progress
+from studiowatch.service.importing import Summary, take_log
+from studiowatch.service.outfit import OpenStore, Outfit
+from studiowatch.service.sheet_shelf import SheetShelf
+from studiowatch.store.all_records import StudioConflict
+from studiowatch.store.folder import StudioFolder, Watching
+
+
+def run(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> int:
+    """Answer the call."""
+    if call.file.suffix.lower() == ".toml":
+        return _take_studio(call, outfit, folder)
+    if call.replace:
+        wrong("--replace belongs to a studio file: a reading that is there is never replaced.")
+    return _take_log(call, outfit, folder)
+
+
+@contextmanager
+def opened(outfit: Outfit, folder: StudioFolder) -> Iterator[OpenStore]:
+    """Give the records for writing, and keep a watch out meanwhile: there is one writer.
+
+    Raises
+    ------
+    FolderRefused, StoreTrouble
+        If a watch is on, or the records cannot be opened.
+    """
+    folder.make()
+    lock = Watching(folder)
+    try:
+        store = outfit.open_store(folder.database)
+        try:
+            yield store
+        finally:
+            store.close()
+    finally:
+        lock.release()
+
+
+def _take_log(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> int:
+    form = inputs.log_form(call, all_needed=False)
+    try:
+        with inputs.opened(call.file) as file, log_text(file, str(call.file)) as lines, opened(outfit, folder) as store:
+            size = os.fstat(file.fileno()).st_size
+            with progress("import") as bar:
+                summary = Summary()
+                try:
+                    for summary in take_log(
+                        log_events(lines, form),
+                        store.take_in,
+                        origin=str(call.file),
+                        now_ms=outfit.clock.utc_ms(),
+                        tell=_above(bar),
+                    ):
+                        bar.show(file.tell() / size if size else 0.0, f"{summary.taken} readings")
+                finally:
+                    _note(store, summary, call.file, outfit.clock.utc_ms())
+                    bar.clear()
+                    complain(f"{call.file}: {summary.sentence()}")
+    except RoomLogFaults as faults:
+        raise WrongCall(str(faults)) from faults
+    if summary.header:
+        return WRONG
+    return FAULT if summary.refused else DONE
+
+
+def _take_studio(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> int:
+    for option in ("columns", "zone", "time_format"):
+        if getattr(call, option) is not None:
+            wrong(f"--{option.replace('_', '-')} belongs to a room log, and {call.file} is a studio file.")
+    studio = inputs.studio_file(call.file)
+    shelf = SheetShelf.open(folder.sheets)
+    names = sorted({coat.sheet for piece in studio.pieces for coat in piece.coats} - set(shelf.sheets))
+    for name in names:
+        if name.endswith(".toml"):
+            wrong(f"{call.file}: {name} is a sheet beside it; put it into {folder.sheets}, and write its name instead.")
+        complain(
+            f"{call.file}: there is no data sheet {name!r}; its coats are kept, and dry once it is in {folder.sheets}."
+        )
+    with opened(outfit, folder) as store:
+        try:
+            told = store.take_studio(studio, replace=call.replace)
+        except StudioConflict as conflict:
+            complain(f"{conflict}\n{call.file}: nothing was taken over.")
+            return FAULT
+    complain(f"{call.file}: new: {told.new}; there already: {told.there}; replaced: {told.replaced}.")
+    return DONE
+
+
+def _above(bar: Progress) -> Callable[[str], None]:
+    def tell(sentence: str) -> None:
+        bar.clear()
+        complain(sentence)
+
+    return tell
+
+
+def _note(store: OpenStore, summary: Summary, path: Path, now_ms: int) -> None:
+    """Keep where the readings came from, as a fact about the log."""
+    if summary.taken:
+        span = f"UTC ms {summary.first_ms} to {summary.last_ms}"
+        store.records.note(now_ms, "import", f"{summary.taken} readings of {path.name}, raw as written there, {span}.")

@@ -1,0 +1,86 @@
+"""What a studio file holds beside the pieces: tables of their own, each row with the key of what it belongs to."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, fields
+from typing import Any
+
+from studiowatch.store.shapes import (
+    CorrectionRecord,
+    LearntRecord,
+    NoteRecord,
+    PromptRecord,
+    WarningChange,
+    WarningRecord,
+)
+from studiowatch.store.studio_fields import (
+    CHANGE_FIELDS,
+    CORRECTION_FIELDS,
+    LEARNT_FIELDS,
+    NOTE_FIELDS,
+    PROMPT_FIELDS,
+    WARNING_FIELDS,
+    Field,
+)
+
+Row = CorrectionRecord | LearntRecord | NoteRecord | PromptRecord | WarningChange | WarningRecord
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Table:
+    """One kind of row.
+
+    Attributes
+    ----------
+    heading : str
+        Its name in the file.
+    shape : type
+        What a row becomes; its attributes are the columns of `sql_name`.
+    key : str
+        The attribute that no two rows share, or "" if rows have none.
+    belongs_to : (str, str, str)
+        The attribute that names what a row belongs to, and the table and the heading of that; or empty.
+    """
+
+    heading: str
+    sql_name: str
+    shape: type[Any]
+    fields: tuple[Field, ...]
+    key: str = ""
+    belongs_to: tuple[str, str, str] = ("", "", "")
+
+    @property
+    def columns(self) -> Sequence[str]:
+        """Return the columns in the order of the shape."""
+        return tuple(field.name for field in fields(self.shape))
+
+
+TABLES = (
+    Table(
+        heading="prompt",
+        sql_name="prompt",
+        shape=PromptRecord,
+        fields=PROMPT_FIELDS,
+        key="key",
+        belongs_to=("coat_key", "coat", "coat"),
+    ),
+    Table(
+        heading="learnt",
+        sql_name="learnt",
+        shape=LearntRecord,
+        fields=LEARNT_FIELDS,
+        key="coat_key",
+        belongs_to=("coat_key", "coat", "coat"),
+    ),
+    Table(heading="warning", sql_name="warning", shape=WarningRecord, fields=WARNING_FIELDS, key="key"),
+    Table(
+        heading="warning_change",
+        sql_name="warning_state",
+        shape=WarningChange,
+        fields=CHANGE_FIELDS,
+        belongs_to=("warning_key", "warning", "warning"),
+    ),
+    Table(heading="note", sql_name="note", shape=NoteRecord, fields=NOTE_FIELDS),
+    Table(heading="correction", sql_name="correction", shape=CorrectionRecord, fields=CORRECTION_FIELDS),
+)

@@ -29,10 +29,11 @@ from studiowatch.service.ports import Clock, Desk, History
 from studiowatch.store.all_records import take_all
 from studiowatch.store.corrected_history import CorrectedHistory
 from studiowatch.store.database import open_database
+from studiowatch.store.examine import examine, rebuild
 from studiowatch.store.folder import StudioFolder
-from studiowatch.store.header import refuse_unwritable
 from studiowatch.store.readings import ReadingsStore
 from studiowatch.store.records import RecordsStore
+from studiowatch.store.salvage import salvage
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -93,15 +94,13 @@ def keep_columns(folder: StudioFolder, board: PortSeen, mapping: ColumnMapping) 
     MappingMemory(folder.board_columns).keep(board, mapping)
 
 
-def check_store(path: Path) -> list[str]:
-    """Return what is wrong with the store at `path`, one sentence each."""
-    refuse_unwritable(path)
-    database = open_database(path, read_only=True)
+def rebuild_store(path: Path) -> None:
+    """Make the overview of the sealed hours in the store at `path` anew."""
+    database = open_database(path)
     try:
-        answers = [str(row[0]) for row in database.rows("PRAGMA integrity_check")]
+        rebuild(database)
     finally:
         database.close()
-    return [] if answers == ["ok"] else [f"{path} is damaged: {answer}." for answer in answers]
 
 
 def open_window(clock: Clock, desk: Desk, history: History, note: str) -> int:
@@ -135,7 +134,9 @@ def outfit() -> Outfit:
         demo_folder=user_cache_path("studiowatch", appauthor=False) / "demo",
         open_store=partial(open_store, utc_ms=clock.utc_ms),
         open_history=CorrectedHistory,
-        check_store=check_store,
+        check_store=examine,
+        rebuild_store=rebuild_store,
+        salvage_store=salvage,
         board=partial(open_board, clock),
         choose_way=choose_way,
         keep_columns=keep_columns,

@@ -54,6 +54,8 @@ def _asking(calls: argparse._SubParsersAction[Parser]) -> None:
     )
     check = calls.add_parser("check", help="diagnose board, database, clock and sound, or a data sheet")
     check.add_argument("--sheet", type=Path, metavar="FILE.toml", help="look at this data sheet instead")
+    check.add_argument("--rebuild", action="store_true", help="make the history's overview anew from its readings")
+    check.add_argument("--salvage", type=Path, metavar="NEWFILE", help="save what damaged records still hold into this")
     check.add_argument("--json", action="store_true")
     _predicting(calls)
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import argparse
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
@@ -12,7 +12,8 @@ from studiowatch.cli.answers import DONE, FAULT, print_document, wrong
 from studiowatch.coats.anchoring import PLAUSIBLE_KAPPA
 from studiowatch.coats.sheet_check import SheetReport, check_sheet
 from studiowatch.service.outfit import Outfit
-from studiowatch.store.folder import StudioFolder
+from studiowatch.store.folder import StudioFolder, Watching
+from studiowatch.store.header import refuse_unwritable
 from studiowatch.store.trouble import StoreTrouble
 
 FIRST_YEAR = 2026  # a clock before the program was written is wrong
@@ -29,8 +30,16 @@ class Finding:
 
 def run(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> int:
     """Answer the call."""
-    if call.sheet is not None:
-        return _look_at_sheet(call)
+    asked = [name for name in ("sheet", "rebuild", "salvage") if getattr(call, name)]
+    if len(asked) > 1:
+        wrong(f"--{asked[0]} and --{asked[1]} exclude each other; leave one out.")
+    if asked:
+        alone: Mapping[str, Callable[[], int]] = {
+            "sheet": lambda: _look_at_sheet(call),
+            "rebuild": lambda: _rebuild(call, outfit, folder),
+            "salvage": lambda: _salvage(call, outfit, folder),
+        }
+        return alone[asked[0]]()
     looks: Sequence[Callable[[], Finding]] = (
         lambda: _board(outfit),
         lambda: _database(outfit, folder),
@@ -103,11 +112,43 @@ def _database(outfit: Outfit, folder: StudioFolder) -> Finding:
         sentence = f"There are no records yet; they will lie in {folder.database}."
         return Finding(what="database", fine=True, sentence=sentence)
     try:
-        faults = outfit.check_store(folder.database)
+        refuse_unwritable(folder.database)
+        examination = outfit.check_store(folder.database)
     except StoreTrouble as trouble:
-        faults = (str(trouble),)
-    sentence = " ".join(faults) if faults else f"{folder.database} is whole."
-    return Finding(what="database", fine=not faults, sentence=sentence)
+        return Finding(what="database", fine=False, sentence=str(trouble))
+    if examination.faults:
+        return Finding(what="database", fine=False, sentence=" ".join(examination.faults))
+    sentence = f"{folder.database} is whole: pages, tables, {examination.hours} sealed hours and their overview."
+    return Finding(what="database", fine=True, sentence=sentence)
+
+
+def _rebuild(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> int:
+    if not folder.database.exists():
+        wrong(f"There are no records in {folder.path}; there is nothing to rebuild.")
+    lock = Watching(folder)
+    try:
+        outfit.rebuild_store(folder.database)
+    finally:
+        lock.release()
+    sentence = f"The overview of {folder.database} was made anew from its readings."
+    if call.json:
+        print_document({"rebuilt": str(folder.database), "says": sentence})
+    else:
+        print(sentence)
+    return DONE
+
+
+def _salvage(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> int:
+    told = outfit.salvage_store(folder.database, call.salvage)
+    if call.json:
+        print_document({"file": str(call.salvage), "saved": list(told.saved), "lost": list(told.lost)})
+    else:
+        for sentence in told.saved:
+            print(f"kept  {sentence}")
+        for sentence in told.lost:
+            print(f"LOST  {sentence}")
+        print(f"What could be read is in {call.salvage}; keep {folder.database} as it is until you have looked at it.")
+    return FAULT if told.lost else DONE
 
 
 def _clock(outfit: Outfit) -> Finding:

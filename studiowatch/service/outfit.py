@@ -13,7 +13,9 @@ from studiowatch.board.ways import ChooseWay
 from studiowatch.room.readings import Reading
 from studiowatch.service.ports import BoardSource, Clock, Desk, History, ReadingsLog, Records
 from studiowatch.store.all_records import TakenOver
+from studiowatch.store.examine import Examination
 from studiowatch.store.folder import StudioFolder
+from studiowatch.store.salvage import Salvaged
 from studiowatch.store.studio_file import Studio
 from studiowatch.store.taking_in import Verdict
 
@@ -73,6 +75,8 @@ class Outfit:
     ----------
     data_folder, demo_folder : Path
         Where records lie unless she names another folder, and where the made-up studio is built.
+    check_store, rebuild_store, salvage_store : callable
+        Looks through a file; makes its overview anew; saves what a damaged one holds into a new one.
     board : callable
         Makes the source for a port's name, or for whichever board answers if that is None; what is known of boards is
         kept in the folder.
@@ -93,7 +97,9 @@ class Outfit:
     demo_folder: Path
     open_store: Callable[[Path], OpenStore]
     open_history: Callable[[Path], History]
-    check_store: Callable[[Path], Sequence[str]]
+    check_store: Callable[[Path], Examination]
+    rebuild_store: Callable[[Path], None]
+    salvage_store: Callable[[Path, Path], Salvaged]
     board: Callable[[str | None, StudioFolder], BoardSource]
     choose_way: Callable[[StudioFolder], ChooseWay]
     keep_columns: Callable[[StudioFolder, PortSeen, ColumnMapping], None]

@@ -124,10 +124,9 @@ def _prepare(connection: sqlite3.Connection, path: Path, steps: Sequence[Step]) 
     connection.execute("PRAGMA foreign_keys = ON")
     connection.execute(f"PRAGMA journal_size_limit = {_LOG_LIMIT_BYTES}")
     migrated = migrate(connection, path, steps)
-    missing = _tables(steps) - _tables_of(connection)
+    missing = _tables(steps) - tables_of(connection)
     if missing:
-        names = ", ".join(sorted(missing))
-        raise StoreRefused(f"{path} is damaged: it lacks {names}. Keep it as it is and restore a backup beside it.")
+        raise StoreRefused(lacking(path, missing))
     (journal,) = connection.execute("PRAGMA journal_mode = WAL").fetchone()
     if journal != "wal":
         raise StoreRefused(
@@ -138,12 +137,26 @@ def _prepare(connection: sqlite3.Connection, path: Path, steps: Sequence[Step]) 
         connection.execute("PRAGMA wal_checkpoint(TRUNCATE)")
 
 
-def _tables(steps: Sequence[Step]) -> set[str]:
+def lacking(path: Path, missing: set[str]) -> str:
+    """Return what to say of a file without tables that it must have."""
+    return (
+        f"{path} lacks {', '.join(sorted(missing))}: if it is a copy, its log {path.name}-wal was left behind, so copy "
+        "both, or take a backup with `studiowatch backup`; otherwise it is damaged: keep it, and restore a backup "
+        "beside it."
+    )
+
+
+def tables_of_version(version: int) -> set[str]:
     """Return the tables that a file of this version has."""
+    return _tables(STEPS[:version])
+
+
+def _tables(steps: Sequence[Step]) -> set[str]:
     with closing(sqlite3.connect(":memory:", isolation_level=None)) as empty:
         migrate(empty, Path(":memory:"), steps)
-        return _tables_of(empty)
+        return tables_of(empty)
 
 
-def _tables_of(connection: sqlite3.Connection) -> set[str]:
+def tables_of(connection: sqlite3.Connection) -> set[str]:
+    """Return the tables that are there."""
     return {name for (name,) in connection.execute("SELECT name FROM sqlite_master WHERE type = 'table'")}

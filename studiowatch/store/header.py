@@ -13,14 +13,16 @@ APPLICATION_ID = 0x73747764  # "stwd", our own mark in the header
 _MAGIC = b"SQLite format 3\x00"  # "Database File Format", sqlite.org/fileformat2.html, section 1.3
 _HEADER_BYTES = 100  # same section: user version at offset 60, application id at offset 68, both big-endian
 _VERSION_AT, _APPLICATION_AT = 60, 68
+_FORMAT_AT, _LOGGED = 18, 2  # same section: the write version at offset 18 is 2 for a write-ahead log
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Header:
-    """What the first bytes of a database say about it."""
+    """What the first bytes of a database say about it; `logged` is True if it is written by way of a log beside it."""
 
     user_version: int
     application_id: int
+    logged: bool = False
 
 
 def read_header(path: Path) -> Header | None:
@@ -44,11 +46,16 @@ def read_header(path: Path) -> Header | None:
         raise StoreRefused(f"{path} is not a database; choose another file, or restore a backup of this one.")
     (version,) = struct.unpack_from(">i", start, _VERSION_AT)
     (application,) = struct.unpack_from(">i", start, _APPLICATION_AT)
-    return Header(user_version=version, application_id=application)
+    return Header(user_version=version, application_id=application, logged=start[_FORMAT_AT] == _LOGGED)
 
 
 def refuse_foreign(path: Path, header: Header, newest: int) -> None:
     """Raise `StoreRefused` if `header` is another program's, or of a version above `newest`."""
+    if header.logged and header.application_id == header.user_version == 0:
+        raise StoreRefused(
+            f"{path} holds nothing by itself: its log {path.name}-wal was left behind; copy both, or take a backup "
+            "with `studiowatch backup`.",
+        )
     if header.application_id != APPLICATION_ID:
         raise StoreRefused(
             f"{path} belongs to another program (its mark is {header.application_id:#x}, "

@@ -19,7 +19,7 @@ from studiowatch.store.rows import CHANNELS, READINGS_BETWEEN, integers, numbers
 
 HOUR_MS = 3_600_000
 LEVELS_MS = (10_000, 60_000, 600_000, 3_600_000, 21_600_000)  # each a whole multiple of the one before
-_BUCKETS_PER_BLOCK = 512
+BUCKETS_PER_BLOCK = 512
 _REMEMBERED = 32  # columns of an hour: what a moving view of a few hours asks for again and again, 1 MB
 _integers = lru_cache(maxsize=_REMEMBERED)(unpack_integers)
 _numbers = lru_cache(maxsize=_REMEMBERED)(unpack_numbers)
@@ -89,7 +89,7 @@ def seal_columns(connection: sqlite3.Connection, hour: HourColumns) -> None:
         ("id", pack_integers(hour.ids)),
         ("time_ms", pack_integers(hour.time_ms)),
         ("checked", pack_integers(hour.checked)),
-        ("faults", _pack_texts(hour.faults)),
+        ("faults", pack_texts(hour.faults)),
     ]
     for channel, column in hour.values.items():
         if not np.isnan(column).all():
@@ -127,7 +127,7 @@ def sealed_rows(connection: sqlite3.Connection, start_ms: int, end_ms: int) -> I
             time_ms.tolist(),
             *values,
             unpack_integers(columns["checked"]).tolist(),
-            _unpack_texts(columns["faults"], time_ms.size),
+            unpack_texts(columns["faults"], time_ms.size),
             strict=True,
         )
         yield from (row for row in rows if start_ms <= row[1] < end_ms)
@@ -144,7 +144,7 @@ def sealed_buckets(
     first, end = start_ms // width_ms, end_ms // width_ms
     blocks = connection.execute(
         _BLOCKS_BETWEEN,
-        (channel, width_ms, first // _BUCKETS_PER_BLOCK, end // _BUCKETS_PER_BLOCK),
+        (channel, width_ms, first // BUCKETS_PER_BLOCK, end // BUCKETS_PER_BLOCK),
     ).fetchall()
     return merge([unpack_buckets(data) for (data,) in blocks]).between(first, end)
 
@@ -155,11 +155,18 @@ def _add_to_pyramid(connection: sqlite3.Connection, channel: Channel, time_ms: I
     for level_ms in LEVELS_MS:
         buckets = coarsen(buckets, level_ms // width_ms)
         width_ms = level_ms
-        for block in np.unique(buckets.index // _BUCKETS_PER_BLOCK).tolist():
-            start, end = block * _BUCKETS_PER_BLOCK, (block + 1) * _BUCKETS_PER_BLOCK
+        for block in np.unique(buckets.index // BUCKETS_PER_BLOCK).tolist():
+            start, end = block * BUCKETS_PER_BLOCK, (block + 1) * BUCKETS_PER_BLOCK
             old = sealed_buckets(connection, channel, width_ms, start * width_ms, end * width_ms)
             whole = merge([old, buckets.between(start, end)])
             connection.execute(_PUT_BLOCK, (channel, width_ms, block, pack_buckets(whole)))
+
+
+def put_blocks(connection: sqlite3.Connection, channel: Channel, width_ms: int, buckets: Buckets) -> None:
+    """Write `buckets` as the blocks of one level, in the place of those that are there."""
+    for block in np.unique(buckets.index // BUCKETS_PER_BLOCK).tolist():
+        part = buckets.between(block * BUCKETS_PER_BLOCK, (block + 1) * BUCKETS_PER_BLOCK)
+        connection.execute(_PUT_BLOCK, (channel, width_ms, block, pack_buckets(part)))
 
 
 def _chunks(
@@ -185,12 +192,14 @@ def _with_none(values: Numbers) -> list[float | None]:
     return column
 
 
-def _pack_texts(texts: Sequence[str | None]) -> bytes:
+def pack_texts(texts: Sequence[str | None]) -> bytes:
+    """Return a column of texts, most of them None, as bytes."""
     kept = [[at, text] for at, text in enumerate(texts) if text is not None]
     return zlib.compress(json.dumps(kept).encode())
 
 
-def _unpack_texts(data: bytes, count: int) -> list[str | None]:
+def unpack_texts(data: bytes, count: int) -> list[str | None]:
+    """Return what `pack_texts` was given."""
     texts: list[str | None] = [None] * count
     for at, text in json.loads(zlib.decompress(data)):
         texts[at] = text

@@ -68,6 +68,8 @@ def _exchanging(calls: argparse._SubParsersAction[Parser]) -> None:
     form.add_argument("--csv", metavar="FILE", help="a room log; - for stdout")
     form.add_argument("--senml", metavar="FILE", help="one pack of RFC 8428 in JSON; - for stdout")
     history.add_argument("--name", help="for SenML: what its names begin with; default: one of this machine and folder")
+    backup = calls.add_parser("backup", help="copy records, readings and sheets, and check the copy; a watch may go on")
+    backup.add_argument("--to", type=Path, metavar="FOLDER", help="default: the studio's own folder of backups")
     export = calls.add_parser("export", help="all records out, as one studio file")
     export.add_argument("file", metavar="STUDIO.toml", help="- for stdout")
     take = calls.add_parser("import", help="a room log, or the records of a studio file, into the records")

@@ -9,7 +9,7 @@ import sys
 from collections.abc import Callable, Mapping, Sequence
 from contextlib import closing
 
-from studiowatch.cli import boards, check, demo, export, history, inputs, predict, replay, take, watch
+from studiowatch.cli import backup, boards, check, demo, export, history, inputs, predict, replay, take, watch
 from studiowatch.cli.answers import DONE, FAULT, INTERRUPTED, WRONG, WrongCall, complain, wrong
 from studiowatch.cli.calls import parser
 from studiowatch.coats.data_sheet import SheetFaults
@@ -87,6 +87,7 @@ _ANSWERS: Mapping[str | None, Callable[[argparse.Namespace, Outfit, StudioFolder
     "check": check.run,
     "predict": lambda call, _, folder: predict.run(call, SheetShelf.open(folder.sheets)),
     "replay": lambda call, _, folder: replay.run(call, SheetShelf.open(folder.sheets)),
+    "backup": backup.run,
     "history": lambda call, _, folder: history.run(call, folder),
     "import": take.run,
     "export": lambda call, _, folder: export.run(call, folder),

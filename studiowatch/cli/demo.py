@@ -29,8 +29,11 @@ def run(call: argparse.Namespace, outfit: Outfit) -> int:
     _build(folder, made_up, outfit, room)
     source = room.source(FAN_SPELL_S)
     if call.headless:
-        return watch.run(outfit, folder, source, seconds)
-    with watching(outfit, folder, source) as keeper, closing(outfit.open_history(folder.database)) as history:
+        return watch.run(outfit, folder, source, seconds, keep_backups=False)
+    with (
+        watching(outfit, folder, source, keep_backups=False) as keeper,
+        closing(outfit.open_history(folder.database)) as history,
+    ):
         return outfit.window(keeper, history, TITLE)
 
 

@@ -8,8 +8,8 @@ from contextlib import closing
 from studiowatch.cli.answers import DONE, complain
 from studiowatch.cli.outputs import written
 from studiowatch.store.all_records import read_all
+from studiowatch.store.database import open_quietly
 from studiowatch.store.folder import StudioFolder
-from studiowatch.store.quiet import open_quietly
 from studiowatch.store.studio_file import write_studio
 
 

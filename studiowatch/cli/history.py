@@ -12,9 +12,9 @@ from studiowatch.cli import inputs
 from studiowatch.cli.answers import DONE, FAULT, complain
 from studiowatch.cli.outputs import written
 from studiowatch.cli.progress import progress
+from studiowatch.store.database import open_quietly
 from studiowatch.store.folder import StudioFolder
 from studiowatch.store.log_out import RoomLogWriter, SenmlWriter, span_ms, stream
-from studiowatch.store.quiet import open_quietly
 
 
 def run(call: argparse.Namespace, folder: StudioFolder) -> int:

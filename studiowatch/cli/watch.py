@@ -90,7 +90,9 @@ def _piece_line(piece: PieceView) -> str:
     return f"       {piece.title}: {state}{ready}"
 
 
-def run(outfit: Outfit, folder: StudioFolder, source: BoardSource, seconds: float | None) -> int:
+def run(
+    outfit: Outfit, folder: StudioFolder, source: BoardSource, seconds: float | None, *, keep_backups: bool = True
+) -> int:
     """Watch until asked to stop, or for `seconds`."""
     ended = threading.Event()
 
@@ -102,6 +104,6 @@ def run(outfit: Outfit, folder: StudioFolder, source: BoardSource, seconds: floa
         if number is not None:
             signal.signal(number, end)
     printer = Printer()
-    with watching(outfit, folder, source, tell=printer.tell, listener=printer.show):
+    with watching(outfit, folder, source, tell=printer.tell, listener=printer.show, keep_backups=keep_backups):
         ended.wait(seconds)
     return DONE

@@ -34,6 +34,8 @@ class Keeper:
     ----------
     open_watch : callable
         Makes the watchkeeping; called on the keeper's thread, so that the database connection lives where it is used.
+    other_trouble : callable
+        What else is wrong with the disk, said where the watch itself has nothing to say of it.
     """
 
     def __init__(
@@ -43,11 +45,13 @@ class Keeper:
         source: BoardSource,
         clock: Clock,
         sheets: Sequence[SheetChoice],
+        other_trouble: Callable[[], str] = lambda: "",
     ) -> None:
         self._open_watch = open_watch
         self._source = source
         self._clock = clock
         self._sheets = tuple(sheets)
+        self._other_trouble = other_trouble
         self._inbox = Inbox()
         self._listeners: list[Callable[[Snapshot], None]] = []
         self._stopping = threading.Event()
@@ -186,7 +190,8 @@ class Keeper:
         return ""
 
     def _publish(self, watch: Watchkeeping) -> None:
-        self._latest = watch.snapshot(self._clock.utc_ms())
+        seen = watch.snapshot(self._clock.utc_ms())
+        self._latest = replace(seen, store_trouble=seen.store_trouble or self._other_trouble())
         self._hand_out(watch, self._latest)
 
     def _publish_fault(self, watch: Watchkeeping) -> None:

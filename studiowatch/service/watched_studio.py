@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from contextlib import contextmanager
+from contextlib import contextmanager, nullcontext
 
+from studiowatch.service.daily_backup import DailyBackup
 from studiowatch.service.happenings import Happening
 from studiowatch.service.keeper import Keeper
 from studiowatch.service.leavings import rescue
@@ -26,6 +27,7 @@ def watching(
     *,
     tell: Callable[[Happening], None] = lambda _: None,
     listener: Callable[[Snapshot], None] | None = None,
+    keep_backups: bool = True,
 ) -> Iterator[Keeper]:
     """Watch over the studio in `folder` until the block ends.
 
@@ -33,6 +35,8 @@ def watching(
     ----------
     tell, listener : callable
         Called on the keeper's thread with each happening, and with each snapshot.
+    keep_backups : bool
+        Whether the studio is backed up each day; one that is made up need not be.
 
     Raises
     ------
@@ -44,18 +48,21 @@ def watching(
     folder.make()
     shelf = SheetShelf.open(folder.sheets)
     lock = Watching(folder)
+    backups = DailyBackup(folder, outfit.clock)
     keeper = Keeper(
         open_watch=lambda: _open_watch(outfit, folder, shelf, lock, tell),
         source=source,
         clock=outfit.clock,
         sheets=shelf.choices(),
+        other_trouble=lambda: backups.trouble,
     )
     if listener is not None:
         keeper.subscribe(listener)
     try:
         keeper.start()
         try:
-            yield keeper
+            with _kept(backups) if keep_backups else nullcontext():
+                yield keeper
         finally:
             keeper.stop()
     finally:
@@ -63,6 +70,15 @@ def watching(
             lock.release()
             if sentence := rescue(keeper.left, folder.path):
                 raise StoreTrouble(sentence)
+
+
+@contextmanager
+def _kept(backups: DailyBackup) -> Iterator[None]:
+    backups.start()
+    try:
+        yield
+    finally:
+        backups.stop()
 
 
 def _open_watch(

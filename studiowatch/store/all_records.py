@@ -57,7 +57,7 @@ def take_all(database: Database, studio: Studio, utc_ms: Callable[[], int], *, r
             known = {piece.key: piece for piece in there}
             for piece in studio.pieces:
                 counts[_place(known.get(piece.key), piece)] += 1
-                save_piece(connection, piece, utc_ms())
+                save_piece(connection, piece, utc_ms)
             conflicts = list(_take_rows(connection, studio, counts, replace=replace))
         if conflicts:
             raise StudioConflict("\n".join(f"{studio.origin}: {conflict}" for conflict in conflicts))

@@ -7,6 +7,7 @@ from contextlib import closing
 from pathlib import Path
 
 from studiowatch.store.header import read_header
+from studiowatch.store.quiet import whole
 from studiowatch.store.trouble import StoreRefused, StoreTrouble, in_plain_words
 
 
@@ -26,11 +27,8 @@ def backup(path_from: Path, path_to: Path) -> None:
         raise StoreRefused(f"{path_from} is not there or is empty; there is nothing to back up.")
     if path_to.exists():
         raise StoreRefused(f"{path_to} is there already; choose a new name for the backup.")
-    with (
-        in_plain_words(path_from),
-        closing(sqlite3.connect(f"{path_from.resolve().as_uri()}?mode=ro", uri=True)) as source,
-    ):
-        write_copy(source, path_to)
+    with in_plain_words(path_from):
+        whole(path_from, lambda source: write_copy(source, path_to))
 
 
 def write_copy(source: sqlite3.Connection, path_to: Path) -> None:

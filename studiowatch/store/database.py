@@ -10,6 +10,7 @@ from typing import Any
 
 from studiowatch.store.header import read_header, refuse_foreign, refuse_unwritable
 from studiowatch.store.migrations import STEPS, Step, migrate
+from studiowatch.store.quiet import connect_quietly
 from studiowatch.store.trouble import StoreRefused, StoreTrouble, in_plain_words
 
 BUSY_TIMEOUT_MS = 5_000  # ms, assumption: longer than any transaction of ours, shorter than her patience
@@ -117,6 +118,21 @@ def open_database(
             connection.close()
             raise
     return Database(connection, path)
+
+
+def open_quietly(path: Path) -> Database:
+    """Open the records at `path` for a look that leaves nothing beside them; see `connect_quietly`.
+
+    Raises
+    ------
+    StoreRefused
+        If there is no file, or it is not ours.
+    """
+    header = read_header(path)
+    if header is None:
+        raise StoreRefused(f"{path} is not there or is empty; there is nothing to read.")
+    refuse_foreign(path, header, len(STEPS))
+    return Database(connect_quietly(path), path)
 
 
 def _prepare(connection: sqlite3.Connection, path: Path, steps: Sequence[Step]) -> None:

@@ -40,6 +40,11 @@ class StudioFolder:
         return self.path / "board.json"
 
     @property
+    def backups(self) -> Path:
+        """Daily backups, each a studio folder itself."""
+        return self.path / "backups"
+
+    @property
     def lock(self) -> Path:
         """Held while a studiowatch watches this studio."""
         return self.path / "watching.lock"

@@ -53,8 +53,8 @@ def refuse_foreign(path: Path, header: Header, newest: int) -> None:
     """Raise `StoreRefused` if `header` is another program's, or of a version above `newest`."""
     if header.logged and header.application_id == header.user_version == 0:
         raise StoreRefused(
-            f"{path} holds nothing by itself: its log {path.name}-wal was left behind; copy both, or take a backup "
-            "with `studiowatch backup`.",
+            f"{path} belongs to another program, or is a copy whose log {path.name}-wal was left behind; "
+            "choose another file, or copy both.",
         )
     if header.application_id != APPLICATION_ID:
         raise StoreRefused(

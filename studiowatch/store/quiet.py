@@ -8,34 +8,17 @@ from contextlib import closing
 from pathlib import Path
 from typing import TypeVar
 
-from studiowatch.store.database import Database
-from studiowatch.store.header import read_header, refuse_foreign
-from studiowatch.store.migrations import STEPS
-from studiowatch.store.trouble import StoreRefused, in_plain_words
+from studiowatch.store.trouble import in_plain_words
 
 T = TypeVar("T")
 
 
-def open_quietly(path: Path) -> Database:
-    """Open the records at `path` for reading.
+def connect_quietly(path: Path) -> sqlite3.Connection:
+    """Return a connection that can only read, and makes nothing beside the file.
 
     A reader of a write-ahead file makes its log anew, and leaves it: so a file without one is opened as one that nobody
     changes. A writer that comes later writes to a log of its own, which is not seen.
-
-    Raises
-    ------
-    StoreRefused
-        If there is no file, or it is not ours.
     """
-    header = read_header(path)
-    if header is None:
-        raise StoreRefused(f"{path} is not there or is empty; there is nothing to read.")
-    refuse_foreign(path, header, len(STEPS))
-    return Database(connect_quietly(path), path)
-
-
-def connect_quietly(path: Path) -> sqlite3.Connection:
-    """Return a connection as `open_quietly` makes it, whatever the file is."""
     unchanging = "" if log_of(path).exists() else "&immutable=1"
     with in_plain_words(path, opening=True):
         return sqlite3.connect(

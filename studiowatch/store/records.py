@@ -88,7 +88,7 @@ class RecordsStore:
         """Insert or replace pieces that change together, as `save_piece` does: all of them or none."""
         with self._database.transaction() as connection:
             for piece in pieces:
-                save_piece(connection, piece, self._utc_ms())
+                save_piece(connection, piece, self._utc_ms)
 
     def warnings(self, limit: int) -> Sequence[WarningRecord]:
         """Return the latest warnings, newest first; open ones are always among them."""
@@ -172,7 +172,7 @@ def read_pieces(connection: sqlite3.Connection) -> list[Piece]:
     return [_piece(connection, row) for row in connection.execute(_PIECES).fetchall()]
 
 
-def save_piece(connection: sqlite3.Connection, piece: Piece, now_ms: int) -> None:
+def save_piece(connection: sqlite3.Connection, piece: Piece, utc_ms: Callable[[], int]) -> None:
     """Insert or replace a piece, inside a transaction; an earlier form is kept as a correction."""
     row = connection.execute(_ONE_PIECE, (piece.key,)).fetchone()
     earlier = None if row is None else _piece(connection, row)
@@ -181,7 +181,7 @@ def save_piece(connection: sqlite3.Connection, piece: Piece, now_ms: int) -> Non
     if earlier is not None:
         connection.execute(
             "INSERT INTO correction (time_ms, piece_key, earlier) VALUES (?, ?, ?)",
-            (now_ms, piece.key, json.dumps(asdict(earlier), default=date.isoformat)),
+            (utc_ms(), piece.key, json.dumps(asdict(earlier), default=date.isoformat)),
         )
     _put_piece(connection, piece)
 

@@ -271,3 +271,57 @@ def test_that_a_piece_in_another_form_is_a_conflict_and_replaced_only_when_asked
     out = call("export", "-").out
     assert "volume_mL = 15" in out
     assert '\\"volume_mL\\": 14' in out  # the earlier form, kept as a correction
+
+
+def test_that_a_backup_is_a_studio_that_is_checked_and_opens(
+    call: Callable[..., Answer], folder: Path, tmp_path: Path
+) -> None:
+    readings = minutes(90)
+    store(folder, readings, seal_before_ms=MIDNIGHT_MS + 3_600_000)
+    answer = call("backup", "--to", tmp_path / "elsewhere")
+    assert answer.code == 0
+    copy = Path(answer.out.strip())
+    assert copy.parent == tmp_path / "elsewhere"
+    assert call("--folder", copy, "history", "--csv", "-").out.count("\n") == 91
+    assert stored(copy) == readings
+    assert call("backup").code == 0
+    assert len(list((folder / "backups").iterdir())) == 1
+
+
+def test_that_there_is_nothing_to_back_up_rebuild_or_salvage_before_the_first_record(
+    call: Callable[..., Answer], tmp_path: Path
+) -> None:
+    for words, code in (
+        (("backup",), 1),
+        (("check", "--rebuild"), 2),
+        (("check", "--salvage", tmp_path / "new"), 1),
+        (("check", "--salvage", tmp_path / "new", "--rebuild"), 2),
+    ):
+        answer = call(*words)
+        assert (answer.code, answer.err.count("\n")) == (code, 1), answer.err
+
+
+def test_that_check_rebuilds_and_salvages(call: Callable[..., Answer], folder: Path, tmp_path: Path) -> None:
+    store(folder, minutes(90), seal_before_ms=MIDNIGHT_MS + 3_600_000)
+    assert call("check", "--rebuild").code == 0
+    answer = call("check", "--salvage", tmp_path / "new.sqlite3")
+    assert answer.code == 0
+    assert "kept  reading: 30 rows saved." in answer.out
+    document = call("check", "--json").document
+    assert document["database"]["fine"] is True
+    assert "1 sealed hours" in document["database"]["says"]
+
+
+def test_that_a_call_for_the_wrong_kind_of_file_is_refused(
+    call: Callable[..., Answer], log_file: Callable[..., Path], studio_file: Path
+) -> None:
+    for words in (
+        ("import", log_file(f"{HEADER}\n"), "--replace"),
+        ("import", studio_file, "--zone", "UTC"),
+        ("import", "none.csv"),
+        ("import", log_file(f"{HEADER}\n"), "--zone", "Mars/Olympus"),
+        ("import", log_file(f"{HEADER}\n"), "--columns", "temperature=Temp"),
+    ):
+        answer = call(*words)
+        assert answer.code == 2, answer.err
+        assert "Traceback" not in answer.err

@@ -1,0 +1,22 @@
+"""`backup`: a whole copy of the studio, checked, while the watch may go on."""
+
+from __future__ import annotations
+
+import argparse
+
+from studiowatch.cli.answers import DONE, FAULT, complain
+from studiowatch.service.outfit import Outfit
+from studiowatch.store.folder import StudioFolder
+from studiowatch.store.rotation import backup_studio
+
+
+def run(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> int:
+    """Answer the call."""
+    copy = backup_studio(folder, call.to or folder.backups, outfit.clock.utc_ms())
+    faults = outfit.check_store(copy.database).faults
+    print(copy.path)
+    if faults:
+        complain(f"The copy was made, but the records have faults: {' '.join(faults)}")
+        return FAULT
+    complain(f"Backed up and checked; `studiowatch --folder {copy.path}` opens it.")
+    return DONE

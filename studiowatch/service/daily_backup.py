@@ -1,0 +1,75 @@
+"""Once a day, beside the watch and without holding it up: a backup, and the old ones cleared away."""
+
+from __future__ import annotations
+
+import sys
+import threading
+import traceback
+from pathlib import Path
+
+from studiowatch.service.ports import Clock
+from studiowatch.store.folder import StudioFolder
+from studiowatch.store.rotation import DAILY, backup_studio, daily_backups, rotate
+from studiowatch.store.trouble import StoreTrouble
+
+DAY_MS = 86_400_000
+FIRST_LOOK_S = 60.0  # s, so that a start is not slowed
+LOOK_S = 600.0  # s between two looks at the clock
+JOIN_S = 60.0  # s, longer than any copy takes; a thread that lives on after it is a fault
+
+
+class DailyBackup:
+    """Keeps the daily backups of one studio, in its own folder ``backups``, on a thread of its own.
+
+    Attributes
+    ----------
+    trouble : str
+        Why the last backup could not be made, or "".
+    """
+
+    def __init__(self, folder: StudioFolder, clock: Clock) -> None:
+        self.trouble = ""
+        self._folder = folder
+        self._clock = clock
+        self._ended = threading.Event()
+        self._thread = threading.Thread(target=self._run, name="daily-backup", daemon=True)
+
+    @property
+    def into(self) -> Path:
+        """Where the backups lie."""
+        return self._folder.backups
+
+    def start(self) -> None:
+        """Begin to look at the clock."""
+        self._thread.start()
+
+    def stop(self) -> None:
+        """End, after the backup that is being made; raise if the thread lives on."""
+        self._ended.set()
+        self._thread.join(JOIN_S)
+        if self._thread.is_alive():
+            raise RuntimeError("the backup's thread did not end")
+
+    def look(self) -> None:
+        """Make a backup if the newest is a day old, or lies in the future; clear the old ones away."""
+        now_ms = self._clock.utc_ms()
+        there = daily_backups(self.into)
+        if there and 0 <= now_ms - there[-1][0].timestamp() * 1000 < DAY_MS:
+            return
+        try:
+            backup_studio(self._folder, self.into, now_ms, kind=DAILY)
+            rotate(self.into)
+        except StoreTrouble as trouble:
+            self.trouble = f"The daily backup failed: {trouble}"
+        else:
+            self.trouble = ""
+
+    def _run(self) -> None:
+        wait_s = FIRST_LOOK_S
+        while not self._ended.wait(wait_s):
+            wait_s = LOOK_S
+            try:
+                self.look()
+            except Exception as fault:  # noqa: BLE001 - the thread's top
+                traceback.print_exc(file=sys.stderr)
+                self.trouble = f"The daily backup failed, through a fault of ours: {fault}."

@@ -1,0 +1,107 @@
+"""Backups of a whole studio, each a folder that opens like the studio itself, and which of them are kept."""
+
+from __future__ import annotations
+
+import shutil
+from collections.abc import Iterable, Sequence
+from datetime import UTC, datetime
+from pathlib import Path
+
+from studiowatch.store.backup import backup
+from studiowatch.store.folder import StudioFolder
+from studiowatch.store.trouble import StoreFull, StoreRefused, StoreTrouble
+
+DAYS = 7  # days of which the newest daily backup is kept
+WEEKS = 4  # weeks of which the newest daily backup is kept
+DAILY, BY_HAND = "daily-", "backup-"  # only the first kind is ever deleted
+_STAMP = "%Y%m%dT%H%M%SZ"
+_ROOM = 2  # times the file's size that must be free: a backup must not fill the disk that the log is written to
+
+
+def backup_studio(folder: StudioFolder, into: Path, now_ms: int, *, kind: str = BY_HAND) -> StudioFolder:
+    """Copy records, readings and data sheets into a new folder in `into`; the watch may go on meanwhile.
+
+    Raises
+    ------
+    StoreRefused
+        If there are no records, or a backup of this second.
+    StoreFull
+        If the disk has no room for it.
+    StoreTrouble
+        If it could not be written, or did not pass its check; nothing of it is left.
+    """
+    if not folder.database.exists():
+        raise StoreRefused(f"There are no records in {folder.path}; there is nothing to back up.")
+    target = StudioFolder(path=into / (kind + datetime.fromtimestamp(now_ms / 1000, UTC).strftime(_STAMP)))
+    if target.path.exists():
+        raise StoreRefused(f"{target.path} is there already; try again in a second.")
+    unfinished = StudioFolder(path=target.path.with_name(f"{target.path.name}.unfinished"))
+    try:
+        into.mkdir(mode=0o700, parents=True, exist_ok=True)
+        _refuse_full(folder, into)
+        shutil.rmtree(unfinished.path, ignore_errors=True)
+        unfinished.path.mkdir(mode=0o700)
+        backup(folder.database, unfinished.database)
+        if folder.sheets.is_dir():
+            shutil.copytree(folder.sheets, unfinished.sheets)
+        unfinished.path.rename(target.path)
+    except OSError as fault:
+        sentence = f"No backup could be made in {into}: {fault.strerror or fault}. Choose another folder with --to."
+        raise StoreTrouble(sentence) from fault
+    finally:
+        shutil.rmtree(unfinished.path, ignore_errors=True)
+    return target
+
+
+def daily_backups(into: Path) -> Sequence[tuple[datetime, Path]]:
+    """Return the daily backups in `into`, oldest first."""
+    found = []
+    for path in into.glob(f"{DAILY}*Z"):
+        try:
+            moment = datetime.strptime(path.name.removeprefix(DAILY), _STAMP).replace(tzinfo=UTC)
+        except ValueError:
+            continue  # named by someone else, and left alone
+        found.append((moment, path))
+    return sorted(found)
+
+
+def outdated(moments: Iterable[datetime]) -> set[datetime]:
+    """Return which backups are kept no longer: neither the newest of one of the last days, nor of the last weeks.
+
+    Days and weeks without a backup do not count, so that a studio left alone keeps its own.
+    """
+    moments = sorted(moments)
+    newest_of_day = {moment.date(): moment for moment in moments}
+    newest_of_week = {moment.isocalendar()[:2]: moment for moment in moments}
+    kept = {*list(newest_of_day.values())[-DAYS:], *list(newest_of_week.values())[-WEEKS:]}
+    return set(moments) - kept
+
+
+def rotate(into: Path) -> int:
+    """Delete the daily backups in `into` that are kept no longer; return how many.
+
+    Raises
+    ------
+    StoreTrouble
+        If one cannot be deleted.
+    """
+    there = dict(daily_backups(into))
+    gone = outdated(there)
+    for moment in sorted(gone):
+        try:
+            shutil.rmtree(there[moment])
+        except OSError as fault:
+            raise StoreTrouble(
+                f"The old backup {there[moment]} cannot be deleted: {fault.strerror or fault}."
+            ) from fault
+    return len(gone)
+
+
+def _refuse_full(folder: StudioFolder, into: Path) -> None:
+    needed = _ROOM * folder.database.stat().st_size
+    free = shutil.disk_usage(into).free
+    if free < needed:
+        raise StoreFull(
+            f"No backup was made: the disk of {into} has {free / 1e6:.0f} MB free, and {needed / 1e6:.0f} MB are "
+            "wanted; make room on it."
+        )

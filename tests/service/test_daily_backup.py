@@ -1,0 +1,61 @@
+"""The daily backup: once a day, said when it fails, and gone with the watch."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+
+from studiowatch.service.daily_backup import DAY_MS, DailyBackup
+from studiowatch.store.database import open_database
+from studiowatch.store.folder import StudioFolder
+
+from .scripted import ScriptedClock
+
+
+@pytest.fixture
+def folder(tmp_path: Path) -> StudioFolder:
+    open_database(tmp_path / "studio.sqlite3").close()
+    return StudioFolder(path=tmp_path)
+
+
+def names(folder: StudioFolder) -> list[str]:
+    return sorted(path.name for path in folder.backups.iterdir())
+
+
+def test_that_there_is_one_a_day(folder: StudioFolder) -> None:
+    clock = ScriptedClock()
+    backups = DailyBackup(folder, clock)
+    for hours in (0, 1, 22, 1, 1):
+        clock.pass_s(3600 * hours)
+        backups.look()
+    assert names(folder) == ["daily-20260302T090000Z", "daily-20260303T090000Z"]
+
+
+def test_that_a_clock_that_was_wrong_does_not_end_the_backups(folder: StudioFolder) -> None:
+    clock = ScriptedClock()
+    clock.pass_s(400 * 86_400)
+    backups = DailyBackup(folder, clock)
+    backups.look()
+    clock.pass_s(-400 * 86_400)
+    backups.look()
+    assert len(names(folder)) == 2
+
+
+def test_that_a_failure_is_said_until_one_is_made(folder: StudioFolder) -> None:
+    clock = ScriptedClock()
+    backups = DailyBackup(folder, clock)
+    folder.backups.touch()
+    backups.look()
+    assert backups.trouble.startswith("The daily backup failed: No backup could be made")
+    folder.backups.unlink()
+    clock.now_ms += DAY_MS
+    backups.look()
+    assert backups.trouble == ""
+
+
+def test_that_its_thread_ends_with_the_watch(folder: StudioFolder) -> None:
+    backups = DailyBackup(folder, ScriptedClock())
+    backups.start()
+    backups.stop()
+    assert not folder.backups.exists()

@@ -1,0 +1,98 @@
+"""A backup is a studio of its own; seven days and four weeks of them are kept, and none made by hand is deleted."""
+
+from __future__ import annotations
+
+from datetime import UTC, datetime, timedelta
+from pathlib import Path
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from studiowatch.room.readings import Reading
+from studiowatch.store import rotation
+from studiowatch.store.database import open_database
+from studiowatch.store.folder import StudioFolder
+from studiowatch.store.readings import ReadingsStore
+from studiowatch.store.rotation import DAILY, backup_studio, daily_backups, outdated, rotate
+from studiowatch.store.trouble import StoreFull, StoreRefused, StoreTrouble
+
+NOON_MS = 1_772_452_800_000  # date -u -d 2026-03-02T12:00:00Z +%s
+DAY_MS = 86_400_000
+NOON = datetime(2026, 3, 2, 12, tzinfo=UTC)
+READING = Reading(time_ms=NOON_MS, temperature_C=20.0)
+
+
+@pytest.fixture
+def folder(tmp_path: Path) -> StudioFolder:
+    studio = StudioFolder(path=tmp_path / "studio")
+    studio.make()
+    studio.sheets.mkdir()
+    (studio.sheets / "mine.toml").write_text("name = 'mine'")
+    database = open_database(studio.database)
+    ReadingsStore(database).append([READING])
+    database.close()
+    return studio
+
+
+def test_that_a_backup_opens_as_a_studio_with_its_sheets(folder: StudioFolder, tmp_path: Path) -> None:
+    writer = open_database(folder.database)
+    copy = backup_studio(folder, tmp_path / "elsewhere", NOON_MS)
+    writer.close()
+    assert copy.path == tmp_path / "elsewhere" / "backup-20260302T120000Z"
+    assert (copy.sheets / "mine.toml").read_text() == "name = 'mine'"
+    database = open_database(copy.database)
+    assert ReadingsStore(database).between(0, 2**60) == [READING]
+    database.close()
+    assert sorted(path.name for path in copy.path.iterdir()) == ["sheets", "studio.sqlite3"]
+
+
+def test_that_a_backup_is_whole_or_not_there(folder: StudioFolder, tmp_path: Path) -> None:
+    into = tmp_path / "into"
+    backup_studio(folder, into, NOON_MS)
+    with pytest.raises(StoreRefused, match="there already"):
+        backup_studio(folder, into, NOON_MS)
+    with pytest.raises(StoreRefused, match="nothing to back up"):
+        backup_studio(StudioFolder(path=tmp_path / "none"), into, NOON_MS)
+    (tmp_path / "file").touch()
+    with pytest.raises(StoreTrouble, match="No backup could be made"):
+        backup_studio(folder, tmp_path / "file", NOON_MS)
+    damaged = bytearray(folder.database.read_bytes())
+    damaged[4096:] = bytes(len(damaged) - 4096)
+    folder.database.write_bytes(damaged)
+    with pytest.raises(StoreTrouble):
+        backup_studio(folder, into, NOON_MS + 1000)
+    assert [path.name for path in into.iterdir()] == ["backup-20260302T120000Z"]
+
+
+def test_that_a_backup_leaves_room_for_the_log(
+    folder: StudioFolder, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    usage = rotation.shutil.disk_usage(tmp_path)
+    monkeypatch.setattr(rotation.shutil, "disk_usage", lambda _: usage._replace(free=1000))
+    with pytest.raises(StoreFull, match="0 MB free"):
+        backup_studio(folder, tmp_path / "into", NOON_MS)
+    assert list((tmp_path / "into").iterdir()) == []
+
+
+def test_that_after_half_a_year_seven_days_and_four_weeks_are_kept(folder: StudioFolder) -> None:
+    by_hand = backup_studio(folder, folder.backups, NOON_MS)
+    (folder.backups / "daily-someone-elseZ").mkdir()
+    for day in range(180):
+        (folder.backups / (DAILY + (NOON + timedelta(days=day)).strftime("%Y%m%dT%H%M%SZ"))).mkdir()
+        rotate(folder.backups)
+    last = NOON + timedelta(days=179)  # 2026-08-28, a Friday: date -d 2026-08-28 +%A
+    kept = [moment for moment, _ in daily_backups(folder.backups)]
+    # the last seven days, and the Sundays that end the three weeks before: by the calendar
+    sundays = [datetime(2026, 8, day, 12, tzinfo=UTC) for day in (9, 16, 23)]
+    assert kept == sorted({*sundays, *(last - timedelta(days=day) for day in range(7))})
+    assert by_hand.path.exists()
+    assert (folder.backups / "daily-someone-elseZ").exists()
+
+
+@given(st.lists(st.integers(0, 24 * 400).map(lambda hours: NOON + timedelta(hours=hours)), unique=True, max_size=60))
+def test_that_the_newest_is_always_kept_and_never_more_than_eleven(moments: list[datetime]) -> None:
+    kept = set(moments) - outdated(moments)
+    assert len(kept) <= 11
+    assert not moments or max(moments) in kept
+    assert outdated(kept) == set()

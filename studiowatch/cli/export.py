@@ -3,19 +3,18 @@
 from __future__ import annotations
 
 import argparse
-from contextlib import closing
 
 from studiowatch.cli.answers import DONE, complain
 from studiowatch.cli.outputs import written
 from studiowatch.store.all_records import read_all
-from studiowatch.store.database import open_quietly
+from studiowatch.store.database import looking
 from studiowatch.store.folder import StudioFolder
 from studiowatch.store.studio_file import write_studio
 
 
 def run(call: argparse.Namespace, folder: StudioFolder) -> int:
     """Answer the call."""
-    with closing(open_quietly(folder.database)) as database:
+    with looking(folder.database) as database:
         studio = read_all(database, str(folder.database))
     with written(call.file) as out:
         out.write(write_studio(studio.pieces, studio.rows))

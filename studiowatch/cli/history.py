@@ -4,35 +4,34 @@ from __future__ import annotations
 
 import argparse
 import platform
-from contextlib import closing
 from typing import TextIO
 from uuid import NAMESPACE_URL, uuid5
 
 from studiowatch.cli import inputs
-from studiowatch.cli.answers import DONE, FAULT, complain
+from studiowatch.cli.answers import DONE, complain
 from studiowatch.cli.outputs import written
 from studiowatch.cli.progress import progress
-from studiowatch.store.database import open_quietly
+from studiowatch.store.database import looking
 from studiowatch.store.folder import StudioFolder
 from studiowatch.store.log_out import RoomLogWriter, SenmlWriter, span_ms, stream
+from studiowatch.store.trouble import StoreRefused
 
 
 def run(call: argparse.Namespace, folder: StudioFolder) -> int:
     """Answer the call."""
     start_ms, end_ms = inputs.time_range_ms(call.start, call.end)
     name = call.csv if call.senml is None else call.senml
-    with closing(open_quietly(folder.database)) as database:
+    # the records are let go before the file gets its name, so that no reading of two states of them is kept
+    with written(name) as out, looking(folder.database) as database, progress("history") as bar:
         span = span_ms(database)
         if span is None:
-            complain(f"{folder.database} holds no readings yet; there is nothing to write.")
-            return FAULT
+            raise StoreRefused(f"{folder.database} holds no readings yet; there is nothing to write.")
         first_ms, after_ms = max(start_ms, span[0]), min(end_ms, span[1] + 1)
-        with written(name) as out, progress("history") as bar:
-            writer = _writer(call, folder, out)
-            for readings in stream(database, first_ms, after_ms):
-                writer.write(readings)
-                bar.show((readings[-1].time_ms - first_ms) / (after_ms - first_ms), f"{writer.rows} readings")
-            writer.close()
+        writer = _writer(call, folder, out)
+        for readings in stream(database, first_ms, after_ms):
+            writer.write(readings)
+            bar.show((readings[-1].time_ms - first_ms) / (after_ms - first_ms), f"{writer.rows} readings")
+        writer.close()
     _report(writer, name)
     return DONE
 

@@ -17,7 +17,13 @@ from studiowatch.store.rows import CHANNELS
 from studiowatch.store.sealing import HOUR_MS, unpack_texts
 
 TIME, MARKS, TEXTS = "time_ms", ("id", "checked"), "faults"
-_NO_COLUMN = (zlib.error, struct.error, ValueError, TypeError)  # what unpacking raises on bytes that are damaged
+UNREADABLE = (
+    zlib.error,
+    struct.error,
+    ValueError,
+    TypeError,
+    IndexError,
+)  # what unpacking raises on bytes that are damaged
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -57,7 +63,7 @@ def times_of(data: bytes) -> Integers | None:
     """Return the times of a chunk whose head is lost, or None if they are, too."""
     try:
         time_ms = unpack_integers(data)
-    except _NO_COLUMN:
+    except UNREADABLE:
         return None
     return time_ms if time_ms.size else None
 
@@ -99,7 +105,7 @@ def _look_into(chunk: tuple[int, int, int, int], columns: dict[str, bytes]) -> S
 def _integers(data: bytes, count: int) -> Integers | None:
     try:
         values = unpack_integers(data)
-    except _NO_COLUMN:
+    except UNREADABLE:
         return None
     return values if values.size == count else None
 
@@ -107,7 +113,7 @@ def _integers(data: bytes, count: int) -> Integers | None:
 def _numbers(data: bytes, count: int) -> Numbers | None:
     try:
         values = unpack_numbers(data)
-    except _NO_COLUMN:
+    except UNREADABLE:
         return None
     return values if values.size == count else None
 
@@ -115,7 +121,7 @@ def _numbers(data: bytes, count: int) -> Numbers | None:
 def _are_texts(data: bytes, count: int) -> bool:
     try:
         unpack_texts(data, count)
-    except (*_NO_COLUMN, IndexError):
+    except UNREADABLE:
         return False
     return True
 

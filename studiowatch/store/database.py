@@ -10,7 +10,7 @@ from typing import Any
 
 from studiowatch.store.header import read_header, refuse_foreign, refuse_unwritable
 from studiowatch.store.migrations import STEPS, Step, migrate
-from studiowatch.store.quiet import connect_quietly
+from studiowatch.store.quiet import connect_quietly, log_of
 from studiowatch.store.trouble import StoreRefused, StoreTrouble, in_plain_words
 
 BUSY_TIMEOUT_MS = 5_000  # ms, assumption: longer than any transaction of ours, shorter than her patience
@@ -120,19 +120,26 @@ def open_database(
     return Database(connection, path)
 
 
-def open_quietly(path: Path) -> Database:
-    """Open the records at `path` for a look that leaves nothing beside them; see `connect_quietly`.
+@contextmanager
+def looking(path: Path) -> Iterator[Database]:
+    """Give the records at `path` for reading, and leave nothing beside them; see `connect_quietly`.
 
     Raises
     ------
     StoreRefused
         If there is no file, or it is not ours.
+    StoreTrouble
+        At the end, if a watch began meanwhile: what was read may be of two states of the file.
     """
     header = read_header(path)
     if header is None:
         raise StoreRefused(f"{path} is not there or is empty; there is nothing to read.")
     refuse_foreign(path, header, len(STEPS))
-    return Database(connect_quietly(path), path)
+    was_in_use = log_of(path).exists()
+    with closing(connect_quietly(path)) as connection:
+        yield Database(connection, path)
+    if log_of(path).exists() and not was_in_use:
+        raise StoreTrouble(f"A watch began to write to {path} meanwhile; do it once more, that works beside a watch.")
 
 
 def _prepare(connection: sqlite3.Connection, path: Path, steps: Sequence[Step]) -> None:

@@ -9,7 +9,7 @@ import numpy as np
 
 from studiowatch.room.readings import Channel
 from studiowatch.store.buckets import Buckets, bucket_values, coarsen, merge
-from studiowatch.store.chunk_check import moment, sealed_hours
+from studiowatch.store.chunk_check import UNREADABLE, moment, sealed_hours
 from studiowatch.store.rows import CHANNELS
 from studiowatch.store.sealing import BUCKETS_PER_BLOCK, LEVELS_MS, put_blocks, sealed_buckets
 
@@ -27,7 +27,7 @@ def pyramid_faults(connection: Connection) -> Iterator[str]:
             first_ms
             for first_ms in _stretches(connection)
             for width_ms, expected in _levels(connection, channel, first_ms)
-            if not _agree(sealed_buckets(connection, channel, width_ms, first_ms, first_ms + _STRETCH_MS), expected)
+            if not _is_stored(connection, channel, width_ms, first_ms, expected)
         ]
         if wrong:
             span = f"between {moment(min(wrong))} and {moment(max(wrong) + _STRETCH_MS)}"
@@ -68,6 +68,14 @@ def _levels(connection: Connection, channel: Channel, first_ms: int) -> Iterator
         buckets = coarsen(buckets, level_ms // width_ms)
         width_ms = level_ms
         yield level_ms, buckets
+
+
+def _is_stored(connection: Connection, channel: Channel, width_ms: int, first_ms: int, expected: Buckets) -> bool:
+    try:
+        stored = sealed_buckets(connection, channel, width_ms, first_ms, first_ms + _STRETCH_MS)
+    except UNREADABLE:
+        return False
+    return _agree(stored, expected)
 
 
 def _agree(stored: Buckets, expected: Buckets) -> bool:

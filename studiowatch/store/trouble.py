@@ -15,6 +15,7 @@ A mistake in our own SQL is none of these: it stays a `sqlite3.Error` and is lou
 from __future__ import annotations
 
 import sqlite3
+import zlib
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
@@ -56,6 +57,9 @@ def in_plain_words(path: Path, *, opening: bool = False) -> Iterator[None]:
     """
     try:
         yield
+    except zlib.error as error:
+        sentence = f"{path} is damaged in its sealed readings ({error}); `studiowatch check` tells which hours."
+        raise StoreTrouble(sentence) from error
     except sqlite3.DatabaseError as error:
         code = getattr(error, "sqlite_errorcode", sqlite3.SQLITE_ERROR) & 0xFF  # the low byte is the primary code
         if code not in _WORDS:

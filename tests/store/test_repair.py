@@ -14,7 +14,7 @@ from hypothesis import strategies as st
 
 from studiowatch.room.readings import Channel, Reading
 from studiowatch.store.all_records import read_all
-from studiowatch.store.database import open_database
+from studiowatch.store.database import looking, open_database
 from studiowatch.store.examine import examine, rebuild
 from studiowatch.store.readings import ReadingsStore
 from studiowatch.store.records import RecordsStore
@@ -102,9 +102,10 @@ def blank(path: Path, page: int, size: int) -> None:
 
 def readings_in(path: Path) -> list[Reading]:
     database = open_database(path)
-    readings = list(ReadingsStore(database).between(0, 2**60))
-    database.close()
-    return readings
+    try:
+        return list(ReadingsStore(database).between(0, 2**60))
+    finally:
+        database.close()
 
 
 def test_that_a_whole_file_is_fine_and_looking_leaves_no_trace(file: Path) -> None:
@@ -128,6 +129,7 @@ def test_that_a_file_in_use_is_looked_at_with_what_its_log_holds(file: Path) -> 
         "DELETE FROM pyramid WHERE channel = 'humidity_pct' AND width_ms = 60000",
         """UPDATE pyramid SET data = (SELECT data FROM pyramid WHERE channel = 'temperature_C' AND width_ms = 600000)
         WHERE channel = 'humidity_pct' AND width_ms = 600000""",
+        "UPDATE pyramid SET data = x'0102' WHERE channel = 'humidity_pct' AND width_ms = 60000",
     ],
 )
 def test_that_a_wrong_overview_is_told_and_made_anew(file: Path, statement: str) -> None:
@@ -163,6 +165,27 @@ def test_that_a_damaged_hour_is_told_by_its_time_and_columns(file: Path) -> None
     told = examine(file).faults
     assert "2026-03-02T02:00:00Z to 2026-03-02T02:59:50Z are damaged in humidity_pct" in told[0]
     assert "check --salvage" in told[-1]
+
+
+def test_that_reading_a_damaged_hour_is_one_sentence(file: Path) -> None:
+    change(file, "UPDATE chunk_column SET data = substr(data, 1, length(data) - 9) WHERE name = 'humidity_pct'")
+    with pytest.raises(StoreTrouble, match=r"damaged in its sealed readings .*studiowatch check"):
+        readings_in(file)
+
+
+def test_that_what_was_read_while_a_watch_began_is_not_trusted(file: Path) -> None:
+    looked = looking(file)
+    looked.__enter__()
+    database = open_database(file)
+    ReadingsStore(database).append(READINGS[:1])
+    with pytest.raises(StoreTrouble, match="A watch began to write"):
+        looked.__exit__(None, None, None)
+    database.close()
+    database = open_database(file)
+    ReadingsStore(database).append(READINGS[:1])
+    with looking(file) as seen:
+        assert seen.rows("SELECT count(*) FROM note") == [(1,)]
+    database.close()
 
 
 def test_that_a_file_whose_log_was_left_behind_is_explained(tmp_path: Path) -> None:

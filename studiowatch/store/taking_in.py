@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import sqlite3
 from collections.abc import Sequence
-from dataclasses import replace
 from enum import Enum, auto
 from typing import Any
 
@@ -42,7 +41,7 @@ def take_in(connection: sqlite3.Connection, hour_ms: int, readings: Sequence[Rea
             there.setdefault(row[1], []).append(tuple(row[2 : 2 + len(CHANNELS)]))
     verdicts = [_verdict(reading, there.get(reading.time_ms)) for reading in readings]
     taken = [reading for reading, verdict in zip(readings, verdicts, strict=True) if verdict is Verdict.TAKEN]
-    connection.executemany(INSERT_READING, [row_of(replace(reading, checked=False)) for reading in taken])
+    connection.executemany(INSERT_READING, [(*row_of(reading)[:-2], 0, None) for reading in taken])
     if seal and taken:
         seal_hour(connection, hour_ms)
     return verdicts

@@ -1,4 +1,8 @@
-"""SenML as RFC 8428 has it: the rules below are its own, and its own examples are put to them first."""
+"""SenML as RFC 8428 has it: the rules below are its own, and its own examples are put to them first.
+
+Rules and examples were read in the working group's draft 09 (draft-ietf-core-senml-09); section numbers, and what the
+RFC changed after that draft, are from memory.
+"""
 
 from __future__ import annotations
 

@@ -12,6 +12,7 @@ from studiowatch.cli.answers import DONE, FAULT, print_document, wrong
 from studiowatch.coats.anchoring import PLAUSIBLE_KAPPA
 from studiowatch.coats.sheet_check import SheetReport, check_sheet
 from studiowatch.service.outfit import Outfit
+from studiowatch.store.chunk_check import moment
 from studiowatch.store.folder import StudioFolder, Watching
 from studiowatch.store.header import refuse_unwritable
 from studiowatch.store.trouble import StoreTrouble
@@ -118,7 +119,10 @@ def _database(outfit: Outfit, folder: StudioFolder) -> Finding:
         return Finding(what="database", fine=False, sentence=str(trouble))
     if examination.faults:
         return Finding(what="database", fine=False, sentence=" ".join(examination.faults))
-    sentence = f"{folder.database} is whole: pages, tables, {examination.hours} sealed hours and their overview."
+    last_ms = examination.last_ms
+    last = "there is no reading yet" if last_ms is None else f"the last reading is of {moment(last_ms)}"
+    parts = f"pages, tables, sealed hours ({examination.hours}) and their overview"
+    sentence = f"{folder.database} is whole: {parts}; {last}."
     return Finding(what="database", fine=True, sentence=sentence)
 
 

@@ -19,5 +19,5 @@ def run(call: argparse.Namespace, folder: StudioFolder) -> int:
     with written(call.file) as out:
         out.write(write_studio(studio.pieces, studio.rows))
     where = "stdout" if call.file == "-" else call.file
-    complain(f"{len(studio.pieces)} pieces and {len(studio.rows)} rows of what belongs to them written to {where}.")
+    complain(f"Written to {where}: pieces: {len(studio.pieces)}; rows of what belongs to them: {len(studio.rows)}.")
     return DONE

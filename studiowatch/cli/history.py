@@ -44,7 +44,7 @@ def _writer(call: argparse.Namespace, folder: StudioFolder, out: TextIO) -> Room
 
 
 def _report(writer: RoomLogWriter | SenmlWriter, name: str) -> None:
-    complain(f"{writer.rows} readings written to {'stdout' if name == '-' else name}, as they were read.")
+    complain(f"Written to {'stdout' if name == '-' else name}, as they were read: {writer.rows} readings.")
     if isinstance(writer, RoomLogWriter) and writer.same_time:
         complain(f"{writer.same_time} of them share their time with the one before: the clock was set back there.")
     if isinstance(writer, SenmlWriter) and writer.empty:

@@ -15,6 +15,7 @@ from studiowatch.store.pyramid import pyramid_faults, rebuild_pyramid
 from studiowatch.store.quiet import whole
 from studiowatch.store.trouble import StoreRefused, in_plain_words
 
+_LAST = "SELECT max(last) FROM (SELECT max(time_ms) AS last FROM reading UNION ALL SELECT max(last_ms) FROM chunk)"
 MOST_FAULTS = 20  # of the pages, and of the hours, that are told; the rest are counted
 REBUILD = "`studiowatch check --rebuild` makes it anew from them."
 SALVAGE = "`studiowatch check --salvage NEWFILE` saves what can still be read into a new file."
@@ -22,10 +23,11 @@ SALVAGE = "`studiowatch check --salvage NEWFILE` saves what can still be read in
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Examination:
-    """What was found: a sentence for each fault, and how much was looked at."""
+    """What was found: a sentence for each fault, how many sealed hours there are, and the time of the last reading."""
 
     faults: tuple[str, ...]
     hours: int = 0
+    last_ms: int | None = None
 
 
 def examine(path: Path) -> Examination:
@@ -63,7 +65,8 @@ def _examine(connection: Connection, path: Path) -> Examination:
     if faults:
         return Examination(faults=(*_shortened(faults), f"Keep it as it is; {SALVAGE}"), hours=len(hours))
     faults = [f"{path}: {fault} {REBUILD}" for fault in pyramid_faults(connection)]
-    return Examination(faults=tuple(faults), hours=len(hours))
+    (last_ms,) = connection.execute(_LAST).fetchone()
+    return Examination(faults=tuple(faults), hours=len(hours), last_ms=last_ms)
 
 
 def _pages(connection: Connection) -> Iterator[str]:

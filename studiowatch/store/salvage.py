@@ -98,7 +98,7 @@ def _save(old: sqlite3.Connection, new: sqlite3.Connection) -> Salvaged:
             continue
         copying = _Copying(old=old, new=new, table=table)
         copying.copy()
-        saved.append(f"{table}: {copying.rows} rows saved.")
+        saved.append(f"{table}: rows saved: {copying.rows}.")
         lost += copying.lost()
     lost += mend_hours(new)
     lost += _settle_orphans(new)
@@ -138,7 +138,7 @@ class _Copying:
     def lost(self) -> Iterator[str]:
         """Yield a sentence for each stretch of rows that is lost."""
         if self._refused:
-            yield f"{self.table}: {self._refused} rows are damaged and were left out."
+            yield f"{self.table}: rows that are damaged and were left out: {self._refused}."
         for first, last in _joined(self._unread):
             rows = f"rows {first} to {last}" if last < _LAST_ROW else f"all rows from {first} on"
             yield f"{self.table}: {rows} cannot be read{self._when(first, last)}."
@@ -204,10 +204,10 @@ def _settle_orphans(new: sqlite3.Connection) -> Iterator[str]:
     tables = {name for (name,) in new.execute("SELECT name FROM sqlite_schema WHERE type = 'table'")}
     made = new.execute(_LOST_PIECES).rowcount
     if made:
-        yield f"piece: {made} pieces lost their title and size; their coats are kept under archived pieces."
+        yield f"piece: pieces that lost title and size, archived so that their coats are kept: {made}."
     for table, column, owner, key in _ORPHANS:
         if table in tables:
             delete = f"DELETE FROM {table} WHERE {column} NOT IN (SELECT {key} FROM {owner})"  # noqa: S608 - own names
             gone = new.execute(delete).rowcount
             if gone:
-                yield f"{table}: {gone} rows were left out, since the {owner} that they belong to is lost."
+                yield f"{table}: rows left out, since the {owner} that they belong to is lost: {gone}."

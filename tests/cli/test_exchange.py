@@ -95,7 +95,7 @@ def test_that_a_range_has_its_beginning_and_not_its_end(call: Callable[..., Answ
     answer = call("history", "--from", "2026-03-02T00:59:00Z", "--to", "2026-03-02T01:01:00Z", "--csv", "-")
     times = [row[0] for row in csv.reader(io.StringIO(answer.out, newline=""))]
     assert times == ["time", "2026-03-02T00:59:00.000Z", "2026-03-02T01:00:00.000Z"]
-    assert answer.err == "studiowatch: 2 readings written to stdout, as they were read.\n"
+    assert answer.err == "studiowatch: Written to stdout, as they were read: 2 readings.\n"
 
 
 def test_that_a_range_that_ends_before_it_begins_is_a_wrong_call(call: Callable[..., Answer], folder: Path) -> None:
@@ -306,10 +306,13 @@ def test_that_check_rebuilds_and_salvages(call: Callable[..., Answer], folder: P
     assert call("check", "--rebuild").code == 0
     answer = call("check", "--salvage", tmp_path / "new.sqlite3")
     assert answer.code == 0
-    assert "kept  reading: 30 rows saved." in answer.out
+    assert "kept  reading: rows saved: 30." in answer.out
     document = call("check", "--json").document
     assert document["database"]["fine"] is True
-    assert "1 sealed hours" in document["database"]["says"]
+    assert (
+        "sealed hours (1) and their overview; the last reading is of 2026-03-02T01:29:00Z"
+        in document["database"]["says"]
+    )
 
 
 def test_that_a_call_for_the_wrong_kind_of_file_is_refused(

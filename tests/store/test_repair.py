@@ -111,7 +111,7 @@ def readings_in(path: Path) -> list[Reading]:
 def test_that_a_whole_file_is_fine_and_looking_leaves_no_trace(file: Path) -> None:
     before = file.read_bytes()
     examination = examine(file)
-    assert (examination.faults, examination.hours) == ((), 8)
+    assert (examination.faults, examination.hours, examination.last_ms) == ((), 8, READINGS[-1].time_ms)
     assert [path.name for path in file.parent.iterdir()] == [file.name]
     assert file.read_bytes() == before
 
@@ -211,7 +211,7 @@ def test_that_a_whole_file_is_salvaged_whole(file: Path, tmp_path: Path) -> None
     new = tmp_path / "new.sqlite3"
     told = salvage(file, new)
     assert told.lost == ()
-    assert f"reading: {len(READINGS) - SEALED} rows saved." in told.saved
+    assert f"reading: rows saved: {len(READINGS) - SEALED}." in told.saved
     assert examine(new).faults == ()
     assert readings_in(new) == READINGS
     for path in (file, new):
@@ -278,8 +278,8 @@ def test_that_coats_outlive_their_piece(file: Path, tmp_path: Path) -> None:
     new = tmp_path / "new.sqlite3"
     told = salvage(file, new)
     assert told.lost == (
-        "piece: 1 pieces lost their title and size; their coats are kept under archived pieces.",
-        "look: 1 rows were left out, since the coat that they belong to is lost.",
+        "piece: pieces that lost title and size, archived so that their coats are kept: 1.",
+        "look: rows left out, since the coat that they belong to is lost: 1.",
     )
     database = open_database(new, read_only=True)
     pieces = {piece.key: piece for piece in read_all(database, "").pieces}

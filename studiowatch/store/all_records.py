@@ -7,7 +7,7 @@ import sqlite3
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 
-from studiowatch.store.database import Database
+from studiowatch.store.database import Database, tables_of
 from studiowatch.store.records import read_pieces, save_piece
 from studiowatch.store.studio_file import Studio
 from studiowatch.store.studio_tables import TABLES, Row, Table
@@ -30,9 +30,10 @@ class TakenOver:
 
 
 def read_all(database: Database, origin: str) -> Studio:
-    """Return all that `database` holds but readings, as of one moment."""
+    """Return all that `database` holds but readings, as of one moment; one of an earlier version may lack tables."""
     with database.view() as connection:
-        rows = [row for table in TABLES for row in _rows(connection, table)]
+        there = tables_of(connection)
+        rows = [row for table in TABLES if table.sql_name in there for row in _rows(connection, table)]
         return Studio(origin=origin, pieces=tuple(read_pieces(connection)), rows=tuple(rows))
 
 
@@ -99,6 +100,9 @@ def _take_rows(connection: sqlite3.Connection, studio: Studio, counts: list[int]
             if attribute and getattr(row, attribute) not in owners:
                 lost = getattr(row, attribute)
                 yield f"{table.heading} of a {owner} that is not there, {lost}; add it, or leave this out."
+                continue
+            if fault := table.fault(row):
+                yield fault
                 continue
             earlier = by_key.get(getattr(row, table.key)) if table.key else (row if row in before else None)
             place = _place(earlier, row)

@@ -3,15 +3,17 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import asdict
+from math import isfinite
 from typing import Any
 
 from studiowatch.room.air_speed_calibration import AirPoint, AirSpeedCalibration
 from studiowatch.room.corrections import Kept, Sighting
-from studiowatch.room.humidity_calibration import HumidityCalibration, SaltPoint
+from studiowatch.room.humidity_calibration import HumidityCalibration, SaltPoint, calibrate_humidity
 from studiowatch.room.king_law import KingLaw
 from studiowatch.store.database import Database
+from studiowatch.store.shapes import CalibrationRecord
 
 _KINDS = {"humidity": HumidityCalibration, "air-speed": AirSpeedCalibration}
 _PUT = (
@@ -72,6 +74,28 @@ def _put(database: Database, sql: str, sighting: Sighting) -> None:
 
 def _sightings(rows: Sequence[tuple[Any, ...]]) -> list[Sighting]:
     return [Sighting(time_ms=time_ms, sensor=sensor) for time_ms, sensor in rows]
+
+
+def calibration_fault(record: CalibrationRecord) -> str:
+    """Return what is wrong with a calibration that comes from a file, or "" for one that could have been made here."""
+    try:
+        measured = json.loads(record.measured)
+        calibration = _calibration(record.kind, measured)
+        if not all(isinstance(number, int | float) and isfinite(number) for number in _leaves(measured)):
+            raise ValueError("not all of it is a number")  # noqa: TRY301 - one sentence for all that may be wrong
+        if isinstance(calibration, HumidityCalibration):
+            calibrate_humidity(calibration.magnesium, calibration.sodium, now_ms=record.made_ms)
+    except (KeyError, TypeError, ValueError, ArithmeticError) as fault:
+        return f"calibration {record.key} of {record.sensor} cannot be one ({fault}); export it again, or leave it out."
+    return ""
+
+
+def _leaves(measured: Any) -> Iterator[Any]:  # noqa: ANN401 - whatever the file holds
+    if isinstance(measured, dict | list):
+        for each in measured.values() if isinstance(measured, dict) else measured:
+            yield from _leaves(each)
+    else:
+        yield measured
 
 
 def _calibration(kind: str, measured: dict[str, Any]) -> HumidityCalibration | AirSpeedCalibration:

@@ -93,6 +93,34 @@ class WarningChange:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class CalibrationRecord:
+    """A calibration as it is kept: `measured` is JSON, and `withdrawn_ms` None while it holds."""
+
+    key: str
+    sensor: str
+    made_ms: int
+    withdrawn_ms: int | None
+    kind: str
+    measured: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SightingRecord:
+    """From this time on, this sensor was the one on the board."""
+
+    time_ms: int
+    sensor: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CheckRecord:
+    """She checked this sensor at this time, and found it right."""
+
+    time_ms: int
+    sensor: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class NoteRecord:
     """A fact about the log itself: a clock step, a resume, a reset, an overflow, an import."""
 

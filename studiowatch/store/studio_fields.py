@@ -230,6 +230,18 @@ CHANGE_FIELDS = (
     _time("time", "time_ms", required=True),
     Field(name="state", attribute="state", read=_any_text, allowed=_ANY_TEXT, required=True),
 )
+SENSOR_FIELDS = (
+    _time("time", "time_ms", required=True),
+    Field(name="sensor", attribute="sensor", read=_text, allowed="a sensor's serial number in quotes", required=True),
+)
+CALIBRATION_FIELDS = (
+    _KEY,
+    Field(name="sensor", attribute="sensor", read=_text, allowed="a sensor's serial number in quotes", required=True),
+    _time("made", "made_ms", required=True),
+    _time("withdrawn", "withdrawn_ms"),
+    Field(name="kind", attribute="kind", read=_text, allowed=_A_TEXT, required=True),
+    Field(name="measured", attribute="measured", read=_text, allowed="what was measured, as exported", required=True),
+)
 NOTE_FIELDS = (
     _time("time", "time_ms", required=True),
     Field(name="kind", attribute="kind", read=_any_text, allowed=_ANY_TEXT, required=True),

@@ -2,29 +2,45 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, fields
 from typing import Any
 
+from studiowatch.store.calibrations import calibration_fault
 from studiowatch.store.shapes import (
+    CalibrationRecord,
+    CheckRecord,
     CorrectionRecord,
     LearntRecord,
     NoteRecord,
     PromptRecord,
+    SightingRecord,
     WarningChange,
     WarningRecord,
 )
 from studiowatch.store.studio_fields import (
+    CALIBRATION_FIELDS,
     CHANGE_FIELDS,
     CORRECTION_FIELDS,
     LEARNT_FIELDS,
     NOTE_FIELDS,
     PROMPT_FIELDS,
+    SENSOR_FIELDS,
     WARNING_FIELDS,
     Field,
 )
 
-Row = CorrectionRecord | LearntRecord | NoteRecord | PromptRecord | WarningChange | WarningRecord
+Row = (
+    CalibrationRecord
+    | CheckRecord
+    | CorrectionRecord
+    | LearntRecord
+    | NoteRecord
+    | PromptRecord
+    | SightingRecord
+    | WarningChange
+    | WarningRecord
+)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -41,6 +57,8 @@ class Table:
         The attribute that no two rows share, or "" if rows have none.
     belongs_to : (str, str, str)
         The attribute that names what a row belongs to, and the table and the heading of that; or empty.
+    fault : callable
+        Returns what is wrong with a row whose fields are each as they should be, or "".
     """
 
     heading: str
@@ -49,6 +67,7 @@ class Table:
     fields: tuple[Field, ...]
     key: str = ""
     belongs_to: tuple[str, str, str] = ("", "", "")
+    fault: Callable[[Any], str] = lambda _: ""
 
     @property
     def columns(self) -> Sequence[str]:
@@ -81,6 +100,16 @@ TABLES = (
         fields=CHANGE_FIELDS,
         belongs_to=("warning_key", "warning", "warning"),
     ),
+    Table(
+        heading="calibration",
+        sql_name="calibration",
+        shape=CalibrationRecord,
+        fields=CALIBRATION_FIELDS,
+        key="key",
+        fault=calibration_fault,
+    ),
+    Table(heading="sensor_sighting", sql_name="sensor_sighting", shape=SightingRecord, fields=SENSOR_FIELDS),
+    Table(heading="sensor_check", sql_name="sensor_check", shape=CheckRecord, fields=SENSOR_FIELDS),
     Table(heading="note", sql_name="note", shape=NoteRecord, fields=NOTE_FIELDS),
     Table(heading="correction", sql_name="correction", shape=CorrectionRecord, fields=CORRECTION_FIELDS),
 )

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from contextlib import closing
 from dataclasses import replace
 from pathlib import Path
@@ -13,12 +14,16 @@ from hypothesis import strategies as st
 
 from studiowatch.store.all_records import StudioConflict, read_all, take_all
 from studiowatch.store.database import Database, open_database
+from studiowatch.store.migrations import STEPS
 from studiowatch.store.records import RecordsStore
 from studiowatch.store.shapes import (
+    CalibrationRecord,
+    CheckRecord,
     CorrectionRecord,
     LearntRecord,
     NoteRecord,
     PromptRecord,
+    SightingRecord,
     WarningChange,
     WarningRecord,
 )
@@ -33,6 +38,35 @@ _ANY = st.text(st.characters(exclude_categories=["Cs"]), max_size=12)
 _TIMES = st.integers(min_value=0, max_value=7_000_000_000_000)
 _KEYS = st.uuids().map(str)
 _NUMBERS = st.floats(allow_nan=False, allow_infinity=False)
+
+
+# 33 % RH and 75 % RH at 25 °C: OIML R 121 (1996), from memory; here read a little off
+HUMIDITY = CalibrationRecord(
+    key="h",
+    sensor="CAFE0042",
+    made_ms=NOON_MS,
+    withdrawn_ms=None,
+    kind="humidity",
+    measured=json.dumps(
+        {
+            "magnesium": {"raw_pct": 34.5, "temperature_C": 22.1, "time_ms": NOON_MS - 2000},
+            "sodium": {"raw_pct": 77.1, "temperature_C": 22.7, "time_ms": NOON_MS - 1000},
+        }
+    ),
+)
+AIR = CalibrationRecord(
+    key="v",
+    sensor="CAFE0042",
+    made_ms=NOON_MS,
+    withdrawn_ms=NOON_MS + 1,
+    kind="air-speed",
+    measured=json.dumps(
+        {
+            "law": {"offset_mV2": 1e6, "slope": 8e5, "exponent": 0.47, "reference_C": 21.3, "bead_C": 75.0},
+            "points": [{"speed_m_s": 0.0, "signal_mV": 1000.1, "temperature_C": 21.0}],
+        }
+    ),
+)
 
 
 @st.composite
@@ -89,6 +123,9 @@ def _studios(draw: st.DrawFn) -> Studio:
     ]
     rows += warnings
     rows += [WarningChange(warning_key=each.key, time_ms=draw(_TIMES), state=draw(_ANY)) for each in warnings]
+    rows += draw(st.lists(st.just(HUMIDITY) | st.just(AIR), max_size=2, unique=True))
+    rows += draw(st.lists(st.builds(SightingRecord, time_ms=_TIMES, sensor=_TEXT), max_size=2, unique=True))
+    rows += draw(st.lists(st.builds(CheckRecord, time_ms=_TIMES, sensor=_TEXT), max_size=2, unique=True))
     rows += draw(st.lists(st.builds(NoteRecord, time_ms=_TIMES, kind=_ANY, text=_ANY), max_size=2, unique=True))
     rows += draw(
         st.lists(st.builds(CorrectionRecord, time_ms=_TIMES, piece_key=_KEYS, earlier=_ANY), max_size=2, unique=True)
@@ -146,6 +183,32 @@ def test_that_no_piece_takes_a_coat_or_a_look_from_another(filled: Database, pie
     with pytest.raises(StudioConflict, match="key of its looks at another coat"):
         take_all(filled, Studio(origin="f", pieces=(thief,)), lambda: 0, replace=True)
     assert read_all(filled, "") == before
+
+
+@pytest.mark.parametrize(
+    "changes",
+    [
+        {"measured": "{"},
+        {"measured": "[]"},
+        {"measured": HUMIDITY.measured.replace("34.5", '"damp"')},
+        {"measured": HUMIDITY.measured.replace("34.5", "NaN")},
+        {"measured": HUMIDITY.measured.replace("34.5", "77.1")},
+        {"measured": AIR.measured},
+        {"kind": "temperature"},
+    ],
+)
+def test_that_what_is_no_calibration_is_not_taken_in(database: Database, changes: dict[str, str]) -> None:
+    with pytest.raises(StudioConflict, match="calibration h of CAFE0042 cannot be one"):
+        take_all(
+            database, Studio(origin="f", pieces=(), rows=(replace(HUMIDITY, **changes),)), lambda: 0, replace=False
+        )
+    assert read_all(database, "").rows == ()
+
+
+def test_that_records_of_an_earlier_version_go_out_too(tmp_path: Path) -> None:
+    with closing(open_database(tmp_path / "old.sqlite3", steps=STEPS[:1])) as database:
+        RecordsStore(database, lambda: NOON_MS).note(NOON_MS, "board", "of our own")
+        assert read_all(database, "").rows == (NoteRecord(time_ms=NOON_MS, kind="board", text="of our own"),)
 
 
 def test_that_a_replaced_piece_is_kept_as_a_correction(filled: Database, piece: Piece) -> None:

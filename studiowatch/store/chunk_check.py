@@ -81,6 +81,23 @@ def sealed_hours(connection: Connection, start_ms: int = 0, end_ms: int = 2**62)
         yield _look_into(chunk, columns)
 
 
+def channel_hours(
+    connection: Connection, channel: Channel, start_ms: int, end_ms: int
+) -> Iterator[tuple[Integers, Numbers]]:
+    """Yield times and values of one channel for each chunk that begins in a range and can be read, in order of time."""
+    chunks = connection.execute(
+        "SELECT times.data, column.data, start_ms, last_ms, count FROM chunk "
+        "JOIN chunk_column AS times ON times.chunk_id = chunk.id AND times.name = ? "
+        "JOIN chunk_column AS column ON column.chunk_id = chunk.id AND column.name = ? "
+        "WHERE start_ms >= ? AND start_ms < ? ORDER BY start_ms, chunk.id",
+        (TIME, channel, start_ms, end_ms),
+    ).fetchall()
+    for times, column, first_ms, last_ms, count in chunks:
+        time_ms, values = _integers(times, count), _numbers(column, count)
+        if time_ms is not None and values is not None and _are_times(time_ms, first_ms, last_ms):
+            yield time_ms, values
+
+
 def _look_into(chunk: tuple[int, int, int, int], columns: dict[str, bytes]) -> SealedHour:
     chunk_id, start_ms, last_ms, count = chunk
     damaged = [name for name in (TIME, *MARKS, TEXTS) if name not in columns]

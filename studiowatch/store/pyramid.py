@@ -9,7 +9,7 @@ import numpy as np
 
 from studiowatch.room.readings import Channel
 from studiowatch.store.buckets import Buckets, bucket_values, coarsen, merge
-from studiowatch.store.chunk_check import UNREADABLE, moment, sealed_hours
+from studiowatch.store.chunk_check import UNREADABLE, channel_hours, moment
 from studiowatch.store.rows import CHANNELS
 from studiowatch.store.sealing import BUCKETS_PER_BLOCK, LEVELS_MS, put_blocks, sealed_buckets
 
@@ -58,9 +58,8 @@ def _levels(connection: Connection, channel: Channel, first_ms: int) -> Iterator
     """Yield the width and the buckets of each level, as the hours of a stretch have them."""
     buckets = merge(
         [
-            bucket_values(hour.time_ms, hour.values[channel], LEVELS_MS[0])
-            for hour in sealed_hours(connection, first_ms, first_ms + _STRETCH_MS)
-            if hour.time_ms is not None and channel in hour.values
+            bucket_values(time_ms, values, LEVELS_MS[0])
+            for time_ms, values in channel_hours(connection, channel, first_ms, first_ms + _STRETCH_MS)
         ]
     )
     width_ms = LEVELS_MS[0]

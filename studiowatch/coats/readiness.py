@@ -9,6 +9,7 @@ from math import inf, isfinite
 import numpy as np
 
 from studiowatch.coats.data_sheet import DataSheet, Kind
+from studiowatch.coats.exposure import ahead
 from studiowatch.coats.film import Film, advance
 from studiowatch.coats.stage_table import ROW
 from studiowatch.coats.stages import Stage
@@ -43,6 +44,8 @@ class Ready:
 def outlook(film: Film, air: Air, *, horizon_s: float, covered: bool = False) -> Array:
     """Return when each draw of `film` reaches each stage if the air stays as it is: a table, see `stage_table`.
 
+    What nobody measures is less and less certain to stay: see `exposure.ahead`.
+
     Stages that lie behind keep the times at which they were reached. Cure, and the depth of paint, take so long that
     they are carried on beyond `horizon_s`, which counts from now.
 
@@ -51,9 +54,11 @@ def outlook(film: Film, air: Air, *, horizon_s: float, covered: bool = False) ->
     OutOfRange
         As `advance`.
     """
-    ahead, _ = advance(film, air, horizon_s, covered=covered)
-    beyond, _ = advance(ahead, air, BEYOND_S, covered=covered)
-    table = ahead.state.reached.copy()
+    later = film
+    for then, span_s in ahead(air, horizon_s):
+        later, _ = advance(later, then, span_s, covered=covered)
+    beyond, _ = advance(later, air.aged(horizon_s), BEYOND_S, covered=covered)
+    table = later.state.reached.copy()
     for stage in _SLOW_IN_PAINT if film.sheet.kind is Kind.PAINT else _SLOW:
         table[ROW[stage]] = beyond.state.reached[ROW[stage]]
     return table

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -19,9 +19,20 @@ class Air:
         Mean speed past the film, m/s. Still air is the sensor's floor, not zero.
     pressure_Pa : float
         Barometric pressure, Pa.
+    age_s : float or None
+        How long ago temperature and humidity were read where nothing has measured them since, s; None where they are
+        measured as they go. The air may have strayed from them, the further the older they are.
+    speed_is_measured : bool
+        Whether `air_speed_m_s` was measured; else it is what a room with nothing on is taken to have.
     """
 
     temperature_C: float
     humidity_pct: float
     air_speed_m_s: float = 0.05
     pressure_Pa: float = 101325.0
+    age_s: float | None = None
+    speed_is_measured: bool = True
+
+    def aged(self, by_s: float) -> Air:
+        """Return the same air read `by_s` longer ago, where nothing measures it as it goes."""
+        return self if self.age_s is None else replace(self, age_s=self.age_s + by_s)

@@ -41,7 +41,7 @@ class Reading:
     checked : bool
         True if the line carried a checksum that was right.
     faults : tuple of ChannelFault
-        Channels that the board reported as failed in this line.
+        Channels that the board reported as failed in this line; see `room.typed` for a reading that no board sent.
     """
 
     time_ms: int

@@ -1,4 +1,7 @@
-"""Means of each minute, summed where the readings lie: by the database for rows, in arrays for sealed hours."""
+"""Means of each minute, summed where the readings lie: by the database for rows, in arrays for sealed hours.
+
+Typed readings are no part of a mean: they are few, and each holds until the next.
+"""
 
 from __future__ import annotations
 
@@ -8,9 +11,10 @@ from typing import Any
 import numpy as np
 
 from studiowatch.room.readings import Channel, Reading
+from studiowatch.room.typed import is_typed
 from studiowatch.store.packing import Integers, Numbers
-from studiowatch.store.rows import CHANNELS
-from studiowatch.store.sealing import sealed_columns
+from studiowatch.store.rows import CHANNELS, MARKED_TYPED, TYPED_BETWEEN, reading_of
+from studiowatch.store.sealing import sealed_columns, sealed_typed_rows
 
 _MINUTE_MS = 60_000
 # a row of sums: minute, lines without a checksum, then sum and count of each channel
@@ -23,19 +27,42 @@ _WIDTH = 2 + 2 * len(CHANNELS)
 
 
 def minute_means(connection: sqlite3.Connection, start_ms: int, end_ms: int) -> list[Reading]:
-    """Return one reading per minute that has any with start <= time < end, at the minute's middle, rising."""
+    """Return one reading per minute that has any with start <= time < end, at the minute's middle, rising.
+
+    Typed ones are left out of the means and stand among them as they are.
+    """
+    typed = _typed(connection, start_ms, end_ms)
     rows = connection.execute(_SUMS_OF_ROWS, (start_ms, end_ms)).fetchall()
     parts = [np.array(rows, dtype=np.float64).reshape(-1, _WIDTH)]
     parts += [
         _sums_of_chunk(time_ms, checked, columns)
         for time_ms, checked, columns in sealed_columns(connection, start_ms, end_ms, CHANNELS)
     ]
+    parts += [_less(reading) for reading in typed]
     every = np.concatenate(parts)
     minutes, where = np.unique(every[:, 0], return_inverse=True)
     sums = np.zeros((minutes.size, _WIDTH))
     np.add.at(sums, where, every)
     sums[:, 0] = minutes
-    return [_reading(row) for row in sums.tolist()]
+    typed_minutes = {reading.time_ms // _MINUTE_MS for reading in typed}
+    means = [_reading(row) for row in sums.tolist() if row[0] not in typed_minutes or row[1] or any(row[3::2])]
+    return sorted((*means, *typed), key=lambda reading: reading.time_ms) if typed else means
+
+
+def _typed(connection: sqlite3.Connection, start_ms: int, end_ms: int) -> list[Reading]:
+    rows = list(sealed_typed_rows(connection, start_ms, end_ms))
+    rows += connection.execute(TYPED_BETWEEN, (start_ms, end_ms, MARKED_TYPED)).fetchall()
+    return sorted(filter(is_typed, map(reading_of, rows)), key=lambda reading: reading.time_ms)
+
+
+def _less(typed: Reading) -> Numbers:
+    """Return the row of sums that takes a typed reading out of those of its minute."""
+    pairs = [pair for channel in CHANNELS for pair in _counted(typed.value(channel))]
+    return np.array([[typed.time_ms // _MINUTE_MS, -1.0, *pairs]])
+
+
+def _counted(value: float | None) -> tuple[float, float]:
+    return (0.0, 0.0) if value is None else (-value, -1.0)
 
 
 def _sums_of_chunk(time_ms: Integers, checked: Integers, columns: dict[Channel, Numbers]) -> Numbers:

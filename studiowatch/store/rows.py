@@ -10,6 +10,7 @@ from typing import Any
 import numpy as np
 
 from studiowatch.room.readings import Channel, ChannelFault, Reading
+from studiowatch.room.typed import TYPED
 from studiowatch.store.packing import Integers, Numbers
 
 CHANNELS = tuple(Channel)
@@ -21,6 +22,11 @@ INSERT_READING = (
 READINGS_BETWEEN = (
     f"SELECT id, time_ms, {CHANNEL_COLUMNS}, checked, faults FROM reading "  # noqa: S608 - names of our own enum
     "WHERE time_ms >= ? AND time_ms < ? ORDER BY time_ms, id"
+)
+MARKED_TYPED = f'"{TYPED}'  # what the faults of a typed reading hold, and those of no other
+TYPED_BETWEEN = (
+    f"SELECT id, time_ms, {CHANNEL_COLUMNS}, checked, faults FROM reading "  # noqa: S608 - names of our own enum
+    "WHERE time_ms >= ? AND time_ms < ? AND instr(faults, ?) ORDER BY time_ms, id"
 )
 
 

@@ -15,7 +15,7 @@ import numpy as np
 from studiowatch.room.readings import Channel
 from studiowatch.store.buckets import Buckets, bucket_values, coarsen, merge, pack_buckets, unpack_buckets
 from studiowatch.store.packing import Integers, Numbers, pack_integers, pack_numbers, unpack_integers, unpack_numbers
-from studiowatch.store.rows import CHANNELS, READINGS_BETWEEN, integers, numbers
+from studiowatch.store.rows import CHANNELS, MARKED_TYPED, READINGS_BETWEEN, integers, numbers
 
 HOUR_MS = 3_600_000
 LEVELS_MS = (10_000, 60_000, 600_000, 3_600_000, 21_600_000)  # each a whole multiple of the one before
@@ -133,6 +133,14 @@ def sealed_rows(connection: sqlite3.Connection, start_ms: int, end_ms: int) -> I
         yield from (row for row in rows if start_ms <= row[1] < end_ms)
 
 
+def sealed_typed_rows(connection: sqlite3.Connection, start_ms: int, end_ms: int) -> Iterator[tuple[Any, ...]]:
+    """Yield the sealed readings that were typed with start <= time < end, as `sealed_rows` does with all."""
+    marked = (texts_by_place(columns["faults"]) for columns in _chunks(connection, start_ms, end_ms, ("faults",)))
+    if any(MARKED_TYPED in text for texts in marked for text in texts.values()):
+        rows = sealed_rows(connection, start_ms, end_ms)
+        yield from (row for row in rows if row[-1] is not None and MARKED_TYPED in row[-1])
+
+
 def sealed_buckets(
     connection: sqlite3.Connection,
     channel: Channel,
@@ -200,7 +208,9 @@ def pack_texts(texts: Sequence[str | None]) -> bytes:
 
 def unpack_texts(data: bytes, count: int) -> list[str | None]:
     """Return what `pack_texts` was given."""
-    texts: list[str | None] = [None] * count
-    for at, text in json.loads(zlib.decompress(data)):
-        texts[at] = text
-    return texts
+    return list(map(texts_by_place(data).get, range(count)))
+
+
+def texts_by_place(data: bytes) -> dict[int, str]:
+    """Return the texts that `pack_texts` was given, by their places."""
+    return dict(json.loads(zlib.decompress(data)))

@@ -12,6 +12,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from studiowatch.room.readings import Channel, ChannelFault, Reading
+from studiowatch.room.typed import Felt, typed_reading
 from studiowatch.store.database import Database, open_database
 from studiowatch.store.readings import ReadingsStore
 
@@ -184,3 +185,24 @@ def test_that_reading_back_is_a_stable_sort_by_time_whatever_was_sealed_when(
     arrived = [reading for readings, _ in batches for reading in readings]
     inside = [reading for reading in arrived if start_ms <= reading.time_ms < end_ms]
     assert found == sorted(inside, key=lambda reading: reading.time_ms)
+
+
+@pytest.mark.parametrize("is_sealed", [False, True])
+def test_that_a_typed_reading_comes_back_as_such_and_is_part_of_no_mean(
+    readings_store: ReadingsStore, *, is_sealed: bool
+) -> None:
+    typed = [
+        typed_reading(time_ms=T0 + at_s * 1000, temperature_C=20.0 + at_s, humidity_pct=48.0, felt=felt)
+        for at_s, felt in ((50, None), (200, Felt.STILL), (230, Felt.MOVING))
+    ]
+    board = [_reading(at_s, temperature_C=18.0, air_speed_m_s=0.04) for at_s in range(40)]
+    fault = Reading(time_ms=T0 + 40_000, faults=(ChannelFault(channel=Channel.TEMPERATURE, code="crc"),))
+    readings_store.append([*board, fault, typed[0]])
+    readings_store.append(typed[1:])
+    if is_sealed:
+        assert readings_store.seal(T0 + HOUR_MS) == 44
+    assert [one for one in readings_store.between(*ALL_TIME) if not one.checked] == typed
+    mean, *rest = readings_store.minute_means(*ALL_TIME)
+    assert rest == typed
+    assert mean.temperature_C == pytest.approx(18.0)
+    assert (mean.time_ms, mean.humidity_pct, mean.checked, mean.faults) == (T0 + 30_000, None, True, ())

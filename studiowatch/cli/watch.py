@@ -15,6 +15,7 @@ from studiowatch.service.ports import BoardSource
 from studiowatch.service.snapshot import PieceView, RoomView, Snapshot
 from studiowatch.service.watched_studio import watching
 from studiowatch.store.folder import StudioFolder
+from studiowatch.studio.rereading import typed_words
 from studiowatch.studio.sentence import OPENING
 
 ENDING = ("SIGINT", "SIGTERM", "SIGHUP")  # a closed terminal ends the watch in good order, too
@@ -46,7 +47,8 @@ class Printer:
             if trouble and trouble not in self._troubles:
                 self._say(f"{seconds_text(now_ms)}  {trouble}")
         self._troubles = troubles
-        if snapshot.board.last_ms is None or snapshot.sentence == OPENING:
+        is_unread = snapshot.board.last_ms is None and snapshot.room.typed is None
+        if is_unread or snapshot.sentence == OPENING:
             return
         if self._rack_ms is None or now_ms - self._rack_ms >= RACK_EVERY_MS:
             self._rack_ms = now_ms
@@ -74,7 +76,8 @@ def _room_line(room: RoomView, snapshot: Snapshot) -> str:
         _figure(room.humidity_pct, "{:.0f} %"),
         _figure(room.air_speed_m_s, "{:.2f} m/s") if room.air_signal_mV is None else f"air {room.movement.value}",
     )
-    return f"{seconds_text(snapshot.time_ms)}  {'  '.join(figures)}  {snapshot.sentence.headline}"
+    said = [*figures, snapshot.sentence.headline, *([] if room.typed is None else [typed_words(room.typed)])]
+    return f"{seconds_text(snapshot.time_ms)}  {'  '.join(said)}"
 
 
 def _figure(value: float | None, form: str) -> str:

@@ -75,6 +75,20 @@ def _of_columns(board: BoardView, event: MappingAsked | MappingHolds | NumbersSe
     return board
 
 
+def noted(before: BoardView, after: BoardView, event: BoardEvent) -> tuple[int, str, str] | None:
+    """Return what is worth a note of an event that made `after` of the board, or None: UTC ms, kind and text."""
+    match event:
+        case ReadingArrived() if after.counts.resets > before.counts.resets:
+            return event.reading.time_ms, "board-reset", "The board started again."
+        case BoardTrouble() if after.trouble != before.trouble:
+            return event.time_ms, "board-trouble", after.trouble
+        case PortLost():
+            return event.time_ms, "port-lost", event.reason
+        case BoardNamed():
+            return event.time_ms, "board", f"{event.board_id} {event.sensor} {event.sensor_serial}"
+    return None
+
+
 def trouble_sentence(trouble: BoardTrouble) -> str:
     """Return in one sentence what the board says, with its own words in brackets."""
     own_words = " ".join(word.replace("_", " ") for word in (trouble.code, trouble.message) if word)

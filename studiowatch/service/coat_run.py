@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 
 from studiowatch.coats.anchoring import anchor
 from studiowatch.coats.data_sheet import DataSheet, Kind
@@ -16,6 +16,7 @@ from studiowatch.coats.standing import Standing
 from studiowatch.coats.support import Support, support_of
 from studiowatch.physics.air import Air
 from studiowatch.physics.ranges import Array, OutOfRange
+from studiowatch.service.air_ahead import alike, calm
 from studiowatch.service.log_air import Moment
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.snapshot import StageTime
@@ -27,9 +28,9 @@ SEED = 20260301  # any fixed number: a coat shows the same range after a restart
 HORIZON_S = 96 * 3600.0  # s, how far ahead a ready time is sought
 AHEAD_EVERY_MS = 60_000  # ms of board time between two looks ahead
 STEADY_EVERY_MS = 600_000  # ms between two looks ahead while the air stays as it is: they would say the same
-STEADY_K, STEADY_PCT, STEADY_M_S = 0.2, 1.0, 0.02  # changes of the air that move a time by a percent or so; assumption
 TRACE_EVERY_MS = 60_000  # ms between two points of a film's temperature
-CALM_M_S = 0.1  # m/s, the most that a look ahead counts on: a fan over a wet coat is not there to stay; assumption
+YEAR_MS = 365 * 86_400_000  # ms
+OLDEST_MS = 10 * YEAR_MS  # ms, a coat laid before that is a slip of the date; assumption
 TEST_AHEAD_MS = 60_000  # ms that a test may lie ahead of the film: readings come in batches
 _ASKED = {  # the stage that each answer is about, and whether it was reached
     Finding.TACKY: (Stage.TACK_FREE, False),
@@ -39,8 +40,10 @@ _ASKED = {  # the stage that each answer is about, and whether it was reached
 }
 
 
-def coat_fault(coat: Coat, piece: Piece, shelf: SheetShelf) -> str:
-    """Return why a laid coat could not be watched, one sentence, or ""."""
+def coat_fault(coat: Coat, piece: Piece, shelf: SheetShelf, now_ms: int | None = None) -> str:
+    """Return why a laid coat could not be watched, one sentence, or ""; without `now_ms` it may be of any age."""
+    if now_ms is not None and coat.laid_ms is not None and now_ms - coat.laid_ms > OLDEST_MS:
+        return f"The coat was laid more than {OLDEST_MS // YEAR_MS} years ago; check its date."
     sheet = shelf.get(coat.sheet)
     wet_um = wet_um_of(coat, area_m2=piece.area_m2, density_kg_m3=sheet.density_kg_m3, sheet_wet_um=sheet.wet_um)
     try:
@@ -202,16 +205,16 @@ class CoatRun:
             return self.air is not None
         if self.is_cured and Stage.CURED in self.ahead:
             return False
-        is_steady = self.covered is self._ahead_covered and _alike(self._ahead_air, _calm(self.air))
+        is_steady = self.covered is self._ahead_covered and alike(self._ahead_air, calm(self.air))
         return self.at_ms - self._ahead_ms >= (STEADY_EVERY_MS if is_steady else AHEAD_EVERY_MS)
 
     def look_ahead(self) -> None:
         """Bring `ahead` up to date; before the first air there is nothing to go by."""
         if self.air is None:
             return
-        calm = _calm(self.air)
-        self.table = outlook(self.film, calm, horizon_s=HORIZON_S, covered=self.covered)
-        self._ahead_ms, self._ahead_air, self._ahead_covered = self.at_ms, calm, self.covered
+        air = calm(self.air)
+        self.table = outlook(self.film, air, horizon_s=HORIZON_S, covered=self.covered)
+        self._ahead_ms, self._ahead_air, self._ahead_covered = self.at_ms, air, self.covered
         self.weigh()
 
     def weigh(self) -> None:
@@ -291,15 +294,3 @@ class CoatRun:
 def _met(coat: Coat, piece: Piece) -> Support:
     """Return what the brush meets under `coat`: only the lowest on record lies straight on the support."""
     return support_of(piece.support) if coat.key == piece.coats[0].key else Support.SEALED
-
-
-def _calm(air: Air) -> Air:
-    return replace(air, air_speed_m_s=min(air.air_speed_m_s, CALM_M_S))
-
-
-def _alike(before: Air, after: Air) -> bool:
-    return (
-        abs(after.temperature_C - before.temperature_C) < STEADY_K
-        and abs(after.humidity_pct - before.humidity_pct) < STEADY_PCT
-        and abs(after.air_speed_m_s - before.air_speed_m_s) < STEADY_M_S
-    )

@@ -8,6 +8,7 @@ from datetime import date
 from studiowatch.board.mapping import ColumnMapping
 from studiowatch.coats.stages import Orientation
 from studiowatch.room.king_law import BEAD_C
+from studiowatch.room.typed import Felt
 from studiowatch.studio.pieces import Finding, Outcome
 
 
@@ -175,6 +176,17 @@ class WithdrawCalibration:
 
 CalibrationCommand = CalibrateHumidity | CalibrateAirSpeed | WithdrawCalibration
 
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TypeReading:
+    """The room as she read it off any hygrometer at `time_ms`, and what she felt of the air; None if she did not."""
+
+    time_ms: int
+    temperature_C: float
+    humidity_pct: float
+    felt: Felt | None = None
+
+
 Command = (
     RegisterPiece
     | AmendPiece
@@ -190,6 +202,7 @@ Command = (
     | RemindLater
     | TickPrompt
     | CalibrationCommand
+    | TypeReading
 )
 
 

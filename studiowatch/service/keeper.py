@@ -16,7 +16,8 @@ from studiowatch.service.commands import AcceptColumns, Command, Refused
 from studiowatch.service.inbox import Errand, Inbox
 from studiowatch.service.leavings import Leavings
 from studiowatch.service.ports import BoardSource, Clock
-from studiowatch.service.snapshot import SheetChoice, Snapshot
+from studiowatch.service.product_views import SheetChoice
+from studiowatch.service.snapshot import Snapshot
 from studiowatch.service.watchkeeping import Watchkeeping
 
 LOOK_S = 0.5  # s, longest time between two looks at the clock: silence and prompts are noticed this fast

@@ -13,8 +13,8 @@ from studiowatch.coats.data_sheet import DataSheet
 from studiowatch.coats.standing import WIDENING, Standing, standing_on
 from studiowatch.service.coat_run import DRAWS, SEED, CoatRun
 from studiowatch.service.ports import LearntRecord, Records
+from studiowatch.service.product_views import LearntView
 from studiowatch.service.sheet_shelf import SheetShelf
-from studiowatch.service.snapshot import LearntView
 from studiowatch.store.trouble import StoreTrouble
 from studiowatch.studio.amounts import is_measured
 from studiowatch.studio.pieces import Coat

@@ -6,6 +6,7 @@ from dataclasses import dataclass, field
 from functools import partial
 
 from studiowatch.room.readings import Reading
+from studiowatch.service.commands import Refused
 from studiowatch.service.disk import Disk
 from studiowatch.service.journal import Journal
 from studiowatch.service.leavings import Leavings
@@ -46,6 +47,28 @@ class Ledger:
     def flush(self, now_s: float) -> None:
         """Put the readings that wait on disk now, unless it refuses."""
         self._journal.flush(now_s)
+
+    def catch_up(self, now_s: float) -> None:
+        """Put on disk what waits, before something that is to stand behind it.
+
+        Raises
+        ------
+        Refused
+            If the disk does not take it.
+        """
+        if not self.disk.catch_up(now_s):
+            raise Refused(self.disk.trouble)
+
+    def put(self, reading: Reading, now_s: float) -> None:
+        """Put one reading on disk at once: it is there on return.
+
+        Raises
+        ------
+        Refused, StoreTrouble
+            If the disk does not take it.
+        """
+        self.catch_up(now_s)
+        self.log.append([reading])
 
     def write(self, now_ms: int, now_s: float) -> None:
         """Put on disk what is due, and pack old hours."""

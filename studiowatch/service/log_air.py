@@ -9,11 +9,15 @@ from dataclasses import dataclass, field, replace
 from studiowatch.coats.film_state import Film
 from studiowatch.physics.air import Air
 from studiowatch.room.readings import Reading
+from studiowatch.room.typed import is_typed
 from studiowatch.service.ports import ReadingsLog
 from studiowatch.service.room_now import BRIDGED_MS, STILL_M_S, WARM_UP_MS, RoomNow
+from studiowatch.store.trouble import StoreTrouble
 
 DAY_MS = 86_400_000  # ms
 OLD_MS = 7 * DAY_MS  # ms after the last laying; assumption
+TICK_MS = 60_000  # ms between two looks at air that nothing measures as it goes
+BACK_MS = (WARM_UP_MS, DAY_MS, 14 * DAY_MS)  # ms, how far back a reading is sought that a time stands on; assumption
 DRY_WIDTH_MS, OLD_WIDTH_MS = 600_000, 3_600_000  # ms, of the means for a coat that is dry to touch; assumption
 UNSEEN_AIR = Air(temperature_C=18.0, humidity_pct=65.0, air_speed_m_s=0.05)  # where no reading says more; assumption
 
@@ -28,14 +32,23 @@ class Moment:
 
     @classmethod
     def after(cls, before: Air | None, air: Air, before_ms: int, time_ms: int) -> Moment:
-        """Return the moment when `air` was read; a hole since `before_ms` takes the harsher of its ends."""
-        if time_ms - before_ms <= BRIDGED_MS:
+        """Return the moment when `air` was read; a hole since `before_ms` takes the harsher of its ends.
+
+        There is no hole where the reading is older than `before_ms` and has held since.
+        """
+        if time_ms - before_ms <= max(BRIDGED_MS, 1000.0 * (air.age_s or 0.0)):
             return cls(time_ms=time_ms, air=air)
         return cls(time_ms=time_ms, air=_harsher(before, air), unseen=True)
 
 
-def airs(readings: Iterable[Reading], room: RoomNow | None = None) -> Iterator[tuple[int, Air]]:
-    """Yield the air at the films at each reading, UTC ms, judged as the live room is.
+def airs(
+    readings: Iterable[Reading],
+    room: RoomNow | None = None,
+    *,
+    since_ms: int | None = None,
+    until_ms: int | None = None,
+) -> Iterator[tuple[int, Air]]:
+    """Yield the air at the films at each reading, UTC ms, judged as the live room is; a typed one by the minute.
 
     Parameters
     ----------
@@ -43,13 +56,53 @@ def airs(readings: Iterable[Reading], room: RoomNow | None = None) -> Iterator[t
         In the order of time; those of a moment at which the air is not known are left out.
     room : RoomNow or None
         The room as it was judged up to then; None if nothing is known of it.
+    since_ms, until_ms : int or None
+        UTC ms from which the room is `room`, and up to which the last typed reading holds; None is its own time.
     """
     room = RoomNow(began_ms=0) if room is None else room
+    at_ms = since_ms
     for reading in readings:
+        if at_ms is not None:
+            yield from _held(room, at_ms, reading.time_ms)
         room.take(reading)
-        air = room.mean_air()
+        at_ms = reading.time_ms
+        air = room.mean_air(at_ms)
         if air is not None:
-            yield reading.time_ms, air
+            yield at_ms, air
+    if at_ms is not None and until_ms is not None:
+        yield from _held(room, at_ms, until_ms)
+
+
+def _held(room: RoomNow, after_ms: int, until_ms: int) -> Iterator[tuple[int, Air]]:
+    """Yield the air of a typed reading, growing older, from one time up to another."""
+    if room.typed_ms is None or until_ms <= after_ms:
+        return
+    for time_ms in (*range(after_ms + TICK_MS, until_ms, TICK_MS), until_ms):
+        air = room.air(time_ms)
+        if air is not None:
+            yield time_ms, air
+
+
+def remember(room: RoomNow, log: ReadingsLog) -> str:
+    """Tell the room what the log holds of it up to when its watch began; return why that cannot be read, or ""."""
+    try:
+        room.warm_up(log.between(room.began_ms - WARM_UP_MS, room.began_ms))
+        standing = standing_typed(log, room.began_ms)
+    except StoreTrouble as trouble:
+        return str(trouble)
+    if standing is not None:
+        room.take(standing)
+    return ""
+
+
+def standing_typed(log: ReadingsLog, time_ms: int) -> Reading | None:
+    """Return the typed reading that the room is still known by at a time, UTC ms, or None."""
+    for back_ms in BACK_MS:
+        readings = log.minute_means(time_ms - back_ms, time_ms)
+        known = [one for one in readings if one.temperature_C is not None or one.humidity_pct is not None]
+        if known:
+            return known[-1] if is_typed(known[-1]) else None
+    return None
 
 
 @dataclass(slots=True)
@@ -77,8 +130,11 @@ class JudgedLog:
         room = self._rooms.pop(day, None)
         if room is None:
             room = RoomNow(began_ms=0)
-            deque(airs(self.log.minute_means(start_ms - WARM_UP_MS, start_ms), room), maxlen=0)
-        yield from airs(self.log.minute_means(start_ms, start_ms + DAY_MS), room)
+            typed = standing_typed(self.log, start_ms)
+            recent = self.log.minute_means(start_ms - WARM_UP_MS, start_ms)
+            deque(airs([*([typed] if typed else []), *recent], room), maxlen=0)
+        end_ms = start_ms + DAY_MS
+        yield from airs(self.log.minute_means(start_ms, end_ms), room, since_ms=start_ms, until_ms=end_ms)
         self._rooms[day + 1] = room
 
 
@@ -137,6 +193,8 @@ def _mean(group: Sequence[tuple[int, Air]]) -> Moment:
         humidity_pct=sum(air.humidity_pct for _, air in group) / count,
         air_speed_m_s=sum(air.air_speed_m_s for _, air in group) / count,
         pressure_Pa=sum(air.pressure_Pa for _, air in group) / count,
+        age_s=max((air.age_s for _, air in group if air.age_s is not None), default=None),
+        speed_is_measured=all(air.speed_is_measured for _, air in group),
     )
     return Moment(time_ms=group[-1][0], air=air)
 

@@ -160,7 +160,7 @@ def _plan(command: PlanCoat, bench: Bench) -> Changed:
 
 def _lay(command: LayCoat, bench: Bench) -> Changed:
     piece = bench.piece(command.piece_key)
-    laid_ms = _past("The time the coat was laid", command.laid_ms, bench)
+    laid_ms = past("The time the coat was laid", command.laid_ms, bench.now_ms)
     below = [coat for coat in piece.coats if coat.laid_ms is not None]
     if below and laid_ms < (below[-1].laid_ms or 0):
         raise Refused("The coat below was laid later than this one; check the time, or lay the lower coat first.")
@@ -172,7 +172,7 @@ def _lay(command: LayCoat, bench: Bench) -> Changed:
         volume_mL=command.volume_mL,
         grams=command.grams,
         wet_um=command.wet_um,
-        thinned_pct=_within("water added", command.thinned_pct, "% of the volume", THINNED_pct),
+        thinned_pct=within("water added", command.thinned_pct, "% of the volume", THINNED_pct),
     )
     planned = tuple(old for old in piece.coats if old.laid_ms is None and old.key != coat.key)
     return Changed(piece=replace(piece, coats=(*below, coat, *planned)), key=coat.key)
@@ -195,7 +195,7 @@ def _check_amount(command: LayCoat) -> None:
     if len(measured) > 1:
         raise Refused("Give the amount once: in mL, or in grams, or as a thickness in µm.")
     for unit, value in measured.items():
-        _within("amount laid", value, unit, AMOUNT[unit])
+        within("amount laid", value, unit, AMOUNT[unit])
 
 
 def _note(command: CoverCoat | RecordLook | RecordOutcome, bench: Bench) -> Changed:
@@ -204,14 +204,14 @@ def _note(command: CoverCoat | RecordLook | RecordOutcome, bench: Bench) -> Chan
         raise Refused(f"That coat of {piece.title} is not on yet; lay it first.")
     match command:
         case CoverCoat():
-            covered_ms = _since(coat, _past("The time of covering", command.covered_ms, bench))
+            covered_ms = _since(coat, past("The time of covering", command.covered_ms, bench.now_ms))
             changed, key = replace(coat, covered_from_ms=covered_ms), coat.key
         case RecordLook():
-            time_ms = _since(coat, _past("The time of the look", command.time_ms, bench))
+            time_ms = _since(coat, past("The time of the look", command.time_ms, bench.now_ms))
             look = Look(key=bench.new_key(), time_ms=time_ms, finding=command.finding)
             changed, key = replace(coat, looks=(*coat.looks, look)), look.key
         case RecordOutcome():
-            seen_ms = _since(coat, _past("The time it was seen", command.seen_ms, bench))
+            seen_ms = _since(coat, past("The time it was seen", command.seen_ms, bench.now_ms))
             changed, key = replace(coat, outcome=command.outcome, seen_ms=seen_ms), coat.key
     coats = tuple(changed if old.key == coat.key else old for old in piece.coats)
     return Changed(piece=replace(piece, coats=coats), key=key)
@@ -229,10 +229,11 @@ def _title(title: str, bench: Bench, own_key: str | None) -> str:
 
 
 def _side(which: str, value_cm: float) -> float:
-    return _within(which, value_cm, "cm", SIDE_cm)
+    return within(which, value_cm, "cm", SIDE_cm)
 
 
-def _within(what: str, value: float, unit: str, allowed: tuple[float, float]) -> float:
+def within(what: str, value: float, unit: str, allowed: tuple[float, float]) -> float:
+    """Return `value` if it lies within `allowed`, or refuse."""
     low, high = allowed
     if not (isfinite(value) and low <= value <= high):
         raise Refused(f"The {what} is {value:g} {unit}; allowed is {low:g} to {high:g} {unit}. Correct it.")
@@ -245,9 +246,10 @@ def _sheet(name: str, bench: Bench) -> str:
     return name
 
 
-def _past(what: str, time_ms: int, bench: Bench) -> int:
-    if time_ms > bench.now_ms + AHEAD_MS:
-        ahead_min = (time_ms - bench.now_ms) / 60_000
+def past(what: str, time_ms: int, now_ms: int) -> int:
+    """Return `time_ms` if it has been, but for a slip of the hand, or refuse."""
+    if time_ms > now_ms + AHEAD_MS:
+        ahead_min = (time_ms - now_ms) / 60_000
         raise Refused(f"{what} lies {ahead_min:.0f} min ahead of the clock; give a time that has been.")
     return time_ms
 

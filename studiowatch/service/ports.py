@@ -11,7 +11,8 @@ from studiowatch.board.mapping import ColumnMapping
 from studiowatch.room.corrections import Kept, Sighting
 from studiowatch.room.readings import Channel, Reading
 from studiowatch.service.commands import Command
-from studiowatch.service.snapshot import SheetChoice, Snapshot
+from studiowatch.service.product_views import SheetChoice
+from studiowatch.service.snapshot import Snapshot
 from studiowatch.store.shapes import LearntRecord, PromptRecord, Series, WarningRecord
 from studiowatch.studio.pieces import Piece
 

@@ -19,9 +19,7 @@ from studiowatch.service.stacks import Stacks
 from studiowatch.store.trouble import StoreTrouble
 from studiowatch.studio.pieces import Coat, Piece
 
-YEAR_MS = 365 * 86_400_000  # ms
 AHEAD_AT_ONCE = 2  # coats that are looked ahead for in one step, so that no warning waits for twenty of them
-OLDEST_MS = 10 * YEAR_MS  # ms, a coat laid before that is a slip of the date; assumption
 
 
 @dataclass(slots=True)
@@ -129,9 +127,7 @@ class Rack:
         for coat in piece.coats:
             if coat.laid_ms is None or dries_alike(known.get(coat.key), coat) or coat.sheet not in self.shelf.sheets:
                 continue
-            if now_ms - coat.laid_ms > OLDEST_MS:
-                raise Refused(f"The coat was laid more than {OLDEST_MS // YEAR_MS} years ago; check its date.")
-            fault = coat_fault(coat, piece, self.shelf)
+            fault = coat_fault(coat, piece, self.shelf, now_ms)
             if fault:
                 raise Refused(fault)
 

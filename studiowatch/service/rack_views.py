@@ -24,6 +24,7 @@ from studiowatch.studio.labels import next_step, slack_days, suggested_mL
 from studiowatch.studio.laying import not_yet
 from studiowatch.studio.pieces import Coat, Finding, Piece
 from studiowatch.studio.prompts import CoatToTend, Step
+from studiowatch.studio.rereading import read_every_ms
 from studiowatch.studio.words import Sentence
 
 _WATER, _SOLVENT = "water", "solvent"
@@ -247,14 +248,26 @@ def _limit_humidity_pct(sheet: DataSheet) -> float | None:
     return humidity_limit(sheet.max_humidity_pct).caution if water_borne or named else None
 
 
-def coats_to_tend(rack: Rack) -> list[Tended]:
-    """Return the topmost coat of each piece, as the prompts need it."""
-    tended = []
-    for piece in rack.on_rack():
-        run = rack.stacks.top(piece)
-        if run is not None:
-            tended.append(_tended(rack, piece, run))
+def coats_to_tend(rack: Rack, typed_ms: int | None = None) -> list[Tended]:
+    """Return the topmost coat of each piece, as the prompts need it.
+
+    Where the room is known by a reading that was typed at `typed_ms`, one coat, the wettest, asks for the next.
+    """
+    tops = [(piece, run) for piece in rack.on_rack() if (run := rack.stacks.top(piece)) is not None]
+    tended = [_tended(rack, piece, run) for piece, run in tops]
+    asking = [(every_ms, at) for at, (_, run) in enumerate(tops) if (every_ms := _read_every_ms(run)) is not None]
+    if typed_ms is not None and asking:
+        every_ms, at = min(asking)
+        asks = replace(tended[at].coat, typed_ms=typed_ms, read_again_ms=typed_ms + every_ms)
+        tended[at] = replace(tended[at], coat=asks)
     return tended
+
+
+def _read_every_ms(run: CoatRun) -> int | None:
+    """Return how often the room should be read for this coat, ms; None once it is ready for the next, or dry paint."""
+    is_wet = run.reached_ms(Stage.DRY_TO_TOUCH) is None
+    is_over = not is_wet and (run.recoat_told or run.sheet.kind is Kind.PAINT)
+    return None if is_over else read_every_ms(wet=is_wet)
 
 
 def _tended(rack: Rack, piece: Piece, run: CoatRun) -> Tended:

@@ -38,6 +38,7 @@ def room_view(room: RoomNow, air: AirNow, coats: Sequence[CoatAtRisk], now_ms: i
         temperature_level=_temperature_level(coats, above_dew_K),
         humidity_level=_humidity_level(air, coats),
         air_level=_air_level(air, coats),
+        typed=air.typed,
     )
 
 

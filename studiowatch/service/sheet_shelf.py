@@ -8,7 +8,7 @@ from importlib.resources import files
 from pathlib import Path
 
 from studiowatch.coats.data_sheet import DataSheet, Kind, read_sheet
-from studiowatch.service.snapshot import SheetChoice
+from studiowatch.service.product_views import SheetChoice
 
 
 class SheetUnknown(Exception):  # noqa: N818 - reads as the answer it is

@@ -10,6 +10,8 @@ from studiowatch.coats.stages import Orientation, Stage, Surface
 from studiowatch.room.air_movement import Movement
 from studiowatch.service.calibration_views import CalibrationsView
 from studiowatch.service.columns_view import ColumnsView
+from studiowatch.service.product_views import LearntView
+from studiowatch.studio.concern import TypedAir
 from studiowatch.studio.warnings import WarningState
 from studiowatch.studio.words import Level, Sentence
 
@@ -49,6 +51,8 @@ class RoomView:
         What the two-stage detector says; `moving_since_ms` is back-dated to when it began.
     temperature_level, humidity_level, air_level : Level
         How each figure stands against the limits of the coats that are wet now.
+    typed : TypedAir or None
+        Where temperature or humidity was typed from a hygrometer: when, how long ago, and what was felt of the air.
     """
 
     time_ms: int
@@ -65,6 +69,7 @@ class RoomView:
     temperature_level: Level = Level.CALM
     humidity_level: Level = Level.CALM
     air_level: Level = Level.CALM
+    typed: TypedAir | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -233,48 +238,6 @@ class WarningView:
     piece_titles: tuple[str, ...]
     sound: bool = False
     remind_ms: int | None = None
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class SheetChoice:
-    """A data sheet as offered in a list. 1 µm of wet film on 1 m² is 1 mL, so area times `wet_um` suggests the mL.
-
-    `cautions` are shown at the step where they bite: before the brush goes down.
-    """
-
-    name: str
-    title: str
-    sheen: str
-    clear_film: bool
-    solvent: bool
-    wet_um: float
-    density_kg_m3: float
-    cautions: tuple[str, ...] = ()
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class LearntView:
-    """How a product dries in this studio, learnt from her touch tests and looks.
-
-    Attributes
-    ----------
-    sheet : str
-        Name of the data sheet.
-    times_as_long, low, high : float
-        How many times as long as the sheet says it takes at the sheet's own conditions: middle, and p10 to p90.
-    tests, coats : int
-        How many tests that rests on, and on how many coats.
-    sentence : str
-        The same in words.
-    """
-
-    sheet: str
-    times_as_long: float
-    low: float
-    high: float
-    tests: int
-    coats: int
-    sentence: str
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -65,7 +65,7 @@ class Stacks:
 
     def is_logged(self, run: CoatRun) -> bool:
         """Return whether the log reaches up to where the film is: without it the film cannot be dried anew."""
-        return bool(self.log.minute_means(max(run.laid_ms, run.at_ms - BRIDGED_MS), run.at_ms + 1))
+        return any(self._judged.airs(max(run.laid_ms, run.at_ms - BRIDGED_MS), run.at_ms + 1))
 
     def advance(self, piece: Piece, air: Air, now_ms: int) -> list[StageHappened]:
         """Dry the coats of `piece` in `air` until `now_ms`, beginning those whose time of laying has come.

@@ -10,9 +10,9 @@ from collections.abc import Callable
 from dataclasses import dataclass, field, replace
 from datetime import date
 
-from studiowatch.board.events import BoardEvent, BoardNamed, BoardTrouble, PortLost, ReadingArrived
+from studiowatch.board.events import BoardEvent, BoardTrouble, ReadingArrived
 from studiowatch.room.readings import Reading
-from studiowatch.service.board_now import followed
+from studiowatch.service.board_now import followed, noted
 from studiowatch.service.calibration_desk import CalibrationDesk, CorrectedLog
 from studiowatch.service.clock import JumpWatch
 from studiowatch.service.coat_run import CoatRun
@@ -24,24 +24,27 @@ from studiowatch.service.commands import (
     Refused,
     RemindLater,
     TickPrompt,
+    TypeReading,
 )
 from studiowatch.service.happenings import Happening
 from studiowatch.service.leavings import Leavings
 from studiowatch.service.ledger import Ledger
+from studiowatch.service.log_air import TICK_MS, remember
 from studiowatch.service.ports import ReadingsLog, Records
 from studiowatch.service.prompt_desk import PromptDesk
 from studiowatch.service.rack import Rack
-from studiowatch.service.rack_views import coats_at_risk, coats_to_tend, following_coat, piece_views
-from studiowatch.service.room_now import WARM_UP_MS, RoomNow
+from studiowatch.service.rack_views import coats_at_risk, coats_to_tend, piece_views
+from studiowatch.service.room_now import RoomNow
 from studiowatch.service.room_views import room_view
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.snapshot import BoardView, Snapshot
+from studiowatch.service.typing_in import typed
+from studiowatch.service.verdicts import room_checks, sentence_now
 from studiowatch.service.warning_desk import WarningDesk
 from studiowatch.store.trouble import StoreTrouble
-from studiowatch.studio.concern import AirNow, Kind
-from studiowatch.studio.sentence import OPENING, most_urgent, room_check
-from studiowatch.studio.watch import SILENT_AFTER_IDLE_S, SILENT_AFTER_S
-from studiowatch.studio.words import Sentence
+from studiowatch.studio.concern import Kind
+from studiowatch.studio.sentence import OPENING
+from studiowatch.studio.watch import SILENT_AFTER_S
 
 ADVANCE_MS = 5_000  # ms of readings that dry the films in one step
 JUDGE_EVERY_MS = 1_000  # ms without a reading after which the room is judged by the clock alone
@@ -109,12 +112,13 @@ class Watchkeeping:
         self.take_up()
         while self.is_opening:
             self._open_next(self.began_ms)
-        self._prompts.settle(coats_to_tend(self._rack), self.began_ms)
+        self._prompts.settle(coats_to_tend(self._rack, self._room.typed_ms), self.began_ms)
 
     def take_up(self) -> None:
         """Take up the records; each `look` then dries the coats of one piece, and nothing is judged until all are."""
         self._calibrations.reopen()
-        self._room.warm_up(self.log.between(self.began_ms - WARM_UP_MS, self.began_ms))
+        self._unread = remember(self._room, self.log)
+        self._unfollowed = bool(self._unread)
         self._rack.take_up()
         self._warnings.reopen({piece.title: piece.key for piece in self._rack.on_rack()}, self.began_ms)
         self._prompts.reopen()
@@ -134,19 +138,12 @@ class Watchkeeping:
         self.changed = True
         self._calibrations.take(event)
         before, self._board = self._board, followed(self._board, event)
-        match event:
-            case ReadingArrived():
-                if event.counts.resets > before.counts.resets:
-                    self._ledger.note(event.reading.time_ms, "board-reset", "The board started again.")
-                self._read(event.reading, now_s)
-            case BoardTrouble():
-                self._room.fail(event.time_ms)
-                if self._board.trouble != before.trouble:
-                    self._ledger.note(event.time_ms, "board-trouble", self._board.trouble)
-            case PortLost():
-                self._ledger.note(event.time_ms, "port-lost", event.reason)
-            case BoardNamed():
-                self._ledger.note(event.time_ms, "board", f"{event.board_id} {event.sensor} {event.sensor_serial}")
+        if (note := noted(before, self._board, event)) is not None:
+            self._ledger.note(*note)
+        if isinstance(event, ReadingArrived):
+            self._read(event.reading, now_s)
+        elif isinstance(event, BoardTrouble):
+            self._room.fail(event.time_ms)
 
     def _read(self, reading: Reading, now_s: float) -> None:
         self._ledger.add(reading, now_s)
@@ -157,7 +154,7 @@ class Watchkeeping:
             self._dry(reading.time_ms)
 
     def _dry(self, now_ms: int) -> None:
-        air = self._room.mean_air()
+        air = self._room.mean_air(now_ms)
         self._dried_ms = now_ms
         if air is not None:
             self._unsaid += self._rack.advance(air, now_ms)
@@ -166,7 +163,7 @@ class Watchkeeping:
     def _tend(self, now_ms: int) -> None:
         corrected = {key for key, run in self._runs.items() if self._rack.runs.get(key, run) is not run}
         self._runs = dict(self._rack.runs)
-        self._prompts.settle(coats_to_tend(self._rack), now_ms, corrected=corrected)
+        self._prompts.settle(coats_to_tend(self._rack, self._room.typed_ms), now_ms, corrected=corrected)
         self._prompts.reminder = self._calibrations.reminder(now_ms, self._rack)
         if not self._is_waiting(now_ms):
             self._unsaid += self._prompts.due(now_ms)
@@ -182,7 +179,7 @@ class Watchkeeping:
     def _is_waiting(self, now_ms: int) -> bool:
         """Return whether coats, or the first reading, are still to come: until then an empty room says nothing."""
         is_young = 0 <= now_ms - self._room.began_ms <= self.silent_after_s * 1000
-        return self.is_opening or (self._room.last_ms is None and is_young)
+        return self.is_opening or (self._board.last_ms is None and is_young)
 
     def speak(self) -> None:
         """Tell what happened since the last call; what cannot be told is not tried again."""
@@ -209,30 +206,37 @@ class Watchkeeping:
         match command:
             case HearWarning():
                 self._unsaid += self._warnings.hear(command.warning_key, now_ms)
-                key = command.warning_key
+                return command.warning_key
             case RemindLater():
                 self._unsaid += self._warnings.remind(command.warning_key, command.until_ms, now_ms)
-                key = command.warning_key
+                return command.warning_key
             case TickPrompt():
-                self._catch_up(now_s)
+                self._ledger.catch_up(now_s)
                 self._prompts.tick(command.prompt_key, now_ms)
-                key = command.prompt_key
+                return command.prompt_key
+            case TypeReading():
+                key = self._type_in(command, now_ms, now_s)
             case _ if isinstance(command, CalibrationCommand):
-                self._catch_up(now_s)
+                self._ledger.catch_up(now_s)
                 self._ledger.flush(now_s)
                 key = self._calibrations.carry_out(command, now_ms, self._rack)
-                self._unfollowed = True
             case AcceptColumns():
                 raise Refused("No board is read here, so nothing can be said of its columns.")
             case _:
                 key = self._rack.carry_out(command, now_ms)
-                self._unfollowed = True
+        self._unfollowed = True
         return key
 
-    def _catch_up(self, now_s: float) -> None:
-        """Put on disk all records that wait, or refuse."""
-        if not self._ledger.disk.catch_up(now_s):
-            raise Refused(self._ledger.disk.trouble)
+    def _type_in(self, command: TypeReading, now_ms: int, now_s: float) -> str:
+        """Take a reading that she typed; the films dry in it, as it grows older, until the next."""
+        reading = typed(command, self._room, now_ms=now_ms)
+        self._ledger.put(reading, now_s)
+        if self._room.typed_ms is not None and not self.is_opening:
+            self._dry(reading.time_ms)
+        self._room.take(reading)
+        if now_ms - reading.time_ms >= TICK_MS:
+            self._rack.dry_anew()
+        return str(reading.time_ms)
 
     def look(self, now_ms: int, now_s: float, overflowed: int = 0) -> None:
         """Look at the clock: notice silence, prompts, jumps and overflow. Nothing is written here."""
@@ -244,7 +248,8 @@ class Watchkeeping:
         elif self._judged_ms is None or abs(now_ms - self._judged_ms) >= JUDGE_EVERY_MS:
             self.changed = True
             self._judge(now_ms)
-            self._tend(now_ms)
+            is_held = self._room.typed_ms is not None and now_ms - (self._dried_ms or 0) >= TICK_MS
+            (self._dry if is_held else self._tend)(now_ms)
         if overflowed != self._board.overflowed:
             lost = overflowed - self._board.overflowed
             self._ledger.note(now_ms, "overflow", f"{lost} readings came faster than they could be kept.")
@@ -286,13 +291,13 @@ class Watchkeeping:
             time_ms=now_ms,
             board=replace(self._board, silent=silent),
             room=room_view(self._room, air, coats_at_risk(self._rack), now_ms),
-            sentence=OPENING if self.is_opening else self._sentence(air, now_ms),
+            sentence=OPENING
+            if self.is_opening
+            else sentence_now(self._rack, self._room, self._warnings, self._board, now_ms),
             pieces=piece_views(self._rack, self.local_date, now_ms),
             prompts=self._prompts.views(now_ms),
             warnings=self._warnings.views(),
-            room_checks=tuple(
-                (name, room_check(air, sheet, clock_text=self.clock_text)) for name, sheet in self.shelf.sheets.items()
-            ),
+            room_checks=room_checks(self._rack, air, self.clock_text),
             learnt=self._rack.learning.views(),
             calibrations=self._calibrations.view(self._rack),
             store_trouble=self._ledger.trouble or self._rack.learning.trouble or self._unread,
@@ -309,19 +314,3 @@ class Watchkeeping:
     def leavings(self) -> Leavings:
         """Return what is not on disk."""
         return self._ledger.leavings()
-
-    def _sentence(self, air: AirNow, now_ms: int) -> Sentence:
-        at_risk = coats_at_risk(self._rack)
-        ahead = {coat.sheet for piece in self._rack.on_rack() if (coat := following_coat(piece)) is not None}
-        return most_urgent(
-            self._warnings.book.open,
-            None if self._room.last_ms is None else air,
-            now_ms=now_ms,
-            clock_text=self.clock_text,
-            sheets=[self.shelf.stand_in(name) for name in sorted(ahead)],
-            wet_titles=tuple(dict.fromkeys(coat.piece_title for coat in at_risk)),
-            connected=self._board.connected,
-            trouble=self._board.trouble,
-            unreadable=0 if self._board.counts.good else self._board.counts.faulty,
-            silent_after_s=self.silent_after_s if at_risk else max(self.silent_after_s, SILENT_AFTER_IDLE_S),
-        )

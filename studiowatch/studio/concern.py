@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from studiowatch.room.air_movement import Movement
+from studiowatch.room.typed import Felt
 from studiowatch.studio.words import Level, Sentence
 
 
@@ -18,6 +19,19 @@ class Kind(StrEnum):
     DAMP = "damp"
     BOARD_SILENT = "board-silent"
     READING_IMPLAUSIBLE = "reading-implausible"
+    READING_OLD = "reading-old"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TypedAir:
+    """A room that is known by a typed reading: when it was read, UTC ms, how long ago, s, and what was felt then.
+
+    `felt` is None where nobody said, or where a board tells whether the air moves.
+    """
+
+    time_ms: int
+    age_s: float = 0.0
+    felt: Felt | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -36,6 +50,8 @@ class AirNow:
         Age of the latest reading, s.
     implausible : str
         Why the temperature or humidity cannot be right, or "".
+    typed : TypedAir or None
+        Where temperature or humidity was typed rather than measured by a board.
     """
 
     temperature_C: float | None = None
@@ -46,6 +62,7 @@ class AirNow:
     moving_since_ms: int | None = None
     age_s: float = 0.0
     implausible: str = ""
+    typed: TypedAir | None = None
 
     @property
     def is_moving(self) -> bool:

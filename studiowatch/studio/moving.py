@@ -39,6 +39,8 @@ def _moving_over_bare(scene: Scene, bare: Sequence[CoatAtRisk]) -> Sentence:
     titles = titles_of(bare)
     verb = "Air is moving over"
     advice = "Turn it off or turn it away." if scene.air.movement is Movement.FAN else "Look for a fan, window or door."
+    if _is_felt(scene):
+        advice = f"{advice} Once it is still, type a reading that says so."
     if scene.has_solvent:
         advice = "Turn it away from the pieces, and keep fresh air coming in."
     if speed_m_s is not None and speed_m_s < STILL_M_S:
@@ -66,8 +68,15 @@ def _moving_over_covered(scene: Scene, covered: Sequence[CoatAtRisk]) -> Sentenc
 
 def _movement_text(scene: Scene) -> str:
     since_ms = scene.air.moving_since_ms or scene.now_ms
+    if _is_felt(scene):
+        return f"Felt at {scene.clock_text(since_ms)}; air speed is not measured."
     speed_m_s = scene.air.air_speed_m_s
     speed_text = "" if speed_m_s is None else f" ({speed_m_s:.2f} m/s)"
     if scene.air.movement is Movement.FAN:
         return f"A fan came on at {scene.clock_text(since_ms)}{speed_text}."
     return f"The air has moved since {scene.clock_text(since_ms)}{speed_text}."
+
+
+def _is_felt(scene: Scene) -> bool:
+    """Return whether she felt the air move, and no board says so."""
+    return scene.air.typed is not None and scene.air.typed.felt is not None

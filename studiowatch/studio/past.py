@@ -17,6 +17,7 @@ WAS = {
 WAS_AT_ALL = {
     Kind.BOARD_SILENT: "The board was silent",
     Kind.READING_IMPLAUSIBLE: "A reading could not be right",
+    Kind.READING_OLD: "The room was not read for long",
 }
 
 

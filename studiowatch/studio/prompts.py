@@ -38,6 +38,7 @@ class Step(StrEnum):
     CLARITY = "clarity"
     TOUCH_TEST = "touch-test"
     RECOAT = "recoat"
+    READ_ROOM = "read-room"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -55,6 +56,8 @@ class CoatToTend:
         True once she has seen that it is clear.
     following, following_mL, following_solvent
         Label, mL and nature of the next coat planned; None if it is the last.
+    typed_ms, read_again_ms : int or None
+        Where the room is known by a typed reading: UTC ms of that, and when to read again for this coat; None if not.
     """
 
     coat_key: str
@@ -68,6 +71,8 @@ class CoatToTend:
     following: str | None = None
     following_mL: float | None = None
     following_solvent: bool = False
+    typed_ms: int | None = None
+    read_again_ms: int | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -105,7 +110,7 @@ def prompts_for(coat: CoatToTend, *, now_ms: int, before: Mapping[str, int] = NO
         Due times given last time, UTC ms, by key. A prompt moves with the model until it is due, and then stays;
         leave out those of a coat that was corrected since.
     """
-    prompts = (*_while_wet(coat), *_when_dry(coat))
+    prompts = (*_while_wet(coat), *_when_dry(coat), *_reading(coat))
     return tuple(sorted((_settled(prompt, now_ms, before) for prompt in prompts), key=lambda prompt: prompt.due_ms))
 
 
@@ -133,6 +138,21 @@ def _when_dry(coat: CoatToTend) -> list[Prompt]:
     return [
         _prompt(coat, Step.TOUCH_TEST, coat.recoat_ms, "Touch test at an edge before the next coat", look),
         _prompt(coat, Step.RECOAT, coat.recoat_ms, f"{verb} {coat.following}{amount}", caution),
+    ]
+
+
+def _reading(coat: CoatToTend) -> list[Prompt]:
+    """Return the prompt to read the room, one for each reading: it is the next one that answers it."""
+    if coat.typed_ms is None or coat.read_again_ms is None:
+        return []
+    return [
+        Prompt(
+            key=prompt_key(f"room@{coat.typed_ms}", Step.READ_ROOM),
+            coat_key=coat.coat_key,
+            step=Step.READ_ROOM,
+            due_ms=coat.read_again_ms,
+            headline="Read the hygrometer, and type it",
+        )
     ]
 
 

@@ -13,6 +13,7 @@ from studiowatch.room.limits import (
 )
 from studiowatch.studio.concern import AirNow, CoatAtRisk, Concern, Kind
 from studiowatch.studio.counting import counted, is_or_are, listed
+from studiowatch.studio.rereading import READ_IT, is_missed
 from studiowatch.studio.scene import Scene, titles_of
 from studiowatch.studio.words import Level, Sentence
 
@@ -29,9 +30,25 @@ def board_silent(scene: Scene) -> Concern:
             f"No reading since {scene.clock_text(since_ms)}.",
             f"{listed(titles)} {is_or_are(titles)} still drying." if titles else "No coat is wet.",
         ),
-        advice="Check the board's cable and its port.",
+        advice="Check the board's cable and its port, or type what a hygrometer says.",
     )
     return scene.concern(Kind.BOARD_SILENT, scene.coats, sentence, began_ms=since_ms, may_sound=level is Level.ACT)
+
+
+def reading_old(scene: Scene) -> Concern | None:
+    """Say that a room without a board has not been read for long, while a coat dries in it."""
+    typed = scene.air.typed
+    if typed is None or not scene.coats or not is_missed(typed, wet=any(coat.wet for coat in scene.coats)):
+        return None
+    titles = titles_of(scene.coats)
+    sentence = Sentence(
+        level=Level.CAUTION,
+        headline=f"The room was not read since {scene.clock_text(typed.time_ms)}",
+        detail=f"{listed(titles)} {is_or_are(titles)} still drying, in air that nobody knows: "
+        "the ready times are the wider for it.",
+        advice=READ_IT,
+    )
+    return scene.concern(Kind.READING_OLD, scene.coats, sentence, began_ms=typed.time_ms)
 
 
 def _watched(coats: Sequence[CoatAtRisk]) -> str:
@@ -144,13 +161,20 @@ def damp(scene: Scene) -> Concern | None:
         level=level,
         headline=f"{now} {counted(len(touched), 'drying coat')}",
         detail=_joined(
-            f"The air is at {humidity_pct:.0f} %; the limit is {limit_pct:g} %.",
+            f"{_damp_text(scene, humidity_pct)}; the limit is {limit_pct:g} %.",
             _dew_text(scene, margins) if any(standing for standing, _ in dew_standings) else "",
             f"{listed(titles)} {is_or_are(titles)} still drying.",
         ),
         advice=scene.warm_advice,
     )
     return scene.concern(Kind.DAMP, touched, sentence, may_sound=level is Level.ACT)
+
+
+def _damp_text(scene: Scene, humidity_pct: float) -> str:
+    typed = scene.air.typed
+    if typed is None:
+        return f"The air is at {humidity_pct:.0f} %"
+    return f"The air was at {humidity_pct:.0f} % when it was read at {scene.clock_text(typed.time_ms)}"
 
 
 def _dew_margins(scene: Scene) -> list[tuple[float, CoatAtRisk]]:

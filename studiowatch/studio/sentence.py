@@ -10,6 +10,7 @@ from studiowatch.room.air_movement import Movement
 from studiowatch.room.limits import DEW_MARGIN, FILM_MARGIN, HUMIDITY
 from studiowatch.studio.concern import AirNow
 from studiowatch.studio.counting import counted, listed
+from studiowatch.studio.rereading import FRESH_S, READ_IT, TRY_TISSUE, typed_words
 from studiowatch.studio.warnings import StudioWarning, WarningState
 from studiowatch.studio.watch import SILENT_AFTER_IDLE_S
 from studiowatch.studio.words import Level, Sentence
@@ -19,7 +20,7 @@ NO_BOARD = Sentence(
     level=Level.CAUTION,
     headline="No board: the room is not watched",
     detail="Temperature, humidity and air speed are not known.",
-    advice="Plug the board in.",
+    advice="Plug the board in, or type what a hygrometer says.",
 )
 OPENING = Sentence(
     level=Level.CAUTION,
@@ -73,9 +74,9 @@ def most_urgent(
     standing = [warning for warning in warnings if warning.is_open]
     if standing:
         return max(standing, key=lambda warning: (warning.level, warning.state is WarningState.RAISED)).sentence
-    if air is None or now_ms - air.blind_since_ms(now_ms) > silent_after_s * 1000:
+    if air is None or (air.typed is None and now_ms - air.blind_since_ms(now_ms) > silent_after_s * 1000):
         return _no_reading(unreadable) if connected else _no_board(trouble)
-    checks = [room_check(air, sheet, clock_text=clock_text) for sheet in sheets or (None,)]
+    checks = [room_check(air, sheet, clock_text=clock_text, to_lay=not wet_titles) for sheet in sheets or (None,)]
     worst = next((check for check in checks if check.level > Level.CALM), checks[0])
     if worst.level is Level.CALM and wet_titles:
         headline = f"All is well: {counted(len(wet_titles), 'coat')} drying"
@@ -98,8 +99,18 @@ def _no_reading(unreadable: int) -> Sentence:
     )
 
 
-def room_check(air: AirNow, sheet: DataSheet | None, *, clock_text: Callable[[int], str]) -> Sentence:
-    """Return whether the room is good to lay a coat of `sheet` now, or why not yet; None takes general limits."""
+def room_check(
+    air: AirNow, sheet: DataSheet | None, *, clock_text: Callable[[int], str], to_lay: bool = True
+) -> Sentence:
+    """Return whether the room is good to lay a coat of `sheet` now, or why not yet; None takes general limits.
+
+    A room that is known by a typed reading says so in every verdict; `to_lay` asks for a fresh one.
+    """
+    check = _checked(air, sheet, clock_text, to_lay=to_lay)
+    return check if air.typed is None else replace(check, detail=f"{check.detail} {typed_words(air.typed)}")
+
+
+def _checked(air: AirNow, sheet: DataSheet | None, clock_text: Callable[[int], str], *, to_lay: bool) -> Sentence:
     if air.implausible:
         return _wait("A reading cannot be right", air.implausible, "Check the sensor before you lay a coat.")
     if air.temperature_C is None or air.humidity_pct is None:
@@ -108,6 +119,7 @@ def room_check(air: AirNow, sheet: DataSheet | None, *, clock_text: Callable[[in
     reasons = [
         reason
         for reason in (
+            _old(air) if to_lay else None,
             _moving(air, sheet, clock_text),
             _temperature(air.temperature_C, sheet),
             _film(air.temperature_C, sheet),
@@ -121,26 +133,40 @@ def room_check(air: AirNow, sheet: DataSheet | None, *, clock_text: Callable[[in
         return Sentence(
             level=Level.CALM,
             headline="Good to lay a coat",
-            detail=f"{air.temperature_C:.1f} °C, {air.humidity_pct:.0f} %, no moving air noticed.",
+            detail=f"{air.temperature_C:.1f} °C, {air.humidity_pct:.0f} %, no moving air "
+            f"{'noticed' if air.typed is None else 'felt'}.",
         )
     first, *others = reasons
     return _wait(first.headline, " ".join([first.detail, *(f"{other.headline}." for other in others)]), first.advice)
 
 
+def _old(air: AirNow) -> Sentence | None:
+    if air.typed is None or air.typed.age_s <= FRESH_S:
+        return None
+    return _wait("Read the room again before you lay a coat", "It may have changed.", READ_IT)
+
+
 def _moving(air: AirNow, sheet: DataSheet | None, clock_text: Callable[[int], str]) -> Sentence | None:
     if not air.is_moving:
         return None
+    if air.typed is not None and air.typed.felt is not None:
+        return _wait("Not yet: the air is moving", f"Felt at {clock_text(air.typed.time_ms)}.", _still_it(sheet))
     speed_text = "" if air.air_speed_m_s is None else f", {air.air_speed_m_s:.2f} m/s"
     since_text = "" if air.moving_since_ms is None else f" since {clock_text(air.moving_since_ms)}"
-    advice = "Turn it off or turn it away."
+    return _wait("Not yet: the air is moving", f"Moving{since_text}{speed_text}.", _still_it(sheet))
+
+
+def _still_it(sheet: DataSheet | None) -> str:
     if sheet is not None and sheet.kind is Kind.SOLVENTBORNE:
-        advice = "Turn it away from the piece, and keep fresh air coming in."
-    return _wait("Not yet: the air is moving", f"Moving{since_text}{speed_text}.", advice)
+        return "Turn it away from the piece, and keep fresh air coming in."
+    return "Turn it off or turn it away."
 
 
 def _unknown_movement(air: AirNow) -> Sentence | None:
     if air.movement is not Movement.UNKNOWN:
         return None
+    if air.typed is not None:
+        return _wait("Not known whether the air moves", "Nobody said what it does at the pieces.", TRY_TISSUE)
     return _wait(
         "Not known whether the air moves",
         "The air is not measured, or its sensor takes its first ten readings.",

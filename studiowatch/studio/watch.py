@@ -2,7 +2,8 @@
 
 A concern found before is given back in, so that a value at its limit does not flicker and a beginning is kept.
 One cause gives one concern: a silent board or a suspect reading lets nothing new be raised from what rests on it, and
-damp air speaks for the nearness of the dew point that it causes.
+damp air speaks for the nearness of the dew point that it causes. Where she types the room's readings no board is
+silent; a reading that is missed for long is a concern then.
 
 What is not measured is not over. While the board is silent, or the channels that an earlier concern rests on are
 missing or not to be believed, that concern stands: told as past, its `seen_ms` frozen, its level kept, until all its
@@ -27,6 +28,7 @@ HOLD_MS = {  # ms that a concern is kept after it last held; assumption
     Kind.DAMP: 30_000,
     Kind.BOARD_SILENT: 0,
     Kind.READING_IMPLAUSIBLE: 30_000,
+    Kind.READING_OLD: 0,
 }
 RULES: Mapping[Kind, Callable[[Scene], Concern | None]] = MappingProxyType(
     {
@@ -35,6 +37,7 @@ RULES: Mapping[Kind, Callable[[Scene], Concern | None]] = MappingProxyType(
         Kind.NEAR_DEW_POINT: rules.near_dew_point,
         Kind.DAMP: rules.damp,
         Kind.READING_IMPLAUSIBLE: rules.implausible,
+        Kind.READING_OLD: rules.reading_old,
     }
 )
 SAME_CAUSE = frozenset({Kind.NEAR_DEW_POINT, Kind.DAMP})
@@ -74,7 +77,7 @@ def find_concerns(
         before={concern.kind: concern for concern in before},
     )
     patience_s = silent_after_s if scene.coats else max(SILENT_AFTER_IDLE_S, silent_after_s)
-    is_silent = now_ms - air.blind_since_ms(now_ms) > patience_s * 1000
+    is_silent = air.typed is None and now_ms - air.blind_since_ms(now_ms) > patience_s * 1000
     hidden = {kind for kind in RULES if is_silent or unseen.is_missing(kind, air)}
     found = [rules.board_silent(scene)] if is_silent else []
     found += [concern for kind, rule in RULES.items() if kind not in hidden and (concern := rule(scene)) is not None]

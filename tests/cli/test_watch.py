@@ -18,7 +18,9 @@ from studiowatch.board.simulated_room import SimulatedRoom
 from studiowatch.cli.commands import run
 from studiowatch.cli.watch import Printer
 from studiowatch.service.clock import SystemClock
-from studiowatch.service.snapshot import Snapshot
+from studiowatch.service.snapshot import BoardView, RoomView, Snapshot
+from studiowatch.studio.concern import TypedAir
+from studiowatch.studio.words import Level, Sentence
 
 from .conftest import Answer
 
@@ -40,6 +42,17 @@ def test_that_the_demo_prints_readings_and_ready_times_and_leaves_her_records_al
     assert "recoat" in answer.out
     assert not (tmp_path / "data").exists()
     assert (tmp_path / "demo" / "studio.sqlite3").exists()
+
+
+def test_that_a_typed_room_is_printed_with_its_age_and_that_air_speed_is_not_measured(
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    typed = TypedAir(time_ms=0, age_s=7300.0)
+    room = RoomView(time_ms=0, temperature_C=20.5, humidity_pct=48.0, typed=typed)
+    sentence = Sentence(level=Level.CALM, headline="All is well")
+    Printer().show(Snapshot(time_ms=7_300_000, board=BoardView(), room=room, sentence=sentence))
+    line = capsys.readouterr().out.strip()
+    assert line.endswith("20.5 °C  48 %  not measured  All is well  Last read 2 h ago; air speed is not measured.")
 
 
 def test_that_recording_stores_what_the_board_sent(call: Callable[..., Answer], tmp_path: Path) -> None:

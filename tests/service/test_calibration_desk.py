@@ -23,6 +23,7 @@ from studiowatch.service.commands import (
     RegisterPiece,
     Spell,
     TickPrompt,
+    TypeReading,
     Walk,
     WithdrawCalibration,
 )
@@ -157,6 +158,19 @@ def test_that_a_humidity_calibration_holds_from_then_on_and_the_log_keeps_what_t
     assert view.sentence == "A reading of 50 % is put right to 47.0 %."
     assert view.recheck_ms - view.made_ms == 30 * DAY_S * 1000
     assert isinstance(view.calibration, HumidityCalibration)
+
+
+def test_that_a_typed_reading_is_put_right_by_no_sensors_calibration_live_or_after_a_restart(studio: Studio) -> None:
+    studio.do(studio.salts())
+    studio.read(5, room_says())
+    studio.clock.pass_s(300)
+    studio.do(TypeReading(time_ms=studio.clock.now_ms, temperature_C=20.0, humidity_pct=60.0))
+    studio.look()
+    assert studio.snapshot().room.humidity_pct == 60.0
+    studio.watch.close(studio.clock.now_s)
+    studio.clock.pass_s(3600)
+    studio.open()
+    assert studio.snapshot().room.humidity_pct == 60.0
 
 
 def test_that_a_correction_is_no_leap_of_the_sensor(studio: Studio) -> None:

@@ -68,6 +68,7 @@ def test_that_what_a_tick_asks_depends_on_the_step() -> None:
         Step.COVER: Deed.TICK,
         Step.CLARITY: Deed.LOOK,
         Step.TOUCH_TEST: Deed.TOUCH,
+        Step.READ_ROOM: Deed.READ,
         Step.RECOAT: Deed.LAY,
     }
 

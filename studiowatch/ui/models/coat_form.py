@@ -7,7 +7,8 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from studiowatch.service.commands import LayCoat
-from studiowatch.service.snapshot import CoatView, PieceView, SheetChoice
+from studiowatch.service.product_views import SheetChoice
+from studiowatch.service.snapshot import CoatView, PieceView
 from studiowatch.ui.models.forms import FormError, number, optional_number
 from studiowatch.ui.models.tones import Tone
 

@@ -6,7 +6,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import tzinfo
 
-from studiowatch.service.snapshot import CoatView, LearntView, PieceView, Snapshot
+from studiowatch.service.product_views import LearntView
+from studiowatch.service.snapshot import CoatView, PieceView, Snapshot
 from studiowatch.ui.models.times import MINUTE_MS, SECOND_MS, local, near_words
 
 MOVED_MS = 5 * MINUTE_MS  # a ready time wanders by less with the room alone while a test is taken up: assumption

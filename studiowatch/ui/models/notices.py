@@ -22,6 +22,7 @@ _PAST: dict[str, tuple[tuple[str, str], ...]] = {
         ("Water may settle", "Water may have settled"),
     ),
     Kind.BOARD_SILENT: (("The board is silent", "The board was silent"),),
+    Kind.READING_OLD: (("The room was not read since", "The room was not read after"),),
     Kind.READING_IMPLAUSIBLE: (("A reading cannot be right", "A reading could not be right"),),
 }
 

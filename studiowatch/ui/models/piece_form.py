@@ -8,7 +8,7 @@ from datetime import date
 from studiowatch.coats.stages import Orientation
 from studiowatch.coats.support import SOAKED_SHARE, Support
 from studiowatch.service.commands import RegisterPiece
-from studiowatch.service.snapshot import SheetChoice
+from studiowatch.service.product_views import SheetChoice
 from studiowatch.ui.models.forms import FormError, number
 
 LEAST_SIDE_CM = 1.0

@@ -23,9 +23,10 @@ class Deed(Enum):
     LOOK = auto()
     TOUCH = auto()
     LAY = auto()
+    READ = auto()
 
 
-_DEEDS = {Step.CLARITY: Deed.LOOK, Step.TOUCH_TEST: Deed.TOUCH, Step.RECOAT: Deed.LAY}
+_DEEDS = {Step.CLARITY: Deed.LOOK, Step.TOUCH_TEST: Deed.TOUCH, Step.RECOAT: Deed.LAY, Step.READ_ROOM: Deed.READ}
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

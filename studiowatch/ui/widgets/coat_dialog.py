@@ -15,7 +15,8 @@ from PySide6.QtWidgets import (
 )
 
 from studiowatch.service.commands import Command, LayCoat
-from studiowatch.service.snapshot import PieceView, SheetChoice, Snapshot
+from studiowatch.service.product_views import SheetChoice
+from studiowatch.service.snapshot import PieceView, Snapshot
 from studiowatch.studio.words import Sentence
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.coat_form import (

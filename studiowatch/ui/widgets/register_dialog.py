@@ -19,7 +19,7 @@ from PySide6.QtWidgets import (
 
 from studiowatch.coats.stages import Orientation
 from studiowatch.service.commands import Command, RegisterPiece
-from studiowatch.service.snapshot import SheetChoice
+from studiowatch.service.product_views import SheetChoice
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.piece_form import NO_COATS, SUPPORTS, in_trade_order, read_piece
 from studiowatch.ui.style import Style

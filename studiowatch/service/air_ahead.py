@@ -1,0 +1,32 @@
+"""The air that a look ahead counts on, and when it has changed enough to look again."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from studiowatch.physics.air import Air
+
+CALM_M_S = 0.1  # m/s, the most that a look ahead counts on: a fan over a wet coat is not there to stay; assumption
+STEADY_K, STEADY_PCT, STEADY_M_S = 0.2, 1.0, 0.02  # changes of the air that move a time by a percent or so; assumption
+
+
+def calm(air: Air) -> Air:
+    """Return the air as it is without what moves it."""
+    return replace(air, air_speed_m_s=min(air.air_speed_m_s, CALM_M_S))
+
+
+def alike(before: Air, after: Air) -> bool:
+    """Return whether a look ahead in the one would say the same as in the other."""
+    return (
+        abs(after.temperature_C - before.temperature_C) < STEADY_K
+        and abs(after.humidity_pct - before.humidity_pct) < STEADY_PCT
+        and abs(after.air_speed_m_s - before.air_speed_m_s) < STEADY_M_S
+        and not _is_read_anew(before, after)
+    )
+
+
+def _is_read_anew(before: Air, after: Air) -> bool:
+    """Return whether the room was typed, or is measured, since: that narrows a range."""
+    if before.age_s is None or after.age_s is None:
+        return before.age_s is not after.age_s
+    return after.age_s < before.age_s

@@ -1,0 +1,39 @@
+"""The verdicts of a snapshot: the one sentence, and whether the room is fit for each sheet."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from studiowatch.service.rack import Rack
+from studiowatch.service.rack_views import coats_at_risk, following_coat
+from studiowatch.service.room_now import RoomNow
+from studiowatch.service.snapshot import BoardView
+from studiowatch.service.warning_desk import WarningDesk
+from studiowatch.studio.concern import AirNow
+from studiowatch.studio.sentence import most_urgent, room_check
+from studiowatch.studio.watch import SILENT_AFTER_IDLE_S
+from studiowatch.studio.words import Sentence
+
+
+def room_checks(rack: Rack, air: AirNow, clock_text: Callable[[int], str]) -> tuple[tuple[str, Sentence], ...]:
+    """Return for each sheet by name whether the room is fit to lay it now, or why not yet."""
+    sheets = rack.shelf.sheets.items()
+    return tuple((name, room_check(air, sheet, clock_text=clock_text)) for name, sheet in sheets)
+
+
+def sentence_now(rack: Rack, room: RoomNow, desk: WarningDesk, board: BoardView, now_ms: int) -> Sentence:
+    """Return what to say above all else at `now_ms`."""
+    at_risk = coats_at_risk(rack)
+    ahead = {coat.sheet for piece in rack.on_rack() if (coat := following_coat(piece)) is not None}
+    return most_urgent(
+        desk.book.open,
+        None if room.last_ms is None else room.air_now(now_ms),
+        now_ms=now_ms,
+        clock_text=desk.clock_text,
+        sheets=[rack.shelf.stand_in(name) for name in sorted(ahead)],
+        wet_titles=tuple(dict.fromkeys(coat.piece_title for coat in at_risk)),
+        connected=board.connected,
+        trouble=board.trouble,
+        unreadable=0 if board.counts.good else board.counts.faulty,
+        silent_after_s=desk.silent_after_s if at_risk else max(desk.silent_after_s, SILENT_AFTER_IDLE_S),
+    )

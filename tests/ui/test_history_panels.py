@@ -154,6 +154,13 @@ def test_that_a_log_kept_once_a_minute_is_one_line() -> None:
     assert len(strokes(slow, TIME, VALUE, 0.0, 100.0).segments) == 10
 
 
+def test_that_readings_typed_every_two_hours_are_dots_that_no_line_joins() -> None:
+    day = TimeScale(start_ms=NOW_MS - 86_400_000, end_ms=NOW_MS, left_px=0.0, width_px=600.0)
+    typed = series(*((second, 20.0, 20.0, 20.0) for second in range(-72_000, 1, 7200)))
+    drawn = strokes(typed, day, VALUE, 0.0, 100.0)
+    assert (len(drawn.segments), len(drawn.dots)) == (0, 11)
+
+
 def test_that_a_lone_reading_is_a_dot() -> None:
     drawn = strokes(series(*flat(-600, -500, 20.0), (-300, 50.0, 50.0, 50.0)), TIME, VALUE, 0.0, 100.0)
     assert drawn.dots.tolist() == [[pytest.approx(300.0), pytest.approx(50.0)]]

@@ -21,6 +21,7 @@ GAP_BUCKETS = 3  # neighbours further apart than this are a gap: "a few" buckets
 LEAST_BAR_PX = 1.0  # a shorter one is hidden by the mean
 WORDS_SPACE_PX = 4.0  # between a limit's words and the edge of the plot
 NO_READING = "no reading"
+SLOWEST_MS = 600_000  # of a log: readings that are usually further apart were typed, and no line joins them; assumption
 SHORTEST_GAP_MS = 10_000  # a reading or two that never came is no gap in the room
 
 
@@ -191,7 +192,7 @@ def gap_ms(series: Series) -> float:
     A log kept once a minute is no row of gaps, so the usual distance of its readings counts too.
     """
     usual_ms = float(np.median(np.diff(series.time_ms))) if len(series.time_ms) > 2 else 0.0  # noqa: PLR2004
-    return max(GAP_BUCKETS * series.bucket_ms, GAP_BUCKETS * usual_ms, SHORTEST_GAP_MS)
+    return max(GAP_BUCKETS * series.bucket_ms, GAP_BUCKETS * min(usual_ms, SLOWEST_MS), SHORTEST_GAP_MS)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -13,7 +13,7 @@ from studiowatch.ui.widgets.strokes import draw_boxes, draw_lines
 BAR_STRENGTH = 0.5  # of the curve's colour in the bar behind the mean
 MEAN_PX = 2.0
 DEW_PX = 1.6
-DOT_PX = 1.8
+DOT_PX = 2.6  # seen from two metres: typed readings are nothing but dots
 WIDEST_LINE_PX = 1.5  # of the screen's own pixels
 
 

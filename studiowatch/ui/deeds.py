@@ -25,12 +25,14 @@ from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.learning import AnsweredTest
 from studiowatch.ui.models.look_form import ANSWERS, BY_EYE, BY_TOUCH
 from studiowatch.ui.models.prompts import Deed, PromptRow
+from studiowatch.ui.models.reading_form import Degrees
 from studiowatch.ui.models.times import REMIND_AFTER_MS, clock_words, local
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.coat_dialog import CoatDialog
 from studiowatch.ui.widgets.dialog import FormDialog
 from studiowatch.ui.widgets.look_dialog import LOOK_TITLE, LookDialog, pieces_with_coats
 from studiowatch.ui.widgets.question import question
+from studiowatch.ui.widgets.reading_dialog import ReadingDialog
 from studiowatch.ui.widgets.register_dialog import RegisterDialog
 
 FormT = TypeVar("FormT", bound=FormDialog)
@@ -55,6 +57,7 @@ class Deeds(QObject):
         self.snapshot: Snapshot | None = None
         self._asked: AnsweredTest | None = None
         self._tested: AnsweredTest | None = None
+        self._degrees = Degrees.CELSIUS
         self.style = Style()
 
     def close(self) -> None:
@@ -102,6 +105,21 @@ class Deeds(QObject):
         )
         return self._open(form)
 
+    def type_reading(self) -> ReadingDialog:
+        """Open the form for a reading from any hygrometer, in the unit that was chosen last."""
+        form = ReadingDialog(
+            degrees=self._degrees,
+            now_ms=self._clock.utc_ms,
+            courier=self._courier,
+            style=self.style,
+            parent=self._window,
+        )
+        form.recorded.connect(lambda _key: self._keep_degrees(form))
+        return self._open(form)
+
+    def _keep_degrees(self, form: ReadingDialog) -> None:
+        self._degrees = form.degrees
+
     def touch_test(
         self, piece_key: str, title: str = LOOK_TITLE, findings: Sequence[Finding] = tuple(ANSWERS)
     ) -> LookDialog | None:
@@ -144,6 +162,10 @@ class Deeds(QObject):
 
     def answer_prompt(self, row: PromptRow) -> FormDialog | None:
         """Open the form that answers a prompt; the prompt is ticked once that is recorded."""
+        if row.deed is Deed.READ:
+            reading = self.type_reading()
+            reading.recorded.connect(lambda _key: self.prompt_answered.emit(row))
+            return reading
         form: CoatDialog | LookDialog | None
         if row.deed is Deed.LAY:
             form = self.lay_coat(row.piece_key)

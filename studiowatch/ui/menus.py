@@ -17,6 +17,7 @@ class MenuDeeds:
     register: Callable[[], object]
     lay: Callable[[], object]
     test: Callable[[], object]
+    read: Callable[[], object]
     hear: Callable[[], object]
     remind: Callable[[], object]
     quit: Callable[[], object]
@@ -36,6 +37,7 @@ def add_menus(window: QMainWindow, deeds: MenuDeeds, spans: tuple[str, ...]) -> 
     rack.addAction("&Register a piece…", QKeySequence("Ctrl+N"), deeds.register)
     rack.addAction("&Lay a coat…", QKeySequence("Ctrl+L"), deeds.lay)
     rack.addAction("&Touch test or look…", QKeySequence("Ctrl+T"), deeds.test)
+    rack.addAction("Type a read&ing…", QKeySequence("Ctrl+G"), deeds.read)
     rack.addSeparator()
     rack.addAction("&Quit", QKeySequence("Ctrl+Q"), deeds.quit)
     warnings = bar.addMenu("&Warnings")

@@ -17,7 +17,7 @@ from studiowatch.ui.dressing import Dressing, first_size
 from studiowatch.ui.feed import Feed
 from studiowatch.ui.menus import MenuDeeds, add_menus
 from studiowatch.ui.models.alarm import newly_raised
-from studiowatch.ui.models.board import board_line
+from studiowatch.ui.models.board import board_line, may_type
 from studiowatch.ui.models.figures import room_figures
 from studiowatch.ui.models.notices import sentence_card
 from studiowatch.ui.models.pace import wet_titles
@@ -105,6 +105,7 @@ class StudioWindow(QMainWindow):
         QShortcut(QKeySequence("Escape"), self.across, self.toggle_across)
         foot.lay_asked.connect(self._lay)
         foot.test_asked.connect(self._test)
+        foot.read_asked.connect(deeds.type_reading)
         deeds.done.connect(lambda words: self._note(words, Tone.GOOD))
         deeds.refused.connect(lambda words: self._note(words, Tone.ACT))
         deeds.tick_refused.connect(page.prompts.release)
@@ -118,6 +119,7 @@ class StudioWindow(QMainWindow):
             register=self.deeds.register_piece,
             lay=self._lay,
             test=self._test,
+            read=self.deeds.type_reading,
             hear=lambda: self._answer(self.deeds.hear, HEARABLE),
             remind=lambda: self._answer(self.deeds.remind, (WarningState.RAISED,)),
             quit=self.quit,
@@ -168,7 +170,9 @@ class StudioWindow(QMainWindow):
         self.page.show_snapshot(snapshot, {sheet.name: sheet.wet_um for sheet in self._parts.desk.sheets()})
         self.foot.set_line(board_line(snapshot), self._parts.speaker.trouble)
         self.foot.set_actions(
-            can_lay=bool(snapshot.pieces), can_test=any(piece.top is not None for piece in snapshot.pieces)
+            can_lay=bool(snapshot.pieces),
+            can_test=any(piece.top is not None for piece in snapshot.pieces),
+            can_read=may_type(snapshot),
         )
         if self._plot is not None:
             self._plot.set_snapshot(snapshot)

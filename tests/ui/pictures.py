@@ -95,6 +95,7 @@ def special(window: StudioWindow, desk: ScriptedDesk, out: Path, suffix: str, wa
         "register": window.deeds.register_piece,
         "coat": lambda: window.deeds.lay_coat("orchard"),
         "look": lambda: window.deeds.touch_test("ladder"),
+        "reading": window.deeds.type_reading,
     }
     desk.answer = Refused("Blue Ladder is not dry to recoat before tomorrow 11:30: wait, or lay it earlier by hand.")
     for name, opened in forms.items():

@@ -14,21 +14,23 @@ from studiowatch.board.events import LineCounts
 from studiowatch.coats.stages import Orientation, Stage, Surface
 from studiowatch.room.air_movement import Movement
 from studiowatch.room.readings import Channel, Reading
+from studiowatch.room.typed import Felt
 from studiowatch.service.commands import Command, Refused
 from studiowatch.service.ports import Series
+from studiowatch.service.product_views import LearntView, SheetChoice
 from studiowatch.service.snapshot import (
     BoardView,
     CoatView,
-    LearntView,
     PieceView,
     PromptView,
     RoomView,
-    SheetChoice,
     Snapshot,
     SolventView,
     StageTime,
     WarningView,
 )
+from studiowatch.studio.concern import TypedAir
+from studiowatch.studio.sentence import NO_BOARD
 from studiowatch.studio.warnings import WarningState
 from studiowatch.studio.words import Level, Sentence
 from studiowatch.ui.models.times import DAY_MS, HOUR_MS, MINUTE_MS
@@ -367,16 +369,7 @@ CHECKS = (
     ("gloss-solvent", GOOD),
 )
 
-FIRST_RUN = Snapshot(
-    time_ms=NOW_MS,
-    board=BoardView(),
-    room=RoomView(time_ms=NOW_MS),
-    sentence=Sentence(
-        level=Level.CAUTION,
-        headline="No board yet",
-        detail="Plug the sensor board into a USB port; it is found by itself.",
-    ),
-)
+FIRST_RUN = Snapshot(time_ms=NOW_MS, board=BoardView(), room=RoomView(time_ms=NOW_MS), sentence=NO_BOARD)
 EMPTY = Snapshot(time_ms=NOW_MS, board=GOOD_BOARD, room=CALM_ROOM, sentence=GOOD, room_checks=CHECKS)
 ONE_WET = Snapshot(
     time_ms=NOW_MS,
@@ -487,6 +480,62 @@ UNCALIBRATED = replace(
     room=replace(CALM_ROOM, air_speed_m_s=None, air_signal_mV=612.4, film_C=18.4, film_above_dew_K=8.0),
     board=replace(GOOD_BOARD, checked=False, counts=LineCounts(good=900, faulty=3, lost=1204)),
 )
+READ_AGAIN = PromptView(
+    key=f"room@{NOW_MS - 72 * MINUTE_MS}:read-room",
+    due_ms=NOW_MS - 12 * MINUTE_MS,
+    text="Read the hygrometer, and type it",
+    piece_key="orchard",
+    piece_title="Orchard at Low Water",
+    overdue=True,
+)
+TYPED = replace(
+    ONE_WET,
+    board=BoardView(),
+    room=replace(
+        CALM_ROOM,
+        air_speed_m_s=None,
+        film_C=18.9,
+        film_above_dew_K=8.5,
+        typed=TypedAir(time_ms=NOW_MS - 12 * MINUTE_MS, age_s=720.0, felt=Felt.STILL),
+    ),
+    sentence=Sentence(
+        level=Level.CALM,
+        headline="All is well: a coat drying",
+        detail="20.6 °C, 52 %, no moving air felt. Last read 12 min ago; air speed is not measured. "
+        "Orchard at Low Water.",
+    ),
+)
+NOT_READ = Sentence(
+    level=Level.CAUTION,
+    headline="The room was not read since 11:02",
+    detail="Orchard at Low Water is still drying, in air that nobody knows: the ready times are the wider for it.",
+    advice="Read the hygrometer, and type what it says.",
+)
+TYPED_LONG_AGO = replace(
+    TYPED,
+    room=replace(TYPED.room, typed=TypedAir(time_ms=NOW_MS - 190 * MINUTE_MS, age_s=11_400.0)),
+    sentence=NOT_READ,
+    pieces=(ORCHARD, LADDER),
+    prompts=(READ_AGAIN, *PROMPTS),
+    warnings=(
+        warning(
+            "w10",
+            NOT_READ,
+            WarningState.RAISED,
+            190 * MINUTE_MS,
+            kind="reading-old",
+            piece_titles=("Orchard at Low Water",),
+        ),
+        warning(
+            "w11",
+            NOT_READ,
+            WarningState.CLEARED,
+            27 * HOUR_MS,
+            kind="reading-old",
+            piece_titles=("Orchard at Low Water",),
+        ),
+    ),
+)
 _TITLES = (
     "Ferry Slip",
     "The Long Allotment",
@@ -517,6 +566,8 @@ SCENES = {
     "silent": SILENT,
     "uncalibrated": UNCALIBRATED,
     "told": TOLD,
+    "typed": TYPED,
+    "typed-long-ago": TYPED_LONG_AGO,
 }
 
 

@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import tzinfo
 
 from studiowatch.coats.stages import Surface
 from studiowatch.room.air_movement import Movement
 from studiowatch.service.snapshot import RoomView, Snapshot
+from studiowatch.studio.concern import TypedAir
+from studiowatch.studio.rereading import FRESH_S
 from studiowatch.studio.words import Level
-from studiowatch.ui.models.times import clock_words
+from studiowatch.ui.models.times import ago_words, clock_words
 
 # Below this a heated bead cannot tell a draught from its own rising warmth: free convection swamps it
 # (Collis and Williams 1959); what is left is called still.
@@ -42,16 +44,27 @@ def room_figures(snapshot: Snapshot, zone: tzinfo | None = None) -> tuple[Figure
     """Return temperature, humidity and air speed, and dust where the board counts it."""
     room, board = snapshot.room, snapshot.board
     last = f"last heard {clock_words(board.last_ms, snapshot.time_ms, zone)}" if board.last_ms else "no reading yet"
-    blind = board.silent or not board.connected
+    blind = room.typed is None and (board.silent or not board.connected)
     figures = [_temperature(room, _wet_films(snapshot)), _humidity(room), _air(room, snapshot.time_ms, zone)]
     if room.particles_per_m3_5um is not None:
         figures.append(_dust(room.particles_per_m3_5um))
+    if room.typed is not None:
+        return tuple(_typed(one, room.typed, snapshot.time_ms) for one in figures)
     if not blind:
         return tuple(figures)
     return tuple(
         Figure(name=one.name, value=one.value, unit=one.unit, meaning=last, level=Level.CALM, stale=True)
         for one in figures
     )
+
+
+def _typed(figure: Figure, typed: TypedAir, now_ms: int) -> Figure:
+    """Return a figure with how old it is; the air's with what was felt of it. One that is old is its own last word."""
+    ago = ago_words(typed.time_ms, now_ms)
+    first = figure.meaning.partition("\n")[0]
+    if not figure.unit:
+        return figure if typed.felt is None else replace(figure, meaning=f"{first}\nfelt {typed.felt} {ago}")
+    return replace(figure, meaning=f"{first}\nread {ago}", stale=typed.age_s > FRESH_S)
 
 
 def _wet_films(snapshot: Snapshot) -> tuple[tuple[float, str], ...]:

@@ -33,6 +33,7 @@ def events_of(snapshot: Snapshot) -> tuple[object, ...]:
         tuple((piece.key, piece.title) for piece in snapshot.pieces),
         tuple(coats),
         tuple(prompt.key for prompt in snapshot.prompts),
+        None if snapshot.room.typed is None else snapshot.room.typed.time_ms,
         (snapshot.board.connected, snapshot.board.silent, snapshot.store_trouble, snapshot.own_fault),
     )
 

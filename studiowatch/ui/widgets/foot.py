@@ -18,6 +18,7 @@ class Foot(QFrame):
 
     lay_asked = Signal()
     test_asked = Signal()
+    read_asked = Signal()
 
     def __init__(self) -> None:
         super().__init__()
@@ -29,6 +30,9 @@ class Foot(QFrame):
         self._words = ElidedLabel("small", Tone.MUTED)
         self._lay = button("Lay a coat", "link")
         self._test = button("Record a touch test", "link")
+        self._read = button("Type a reading", "link")
+        self._read.hide()
+        self._read.clicked.connect(self.read_asked)
         self._lay.clicked.connect(self.lay_asked)
         self._test.clicked.connect(self.test_asked)
         self._noting = QTimer(self)
@@ -40,6 +44,7 @@ class Foot(QFrame):
         self._lines.addWidget(self._trouble)
         self._lines.addLayout(self._row)
         self._row.addWidget(self._words, 1)
+        self._row.addWidget(self._read)
         self._row.addWidget(self._lay)
         self._row.addWidget(self._test)
 
@@ -63,8 +68,9 @@ class Foot(QFrame):
         self._noting.start()
         self._show(words, tone)
 
-    def set_actions(self, *, can_lay: bool, can_test: bool) -> None:
+    def set_actions(self, *, can_lay: bool, can_test: bool, can_read: bool) -> None:
         """Allow only the actions that have something to act on."""
+        self._read.setVisible(can_read)
         self._lay.setEnabled(can_lay)
         self._test.setEnabled(can_test)
 

@@ -1,0 +1,81 @@
+"""A reading typed from any hygrometer: its fields, checked, and the words around them."""
+
+from __future__ import annotations
+
+from enum import Enum
+
+from studiowatch.room.typed import Felt
+from studiowatch.service.commands import TypeReading
+from studiowatch.service.typing_in import HUMIDITY_PCT, TEMPERATURE_C
+from studiowatch.ui.models.forms import FormError, number
+
+HOW_TO_READ = (
+    "Hold the hygrometer near the pieces, out of the sun and off the wall, until it stands still. What you type holds "
+    "until the next reading: the older it is, the wider the ready times."
+)
+HOW_TO_FEEL = "Air speed is not measured: hang a strip of tissue beside the pieces and see whether it moves."
+AIR_ANSWERS: dict[str, Felt | None] = {
+    "not looked": None,
+    "the tissue hangs still": Felt.STILL,
+    "the tissue moves": Felt.MOVING,
+}
+_AIR_WORDS = {None: "air not looked at", Felt.STILL: "air still", Felt.MOVING: "air moving"}
+USUAL_C = (5.0, 40.0)  # °C, a room outside is asked about once: it may be the other unit; assumption
+
+
+class Degrees(Enum):
+    """The unit that her hygrometer shows."""
+
+    CELSIUS = "°C"
+    FAHRENHEIT = "°F"
+
+    def from_celsius(self, temperature_C: float) -> float:
+        """Return a temperature, °C, in this unit."""
+        return temperature_C if self is Degrees.CELSIUS else temperature_C * 9.0 / 5.0 + 32.0
+
+    def to_celsius(self, value: float) -> float:
+        """Return a temperature in this unit as °C."""
+        return value if self is Degrees.CELSIUS else (value - 32.0) * 5.0 / 9.0
+
+
+def read_reading(
+    *, temperature: str, degrees: Degrees, humidity: str, felt: Felt | None, time_ms: int, now_ms: int
+) -> TypeReading:
+    """Return the command to take a reading.
+
+    Raises
+    ------
+    FormError
+        If a field cannot be taken.
+    """
+    low_C, high_C = TEMPERATURE_C
+    low_pct, high_pct = HUMIDITY_PCT
+    value = number(
+        temperature,
+        field="temperature",
+        name="The temperature",
+        unit=degrees.value,
+        low=degrees.from_celsius(low_C),
+        high=degrees.from_celsius(high_C),
+        example="20.5" if degrees is Degrees.CELSIUS else "69",
+    )
+    humidity_pct = number(
+        humidity, field="humidity", name="The humidity", unit="%", low=low_pct, high=high_pct, example="48"
+    )
+    if time_ms > now_ms:
+        raise FormError("read", "The hygrometer was read in the future: choose a time that has passed.")
+    return TypeReading(time_ms=time_ms, temperature_C=degrees.to_celsius(value), humidity_pct=humidity_pct, felt=felt)
+
+
+def reading_doubt(command: TypeReading) -> str:
+    """Return what to ask once more before so odd a room is recorded, or ""."""
+    low_C, high_C = USUAL_C
+    if low_C <= command.temperature_C <= high_C:
+        return ""
+    fahrenheit = Degrees.FAHRENHEIT.from_celsius(command.temperature_C)
+    return f"That is {command.temperature_C:.0f} °C, or {fahrenheit:.0f} °F: press again if the room is like that."
+
+
+def reading_words(command: TypeReading) -> str:
+    """Return what was recorded."""
+    return f"Recorded: {command.temperature_C:.1f} °C, {command.humidity_pct:.0f} %, {_AIR_WORDS[command.felt]}"

@@ -85,7 +85,7 @@ def most_urgent(
 
 
 def _no_board(trouble: str) -> Sentence:
-    return replace(NO_BOARD, detail=trouble, advice="") if trouble else NO_BOARD
+    return replace(NO_BOARD, detail=trouble, advice="Or type what a hygrometer says.") if trouble else NO_BOARD
 
 
 def _no_reading(unreadable: int) -> Sentence:

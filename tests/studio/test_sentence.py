@@ -6,7 +6,8 @@ import pytest
 
 from studiowatch.coats.data_sheet import DataSheet, Kind, Sheen
 from studiowatch.room.air_movement import Movement
-from studiowatch.studio.concern import AirNow
+from studiowatch.room.typed import Felt
+from studiowatch.studio.concern import AirNow, TypedAir
 from studiowatch.studio.concern import Kind as ConcernKind
 from studiowatch.studio.sentence import NO_BOARD, most_urgent, room_check
 from studiowatch.studio.warnings import StudioWarning, WarningState
@@ -169,7 +170,7 @@ def test_that_without_a_board_it_says_so() -> None:
 def test_that_a_port_that_cannot_be_opened_is_told_with_its_reason_and_not_with_a_plug_to_push_home() -> None:
     why = "The port COM3 is in use by another program: close that program."
     sentence = most_urgent([], None, now_ms=NOW_MS, clock_text=clock_text, trouble=why)
-    assert sentence == replace(NO_BOARD, detail=why, advice="")
+    assert sentence == replace(NO_BOARD, detail=why, advice="Or type what a hygrometer says.")
     assert urgent(air=replace(GOOD, age_s=60.0)).level is Level.CALM
 
 
@@ -196,3 +197,24 @@ def test_that_lines_that_cannot_be_read_are_counted_out_loud() -> None:
     said = most_urgent((), None, now_ms=NOW_MS, clock_text=clock_text, connected=True, unreadable=40)
     assert said.headline == "The board cannot be understood"
     assert "40 lines" in said.detail
+
+
+TYPED = replace(GOOD, air_speed_m_s=None, typed=TypedAir(time_ms=NOW_MS - 300_000, age_s=300.0, felt=Felt.STILL))
+
+
+def test_that_a_typed_room_is_good_to_lay_a_coat_only_while_it_is_fresh_and_the_air_was_found_still() -> None:
+    assert check(TYPED).level is Level.CALM
+    unknown = replace(TYPED, movement=Movement.UNKNOWN, typed=replace(TYPED.typed, felt=None))
+    assert "tissue" in check(unknown).advice
+    moving = replace(TYPED, movement=Movement.MOVING, typed=replace(TYPED.typed, felt=Felt.MOVING))
+    assert check(moving).detail.startswith("Felt at 14:07.")
+    assert "fresh air" in check(moving, SOLVENT).advice
+    old = replace(TYPED, typed=replace(TYPED.typed, age_s=3700.0))
+    assert check(old).headline == "Read the room again before you lay a coat"
+
+
+def test_that_a_typed_room_is_not_called_unwatched_however_old_and_wet_pieces_do_not_ask_for_a_fresh_reading() -> None:
+    old = replace(TYPED, age_s=7300.0, typed=replace(TYPED.typed, age_s=7300.0))
+    sentence = most_urgent((), old, now_ms=NOW_MS, clock_text=clock_text, wet_titles=("Low Tide",))
+    assert sentence.headline == "All is well: a coat drying"
+    assert "Last read 2 h ago; air speed is not measured." in sentence.detail

@@ -5,12 +5,13 @@ from __future__ import annotations
 import logging
 from collections.abc import Callable, Sequence
 from threading import Event, Thread
-from typing import Protocol
 
+from studiowatch.board.clock import Clock
 from studiowatch.board.events import BoardEvent
 from studiowatch.board.listening import Listening
 from studiowatch.board.lookout import Lookout
 from studiowatch.board.mapping import ColumnMapping
+from studiowatch.board.onlooker import Onlooker
 from studiowatch.board.port import (
     READ_TIMEOUT_S,
     BytePort,
@@ -25,7 +26,7 @@ from studiowatch.board.search import Search, Turn
 from studiowatch.board.telling import Telling
 from studiowatch.board.ways import ChooseWay, LineIntake, Way, checked_lines_only
 
-LOOK_EVERY_S = 1.0  # how often the ports are listed while no board is heard; never while one is
+LOOK_EVERY_S = 1.0  # how often the ports are listed while no board is heard, or while somebody looks on
 TRY_S = 5.0  # a port is listened to for so long at first: a board that opening restarts says hello within 3 s
 LONGEST_TRY_S = 60.0  # each round doubles it up to this: opening restarts the devices, which are not ours
 STOP_WITHIN_S = 5.0  # a read ends within READ_TIMEOUT_S even if it cannot be cancelled
@@ -35,18 +36,6 @@ HELLO_PLEASE = b"?"  # the wire format: the board says hello when the host sends
 _LOG = logging.getLogger(__name__)
 
 NO_BOARD = "No board was found: push its USB plug home."
-
-
-class Clock(Protocol):
-    """The wall time that readings are stamped with, and a time that never runs backwards."""
-
-    def utc_ms(self) -> int:
-        """Return UTC, milliseconds since 1970-01-01."""
-        ...
-
-    def monotonic_s(self) -> float:
-        """Return seconds that never run backwards."""
-        ...
 
 
 class Reader:
@@ -78,6 +67,11 @@ class Reader:
         How often to look for the board while it is not there, s.
     wait : callable or None
         Lets so many seconds pass, or fewer if the reader is stopped; None for real ones.
+
+    Attributes
+    ----------
+    onlooker : Onlooker
+        What may be seen of the work, from any thread.
     """
 
     def __init__(
@@ -108,6 +102,7 @@ class Reader:
         self._understood: tuple[PortSeen, Way, LineIntake] | None = None
         self._try_s = TRY_S
         self._port: BytePort | None = None
+        self.onlooker = Onlooker()
         self._stopping = Event()
         self._wait = wait or self._stopping.wait
         self._thread = Thread(target=self._run, name="board-reader", daemon=True)
@@ -132,6 +127,19 @@ class Reader:
             raise PortGone(NO_BOARD)
         self._accepted = mapping
         self._keep_mapping(understood[0], mapping)
+
+    def choose(self, port: str | None) -> None:
+        """Read `port` from now on and no other, or, if that is None, whichever answers. May come from any thread.
+
+        Raises
+        ------
+        PortGone
+            If there is no such port.
+        """
+        self._search.want(None if port is None else self.onlooker.port_named(port))
+        device = self._port
+        if device is not None:
+            device.cancel()
 
     def stop(self) -> None:
         """Read what has come already, let go of the port, and join the thread.
@@ -181,7 +189,9 @@ class Reader:
             If the board was read and is lost, or the only port there is cannot be read.
         """
         reasons: list[str] = []
-        for turn in self._search.turns():
+        turns = self._search.turns()
+        self.onlooker.listed(self._lookout.seen)
+        for turn in turns:
             reason = self._try(turn)
             if self._stopping.is_set():
                 return
@@ -201,10 +211,16 @@ class Reader:
         try:
             self._listen(turn)
         except PortFault as fault:
+            self.onlooker.gave_up(turn.port, str(fault))
             if self._telling.is_open or (turn.is_alone and turn.is_likely):
                 raise
             return str(fault)
-        return f"{turn.port.name} sends nothing that can be read."
+        is_left = self._search.is_rechosen
+        reason = (
+            f"{turn.port.name} {'was left: you chose another port' if is_left else 'sends nothing that can be read'}."
+        )
+        self.onlooker.gave_up(turn.port, reason)
+        return reason
 
     def _listen(self, turn: Turn) -> None:
         """Listen to a port in every way, until it is given up, or stopped. Raises `PortFault`."""
@@ -214,6 +230,7 @@ class Reader:
             listening.turn_to(way)
             device = self._open_port(turn.port.name, way.baud)
             self._port = device
+            self.onlooker.tries(turn.port, way.format, way.baud)
             try:
                 if turn.is_foremost:
                     self._telling.opened(turn.port.name)
@@ -237,12 +254,13 @@ class Reader:
         port = turn.port
         is_listed = self._lookout.sees(port)
         until_s = self._clock.monotonic_s() + self._try_s
-        while not self._stopping.is_set():
+        while not (self._stopping.is_set() or self._search.is_rechosen):
             data = device.read_some(READ_TIMEOUT_S)
             self._take(data, port, listening)
-            if data and listening.is_understood:
+            if data and listening.is_understood and not self.onlooker.is_looking:
                 continue
             self._lookout.look_if_due()
+            self.onlooker.listed(self._lookout.seen)
             if is_listed and not self._lookout.sees(port):
                 raise PortGone(f"The board on {port.name} vanished: push its USB plug home.")
             if listening.is_understood:
@@ -269,7 +287,9 @@ class Reader:
         if accepted is not None:
             listening.intake.set_mapping(accepted)
         was_understood = listening.is_understood
-        events = listening.take(data, self._clock.utc_ms())
+        time_ms = self._clock.utc_ms()
+        events = listening.take(data, time_ms)
+        self.onlooker.heard(port, data, events, time_ms)
         if listening.is_understood and not was_understood:
             self._settle_on(port, listening)
         self._telling.came(events)
@@ -279,6 +299,7 @@ class Reader:
         self._understood = (port, listening.way, listening.intake)
         self._try_s = TRY_S
         self._telling.opened(port.name)
+        self.onlooker.reads(port, listening.way.format, listening.way.baud)
         if port != self._search.last:
             self._search.last = port
             self._remember(port)

@@ -47,11 +47,13 @@ class Search:
     def __init__(self, lookout: Lookout, *, wanted: PortSeen | None, last: PortSeen | None) -> None:
         self._lookout = lookout
         self._in_vain: set[str] = set()
+        self._asked = False
         self.wanted = wanted
         self.last = last
 
     def turns(self) -> Sequence[Turn]:
         """Look which ports there are, and return whose turn it is in this round, in order; none if there is no port."""
+        self._asked = False
         self._lookout.look()
         seen, fresh = self._lookout.seen, self._lookout.take_fresh()
         self._in_vain &= {port.name for port in seen} - fresh
@@ -66,6 +68,16 @@ class Search:
             for port in found
         ]
 
+    def want(self, board: PortSeen | None) -> None:
+        """Have only `board` read from now on, or, if that is None, whichever answers. May come from any thread."""
+        self.wanted = board
+        self._asked = True
+
+    @property
+    def is_rechosen(self) -> bool:
+        """Whether another board was asked for since the turns were dealt out."""
+        return self._asked
+
     def give_up(self, turn: Turn) -> None:
         """Note that a port was tried in vain."""
         if not turn.is_likely:
@@ -73,8 +85,8 @@ class Search:
 
     @property
     def is_called_away(self) -> bool:
-        """Whether a port has come that is worth leaving one that makes no sense."""
-        return self.wanted is None and bool(self._lookout.fresh)
+        """Whether a port has come, or was asked for, that is worth leaving one that makes no sense."""
+        return self._asked or (self.wanted is None and bool(self._lookout.fresh))
 
     def _is_likely(self, port: PortSeen) -> bool:
         is_last = self.last is not None and port.is_same_board(self.last)

@@ -7,8 +7,8 @@ import random
 from collections.abc import Callable, Iterator
 from dataclasses import replace
 from threading import Condition
-from typing import Protocol
 
+from studiowatch.board.clock import Clock
 from studiowatch.board.port import BAUD, PortGone
 from studiowatch.board.simulated_room import RoomMoment, SimulatedRoom
 from studiowatch.board.wire import Kind, encode
@@ -22,18 +22,6 @@ HUMIDITY_TURNS_S = 20.0  # how fast `set_humidity` takes hold, time constant
 NOISE_C = 0.02  # standard deviations of the sensors' noise: assumption
 NOISE_PCT = 0.06
 NOISE_M_S = 0.006
-
-
-class Clock(Protocol):
-    """Wall time for the room's day, monotonic time for the pace."""
-
-    def utc_ms(self) -> int:
-        """Return UTC, milliseconds since 1970-01-01."""
-        ...
-
-    def monotonic_s(self) -> float:
-        """Return seconds that never run backwards."""
-        ...
 
 
 class SteppedClock:

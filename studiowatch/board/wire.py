@@ -98,11 +98,11 @@ class WireFault:
         return quoted(self.raw)
 
 
-def quoted(raw: bytes) -> str:
-    """Return bytes for people: printable ASCII as it is, the rest as escapes, cut to a readable length."""
-    shown = raw[:QUOTED_BYTES].decode("ascii", "backslashreplace")
+def quoted(raw: bytes, most: int = QUOTED_BYTES) -> str:
+    """Return bytes for people: printable ASCII as it is, the rest as escapes, `most` bytes of it."""
+    shown = raw[:most].decode("ascii", "backslashreplace")
     text = "".join(c if c.isprintable() else f"\\x{ord(c):02x}" for c in shown)
-    return text + "…" if len(raw) > QUOTED_BYTES else text
+    return text + "…" if len(raw) > most else text
 
 
 def checksum(body: bytes) -> int:

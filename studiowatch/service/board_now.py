@@ -19,8 +19,8 @@ from studiowatch.board.events import (
     ReadingArrived,
 )
 from studiowatch.room.readings import Reading
+from studiowatch.service.board_view import BoardView
 from studiowatch.service.columns_view import ColumnsView
-from studiowatch.service.snapshot import BoardView
 
 TROUBLES: Mapping[str, str] = MappingProxyType(  # the board's own words, as the notes on its wire format list them
     {

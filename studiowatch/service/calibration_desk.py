@@ -16,8 +16,8 @@ from studiowatch.room.readings import Reading
 from studiowatch.room.recheck import recheck_due_ms
 from studiowatch.room.typed import is_typed
 from studiowatch.service.calibration_orders import Bench, calibrated
-from studiowatch.service.calibration_views import CalibrationsView, CalibrationView
-from studiowatch.service.commands import CalibrationCommand, Refused, WithdrawCalibration
+from studiowatch.service.calibration_views import CalibrationsView, CalibrationView, DraftView
+from studiowatch.service.commands import CalibrationCommand, Refused, TryCalibration, WithdrawCalibration
 from studiowatch.service.disk import Disk
 from studiowatch.service.ports import ReadingsLog, Records
 from studiowatch.service.prompt_desk import Reminder
@@ -53,6 +53,7 @@ class CalibrationDesk:
     known: Corrections = field(default_factory=Corrections)
     sensor: str = UNNAMED
     plateau: Plateau = field(default_factory=Plateau)
+    _draft: DraftView | None = None
     _kept: dict[str, Kept] = field(default_factory=dict)
     _sightings: list[Sighting] = field(default_factory=list)
     _checks: list[Sighting] = field(default_factory=list)
@@ -93,6 +94,8 @@ class CalibrationDesk:
     def carry_out(self, command: CalibrationCommand, now_ms: int, rack: Rack) -> str:
         """Calibrate the present sensor from now on, or withdraw a calibration; return its key, on disk by then.
 
+        One that is only tried is shown in `view`, and its key is "".
+
         What was read since a calibration that is withdrawn is as the one before has it, or raw, and the coats of `rack`
         are dried anew by that with the next look.
 
@@ -109,6 +112,10 @@ class CalibrationDesk:
             rack.dry_anew()
             return kept.key
         bench = Bench(readings=self.log.between, known=self.known, sensor=self.sensor, now_ms=now_ms)
+        self._draft = None
+        if isinstance(command, TryCalibration):
+            self._draft = DraftView(of=command.of, calibration=calibrated(command.of, bench))
+            return ""
         kept = Kept(key=uuid.uuid4().hex, sensor=self.sensor, made_ms=now_ms, calibration=calibrated(command, bench))
         self._keep(kept)
         return kept.key
@@ -136,7 +143,7 @@ class CalibrationDesk:
 
     def view(self, rack: Rack) -> CalibrationsView:
         """Return what she may know of the calibrations."""
-        return CalibrationsView(sensor=self.sensor, plateau=self.plateau, holding=self._views(rack))
+        return CalibrationsView(sensor=self.sensor, plateau=self.plateau, holding=self._views(rack), draft=self._draft)
 
     def _views(self, rack: Rack) -> tuple[CalibrationView, ...]:
         solvent_laid_ms = solvent_layings_ms(rack)
@@ -170,7 +177,7 @@ class CalibrationDesk:
     def _see(self, time_ms: int, sensor: str) -> None:
         if sensor == self.sensor:
             return
-        self.sensor, self.plateau = sensor, Plateau()
+        self.sensor, self.plateau, self._draft = sensor, Plateau(), None
         self._sightings.append(Sighting(time_ms=time_ms, sensor=sensor))
         self.disk.later(partial(self.records.save_sighting, self._sightings[-1]))
         self._know()

@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from studiowatch.room.air_speed_calibration import AirSpeedCalibration
 from studiowatch.room.humidity_calibration import HumidityCalibration
 from studiowatch.room.plateau import Plateau
+from studiowatch.service.commands import CalibrateAirSpeed, CalibrateHumidity
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -35,9 +36,30 @@ class CalibrationView:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class DraftView:
+    """What a calibration that was tried would be; `of` would make it hold."""
+
+    of: CalibrateHumidity | CalibrateAirSpeed
+    calibration: HumidityCalibration | AirSpeedCalibration
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class CalibrationsView:
-    """The sensor that is on now ("" if it says no name), whether it reads flat, and what holds for each sensor."""
+    """What she may know of the calibrations.
+
+    Attributes
+    ----------
+    sensor : str
+        The sensor that is on now, "" if it says no name.
+    plateau : Plateau
+        Whether it reads flat.
+    holding : tuple of CalibrationView
+        What holds for each sensor.
+    draft : DraftView or None
+        What was tried last.
+    """
 
     sensor: str = ""
     plateau: Plateau = field(default_factory=Plateau)
     holding: tuple[CalibrationView, ...] = ()
+    draft: DraftView | None = None

@@ -112,6 +112,13 @@ class AcceptColumns:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class ChooseBoard:
+    """Read the board on `port` and no other, or, if that is None, whichever answers; until the program ends."""
+
+    port: str | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class HearWarning:
     """She has heard it: no more sound for this one."""
 
@@ -168,13 +175,21 @@ class CalibrateAirSpeed:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class TryCalibration:
+    """Show what a calibration would be, in the snapshot; nothing is kept."""
+
+    of: CalibrateHumidity | CalibrateAirSpeed
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class WithdrawCalibration:
     """Take a calibration back: readings show what they would without it."""
 
     calibration_key: str
 
 
-CalibrationCommand = CalibrateHumidity | CalibrateAirSpeed | WithdrawCalibration
+CalibrationCommand = CalibrateHumidity | CalibrateAirSpeed | TryCalibration | WithdrawCalibration
+BoardCommand = AcceptColumns | ChooseBoard
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -197,7 +212,7 @@ Command = (
     | CoverCoat
     | RecordLook
     | RecordOutcome
-    | AcceptColumns
+    | BoardCommand
     | HearWarning
     | RemindLater
     | TickPrompt

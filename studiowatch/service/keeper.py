@@ -11,8 +11,9 @@ from dataclasses import replace
 from typing import ParamSpec
 
 from studiowatch.board.events import BoardEvent
+from studiowatch.board.onlooker import Onlooker
 from studiowatch.board.port import PortFault
-from studiowatch.service.commands import AcceptColumns, Command, Refused
+from studiowatch.service.commands import AcceptColumns, BoardCommand, Command, Refused
 from studiowatch.service.inbox import Errand, Inbox
 from studiowatch.service.leavings import Leavings
 from studiowatch.service.ports import BoardSource, Clock
@@ -115,6 +116,11 @@ class Keeper:
         """Have `listener` called with each new snapshot, on the keeper's thread."""
         self._listeners.append(listener)
 
+    @property
+    def onlooker(self) -> Onlooker:
+        """What may be seen of the board's reader, from any thread."""
+        return self._source.onlooker
+
     def sheets(self) -> Sequence[SheetChoice]:
         """Return the data sheets that may be laid."""
         return self._sheets
@@ -169,8 +175,8 @@ class Keeper:
         now_ms, now_s = self._clock.utc_ms(), self._clock.monotonic_s()
         try:
             watch.mind_the_clock(now_ms, now_s)
-            if isinstance(errand.command, AcceptColumns):
-                key = self._accept(errand.command)
+            if isinstance(errand.command, BoardCommand):
+                key = self._ask_board(errand.command)
             else:
                 key = watch.carry_out(errand.command, now_ms, now_s)
         except Refused as refusal:
@@ -181,9 +187,12 @@ class Keeper:
         else:
             errand.answer.set_result(key)
 
-    def _accept(self, command: AcceptColumns) -> str:
+    def _ask_board(self, command: BoardCommand) -> str:
         try:
-            self._source.accept(command.mapping)
+            if isinstance(command, AcceptColumns):
+                self._source.accept(command.mapping)
+            else:
+                self._source.choose(command.port)
         except PortFault as fault:
             raise Refused(str(fault)) from fault
         except OSError as fault:

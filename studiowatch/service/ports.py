@@ -8,6 +8,7 @@ from typing import Protocol
 
 from studiowatch.board.events import BoardEvent
 from studiowatch.board.mapping import ColumnMapping
+from studiowatch.board.onlooker import Onlooker
 from studiowatch.room.corrections import Kept, Sighting
 from studiowatch.room.readings import Channel, Reading
 from studiowatch.service.commands import Command
@@ -55,6 +56,15 @@ class BoardSource(Protocol):
 
     def accept(self, mapping: ColumnMapping) -> None:
         """Read the board's columns by `mapping` and keep it. Raises `PortGone` if no board is read, or OSError."""
+        ...
+
+    def choose(self, port: str | None) -> None:
+        """Read `port` and no other, or whichever answers if that is None. Raises `PortGone` if there is none."""
+        ...
+
+    @property
+    def onlooker(self) -> Onlooker:
+        """What may be seen of its work, from any thread."""
         ...
 
 
@@ -182,6 +192,11 @@ class Desk(Protocol):
 
     def subscribe(self, listener: Callable[[Snapshot], None]) -> None:
         """Have `listener` called with each new snapshot, on the keeper's thread: it must hand over and return."""
+        ...
+
+    @property
+    def onlooker(self) -> Onlooker:
+        """What may be seen of the board's reader, from any thread: it does not wait for the keeper."""
         ...
 
     def sheets(self) -> Sequence[SheetChoice]:

@@ -5,36 +5,14 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from datetime import date
 
-from studiowatch.board.events import LineCounts
 from studiowatch.coats.stages import Orientation, Stage, Surface
 from studiowatch.room.air_movement import Movement
+from studiowatch.service.board_view import BoardView
 from studiowatch.service.calibration_views import CalibrationsView
-from studiowatch.service.columns_view import ColumnsView
 from studiowatch.service.product_views import LearntView
 from studiowatch.studio.concern import TypedAir
 from studiowatch.studio.warnings import WarningState
 from studiowatch.studio.words import Level, Sentence
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class BoardView:
-    """The board as she sees it: connected or not, and what it lost.
-
-    `last_ms` is the UTC ms of the last reading; `silent` is True once that is too long ago; `trouble_code` is the
-    board's own word while `trouble` is what it told; `columns` is None for a board that sends checked lines.
-    """
-
-    connected: bool = False
-    port: str = ""
-    sensor: str = ""
-    trouble: str = ""
-    trouble_code: str | None = None
-    last_ms: int | None = None
-    silent: bool = False
-    checked: bool = True
-    counts: LineCounts = LineCounts()
-    overflowed: int = 0
-    columns: ColumnsView | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

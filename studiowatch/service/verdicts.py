@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+from studiowatch.service.board_view import BoardView
 from studiowatch.service.rack import Rack
 from studiowatch.service.rack_views import coats_at_risk, following_coat
 from studiowatch.service.room_now import RoomNow
-from studiowatch.service.snapshot import BoardView
 from studiowatch.service.warning_desk import WarningDesk
 from studiowatch.studio.concern import AirNow
 from studiowatch.studio.sentence import most_urgent, room_check

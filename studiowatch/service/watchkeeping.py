@@ -13,11 +13,12 @@ from datetime import date
 from studiowatch.board.events import BoardEvent, BoardTrouble, ReadingArrived
 from studiowatch.room.readings import Reading
 from studiowatch.service.board_now import followed, noted
+from studiowatch.service.board_view import BoardView
 from studiowatch.service.calibration_desk import CalibrationDesk, CorrectedLog
 from studiowatch.service.clock import JumpWatch
 from studiowatch.service.coat_run import CoatRun
 from studiowatch.service.commands import (
-    AcceptColumns,
+    BoardCommand,
     CalibrationCommand,
     Command,
     HearWarning,
@@ -37,7 +38,7 @@ from studiowatch.service.rack_views import coats_at_risk, coats_to_tend, piece_v
 from studiowatch.service.room_now import RoomNow
 from studiowatch.service.room_views import room_view
 from studiowatch.service.sheet_shelf import SheetShelf
-from studiowatch.service.snapshot import BoardView, Snapshot
+from studiowatch.service.snapshot import Snapshot
 from studiowatch.service.typing_in import typed
 from studiowatch.service.verdicts import room_checks, sentence_now
 from studiowatch.service.warning_desk import WarningDesk
@@ -220,8 +221,8 @@ class Watchkeeping:
                 self._ledger.catch_up(now_s)
                 self._ledger.flush(now_s)
                 key = self._calibrations.carry_out(command, now_ms, self._rack)
-            case AcceptColumns():
-                raise Refused("No board is read here, so nothing can be said of its columns.")
+            case _ if isinstance(command, BoardCommand):
+                raise Refused("No board is read here, so nothing can be asked of it.")
             case _:
                 key = self._rack.carry_out(command, now_ms)
         self._unfollowed = True
@@ -289,7 +290,7 @@ class Watchkeeping:
         silent = any(concern.kind is Kind.BOARD_SILENT for concern in self._warnings.concerns)
         return Snapshot(
             time_ms=now_ms,
-            board=replace(self._board, silent=silent),
+            board=replace(self._board, silent=silent, health=self._room.health.sentence),
             room=room_view(self._room, air, coats_at_risk(self._rack), now_ms),
             sentence=OPENING
             if self.is_opening

@@ -29,7 +29,8 @@ import pyqtgraph
 from PySide6.QtWidgets import QApplication
 
 from studiowatch.room.readings import Channel
-from studiowatch.service.snapshot import BoardView, RoomView, Snapshot
+from studiowatch.service.board_view import BoardView
+from studiowatch.service.snapshot import RoomView, Snapshot
 from studiowatch.store.history import HistoryReader
 from studiowatch.studio.words import Level, Sentence
 from studiowatch.ui.models.history_fetch import Request

@@ -41,6 +41,7 @@ import numpy as np
 from studiowatch.__main__ import outfit as own_outfit
 from studiowatch.board.events import BoardEvent
 from studiowatch.board.mapping import ColumnMapping
+from studiowatch.board.onlooker import Onlooker
 from studiowatch.coats import exposure, kinds, resting
 from studiowatch.coats.anchoring import anchor
 from studiowatch.coats.draws import sample
@@ -263,7 +264,12 @@ class QuietBoard:
     def start(self, deliver: Callable[[BoardEvent], None]) -> None:
         """Begin."""
 
+    onlooker = Onlooker()
+
     def accept(self, mapping: ColumnMapping) -> None:
+        """Take no notice."""
+
+    def choose(self, port: str | None) -> None:
         """Take no notice."""
 
     def stop(self) -> None:

@@ -17,8 +17,9 @@ from studiowatch.board.simulated import SimulatedPort
 from studiowatch.board.simulated_room import SimulatedRoom
 from studiowatch.cli.commands import run
 from studiowatch.cli.watch import Printer
+from studiowatch.service.board_view import BoardView
 from studiowatch.service.clock import SystemClock
-from studiowatch.service.snapshot import BoardView, RoomView, Snapshot
+from studiowatch.service.snapshot import RoomView, Snapshot
 from studiowatch.studio.concern import TypedAir
 from studiowatch.studio.words import Level, Sentence
 

@@ -18,8 +18,8 @@ from studiowatch.board.loose_lines import Style
 from studiowatch.board.mapping import ColumnMapping
 from studiowatch.room.readings import Channel, ChannelFault, Reading
 from studiowatch.service.board_now import SAY_COLUMNS, TROUBLES, followed, trouble_sentence
+from studiowatch.service.board_view import BoardView
 from studiowatch.service.columns_view import ColumnsView
-from studiowatch.service.snapshot import BoardView
 
 from .rooms import START_MS
 

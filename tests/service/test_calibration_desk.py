@@ -23,6 +23,7 @@ from studiowatch.service.commands import (
     RegisterPiece,
     Spell,
     TickPrompt,
+    TryCalibration,
     TypeReading,
     Walk,
     WithdrawCalibration,
@@ -346,3 +347,26 @@ def test_that_nobody_is_asked_to_check_a_sensor_that_is_not_there(studio: Studio
     studio.plug_in(serial="BEEF")
     studio.pass_days(40)
     assert studio.prompts() == []
+
+
+def test_that_a_calibration_that_is_only_tried_is_shown_and_changes_nothing(studio: Studio) -> None:
+    salts = studio.salts()
+    assert studio.do(TryCalibration(of=salts)) == ""
+    seen = studio.snapshot().calibrations
+    assert seen.draft is not None
+    assert seen.draft.of == salts
+    assert isinstance(seen.draft.calibration, HumidityCalibration)
+    assert seen.draft.calibration.corrected_pct(50.0 + HIGH_BY_PCT) == pytest.approx(50.0, abs=0.02)
+    assert seen.holding == ()
+    assert studio.records.calibrations() == []
+    studio.do(salts)
+    assert studio.snapshot().calibrations.draft is None
+
+
+def test_that_a_try_that_is_refused_leaves_no_draft(studio: Studio) -> None:
+    salts = studio.salts()
+    studio.do(TryCalibration(of=salts))
+    swapped = CalibrateHumidity(magnesium_ms=salts.sodium_ms, sodium_ms=salts.magnesium_ms)
+    with pytest.raises(Refused, match="swapped"):
+        studio.do(TryCalibration(of=swapped))
+    assert studio.snapshot().calibrations.draft is None

@@ -14,9 +14,18 @@ from studiowatch.__main__ import outfit as own_outfit
 from studiowatch.board.events import BoardEvent, BoardTrouble, LineCounts, PortLost, PortOpened, ReadingArrived
 from studiowatch.board.loose_lines import Style
 from studiowatch.board.mapping import ColumnMapping
+from studiowatch.board.onlooker import Onlooker
 from studiowatch.board.port import PortGone
 from studiowatch.coats.stages import Surface
-from studiowatch.service.commands import AcceptColumns, LayCoat, RecordLook, Refused, RegisterPiece, TickPrompt
+from studiowatch.service.commands import (
+    AcceptColumns,
+    ChooseBoard,
+    LayCoat,
+    RecordLook,
+    Refused,
+    RegisterPiece,
+    TickPrompt,
+)
 from studiowatch.service.keeper import Keeper
 from studiowatch.service.outfit import Outfit
 from studiowatch.service.snapshot import Snapshot
@@ -50,6 +59,8 @@ class ScriptedBoard:
         self._deliver: Callable[[BoardEvent], None] | None = None
         self.stopped = False
         self.accepted: ColumnMapping | None = None
+        self.chosen: str | None = None
+        self.onlooker = Onlooker()
 
     def start(self, deliver: Callable[[BoardEvent], None]) -> None:
         self._deliver = deliver
@@ -61,6 +72,11 @@ class ScriptedBoard:
         if self.stopped:
             raise PortGone("No board.")
         self.accepted = mapping
+
+    def choose(self, port: str | None) -> None:
+        if port == "nowhere":
+            raise PortGone("There is no port nowhere any more.")
+        self.chosen = port
 
     def say(self, event: BoardEvent) -> None:
         assert self._deliver is not None
@@ -222,3 +238,12 @@ def test_that_what_she_says_of_a_boards_columns_reaches_it_or_is_refused(studio:
         studio.board.stop()
         with pytest.raises(Refused, match="No board"):
             keeper.submit(AcceptColumns(mapping=mapping)).result(WAIT_S)
+
+
+def test_that_the_board_is_asked_for_another_port_and_its_refusal_is_told(studio: Studio) -> None:
+    with studio.watched() as keeper:
+        keeper.submit(ChooseBoard(port="other")).result(WAIT_S)
+        assert studio.board.chosen == "other"
+        with pytest.raises(Refused, match="no port nowhere"):
+            keeper.submit(ChooseBoard(port="nowhere")).result(WAIT_S)
+        assert keeper.onlooker is studio.board.onlooker

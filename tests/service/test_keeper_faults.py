@@ -17,6 +17,7 @@ from studiowatch.__main__ import open_store
 from studiowatch.__main__ import outfit as own_outfit
 from studiowatch.board.events import BoardEvent, LineCounts, ReadingArrived
 from studiowatch.board.mapping import ColumnMapping
+from studiowatch.board.onlooker import Onlooker
 from studiowatch.board.room_log import open_room_log
 from studiowatch.service import keeper as keeper_module
 from studiowatch.service.commands import HearWarning, LayCoat, Refused, RegisterPiece
@@ -38,6 +39,7 @@ class ScriptedBoard:
 
     def __init__(self, fails: str = "") -> None:
         self._fails = fails
+        self.onlooker = Onlooker()
         self.say: Callable[[BoardEvent], None] = lambda _: None
 
     def start(self, deliver: Callable[[BoardEvent], None]) -> None:
@@ -46,6 +48,9 @@ class ScriptedBoard:
         self.say = deliver
 
     def accept(self, mapping: ColumnMapping) -> None:
+        raise NotImplementedError
+
+    def choose(self, port: str | None) -> None:
         raise NotImplementedError
 
     def stop(self) -> None:

@@ -15,11 +15,11 @@ from studiowatch.coats.stages import Orientation, Stage, Surface
 from studiowatch.room.air_movement import Movement
 from studiowatch.room.readings import Channel, Reading
 from studiowatch.room.typed import Felt
+from studiowatch.service.board_view import BoardView
 from studiowatch.service.commands import Command, Refused
 from studiowatch.service.ports import Series
 from studiowatch.service.product_views import LearntView, SheetChoice
 from studiowatch.service.snapshot import (
-    BoardView,
     CoatView,
     PieceView,
     PromptView,

@@ -9,8 +9,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from studiowatch.coats.stages import Orientation, Stage, Surface
+from studiowatch.service.board_view import BoardView
 from studiowatch.service.snapshot import (
-    BoardView,
     CoatView,
     PieceView,
     RoomView,

@@ -6,8 +6,9 @@ from dataclasses import replace
 
 import numpy as np
 
+from studiowatch.service.board_view import BoardView
 from studiowatch.service.ports import Series
-from studiowatch.service.snapshot import BoardView, RoomView, Snapshot
+from studiowatch.service.snapshot import RoomView, Snapshot
 from studiowatch.studio.words import Level, Sentence
 from studiowatch.ui.models.history_live import EMPTY, RoomData, carried_on
 from studiowatch.ui.models.history_panels import panels_of

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from studiowatch.service.snapshot import BoardView, Snapshot
+from studiowatch.service.board_view import BoardView
+from studiowatch.service.snapshot import Snapshot
 from studiowatch.studio.concern import Kind
 from studiowatch.ui.models.times import ago_words
 from studiowatch.ui.models.tones import Tone

@@ -5,7 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 
 from studiowatch.coats.stages import Surface
-from studiowatch.service.snapshot import BoardView, RoomView, Snapshot
+from studiowatch.service.board_view import BoardView
+from studiowatch.service.snapshot import RoomView, Snapshot
 from studiowatch.studio.words import Level, Sentence
 
 CALM_REDRAW_MS = 1000

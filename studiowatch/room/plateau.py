@@ -54,7 +54,7 @@ class Plateau:
     @property
     def humidity_pct(self) -> float | None:
         """Mean over the minutes seen, %RH."""
-        return _mean(self._humidities()) if self.minutes else None
+        return _mean(self.humidities_pct) if self.minutes else None
 
     @property
     def temperature_C(self) -> float | None:
@@ -62,9 +62,14 @@ class Plateau:
         return _mean(self._temperatures()) if self.minutes else None
 
     @property
+    def humidities_pct(self) -> tuple[float, ...]:
+        """Mean of each minute seen, %RH, the oldest first."""
+        return tuple(minute.humidity_pct / minute.count for minute in self.minutes)
+
+    @property
     def change_pct(self) -> float:
         """Change of the fitted line over the minutes seen, %RH; falling is negative."""
-        return _change(self._humidities())
+        return _change(self.humidities_pct)
 
     @property
     def is_flat(self) -> bool:
@@ -85,9 +90,9 @@ class Plateau:
                 f"The humidity {verb} by {abs(self.change_pct):.1f} %RH in {FLAT_MINUTES} minutes; at most "
                 f"{MOST_CHANGE_PCT:g} %RH counts as flat: wait longer."
             )
-        if _stray(self._humidities()) > MOST_STRAY_PCT:
+        if _stray(self.humidities_pct) > MOST_STRAY_PCT:
             return (
-                f"The humidity strayed by {_stray(self._humidities()):.1f} %RH; at most {MOST_STRAY_PCT:g} %RH counts "
+                f"The humidity strayed by {_stray(self.humidities_pct):.1f} %RH; at most {MOST_STRAY_PCT:g} %RH counts "
                 "as flat: leave the box shut."
             )
         if _stray(self._temperatures()) > MOST_STRAY_K:
@@ -96,9 +101,6 @@ class Plateau:
                 "allowed: put the box where it keeps its temperature, and wait."
             )
         return ""
-
-    def _humidities(self) -> tuple[float, ...]:
-        return tuple(minute.humidity_pct / minute.count for minute in self.minutes)
 
     def _temperatures(self) -> tuple[float, ...]:
         return tuple(minute.temperature_C / minute.count for minute in self.minutes)

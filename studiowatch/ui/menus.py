@@ -26,6 +26,7 @@ class MenuDeeds:
     smaller: Callable[[], object]
     plain_size: Callable[[], object]
     across: Callable[[], object]
+    board: Callable[[], object]
     span: Callable[[str], object]
 
 
@@ -56,6 +57,7 @@ def add_menus(window: QMainWindow, deeds: MenuDeeds, spans: tuple[str, ...]) -> 
     view.addAction("Text at &100 %", QKeySequence("Ctrl+0"), deeds.plain_size)
     view.addSeparator()
     view.addAction("&From across the room", QKeySequence("F11"), deeds.across)
+    view.addAction("The &board", QKeySequence("Ctrl+B"), deeds.board)
     history = bar.addMenu("&History")
     for index, span in enumerate(spans, start=1):
         history.addAction(f"&{span}", QKeySequence(f"Ctrl+{index}"), partial(deeds.span, span))

@@ -27,9 +27,10 @@ from studiowatch.ui.parts import Parts
 from studiowatch.ui.style import palette, style_sheet
 from studiowatch.ui.tray import TRAY_WORDS
 from studiowatch.ui.widgets.across import AcrossView
+from studiowatch.ui.widgets.board_page import BoardPage
 from studiowatch.ui.widgets.foot import Foot
 from studiowatch.ui.widgets.page import Page
-from studiowatch.ui.widgets.question import question
+from studiowatch.ui.widgets.question import stop_question
 
 if TYPE_CHECKING:
     from studiowatch.ui.widgets.history import RoomHistory
@@ -52,7 +53,8 @@ class StudioWindow(QMainWindow):
         self.setWindowTitle(f"studiowatch · {title_note}" if title_note else "studiowatch")
         self.setWindowIcon(parts.icon)
         self.setAccessibleName("studiowatch")
-        self.page, self.across, self.foot = Page(), AcrossView(), Foot()
+        self.page, self.across, self.board = Page(), AcrossView(), BoardPage(parts.desk, parts.clock)
+        self.foot = Foot()  # last, as the keyboard reaches it
         self.deeds = Deeds(parts.desk, parts.clock, self)
         self.dressing = Dressing(parts.settings, night=night, parent=self)
         self._compose()
@@ -73,6 +75,7 @@ class StudioWindow(QMainWindow):
         self._stack = QStackedWidget()
         self._stack.addWidget(self.page)
         self._stack.addWidget(self.across)
+        self._stack.addWidget(self.board)
         self._foot_holder = QWidget()
         self._foot_holder.setObjectName("page")
         holder = QVBoxLayout(self._foot_holder)
@@ -106,8 +109,11 @@ class StudioWindow(QMainWindow):
         foot.lay_asked.connect(self._lay)
         foot.test_asked.connect(self._test)
         foot.read_asked.connect(deeds.type_reading)
-        deeds.done.connect(lambda words: self._note(words, Tone.GOOD))
-        deeds.refused.connect(lambda words: self._note(words, Tone.ACT))
+        foot.board_asked.connect(self.show_board)
+        self.board.left.connect(self.show_rack)
+        for told in (deeds, self.board):
+            told.done.connect(lambda words: self._note(words, Tone.GOOD))
+            told.refused.connect(lambda words: self._note(words, Tone.ACT))
         deeds.tick_refused.connect(page.prompts.release)
         deeds.prompt_answered.connect(page.prompts.hold)
         deeds.made.connect(page.rack.choose_when_there)
@@ -128,6 +134,7 @@ class StudioWindow(QMainWindow):
             smaller=lambda: self.dressing.step_text(-1),
             plain_size=lambda: self.dressing.set_text_pct(100),
             across=self.toggle_across,
+            board=self.show_board,
             span=self._set_span,
         )
 
@@ -167,6 +174,8 @@ class StudioWindow(QMainWindow):
                 board_line(snapshot).trouble,
             )
             return
+        if self._stack.currentWidget() is self.board:
+            self.board.show_snapshot(snapshot)
         self.page.show_snapshot(snapshot, {sheet.name: sheet.wet_um for sheet in self._parts.desk.sheets()})
         self.foot.set_line(board_line(snapshot), self._parts.speaker.trouble)
         self.foot.set_actions(
@@ -206,6 +215,20 @@ class StudioWindow(QMainWindow):
             if any(coat.key == coat_key for coat in piece.coats):
                 self.page.rack.reveal(piece.key)
 
+    def show_board(self) -> None:
+        """Go to the board page."""
+        if self._stack.currentWidget() is self.across:
+            self.toggle_across()
+        if self.feed.latest is not None:
+            self.board.show_snapshot(self.feed.latest)
+        self._stack.setCurrentWidget(self.board)
+        self.board.back.setFocus()
+
+    def show_rack(self) -> None:
+        """Go back to the rack."""
+        self._stack.setCurrentWidget(self.page)
+        self.setFocus()
+
     def toggle_across(self) -> None:
         """Go to the view from across the room, or back."""
         leaving = self._stack.currentWidget() is self.across
@@ -223,7 +246,7 @@ class StudioWindow(QMainWindow):
         app = QApplication.instance()
         if isinstance(app, QApplication):
             app.setStyleSheet(style_sheet(style, self.logicalDpiY()))
-        for part in (self.page, self.across, self.foot):
+        for part in (self.page, self.across, self.board, self.foot):
             part.set_style(style)
         self.deeds.style = style
         if self._plot is not None:
@@ -268,11 +291,7 @@ class StudioWindow(QMainWindow):
             self.leave()
 
     def _ask_to_quit(self) -> None:
-        wet = wet_titles(self.feed.latest) if self.feed.latest else ()
-        detail = "Nobody watches the room until studiowatch is opened again."
-        if wet:
-            detail = f"Still wet: {', '.join(wet)}. {detail}"
-        box = question(self, "Stop watching?", detail, "Stop watching", "Keep watching")
+        box = stop_question(self, wet_titles(self.feed.latest) if self.feed.latest else ())
         box.accepted.connect(self.leave)
         box.open()
 
@@ -284,6 +303,7 @@ class StudioWindow(QMainWindow):
         self._parts.settings.geometry = self.saveGeometry()
         self.feed.close()
         self.deeds.close()
+        self.board.end()
         self._parts.tray.close()
         self.close()
         self.left.emit()

@@ -13,14 +13,14 @@ from pathlib import Path
 from PySide6.QtCore import QEventLoop, QSettings, QTimer
 from PySide6.QtWidgets import QApplication, QDialog, QWidget
 
-sys.path.insert(0, str(Path(__file__).parent))
-
-from scenes import SCENES, MadeUpHistory, ScriptedClock, ScriptedDesk
+sys.path.insert(0, str(Path(__file__).parents[2]))
 
 from studiowatch.service.commands import Refused
 from studiowatch.ui.app import build_window
 from studiowatch.ui.settings import ViewSettings
 from studiowatch.ui.window import StudioWindow
+from tests.ui.board_pictures import board_states
+from tests.ui.scenes import SCENES, MadeUpHistory, ScriptedClock, ScriptedDesk
 
 SIZES = {
     "1280x800": (1280, 800, 100),
@@ -110,6 +110,10 @@ def special(window: StudioWindow, desk: ScriptedDesk, out: Path, suffix: str, wa
             save(form, out / f"{name}-fault_{suffix}.png")
         form.reject()
         settle(50)
+    for name in board_states(window, desk):
+        if not wanted or f"{name}_{suffix}" in wanted:
+            settle()
+            save(window, out / f"{name}_{suffix}.png")
 
 
 def save(widget: QWidget | QDialog | None, path: Path) -> None:

@@ -11,6 +11,7 @@ from math import exp
 import numpy as np
 
 from studiowatch.board.events import LineCounts
+from studiowatch.board.onlooker import Onlooker
 from studiowatch.coats.stages import Orientation, Stage, Surface
 from studiowatch.room.air_movement import Movement
 from studiowatch.room.readings import Channel, Reading
@@ -581,6 +582,7 @@ class ScriptedDesk:
     futures: list[Future[str]] = field(default_factory=list)
     listeners: list[Callable[[Snapshot], None]] = field(default_factory=list)
     offered: tuple[SheetChoice, ...] = SHEETS
+    onlooker: Onlooker = field(default_factory=Onlooker)
 
     def submit(self, command: Command) -> Future[str]:
         future: Future[str] = Future()

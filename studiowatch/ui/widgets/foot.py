@@ -19,6 +19,7 @@ class Foot(QFrame):
     lay_asked = Signal()
     test_asked = Signal()
     read_asked = Signal()
+    board_asked = Signal()
 
     def __init__(self) -> None:
         super().__init__()
@@ -28,6 +29,9 @@ class Foot(QFrame):
         self._trouble = label("strong", Tone.ACT, wrap=True)
         self._trouble.hide()
         self._words = ElidedLabel("small", Tone.MUTED)
+        self._board = button("Board", "link", "Ports, live lines and calibration (Ctrl+B)")
+        self._board.setAccessibleName("The board: ports, live lines and calibration")
+        self._board.clicked.connect(self.board_asked)
         self._lay = button("Lay a coat", "link")
         self._test = button("Record a touch test", "link")
         self._read = button("Type a reading", "link")
@@ -44,6 +48,7 @@ class Foot(QFrame):
         self._lines.addWidget(self._trouble)
         self._lines.addLayout(self._row)
         self._row.addWidget(self._words, 1)
+        self._row.addWidget(self._board)
         self._row.addWidget(self._read)
         self._row.addWidget(self._lay)
         self._row.addWidget(self._test)

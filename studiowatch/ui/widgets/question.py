@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from PySide6.QtWidgets import QMessageBox, QWidget
 
 
@@ -15,3 +17,11 @@ def question(parent: QWidget, headline: str, detail: str, yes: str, no: str = "C
     box.setEscapeButton(harmless)
     box.finished.connect(box.deleteLater)
     return box
+
+
+def stop_question(parent: QWidget, wet_titles: Sequence[str]) -> QMessageBox:
+    """Return the question before the watch ends, with what is still wet."""
+    detail = "Nobody watches the room until studiowatch is opened again."
+    if wet_titles:
+        detail = f"Still wet: {', '.join(wet_titles)}. {detail}"
+    return question(parent, "Stop watching?", detail, "Stop watching", "Keep watching")

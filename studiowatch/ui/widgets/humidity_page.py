@@ -1,0 +1,163 @@
+"""Humidity calibration with two salts, guided."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QFrame, QGridLayout, QVBoxLayout
+
+from studiowatch.room.humidity_calibration import HumidityCalibration
+from studiowatch.service.commands import TryCalibration
+from studiowatch.service.snapshot import Snapshot
+from studiowatch.studio.words import Level
+from studiowatch.ui.bridge import Courier
+from studiowatch.ui.models.humidity_guide import (
+    STEPS,
+    HumidityGuide,
+    HumidityStep,
+    back,
+    box_now,
+    onward,
+    result_rows,
+    result_sentences,
+)
+from studiowatch.ui.models.tones import Tone
+from studiowatch.ui.style import Style
+from studiowatch.ui.widgets.box_plot import BoxPlot
+from studiowatch.ui.widgets.guide_page import GuidePage
+from studiowatch.ui.widgets.text import label, say
+
+REFUSED = "It was refused, and nothing was changed. Go back to take a reading again."
+ACCEPTED = "Humidity is put right from now on."
+
+
+class HumidityPage(GuidePage):
+    """Keeps how far she is for as long as the program runs. `accepted` tells in words that a calibration holds."""
+
+    accepted = Signal(str)
+
+    def __init__(self, courier: Courier, now_ms: Callable[[], int]) -> None:
+        super().__init__("Humidity calibration", STEPS)
+        self._courier, self._now_ms = courier, now_ms
+        self.guide = HumidityGuide()
+        self._snapshot: Snapshot | None = None
+        self._refusal = ""
+        self._lay_out()
+        self.onward_asked.connect(self._go_on)
+        self.back_asked.connect(lambda: self._turn_to(back(self.guide)))
+        self.anew_asked.connect(lambda: self._turn_to(HumidityGuide()))
+        self._draw()
+
+    def _lay_out(self) -> None:
+        self._now = label("headline")
+        self._plot = BoxPlot()
+        self._waiting = QFrame()
+        waiting = QVBoxLayout(self._waiting)
+        waiting.setContentsMargins(0, 0, 0, 0)
+        waiting.addWidget(self._now)
+        waiting.addWidget(self._plot, 1)
+        self._result = QFrame()
+        grid = QGridLayout()
+        self._cells = [[label("body") for _ in range(4)] for _ in range(3)]
+        for row, cells in enumerate(self._cells):
+            for column, cell in enumerate(cells):
+                grid.addWidget(cell, row, column)
+        grid.setColumnStretch(4, 1)
+        self._grid = grid
+        self._sentences = label("strong", wrap=True)
+        result = QVBoxLayout(self._result)
+        result.setContentsMargins(0, 0, 0, 0)
+        result.addLayout(grid)
+        result.addWidget(self._sentences)
+        self._below = result
+        self.content.addWidget(self._waiting, 1)
+        self.content.addWidget(self._result)
+        self.content.addStretch(0)
+
+    def set_style(self, style: Style) -> None:
+        """Use `style` from now on."""
+        super().set_style(style)
+        self._plot.set_style(style)
+        self._grid.setHorizontalSpacing(style.px(28))
+        self._grid.setVerticalSpacing(style.px(5))
+        self._below.setSpacing(style.px(14))
+
+    def show_snapshot(self, snapshot: Snapshot) -> None:
+        """Show how the box does now."""
+        self._snapshot = snapshot
+        self._draw()
+
+    @property
+    def draft(self) -> HumidityCalibration | None:
+        """What was tried with these readings, once it has come."""
+        draft = self._snapshot.calibrations.draft if self._snapshot else None
+        fits = draft is not None and draft.of == self.guide.command
+        return draft.calibration if fits and draft and isinstance(draft.calibration, HumidityCalibration) else None
+
+    def _turn_to(self, guide: HumidityGuide) -> None:
+        self.guide, self._refusal = guide, ""
+        if guide.step is HumidityStep.RESULT and guide.command is not None:
+            tried = TryCalibration(of=guide.command)
+            self._courier.send(tried, owner=self, done=lambda _key: None, refused=self._refused)
+        self._draw()
+
+    def _go_on(self) -> None:
+        if self.guide.step is not HumidityStep.RESULT:
+            self._turn_to(onward(self.guide, self._now_ms()))
+        elif self.guide.command is not None:
+            self.onward.setEnabled(False)
+            self._courier.send(self.guide.command, owner=self, done=self._accepted, refused=self._refused)
+
+    def _accepted(self, _key: str) -> None:
+        self._turn_to(HumidityGuide())
+        self.accepted.emit(ACCEPTED)
+
+    def _refused(self, sentence: str) -> None:
+        self._refusal = sentence
+        self._draw()
+
+    def _draw(self) -> None:
+        guide = self.guide
+        self.show_step(guide.step)
+        self._waiting.setVisible(guide.is_waiting)
+        self._result.setVisible(guide.step is HumidityStep.RESULT and self.draft is not None and not self._refusal)
+        may_go_on = True
+        self.say_state("")
+        if guide.is_waiting:
+            may_go_on = self._draw_box()
+        elif guide.step is HumidityStep.RESULT:
+            may_go_on = self._draw_result()
+        self.allow(onward=may_go_on, anew=guide.is_begun)
+
+    def _draw_box(self) -> bool:
+        if self._snapshot is None:
+            return False
+        plateau, room = self._snapshot.calibrations.plateau, self._snapshot.room
+        if not self._snapshot.board.connected:
+            self.say_state("No board is read: plug it in; the minutes on end begin anew.", Level.CAUTION)
+            return False
+        box = box_now(self.guide, plateau, self._now_ms())
+        mean_pct = plateau.humidity_pct if box.may_take else None
+        shown = plateau.humidities_pct[-1] if plateau.humidities_pct else None
+        words = "–" if shown is None else f"{shown:.1f} %RH"
+        temperature = "" if room.temperature_C is None else f"   {room.temperature_C:.1f} °C"
+        say(self._now, f"{words}{temperature}")
+        self._plot.show_minutes(plateau.humidities_pct[-box.minutes :] if box.minutes else ())
+        self.say_state(box.words, box.level, good=mean_pct is not None and box.level is Level.CALM)
+        return box.may_take
+
+    def _draw_result(self) -> bool:
+        if self._refusal:
+            self.say_words(REFUSED)
+            self.say_state(self._refusal, Level.ACT)
+            return False
+        calibration = self.draft
+        if calibration is None:
+            self.say_state("Working it out…")
+            return False
+        for row, (cells, words) in enumerate(zip(self._cells, result_rows(calibration), strict=True)):
+            for cell, word in zip(cells, words, strict=True):
+                say(cell, word, Tone.INK if row else Tone.MUTED)
+        say(self._sentences, "\n".join(result_sentences(calibration)))
+        return True

@@ -92,7 +92,9 @@ def test_that_the_beads_temperature_is_kept_within_what_is_safe() -> None:
 
 def test_that_without_a_beads_voltage_there_is_nothing_to_calibrate() -> None:
     assert air_trouble(READ) == ""
-    assert "A0" in air_trouble(replace(READ, room=replace(READ.room, air_signal_mV=None)))
+    mute = replace(READ.room, air_signal_mV=None, air_speed_m_s=None)
+    assert "A0" in air_trouble(replace(READ, room=mute))
+    assert "itself" in air_trouble(replace(READ, room=replace(mute, air_speed_m_s=0.1)))
     assert "No board" in air_trouble(FIRST_RUN)
 
 

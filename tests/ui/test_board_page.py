@@ -356,6 +356,40 @@ def test_that_everything_on_the_page_has_a_name_and_can_be_reached_by_keyboard(p
     assert len(set(names)) == len(names)
 
 
+def test_that_the_keyboard_goes_from_the_page_to_the_foot_and_through_the_rows_in_order(
+    window: StudioWindow, page: BoardPage
+) -> None:
+    order, part = [], page.back
+    while not order or part is not page.back:
+        order.append(part)
+        part = part.nextInFocusChain()
+    overview = page.overview
+    expected = [page.back, overview.any, *(view.choose for view in overview.ports.views), overview.humidity]
+    expected += [overview.air, *(view.withdraw for view in overview.holding.views), overview.lines, window.foot._board]
+    places = [order.index(part) for part in expected]
+    assert places == sorted(places)
+
+
+def test_that_the_keyboard_stays_in_a_guide_whose_way_onward_is_shut(
+    window: StudioWindow, page: BoardPage, qtbot: QtBot
+) -> None:
+    activate(window, qtbot)
+    page.overview.humidity.click()
+    page.humidity.onward.setFocus()
+    page.humidity.onward.click()
+    page.humidity.onward.click()
+    assert not page.humidity.onward.isEnabled()
+    assert page.humidity.isAncestorOf(page.humidity.focusWidget())
+    assert not window.foot.isAncestorOf(QGuiApplication.focusObject())  # type: ignore[arg-type]
+
+
+def test_that_a_board_that_is_alone_is_not_left_for_whichever_answers(page: BoardPage, desk: ScriptedDesk) -> None:
+    assert page.overview.any.isVisibleTo(page)
+    desk.onlooker.listed([BOARD])
+    page._look()
+    assert not page.overview.any.isVisibleTo(page)
+
+
 def test_that_night_and_twice_the_text_keep_what_was_begun(window: StudioWindow, page: BoardPage) -> None:
     page.overview.air.click()
     page.air.onward.click()

@@ -251,10 +251,15 @@ def fit_sentences(calibration: AirSpeedCalibration) -> tuple[str, ...]:
     law = calibration.law
     walks = [point.speed_m_s for point in calibration.points if point.speed_m_s > 0.0]
     off = ", ".join(
-        f"{speed:.2f} m/s {misfit:+.0%}" for speed, misfit in zip(walks, calibration.misfits(), strict=True)
-    ).replace("-", "−")
+        f"{speed:.2f} m/s {_percent_words(misfit)}" for speed, misfit in zip(walks, calibration.misfits(), strict=True)
+    )
     return (
         calibration.sentence,
         f"Walks beside the law: {off}.",
         f"V² = A + B vⁿ with n = {law.exponent:.2f}, at {law.reference_C:.1f} °C of air.",
     )
+
+
+def _percent_words(share: float) -> str:
+    percent = round(100 * share)
+    return f"{percent:+d} %".replace("-", "−") if percent else "0 %"

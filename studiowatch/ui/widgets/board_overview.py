@@ -78,6 +78,7 @@ class BoardOverview(QScrollArea):
         inside.setObjectName("page")
         self._body = QGridLayout(inside)
         self._body.setContentsMargins(0, 0, 0, 0)
+        self._place()
         self.setWidget(inside)
 
     def _now_card(self) -> QFrame:

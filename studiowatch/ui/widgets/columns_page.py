@@ -128,7 +128,7 @@ class ColumnsPage(QFrame):
             self._tell(verdict.why, Level.CALM if verdict.found else Level.CAUTION)
         else:
             now = doing(test, now_ms)
-            self._tell(f"{now.told} {now.left_s} s. {TEST_CAUTIONS[test.kind]}", Level.CAUTION)
+            self._tell(f"{now.told} {now.left_s} s left. {TEST_CAUTIONS[test.kind]}", Level.CAUTION)
 
     def _begin(self, kind: Kind) -> None:
         self._taken_ms = self._view.numbers_ms if self._view else None

@@ -1,6 +1,7 @@
 """Columns of numbers as bytes: differences, bytes of equal weight together, zlib. Every bit comes back.
 
-Blobs that begin with the first byte of a zlib stream, 0x78, are of an earlier form with plain differences.
+Two earlier forms are still read: blobs that begin with the first byte of a zlib stream, 0x78, hold plain differences,
+and those that begin with `_FOLDED` hold all eight bytes of each.
 """
 
 from __future__ import annotations
@@ -16,7 +17,9 @@ Integers = NDArray[np.int64]
 Numbers = NDArray[np.float64]
 
 _ZLIB_LEVEL = 6  # 0.3 ms for an hour at 1 Hz
-_FOLDED = b"\x01"  # in front of differences whose sign is in the lowest bit; in front of older ones stands nothing
+_INT64_BYTES = 8
+_FOLDED = b"\x01"  # in front of differences whose sign is in the lowest bit
+_TRIMMED = b"\x02"  # in front of such differences without their heavy bytes that are zero throughout; then how many stay
 _MOST_DECIMALS = 6  # no sensor prints more
 _EXACT_BELOW = 2.0**53  # largest run of integers that a float64 holds exactly, IEEE 754
 _AS_BITS = 255  # in the place of the decimals: the numbers' own bits follow
@@ -25,23 +28,39 @@ _AS_BITS = 255  # in the place of the decimals: the numbers' own bits follow
 def pack_integers(values: Integers) -> bytes:
     """Return the (n,) int64 `values` as bytes.
 
-    The sign of each difference is folded into its lowest bit, so that the heavy bytes of small ones are all zero.
+    The sign of each difference is folded into its lowest bit, so that the heavy bytes of small ones are all zero. Those
+    are left out: to unpack them took longer than all the rest.
     """
     differences = np.diff(values, prepend=np.int64(0))
     folded = (differences << 1) ^ (differences >> 63)
-    shuffled = folded.astype("<i8").view(np.uint8).reshape(-1, 8).T
+    shuffled = folded.astype("<i8").view(np.uint8).reshape(-1, _INT64_BYTES).T
+    used = np.flatnonzero(shuffled.any(axis=1))
+    kept = int(used[-1]) + 1 if used.size else 1
     packer = zlib.compressobj(_ZLIB_LEVEL, strategy=zlib.Z_FILTERED)
-    return _FOLDED + packer.compress(shuffled.tobytes()) + packer.flush()
+    return _TRIMMED + bytes([kept]) + packer.compress(shuffled[:kept].tobytes()) + packer.flush()
 
 
 def unpack_integers(data: bytes) -> Integers:
     """Return the (n,) int64 that `pack_integers` was given."""
-    folded = data.startswith(_FOLDED)
-    shuffled = np.frombuffer(zlib.decompress(data[len(_FOLDED) :] if folded else data), dtype=np.uint8).reshape(8, -1)
-    differences = np.ascontiguousarray(shuffled.T).reshape(-1).view("<i8")
-    if folded:
-        differences = (differences >> 1 & np.int64(2**63 - 1)) ^ -(differences & 1)
+    if data.startswith(_TRIMMED):
+        differences = _unfold(_unshuffle(data[2:], data[1]))
+    elif data.startswith(_FOLDED):
+        differences = _unfold(_unshuffle(data[1:], _INT64_BYTES))
+    else:
+        differences = _unshuffle(data, _INT64_BYTES)
     return np.cumsum(differences, dtype=np.int64)
+
+
+def _unshuffle(stream: bytes, kept: int) -> Integers:
+    """Return the (n,) int64 of whose bytes the stream holds the lightest `kept`, those of equal weight together."""
+    shuffled = np.frombuffer(zlib.decompress(stream), dtype=np.uint8).reshape(kept, -1)
+    whole = np.zeros((shuffled.shape[1], _INT64_BYTES), dtype=np.uint8)
+    whole[:, :kept] = shuffled.T
+    return whole.reshape(-1).view("<i8")
+
+
+def _unfold(folded: Integers) -> Integers:
+    return (folded >> 1 & np.int64(2**63 - 1)) ^ -(folded & 1)
 
 
 def pack_numbers(values: Numbers) -> bytes:

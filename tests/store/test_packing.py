@@ -28,11 +28,24 @@ def test_that_whole_numbers_come_back(values: list[int]) -> None:
     assert unpack_integers(pack_integers(np.array(values, dtype=np.int64))).tolist() == values
 
 
-def test_that_blobs_of_the_earlier_form_are_still_read() -> None:
-    values = np.array([2050, 2049, 2052, -7, 2**62], dtype=np.int64)
-    differences = np.diff(values, prepend=np.int64(0)).astype("<i8")
-    plain = zlib.compress(differences.view(np.uint8).reshape(-1, 8).T.tobytes(), 1)
-    assert unpack_integers(plain).tolist() == values.tolist()
+@given(st.lists(_INT64))
+def test_that_blobs_of_both_earlier_forms_are_still_read(values: list[int]) -> None:
+    column = np.array(values, dtype=np.int64)
+    differences = np.diff(column, prepend=np.int64(0))
+    folded = (differences << 1) ^ (differences >> 63)
+    for mark, kept in ((b"", differences), (b"\x01", folded)):
+        shuffled = kept.astype("<i8").view(np.uint8).reshape(-1, 8).T
+        assert unpack_integers(mark + zlib.compress(shuffled.tobytes(), 1)).tolist() == values
+
+
+@given(st.binary(min_size=1), st.integers(min_value=0, max_value=255))
+def test_that_a_count_of_bytes_that_cannot_be_is_refused(body: bytes, kept: int) -> None:
+    blob = b"\x02" + bytes([kept]) + zlib.compress(body)
+    if 1 <= kept <= 8 and len(body) % kept == 0:
+        assert unpack_integers(blob).size == len(body) // kept
+    else:
+        with pytest.raises(ValueError, match=r"reshape|broadcast"):
+            unpack_integers(blob)
 
 
 @given(st.lists(st.one_of(st.none(), _PRINTED)) | st.lists(st.one_of(st.none(), _ANY_NUMBER)))

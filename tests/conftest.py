@@ -1,10 +1,20 @@
-"""Invented sheets that tests of the film in several rooms share."""
+"""Invented sheets that tests of the film in several rooms share, and the option for a hard life of the file."""
 
 from __future__ import annotations
 
 import pytest
 
 from studiowatch.coats.data_sheet import DataSheet, Kind, Sheen
+
+
+def pytest_addoption(parser: pytest.Parser) -> None:
+    parser.addoption("--hard-life", action="store_true", help="kill, tear and fill the file hundreds of times")
+
+
+@pytest.fixture
+def often(request: pytest.FixtureRequest) -> bool:
+    """Tell whether the file is to be killed, torn and filled hundreds of times."""
+    return bool(request.config.getoption("--hard-life"))
 
 
 @pytest.fixture(scope="session")

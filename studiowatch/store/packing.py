@@ -19,7 +19,9 @@ Numbers = NDArray[np.float64]
 _ZLIB_LEVEL = 6  # 0.3 ms for an hour at 1 Hz
 _INT64_BYTES = 8
 _FOLDED = b"\x01"  # in front of differences whose sign is in the lowest bit
-_TRIMMED = b"\x02"  # in front of such differences without their heavy bytes that are zero throughout; then how many stay
+_TRIMMED = (
+    b"\x02"  # in front of such differences without their heavy bytes that are zero throughout; then how many stay
+)
 _MOST_DECIMALS = 6  # no sensor prints more
 _EXACT_BELOW = 2.0**53  # largest run of integers that a float64 holds exactly, IEEE 754
 _AS_BITS = 255  # in the place of the decimals: the numbers' own bits follow

@@ -15,6 +15,7 @@ DAYS = 7  # days of which the newest daily backup is kept
 WEEKS = 4  # weeks of which the newest daily backup is kept
 DAILY, BY_HAND = "daily-", "backup-"  # only the first kind is ever deleted
 _STAMP = "%Y%m%dT%H%M%SZ"
+_UNFINISHED = ".unfinished"
 _ROOM = 2  # times the file's size that must be free: a backup must not fill the disk that the log is written to
 
 
@@ -35,7 +36,7 @@ def backup_studio(folder: StudioFolder, into: Path, now_ms: int, *, kind: str = 
     target = StudioFolder(path=into / (kind + datetime.fromtimestamp(now_ms / 1000, UTC).strftime(_STAMP)))
     if target.path.exists():
         raise StoreRefused(f"{target.path} is there already; try again in a second.")
-    unfinished = StudioFolder(path=target.path.with_name(f"{target.path.name}.unfinished"))
+    unfinished = StudioFolder(path=target.path.with_name(f"{target.path.name}{_UNFINISHED}"))
     try:
         into.mkdir(mode=0o700, parents=True, exist_ok=True)
         _refuse_full(folder, into)
@@ -78,7 +79,9 @@ def outdated(moments: Iterable[datetime]) -> set[datetime]:
 
 
 def rotate(into: Path) -> int:
-    """Delete the daily backups in `into` that are kept no longer; return how many.
+    """Delete the daily backups in `into` that are kept no longer, and what ends in mid-backup left; return how many.
+
+    Only the one watcher of a studio calls this, when no daily backup is being made.
 
     Raises
     ------
@@ -86,14 +89,13 @@ def rotate(into: Path) -> int:
         If one cannot be deleted.
     """
     there = dict(daily_backups(into))
-    gone = outdated(there)
-    for moment in sorted(gone):
+    gone = [there[moment] for moment in sorted(outdated(there))]
+    gone += sorted(into.glob(f"{DAILY}*Z{_UNFINISHED}"))
+    for path in gone:
         try:
-            shutil.rmtree(there[moment])
+            shutil.rmtree(path)
         except OSError as fault:
-            raise StoreTrouble(
-                f"The old backup {there[moment]} cannot be deleted: {fault.strerror or fault}."
-            ) from fault
+            raise StoreTrouble(f"The old backup {path} cannot be deleted: {fault.strerror or fault}.") from fault
     return len(gone)
 
 

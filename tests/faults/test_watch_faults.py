@@ -155,6 +155,27 @@ def test_that_under_a_held_lock_a_warning_is_told_at_once_and_the_disk_is_tried_
     assert stepped.stored("SELECT state FROM warning") == [("raised",)]
 
 
+def test_that_on_a_full_disk_the_watch_warns_from_memory_says_so_and_catches_up(stepped: Stepped) -> None:
+    stepped.lay()
+    stepped.read(120)
+    database = stepped.log._part._database  # type: ignore[attr-defined]
+    ((pages,),) = database.rows("PRAGMA page_count")
+    database.rows(f"PRAGMA max_page_count = {pages}")  # the disk has room for not one page more
+    while "is full" not in stepped.snapshot().store_trouble:
+        stepped.read(1)
+    on_ms = stepped.clock.now_ms
+    stepped.read(60, air_speed_m_s=0.6)
+    assert 0 < stepped.warned("air-moving")[0].time_ms - on_ms <= 3000  # s, the job: a fan is told within three
+    assert "is full; make room" in stepped.snapshot().store_trouble
+    database.rows("PRAGMA max_page_count = 1000000")
+    stepped.read(10)
+    assert stepped.snapshot().store_trouble == ""
+    times = [time_ms for (time_ms,) in stepped.stored("SELECT time_ms FROM reading ORDER BY id")]
+    assert times == list(range(START_MS + 1000, times[-1] + 1, 1000))
+    assert stepped.clock.now_ms - times[-1] <= 5000  # ms, the job: what is not on disk yet is five seconds old at most
+    assert stepped.stored("SELECT raised_ms FROM warning") == [(stepped.warned("air-moving")[0].warning.raised_ms,)]
+
+
 def test_that_a_warning_is_told_before_it_is_saved(stepped: Stepped) -> None:
     stepped.lay()
     stepped.read(120)

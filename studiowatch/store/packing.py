@@ -18,10 +18,9 @@ Numbers = NDArray[np.float64]
 
 _ZLIB_LEVEL = 6  # 0.3 ms for an hour at 1 Hz
 _INT64_BYTES = 8
+_WIDTHS = (1, 2, 4, _INT64_BYTES)  # bytes of a whole number in numpy
 _FOLDED = b"\x01"  # in front of differences whose sign is in the lowest bit
-_TRIMMED = (
-    b"\x02"  # in front of such differences without their heavy bytes that are zero throughout; then how many stay
-)
+_TRIMMED = b"\x02"  # in front of such differences without the heavy bytes that are all zero; next is how many stay
 _MOST_DECIMALS = 6  # no sensor prints more
 _EXACT_BELOW = 2.0**53  # largest run of integers that a float64 holds exactly, IEEE 754
 _AS_BITS = 255  # in the place of the decimals: the numbers' own bits follow
@@ -49,20 +48,23 @@ def unpack_integers(data: bytes) -> Integers:
     elif data.startswith(_FOLDED):
         differences = _unfold(_unshuffle(data[1:], _INT64_BYTES))
     else:
-        differences = _unshuffle(data, _INT64_BYTES)
+        differences = _unshuffle(data, _INT64_BYTES).view("<i8")
     return np.cumsum(differences, dtype=np.int64)
 
 
-def _unshuffle(stream: bytes, kept: int) -> Integers:
-    """Return the (n,) int64 of whose bytes the stream holds the lightest `kept`, those of equal weight together."""
+def _unshuffle(stream: bytes, kept: int) -> NDArray[np.unsignedinteger]:
+    """Return the (n,) numbers, of the narrowest type, whose `kept` bytes the stream holds, each weight together."""
+    if not 1 <= kept <= _INT64_BYTES:
+        raise ValueError(f"{kept} bytes for a whole number; a packed column has 1 to {_INT64_BYTES}")
     shuffled = np.frombuffer(zlib.decompress(stream), dtype=np.uint8).reshape(kept, -1)
-    whole = np.zeros((shuffled.shape[1], _INT64_BYTES), dtype=np.uint8)
+    width = min(width for width in _WIDTHS if width >= kept)
+    whole = np.zeros((shuffled.shape[1], width), dtype=np.uint8)
     whole[:, :kept] = shuffled.T
-    return whole.reshape(-1).view("<i8")
+    return whole.reshape(-1).view(f"<u{width}")
 
 
-def _unfold(folded: Integers) -> Integers:
-    return (folded >> 1 & np.int64(2**63 - 1)) ^ -(folded & 1)
+def _unfold(folded: NDArray[np.unsignedinteger]) -> NDArray[np.signedinteger]:
+    return ((folded >> 1) ^ -(folded & 1)).view(f"<i{folded.itemsize}")
 
 
 def pack_numbers(values: Numbers) -> bytes:
@@ -77,10 +79,12 @@ def unpack_numbers(data: bytes) -> Numbers:
     """Return the (n,) float64 that `pack_numbers` was given."""
     head, mask, body = split_parts(data)
     decimals, count = struct.unpack("<BI", head)
-    present = np.unpackbits(np.frombuffer(zlib.decompress(mask), dtype=np.uint8), count=count).astype(bool)
     integers = unpack_integers(body)
+    there = integers.view(np.float64) if decimals == _AS_BITS else integers / 10.0**decimals
+    if there.size == count:
+        return there
     values = np.full(count, np.nan)
-    values[present] = integers.view(np.float64) if decimals == _AS_BITS else integers / 10.0**decimals
+    values[np.unpackbits(np.frombuffer(zlib.decompress(mask), dtype=np.uint8), count=count).astype(bool)] = there
     return values
 
 

@@ -38,13 +38,13 @@ def test_that_blobs_of_both_earlier_forms_are_still_read(values: list[int]) -> N
         assert unpack_integers(mark + zlib.compress(shuffled.tobytes(), 1)).tolist() == values
 
 
-@given(st.binary(min_size=1), st.integers(min_value=0, max_value=255))
+@given(st.binary(min_size=1), st.integers(min_value=0, max_value=16))
 def test_that_a_count_of_bytes_that_cannot_be_is_refused(body: bytes, kept: int) -> None:
     blob = b"\x02" + bytes([kept]) + zlib.compress(body)
     if 1 <= kept <= 8 and len(body) % kept == 0:
         assert unpack_integers(blob).size == len(body) // kept
     else:
-        with pytest.raises(ValueError, match=r"reshape|broadcast"):
+        with pytest.raises(ValueError, match=r"reshape|has 1 to 8"):
             unpack_integers(blob)
 
 

@@ -3,12 +3,17 @@
 from __future__ import annotations
 
 import pytest
+from hypothesis import settings
 
 from studiowatch.coats.data_sheet import DataSheet, Kind, Sheen
 
 
 def pytest_addoption(parser: pytest.Parser) -> None:
     parser.addoption("--hard-life", action="store_true", help="kill, tear and fill the file hundreds of times")
+
+
+settings.register_profile("untimed", deadline=None)  # a busy machine is no fault of an example
+settings.load_profile("untimed")
 
 
 @pytest.fixture

@@ -8,7 +8,7 @@ from dataclasses import dataclass, field
 from studiowatch.coats.anchoring import anchor
 from studiowatch.coats.data_sheet import DataSheet, Kind
 from studiowatch.coats.evidence import NOTHING, Observation
-from studiowatch.coats.film import Film, StageReached, advance_through, lay, newly_reached
+from studiowatch.coats.film import LONGEST_STEP_S, Film, StageReached, advance_through, lay, newly_reached
 from studiowatch.coats.learning import Seen, counted
 from studiowatch.coats.readiness import Ready, outlook, ready_by_s, ready_times, stages_of
 from studiowatch.coats.stages import Stage
@@ -150,7 +150,7 @@ class CoatRun:
         if self.is_cured:
             self._note(steps[-1][0], 0)
             return []
-        spans = [(moment.air, passed_ms / 1000.0) for moment, passed_ms in steps]
+        spans = [(moment.air, min(passed_ms / 1000.0, LONGEST_STEP_S)) for moment, passed_ms in steps]
         unseen_ms = sum(passed_ms for moment, passed_ms in steps if moment.unseen)
         self.film, reached = advance_through(self.film, spans, covered=self.covered)
         found = [(self, step) for step in reached]

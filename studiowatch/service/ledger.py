@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 from functools import partial
 
@@ -11,6 +12,7 @@ from studiowatch.service.disk import Disk
 from studiowatch.service.journal import Journal
 from studiowatch.service.leavings import Leavings
 from studiowatch.service.ports import ReadingsLog, Records
+from studiowatch.studio.pieces import Piece
 
 SEAL_EVERY_S = 600.0  # s between looks for an hour that may be packed
 SEAL_AGE_MS = 7_200_000  # ms, hours this far back are packed: late readings are not expected any more
@@ -43,6 +45,11 @@ class Ledger:
     def note(self, time_ms: int, kind: str, text: str) -> None:
         """Take a fact about the log."""
         self.disk.later(partial(self.records.note, time_ms, kind, text))
+
+    def keep(self, pieces: Sequence[Piece]) -> None:
+        """Take pieces as they stand now."""
+        if pieces:
+            self.disk.later(partial(self.records.save_pieces, tuple(pieces)))
 
     def flush(self, now_s: float) -> None:
         """Put the readings that wait on disk now, unless it refuses."""

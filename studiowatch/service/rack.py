@@ -4,16 +4,18 @@ from __future__ import annotations
 
 import uuid
 from collections import deque
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 
 from studiowatch.physics.air import Air
 from studiowatch.service.coat_run import CoatRun, coat_fault
-from studiowatch.service.commands import Refused
+from studiowatch.service.commands import LayCoat, Refused
 from studiowatch.service.happenings import StageHappened
 from studiowatch.service.learning_desk import LearningDesk
 from studiowatch.service.orders import Bench, PieceCommand, carry_out
 from studiowatch.service.ports import ReadingsLog, Records
 from studiowatch.service.same_drying import dried_alike, dries_alike
+from studiowatch.service.set_clock import moved_along
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.stacks import Stacks
 from studiowatch.store.trouble import StoreTrouble
@@ -41,6 +43,7 @@ class Rack:
     learning: LearningDesk = field(init=False)
     stacks: Stacks = field(init=False)
     _unfollowed: deque[tuple[Piece | None, Piece]] = field(default_factory=deque)
+    _laid_here: set[str] = field(default_factory=set)  # keys of the coats laid by this clock, before it was set
 
     def __post_init__(self) -> None:
         self.learning = LearningDesk(records=self.records, shelf=self.shelf)
@@ -92,6 +95,8 @@ class Rack:
         self._try_out(changed.piece, now_ms)
         after = (changed.piece, *changed.moved)
         self.records.save_pieces(after)
+        if isinstance(command, LayCoat):
+            self._laid_here.add(changed.key)
         self._unfollowed += [(self.pieces.get(piece.key), piece) for piece in after]
         self.pieces |= {piece.key: piece for piece in after}
         return changed.key
@@ -131,10 +136,26 @@ class Rack:
             if fault:
                 raise Refused(fault)
 
-    def shift(self, step_ms: int) -> None:
-        """Move all runs along with a wall clock that was set."""
+    def shift(self, step_ms: int) -> Sequence[Piece]:
+        """Move all runs along with a wall clock that was set, and what was recorded of coats laid by it before.
+
+        Returns
+        -------
+        sequence of Piece
+            Those changed by it, to be put on disk: from there a restart takes the coats to be as old as they are.
+        """
         for run in self.runs.values():
             run.shift(step_ms)
+        moved = {key: moved_along(piece, step_ms, self._laid_here) for key, piece in self.pieces.items()}
+        changed = [piece for key, piece in moved.items() if piece != self.pieces[key]]
+        self._unfollowed = deque(
+            (before and moved_along(before, step_ms, self._laid_here), moved[piece.key])
+            for before, piece in self._unfollowed
+        )
+        self.pieces = moved
+        for coat in (coat for piece in changed for coat in piece.coats if coat.key in self.runs):
+            self.runs[coat.key].coat = coat
+        return changed
 
     def advance(self, air: Air, now_ms: int) -> list[StageHappened]:
         """Dry every coat in `air` until `now_ms`, beginning those whose time of laying has come."""

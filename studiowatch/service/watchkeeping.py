@@ -277,7 +277,7 @@ class Watchkeeping:
         if not jump_s:
             return
         step_ms = round(jump_s * 1000)
-        self._rack.shift(step_ms)
+        self._ledger.keep(self._rack.shift(step_ms))
         self._room.shift(step_ms)
         self._dried_ms = None if self._dried_ms is None else self._dried_ms + step_ms
         self._judged_ms = None

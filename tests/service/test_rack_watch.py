@@ -10,16 +10,17 @@ import pytest
 from studiowatch.coats.stages import Stage
 from studiowatch.physics.air import Air
 from studiowatch.room.readings import Reading
-from studiowatch.service.commands import AmendPiece, LayCoat, Refused
+from studiowatch.service.commands import AmendPiece, CoverCoat, LayCoat, RecordLook, Refused
 from studiowatch.service.log_air import airs
 from studiowatch.service.rack import Rack
 from studiowatch.service.replaying import MemoryRecords
 from studiowatch.service.sheet_shelf import SheetShelf
-from studiowatch.studio.pieces import Coat, Piece
+from studiowatch.studio.pieces import Coat, Finding, Piece
 
 from .rooms import START_MS, room
+from .scripted import still
 
-HOUR_MS = 3_600_000
+HOUR_MS, DAY_MS = 3_600_000, 86_400_000
 AIR = Air(temperature_C=20.5, humidity_pct=50.0, air_speed_m_s=0.05)
 
 
@@ -101,6 +102,40 @@ def test_that_a_set_clock_neither_dries_a_film_nor_stops_it() -> None:
     made.advance(AIR, now_ms + 60_000)
     assert made.runs["g"].film.elapsed_s == pytest.approx(660)
     assert made.runs["g"].unlogged_ms == 0
+
+
+@pytest.mark.parametrize("step_ms", [HOUR_MS, -HOUR_MS, 30 * DAY_MS, -30 * DAY_MS])
+def test_that_after_a_set_clock_a_restart_sees_a_coat_as_old_as_it_is(step_ms: int) -> None:
+    made = rack(piece())
+    key = made.carry_out(LayCoat(piece_key="p", laid_ms=START_MS, sheet="gloss-waterborne"), START_MS)
+    made.follow(START_MS)
+    made.carry_out(CoverCoat(coat_key=key, covered_ms=START_MS + 300_000), START_MS + 300_000)
+    made.carry_out(RecordLook(coat_key=key, time_ms=START_MS + 400_000, finding=Finding.TACKY), START_MS + 400_000)
+    made.follow(START_MS + 400_000)
+    made.records.save_pieces(made.shift(step_ms))
+    now_ms = START_MS + 600_000 + step_ms
+    made.advance(AIR, now_ms)
+    again = rack(made.records.pieces()[0], [still(now_ms - 60_000)])
+    again.follow(now_ms)
+    (coat,) = again.pieces["p"].coats
+    assert coat.laid_ms == START_MS + step_ms
+    assert (coat.covered_from_ms, coat.looks[0].time_ms) == (coat.laid_ms + 300_000, coat.laid_ms + 400_000)
+    assert made.runs[key].coat == coat
+    assert again.runs[key].film.is_wet
+
+
+def test_that_a_coat_laid_before_the_watch_began_keeps_its_time_and_none_slips_below_it() -> None:
+    made = rack(piece(gloss("a", START_MS - HOUR_MS)))
+    made.carry_out(LayCoat(piece_key="p", laid_ms=START_MS, sheet="gloss-waterborne"), START_MS)
+    made.shift(-2 * HOUR_MS)
+    assert [coat.laid_ms for coat in made.pieces["p"].coats] == [START_MS - HOUR_MS, START_MS - HOUR_MS]
+
+
+def test_that_a_coat_from_before_the_clock_was_ever_set_is_cured_when_it_is() -> None:
+    made = rack(piece(gloss("g", 600_000)))
+    made.advance(AIR, 1_200_000)
+    made.advance(AIR, START_MS)
+    assert made.runs["g"].is_cured
 
 
 def test_that_a_restart_sees_the_film_that_was_there() -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from datetime import datetime, timedelta, timezone, tzinfo
 from typing import Protocol
@@ -91,7 +92,7 @@ def _formed(form: str) -> Callable[[str], datetime]:
     def parse(text: str) -> datetime:
         try:
             return datetime.strptime(text, form)  # noqa: DTZ007 - the zone is told by the caller
-        except ValueError:
+        except (ValueError, re.error):  # the latter from a form that names one thing twice
             raise CellFault(FaultKind.TIME, f'time "{text}" is not written as {form}.') from None
 
     return parse

@@ -30,8 +30,9 @@ def _watching(calls: argparse._SubParsersAction[Parser]) -> None:
     demo.add_argument("--headless", action="store_true", help="print instead of opening a window")
     demo.add_argument("--seconds", type=float, help="end by itself after so long")
     record = calls.add_parser("record", help="watch without a window: store, and print warnings")
-    record.add_argument("--port", help="the board's port; default: the one that answers, the last one first")
-    record.add_argument("--simulated", action="store_true", help="use the built-in simulated board")
+    source = record.add_mutually_exclusive_group()
+    source.add_argument("--port", help="the board's port; default: the one that answers, the last one first")
+    source.add_argument("--simulated", action="store_true", help="use the built-in simulated board")
     record.add_argument("--seconds", type=float, help="end by itself after so long")
     replay = calls.add_parser("replay", help="run the whole watch over a room log, faster than life")
     replay.add_argument("room", type=Path, metavar="ROOM.csv")
@@ -89,10 +90,10 @@ def _predicting(calls: argparse._SubParsersAction[Parser]) -> None:
     predict.add_argument("--sheet", required=True, metavar="NAME|FILE.toml")
     predict.add_argument("--wet-um", type=float, required=True, help="wet film thickness, µm")
     predict.add_argument("--side-m", type=float, required=True, help="side of the square of the piece's area, m")
-    predict.add_argument("--orientation", choices=[*Orientation], default=Orientation.FACE_UP)
+    predict.add_argument("--orientation", choices=[one.value for one in Orientation], default=Orientation.FACE_UP)
     predict.add_argument(
         "--support",
-        choices=[*Support],
+        choices=[one.value for one in Support],
         default=Support.SEALED,
         help="what the coat is laid straight on; default: sealed",
     )

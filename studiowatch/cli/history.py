@@ -8,7 +8,7 @@ from typing import TextIO
 from uuid import NAMESPACE_URL, uuid5
 
 from studiowatch.cli import inputs
-from studiowatch.cli.answers import DONE, complain
+from studiowatch.cli.answers import DONE, complain, wrong
 from studiowatch.cli.outputs import written
 from studiowatch.cli.progress import progress
 from studiowatch.store.database import looking
@@ -19,6 +19,8 @@ from studiowatch.store.trouble import StoreRefused
 
 def run(call: argparse.Namespace, folder: StudioFolder) -> int:
     """Answer the call."""
+    if call.senml is None and call.name is not None:
+        wrong("--name belongs to --senml: it is what the names in there begin with.")
     start_ms, end_ms = inputs.time_range_ms(call.start, call.end)
     name = call.csv if call.senml is None else call.senml
     # the records are let go before the file gets its name, so that no reading of two states of them is kept

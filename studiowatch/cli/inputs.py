@@ -175,6 +175,8 @@ def time_range_ms(start: str | None, end: str | None) -> tuple[int, int]:
     """Return the range from --from to --to, UTC ms, the end left out; what is not given is open, a day counts whole."""
     start_ms = 0 if start is None else _edge_ms(start, "--from", days=0)
     end_ms = OPEN_END_MS if end is None else _edge_ms(end, "--to", days=1)
+    if end_ms <= 0:
+        wrong(f"--to is {end}, which is before any reading; give a later end.")
     if start_ms >= end_ms:
         wrong(f"--to is {end}, which is not after --from, {start}; give a later end.")
     return start_ms, end_ms

@@ -29,6 +29,10 @@ _WORDINGS: tuple[tuple[re.Pattern[str], Callable[[re.Match[str]], str]], ...] = 
         ),
         (r"argument (\S+): invalid float value: (.+)", lambda found: f"{found[1]} is {found[2]}; give a number"),
         (r"argument (\S+): invalid int value: (.+)", lambda found: f"{found[1]} is {found[2]}; give a whole number"),
+        (
+            r"argument --air: expected one argument",
+            lambda _: "--air needs a value behind it, one below zero joined to it, as --air=-5,80,0.05",
+        ),
         (r"argument (\S+): expected one argument", lambda found: f"{found[1]} needs a value behind it"),
         (
             r"argument (\S+): not allowed with argument (\S+)",

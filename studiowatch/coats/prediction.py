@@ -102,7 +102,7 @@ def predict(
     check("horizon", horizon_h, *HORIZON_RANGE_H, "h")
     standing = standing_on(PRIOR, draws_n, seed, measured=measured)
     tied = anchor(sheet, standing.particles.draws)
-    log = _log(room)
+    log = _log(room, horizon_h)
     film = lay(
         sheet,
         tied,
@@ -138,12 +138,15 @@ def predict(
     )
 
 
-def _log(room: Room) -> Sequence[tuple[float, Air]]:
-    """Return the room as a log that begins at the laying; times must be in order."""
+def _log(room: Room, horizon_h: float) -> Sequence[tuple[float, Air]]:
+    """Return the room as a log that begins at the laying; times must be in order, and one within the horizon."""
     if isinstance(room, Air):
         return [(0.0, room)]
     if not room:
         raise OutOfRange("the room log holds no reading; it must hold at least one")
+    first_h = room[0][0] / 3600.0
+    if first_h >= horizon_h:
+        raise OutOfRange(f"the room log begins {first_h:.1f} h after laying; it must within the horizon, {horizon_h:g} h")
     previous_s = -1.0
     for at_s, _ in room:
         check("time in the room log", at_s, 0.0, float("inf"), "s")

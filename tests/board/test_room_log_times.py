@@ -52,6 +52,8 @@ def test_that_a_form_of_its_own_is_read_or_told() -> None:
     assert read("02.03.2026 10:00:00", None)[0] == utc(2026, 3, 2, 9)
     with pytest.raises(CellFault, match="is not written as"):
         read("2026-03-02 10:00:00", None)
+    with pytest.raises(CellFault, match="is not written as %z%z"):
+        time_reader("time", BERLIN, "%z%z")("+0100+0100", None)
 
 
 def test_that_seconds_in_the_column_of_milliseconds_are_told() -> None:

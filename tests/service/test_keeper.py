@@ -39,16 +39,17 @@ WAIT_S = 20.0
 
 
 class SetClock:
-    """A clock that the test sets."""
+    """A clock that the test sets; `step_ms` is how far its wall clock was set from the one for durations."""
 
     def __init__(self) -> None:
         self.now_ms = START_MS
+        self.step_ms = 0
 
     def utc_ms(self) -> int:
         return self.now_ms
 
     def monotonic_s(self) -> float:
-        return self.now_ms / 1000
+        return (self.now_ms - self.step_ms) / 1000
 
 
 class ScriptedBoard:
@@ -247,3 +248,21 @@ def test_that_the_board_is_asked_for_another_port_and_its_refusal_is_told(studio
         with pytest.raises(Refused, match="no port nowhere"):
             keeper.submit(ChooseBoard(port="nowhere")).result(WAIT_S)
         assert keeper.onlooker is studio.board.onlooker
+
+
+def test_that_a_coat_is_as_old_as_it_is_after_the_clock_was_set_back_and_a_restart(studio: Studio) -> None:
+    back_ms = 3_600_000
+    with studio.watched() as keeper:
+        studio.read(20)
+        laid_ms = studio.clock.now_ms
+        keeper.submit(LayCoat(piece_key=register(keeper), laid_ms=laid_ms, sheet="isolation-waterborne")).result(WAIT_S)
+        studio.clock.step_ms = -back_ms
+        studio.clock.now_ms -= back_ms
+        studio.read(20)
+        studio.until(lambda seen: bool(seen.pieces) and seen.pieces[0].coats[0].laid_ms == laid_ms - back_ms)
+    studio.seen = queue.Queue()
+    with studio.watched():
+        studio.read(2)
+        again = studio.until(lambda seen: bool(seen.pieces) and seen.board.counts.good > 0)
+        assert again.pieces[0].coats[0].laid_ms == laid_ms - back_ms
+        assert again.pieces[0].coats[0].surface is Surface.WET

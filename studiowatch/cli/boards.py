@@ -21,6 +21,7 @@ from studiowatch.board.mapping import Choice, Column, ColumnMapping, Outcome
 from studiowatch.board.port import PortFault, PortSeen
 from studiowatch.board.ways import ChooseWay
 from studiowatch.board.wire import quoted
+from studiowatch.cli import inputs
 from studiowatch.cli.answers import DONE, FAULT, print_document, wrong
 from studiowatch.room.readings import Channel, Reading
 from studiowatch.service.board_now import trouble_sentence
@@ -89,10 +90,13 @@ def run(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> int:
     low_s, high_s = LISTEN_S
     if not low_s <= call.listen_s <= high_s:
         wrong(f"--listen-s is {call.listen_s:g} s; allowed is {low_s:g} to {high_s:g} s.")
-    heard = listen(outfit, folder, call.listen_s)
+    seen = outfit.list_ports()
     if call.accept is not None:
-        accept(outfit, folder, heard, call)
+        name = inputs.port(call.accept) or ""
+        named = next((port for port in seen if port.name == name), PortSeen(name=name))
+        accept(outfit, folder, listen(outfit, folder, call.listen_s, [named]), call)
         return DONE
+    heard = listen(outfit, folder, call.listen_s, seen)
     if call.json:
         print_document({"boards": [one.document() for one in heard]})
     else:
@@ -111,6 +115,8 @@ def accept(outfit: Outfit, folder: StudioFolder, heard: Sequence[Heard], call: a
     unsaid = [column.key for column in mapping.columns if column.outcome is Outcome.ASKED]
     if unsaid:
         wrong(f"Say what column {unsaid[0]} is: --column {unsaid[0]}=CHANNEL:UNIT, or --column {unsaid[0]}=none.")
+    if not mapping.chosen:
+        wrong(f"No column of {call.accept} would be read; say what one of them is: --column KEY=CHANNEL:UNIT.")
     outfit.keep_columns(folder, found.port, mapping)
     for column in mapping.columns:
         print(f"{column.key}: {_column_words(column)}")
@@ -125,9 +131,9 @@ def _set_by_hand(mapping: ColumnMapping, words: str) -> ColumnMapping:
         wrong(f"--column {words}: {fault}; channels are {', '.join(Channel)}.")
 
 
-def listen(outfit: Outfit, folder: StudioFolder, listen_s: float) -> Sequence[Heard]:
+def listen(outfit: Outfit, folder: StudioFolder, listen_s: float, seen: Sequence[PortSeen]) -> Sequence[Heard]:
     """Listen on every port that may be a board's for a while, in each way; those that may not come last."""
-    seen, choose_way = outfit.list_ports(), outfit.choose_way(folder)
+    choose_way = outfit.choose_way(folder)
     with ThreadPoolExecutor(max_workers=AT_ONCE) as pool:
         heard = tuple(pool.map(lambda port: _listen_to(outfit, choose_way, port, listen_s), candidates(seen)))
     return heard + tuple(Heard(port=port, trouble=NOT_TRIED) for port in seen if not may_be_board(port))

@@ -146,6 +146,8 @@ class Rack:
         """
         for run in self.runs.values():
             run.shift(step_ms)
+        ahead = {key for key, run in self.runs.items() if (run.coat.laid_ms or 0) > run.at_ms}
+        self._laid_here |= ahead  # none that dries was laid in a time to come
         moved = {key: moved_along(piece, step_ms, self._laid_here) for key, piece in self.pieces.items()}
         changed = [piece for key, piece in moved.items() if piece != self.pieces[key]]
         self._unfollowed = deque(

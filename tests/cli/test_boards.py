@@ -35,7 +35,7 @@ class Desk:
 
     def open_port(self, name: str, baud: int) -> LinePort:
         self.opened.append((name, baud))
-        said = self.says[name]
+        said = self.says.get(name, PortGone("There is no such port."))
         if isinstance(said, Exception):
             raise said
         return LinePort(self.clock, said if baud == 9600 else b"\x80\xff" * 50)
@@ -180,11 +180,19 @@ def test_that_the_columns_of_an_own_sketch_are_shown_and_kept_once_they_are_said
     assert [column["channel"] for column in one["columns"]] == ["temperature_C", "humidity_pct"]
 
 
+def test_that_a_port_that_is_not_listed_may_be_accepted_as_it_may_be_recorded(boards) -> None:  # noqa: ANN001
+    desk = Desk({"/dev/pts/7": OWN_SKETCH})
+    said = ("--column", "T=temperature_C:°C", "--column", "H=none")
+    kept = boards(desk, "--accept", "/dev/pts/7", *said, ports=[PortSeen(name="COM3")], choose_way=None)
+    assert (kept.code, kept.out) == (0, "T: temperature_C in °C\nH: not used\n")
+
+
 @pytest.mark.parametrize(
     ("words", "told"),
     [
         (("--column", "T=none"), "--column goes with --accept"),
         (("--accept", "COM8"), "No unchecked lines with numbers came from COM8"),
+        (("--accept", "COM7", "--column", "T=none", "--column", "H=none"), "No column of COM7 would be read"),
         (("--accept", "COM7", "--column", "X=none"), "There is no column 'X'"),
         (("--accept", "COM7", "--column", "T=warmth:°C"), "channels are temperature_C"),
         (("--accept", "COM7", "--column", "T=temperature_C:%"), "unit '%' cannot be of temperature_C"),

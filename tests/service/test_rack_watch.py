@@ -125,10 +125,24 @@ def test_that_after_a_set_clock_a_restart_sees_a_coat_as_old_as_it_is(step_ms: i
 
 
 def test_that_a_coat_laid_before_the_watch_began_keeps_its_time_and_none_slips_below_it() -> None:
-    made = rack(piece(gloss("a", START_MS - HOUR_MS)))
+    lower_ms = START_MS - 3 * HOUR_MS
+    made = rack(piece(gloss("a", lower_ms)), [still(START_MS - 60_000)])
     made.carry_out(LayCoat(piece_key="p", laid_ms=START_MS, sheet="gloss-waterborne"), START_MS)
+    made.follow(START_MS)
+    made.advance(AIR, START_MS + 60_000)
     made.shift(-2 * HOUR_MS)
-    assert [coat.laid_ms for coat in made.pieces["p"].coats] == [START_MS - HOUR_MS, START_MS - HOUR_MS]
+    assert [coat.laid_ms for coat in made.pieces["p"].coats] == [lower_ms, START_MS - 2 * HOUR_MS]
+    made.shift(-HOUR_MS // 2)
+    made.shift(-HOUR_MS)
+    laid = [coat.laid_ms for coat in made.pieces["p"].coats]
+    assert laid == sorted(laid)
+
+
+def test_that_a_coat_that_dries_is_never_left_in_a_time_to_come() -> None:
+    made = rack(piece(gloss("a", START_MS - 60_000)), [still(START_MS - 60_000)])
+    made.advance(AIR, START_MS)
+    made.shift(-DAY_MS)
+    assert made.pieces["p"].coats[0].laid_ms == START_MS - 60_000 - DAY_MS
 
 
 def test_that_a_coat_from_before_the_clock_was_ever_set_is_cured_when_it_is() -> None:

@@ -146,7 +146,9 @@ def _log(room: Room, horizon_h: float) -> Sequence[tuple[float, Air]]:
         raise OutOfRange("the room log holds no reading; it must hold at least one")
     first_h = room[0][0] / 3600.0
     if first_h >= horizon_h:
-        raise OutOfRange(f"the room log begins {first_h:.1f} h after laying; it must within the horizon, {horizon_h:g} h")
+        raise OutOfRange(
+            f"the room log begins {first_h:.1f} h after laying; allowed is under {horizon_h:g} h, the horizon"
+        )
     previous_s = -1.0
     for at_s, _ in room:
         check("time in the room log", at_s, 0.0, float("inf"), "s")

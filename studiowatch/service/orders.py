@@ -18,10 +18,9 @@ from studiowatch.service.commands import (
     Refused,
     RegisterPiece,
 )
-from studiowatch.studio.pieces import Coat, Look, Piece
+from studiowatch.studio.pieces import TITLE_MOST, Coat, Look, Piece
 
 SIDE_cm = (1.0, 1000.0)  # cm, a piece's sides: from a sample chip to a wall; assumption
-TITLE_MOST = 120  # characters
 THINNED_pct = (0.0, 60.0)  # % of volume; beyond this the binder no longer closes: from memory
 AMOUNT = {"mL": (0.05, 20_000.0), "g": (0.05, 20_000.0), "µm": (5.0, 5_000.0)}  # a brush mark to a flood; assumption
 AHEAD_MS = 60_000  # ms, how far ahead of the clock a time may lie: a form filled in by hand

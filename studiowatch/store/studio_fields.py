@@ -10,7 +10,7 @@ from math import isfinite
 from typing import Any
 
 from studiowatch.coats.stages import Orientation
-from studiowatch.studio.pieces import Finding, Outcome
+from studiowatch.studio.pieces import TITLE_MOST, Finding, Outcome
 
 _EPOCH = datetime(1970, 1, 1, tzinfo=UTC)
 _LATEST_YEAR = 2200  # assumption: a later year is a slip of the keyboard
@@ -49,6 +49,13 @@ def _text(value: Any) -> str:  # noqa: ANN401 - whatever the file holds
     if not isinstance(value, str) or not value.strip():
         raise Wrong
     return value
+
+
+def _title(value: Any) -> str:  # noqa: ANN401
+    title = _text(value)
+    if not title.isprintable() or len(title) > TITLE_MOST:
+        raise Wrong
+    return title
 
 
 def _any_text(value: Any) -> str:  # noqa: ANN401
@@ -142,6 +149,7 @@ def _words(words: type[StrEnum]) -> str:
 
 
 _A_TEXT = "a text in quotes that is not empty"
+_A_TITLE = f"a text in quotes of 1 to {TITLE_MOST} characters that can be shown"
 _ANY_TEXT = "a text in quotes"
 _A_KEY_OF = "the key of a coat"
 _A_MOMENT = f"a date and time with its zone, 1970 to {_LATEST_YEAR}, like 2026-03-02T09:00:00Z"
@@ -162,7 +170,7 @@ def _time(name: str, attribute: str, *, required: bool = False) -> Field:
 
 
 PIECE_FIELDS = (
-    Field(name="title", attribute="title", read=_text, allowed=_A_TEXT, required=True),
+    Field(name="title", attribute="title", read=_title, allowed=_A_TITLE, required=True),
     _length("width_cm"),
     _length("height_cm"),
     Field(name="due", attribute="due", read=_day, allowed=f"a day up to the year {_LATEST_YEAR}, like 2026-03-20"),

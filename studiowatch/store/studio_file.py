@@ -154,7 +154,7 @@ class _Reading:
 
     def _piece(self, table: Mapping[str, Any], place: Place) -> Piece | None:
         title = table.get("title")
-        title = title if isinstance(title, str) else ""
+        title = title if isinstance(title, str) and title.isprintable() else ""
         where = f"piece {place[0] + 1}" + (f' "{title}"' if title else "")
         values = self._values(table, place, where, PIECE_FIELDS)
         values.setdefault("place", place[0])

@@ -9,6 +9,8 @@ from math import sqrt
 
 from studiowatch.coats.stages import Orientation
 
+TITLE_MOST = 120  # characters
+
 
 class Finding(StrEnum):
     """The four answers of a touch test or a look."""

@@ -233,11 +233,11 @@ class StudioWindow(QMainWindow):
         """Go to the view from across the room, or back."""
         leaving = self._stack.currentWidget() is self.across
         self.across.note("", Tone.MUTED)
+        full = Qt.WindowState.WindowFullScreen  # first of all: a window that must hold more outgrows a full screen
+        self.setWindowState(self.windowState() & ~full if leaving else self.windowState() | full)
         self._stack.setCurrentWidget(self.page if leaving else self.across)
         for part in (self.menuBar(), self._foot_holder):
             part.setVisible(leaving)
-        full = Qt.WindowState.WindowFullScreen
-        self.setWindowState(self.windowState() & ~full if leaving else self.windowState() | full)
         self.feed.draw()
 
     def _dress(self) -> None:

@@ -224,7 +224,7 @@ def test_that_a_log_is_read_from_the_laying_on_with_what_it_lacks_told(
     assert "no temperature with humidity at or after 2026-03-02T20:30:00Z" in late.err
     early = asked("2026-02-20T09:00:00Z")
     assert early.code == 2
-    assert "the room log begins 216.0 h after laying; it must within the horizon, 96 h" in early.err
+    assert "the room log begins 216.0 h after laying; allowed is under 96 h, the horizon" in early.err
 
 
 def test_that_a_log_of_seconds_is_taken_by_the_minute(call: Callable[..., Answer], tmp_path: Path) -> None:

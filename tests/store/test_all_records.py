@@ -34,6 +34,7 @@ from studiowatch.studio.pieces import Coat, Finding, Look, Piece
 
 NOON_MS = 1_772_452_800_000
 _TEXT = st.text(st.characters(exclude_categories=["Cs"]), min_size=1, max_size=12).filter(str.strip)
+_TITLE = st.text(st.characters(categories=["L", "M", "N", "P", "S"]), min_size=1, max_size=12)
 _ANY = st.text(st.characters(exclude_categories=["Cs"]), max_size=12)
 _TIMES = st.integers(min_value=0, max_value=7_000_000_000_000)
 _KEYS = st.uuids().map(str)
@@ -82,7 +83,7 @@ def _studios(draw: st.DrawFn) -> Studio:
         )
         for key in coat_keys
     ]
-    piece = Piece(key=draw(_KEYS), title=draw(_TEXT), width_cm=20.0, height_cm=30.0, coats=tuple(coats))
+    piece = Piece(key=draw(_KEYS), title=draw(_TITLE), width_cm=20.0, height_cm=30.0, coats=tuple(coats))
     warnings = draw(
         st.lists(
             st.builds(

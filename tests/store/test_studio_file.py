@@ -122,6 +122,8 @@ def test_that_all_faults_are_named_at_once_by_line() -> None:
     [
         ("title", '"  "', 2),
         ("title", "7", 2),
+        ("title", '"Kiln\\nLight"', 2),
+        ("title", f'"{"K" * 121}"', 2),
         ("width_cm", "0", 3),
         ("width_cm", "true", 3),
         ("width_cm", "inf", 3),
@@ -221,11 +223,12 @@ def _coats(draw: st.DrawFn) -> list[Coat]:
     return coats
 
 
+_TITLE = st.text(st.characters(categories=("L", "M", "N", "P", "S")), min_size=1, max_size=120)
 _PIECES = st.lists(
     st.builds(
         Piece,
         key=st.uuids().map(str),
-        title=_TEXT,
+        title=_TITLE,
         width_cm=st.floats(min_value=0, max_value=2_000, exclude_min=True),
         height_cm=st.floats(min_value=0, max_value=2_000, exclude_min=True),
         due=st.none() | st.dates(max_value=date(2200, 12, 31)),

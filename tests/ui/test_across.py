@@ -39,6 +39,18 @@ def test_that_f11_shows_only_what_matters_and_escape_leaves(shown: Show, qtbot: 
     assert window.page.isVisible()
 
 
+def test_that_the_window_is_its_own_size_again_before_it_must_hold_more(
+    shown: Show, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    # a full screen that must hold the menu and the foot too is taken for a window taller than the screen
+    window = shown(FOUR_WARNED)
+    window.toggle_across()
+    was_full = []
+    monkeypatch.setattr(window.menuBar(), "setVisible", lambda _: was_full.append(window.isFullScreen()))
+    window.toggle_across()
+    assert was_full == [False]
+
+
 def test_that_the_view_from_across_the_room_hears(shown: Show, desk: ScriptedDesk) -> None:
     window = shown(FOUR_WARNED)
     window.toggle_across()

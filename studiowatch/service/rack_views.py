@@ -107,7 +107,7 @@ def _piece_view(
         coats=tuple(
             replace(
                 _coat_view(piece, coat, label, rack.shelf.stand_in(coat.sheet), rack.runs.get(coat.key)),
-                unwatched=rack.stacks.unwatched.get(coat.key, ""),
+                unwatched=rack.stacks.why_unwatched(coat, now_ms),
                 weighing=advice.get(coat.key, ""),
             )
             for coat, label in zip(piece.coats, labels, strict=True)

@@ -13,6 +13,7 @@ from studiowatch.service.coat_run import CoatRun
 from studiowatch.service.happenings import StageHappened
 from studiowatch.service.learning_desk import LearningDesk
 from studiowatch.service.log_air import UNSEEN_AIR, JudgedLog, Moment, moments, width_for
+from studiowatch.service.orders import AHEAD_MS
 from studiowatch.service.ports import ReadingsLog
 from studiowatch.service.room_now import BRIDGED_MS
 from studiowatch.service.sheet_shelf import SheetShelf
@@ -53,6 +54,12 @@ class Stacks:
         """Return the run of the topmost laid coat, or None."""
         laid = [self.runs[coat.key] for coat in piece.coats if coat.key in self.runs]
         return laid[-1] if laid else None
+
+    def why_unwatched(self, coat: Coat, now_ms: int) -> str:
+        """Return why a laid coat is not watched, one sentence, or ""."""
+        if coat.laid_ms is not None and coat.laid_ms > now_ms + AHEAD_MS:
+            return "It was laid at a time that is still to come by this computer's clock; set the clock."
+        return self.unwatched.get(coat.key, "")
 
     def let_go(self, piece: Piece) -> None:
         """Forget the runs of a piece that is off the rack."""

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
+from datetime import UTC, datetime
 
 import pytest
 
@@ -13,6 +14,7 @@ from studiowatch.room.readings import Reading
 from studiowatch.service.commands import AmendPiece, CoverCoat, LayCoat, RecordLook, Refused
 from studiowatch.service.log_air import airs
 from studiowatch.service.rack import Rack
+from studiowatch.service.rack_views import piece_views
 from studiowatch.service.replaying import MemoryRecords
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.studio.pieces import Coat, Finding, Piece
@@ -143,6 +145,15 @@ def test_that_a_coat_that_dries_is_never_left_in_a_time_to_come() -> None:
     made.advance(AIR, START_MS)
     made.shift(-DAY_MS)
     assert made.pieces["p"].coats[0].laid_ms == START_MS - 60_000 - DAY_MS
+
+
+def test_that_a_coat_laid_in_a_time_to_come_says_that_the_clock_is_behind() -> None:
+    # a computer that lost its clock and was started before it was set
+    made = rack(piece(gloss("g", START_MS)))
+    for now_ms, says in ((START_MS - 30 * DAY_MS, "set the clock"), (START_MS + 1000, "")):
+        (view,) = piece_views(made, lambda ms: datetime.fromtimestamp(ms / 1000, UTC).date(), now_ms)
+        assert says in view.coats[0].unwatched
+        assert bool(view.coats[0].unwatched) is bool(says)
 
 
 def test_that_a_coat_from_before_the_clock_was_ever_set_is_cured_when_it_is() -> None:

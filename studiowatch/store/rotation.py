@@ -92,8 +92,11 @@ def rotate(into: Path) -> int:
     gone = [there[moment] for moment in sorted(outdated(there))]
     gone += sorted(into.glob(f"{DAILY}*Z{_UNFINISHED}"))
     for path in gone:
+        # under another name first: nothing that is half deleted may be taken for a backup
+        doomed = path.with_name(f"{path.name.removesuffix(_UNFINISHED)}{_UNFINISHED}")
         try:
-            shutil.rmtree(path)
+            path.rename(doomed)
+            shutil.rmtree(doomed)
         except OSError as fault:
             raise StoreTrouble(f"The old backup {path} cannot be deleted: {fault.strerror or fault}.") from fault
     return len(gone)

@@ -90,6 +90,24 @@ def test_that_after_half_a_year_seven_days_and_four_weeks_are_kept(folder: Studi
     assert (folder.backups / "daily-someone-elseZ").exists()
 
 
+def test_that_a_backup_whose_deletion_was_cut_off_is_taken_for_none_and_goes_the_next_time(
+    folder: StudioFolder, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    for day in range(60):
+        (folder.backups / (DAILY + (NOON + timedelta(days=day)).strftime("%Y%m%dT%H%M%SZ"))).mkdir(parents=True)
+
+    def cut_off(path: Path) -> None:
+        raise OSError(f"cut off in {path}")
+
+    with monkeypatch.context() as patched:
+        patched.setattr(rotation.shutil, "rmtree", cut_off)
+        with pytest.raises(StoreTrouble, match="cannot be deleted"):
+            rotate(folder.backups)
+    assert len(daily_backups(folder.backups)) == 59
+    rotate(folder.backups)
+    assert {path for _, path in daily_backups(folder.backups)} == set(folder.backups.iterdir())
+
+
 @given(st.lists(st.integers(0, 24 * 400).map(lambda hours: NOON + timedelta(hours=hours)), unique=True, max_size=60))
 def test_that_the_newest_is_always_kept_and_never_more_than_eleven(moments: list[datetime]) -> None:
     kept = set(moments) - outdated(moments)

@@ -104,6 +104,10 @@ def _piece_view(
         support=piece.support,
         orientation=piece.orientation,
         due=piece.due,
+        shape=piece.shape,
+        panels=piece.panels,
+        photo=piece.photo,
+        notes=piece.notes,
         coats=tuple(
             replace(
                 _coat_view(piece, coat, label, rack.shelf.stand_in(coat.sheet), rack.runs.get(coat.key)),

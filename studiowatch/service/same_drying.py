@@ -16,7 +16,7 @@ def dried_alike(before: Piece | None, piece: Piece) -> dict[str, Coat]:
 
 
 def _face(piece: Piece) -> tuple[object, ...]:
-    return piece.width_cm, piece.height_cm, piece.orientation, support_of(piece.support)
+    return piece.area_m2, piece.side_m, piece.orientation, support_of(piece.support)
 
 
 def dries_alike(before: Coat | None, after: Coat) -> bool:

@@ -11,6 +11,7 @@ from studiowatch.service.board_view import BoardView
 from studiowatch.service.calibration_views import CalibrationsView
 from studiowatch.service.product_views import LearntView
 from studiowatch.studio.concern import TypedAir
+from studiowatch.studio.pieces import Shape, face_m2
 from studiowatch.studio.warnings import WarningState
 from studiowatch.studio.words import Level, Sentence
 
@@ -172,6 +173,10 @@ class PieceView:
     orientation: Orientation
     due: date | None
     coats: tuple[CoatView, ...]
+    shape: Shape = Shape.RECTANGLE
+    panels: int = 1
+    photo: str = ""
+    notes: str = ""
     next_step: str = ""
     next_ms: int | None = None
     next_p10_ms: int | None = None
@@ -181,6 +186,11 @@ class PieceView:
     would_seal_g_m2: float = 0.0
     would_seal_fluid: str = "water"
     solvents: tuple[SolventView, ...] = ()
+
+    @property
+    def area_m2(self) -> float:
+        """Area to be coated, m²: that of all the panels of a set."""
+        return face_m2(self.shape, self.width_cm, self.height_cm) * self.panels
 
     @property
     def top(self) -> CoatView | None:

@@ -10,6 +10,7 @@ from pathlib import Path
 from studiowatch.store.backup import write_copy
 from studiowatch.store.calibration_step import CALIBRATION_STEP
 from studiowatch.store.header import APPLICATION_ID, Header, refuse_foreign
+from studiowatch.store.piece_step import PIECE_STEP
 from studiowatch.store.trouble import StoreTrouble
 
 Step = tuple[str, ...]
@@ -144,7 +145,7 @@ _STEP_2: Step = (
     ) STRICT""",
 )
 
-STEPS: tuple[Step, ...] = (_STEP_1, _STEP_2, CALIBRATION_STEP)
+STEPS: tuple[Step, ...] = (_STEP_1, _STEP_2, CALIBRATION_STEP, PIECE_STEP)
 
 
 def migrate(connection: sqlite3.Connection, path: Path, steps: Sequence[Step] = STEPS) -> bool:

@@ -21,7 +21,7 @@ from studiowatch.store.calibrations import (
 )
 from studiowatch.store.database import Database
 from studiowatch.store.shapes import LearntRecord, PromptRecord, WarningRecord
-from studiowatch.studio.pieces import Coat, Finding, Look, Outcome, Piece
+from studiowatch.studio.pieces import Coat, Finding, Look, Outcome, Piece, Shape
 
 
 def _upsert(table: str, columns: Sequence[str]) -> str:
@@ -47,7 +47,6 @@ _PUT_PROMPT = _upsert("prompt", _PROMPT_COLUMNS)
 _PUT_LEARNT = _upsert("learnt", _LEARNT_COLUMNS)
 
 # S608: every name in these comes from our own dataclasses
-_PIECES = f"SELECT {', '.join(_PIECE_COLUMNS)} FROM piece ORDER BY place, rowid"  # noqa: S608
 _ONE_PIECE = f"SELECT {', '.join(_PIECE_COLUMNS)} FROM piece WHERE key = ?"  # noqa: S608
 _COATS = f"SELECT {', '.join(_COAT_COLUMNS)} FROM coat WHERE piece_key = ? ORDER BY layer"  # noqa: S608
 _LOOKS = f"SELECT {', '.join(_LOOK_COLUMNS)} FROM look WHERE coat_key = ? ORDER BY position"  # noqa: S608
@@ -168,14 +167,17 @@ class RecordsStore:
 
 
 def read_pieces(connection: sqlite3.Connection) -> list[Piece]:
-    """Return all pieces with their coats and looks, by place."""
-    return [_piece(connection, row) for row in connection.execute(_PIECES).fetchall()]
+    """Return all pieces with their coats and looks, by place; a file of an earlier version may lack columns."""
+    there = {name for _, name, *_ in connection.execute("PRAGMA table_info(piece)")}
+    columns = tuple(name for name in _PIECE_COLUMNS if name in there)
+    rows = connection.execute(f"SELECT {', '.join(columns)} FROM piece ORDER BY place, rowid")  # noqa: S608 - own names
+    return [_piece(connection, dict(zip(columns, row, strict=True))) for row in rows.fetchall()]
 
 
 def save_piece(connection: sqlite3.Connection, piece: Piece, utc_ms: Callable[[], int]) -> None:
     """Insert or replace a piece, inside a transaction; an earlier form is kept as a correction."""
     row = connection.execute(_ONE_PIECE, (piece.key,)).fetchone()
-    earlier = None if row is None else _piece(connection, row)
+    earlier = None if row is None else _piece(connection, dict(zip(_PIECE_COLUMNS, row, strict=True)))
     if earlier == piece:
         return
     if earlier is not None:
@@ -212,11 +214,12 @@ def _put_piece(connection: sqlite3.Connection, piece: Piece) -> None:
     connection.executemany(_PUT_LOOK, [(*astuple(look), coat_key, position) for look, coat_key, position in looks])
 
 
-def _piece(connection: sqlite3.Connection, row: tuple[Any, ...]) -> Piece:
-    values = dict(zip(_PIECE_COLUMNS, row, strict=True))
+def _piece(connection: sqlite3.Connection, values: dict[str, Any]) -> Piece:
     values["due"] = date.fromisoformat(values["due"]) if values["due"] else None
     values["orientation"] = Orientation(values["orientation"])
     values["archived"] = bool(values["archived"])
+    if "shape" in values:
+        values["shape"] = Shape(values["shape"])
     coats = connection.execute(_COATS, (values["key"],)).fetchall()
     return Piece(**values, coats=tuple(_coat(connection, coat) for coat in coats))
 

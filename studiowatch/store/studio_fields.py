@@ -10,7 +10,7 @@ from math import isfinite
 from typing import Any
 
 from studiowatch.coats.stages import Orientation
-from studiowatch.studio.pieces import TITLE_MOST, Finding, Outcome
+from studiowatch.studio.pieces import PANELS_MOST, TITLE_MOST, Finding, Outcome, Shape
 
 _EPOCH = datetime(1970, 1, 1, tzinfo=UTC)
 _LATEST_YEAR = 2200  # assumption: a later year is a slip of the keyboard
@@ -74,6 +74,20 @@ def _place(value: Any) -> int:  # noqa: ANN401
     if isinstance(value, bool) or not isinstance(value, int) or not 0 <= value <= _LAST_PLACE:
         raise Wrong
     return value
+
+
+def _panels(value: Any) -> int:  # noqa: ANN401
+    if isinstance(value, bool) or not isinstance(value, int) or not 1 <= value <= PANELS_MOST:
+        raise Wrong
+    return value
+
+
+def _file_name(value: Any) -> str:  # noqa: ANN401
+    """Return the name of a file that lies in a folder of ours, whichever system wrote it, or ""."""
+    name = _any_text(value)
+    if any(sign in name for sign in "/\\:") or name.startswith(".") or not (name.isprintable() or not name):
+        raise Wrong
+    return name
 
 
 def _day(value: Any) -> date:  # noqa: ANN401
@@ -183,6 +197,10 @@ PIECE_FIELDS = (
     ),
     Field(name="place", attribute="place", read=_place, allowed=f"a whole number, 0 to {_LAST_PLACE}"),
     Field(name="archived", attribute="archived", read=_yes_or_no, allowed="true or false"),
+    Field(name="shape", attribute="shape", read=_one_of(Shape), allowed=_words(Shape)),
+    Field(name="panels", attribute="panels", read=_panels, allowed=f"a whole number, 1 to {PANELS_MOST}"),
+    Field(name="photo", attribute="photo", read=_file_name, allowed="the name of a file, without a folder"),
+    Field(name="notes", attribute="notes", read=_any_text, allowed=_ANY_TEXT),
     _KEY,
 )
 COAT_FIELDS = (

@@ -5,11 +5,26 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
-from math import sqrt
+from math import pi, sqrt
 
 from studiowatch.coats.stages import Orientation
 
 TITLE_MOST = 120  # characters
+PANELS_MOST = 50  # panels of one set: assumption
+
+
+class Shape(StrEnum):
+    """The face of a piece: one rectangle, one round or oval, or a set of equal rectangular panels."""
+
+    RECTANGLE = "rectangle"
+    ROUND = "round"
+    PANELS = "panels"
+
+
+def face_m2(shape: Shape, width_cm: float, height_cm: float) -> float:
+    """Return the area of one face or panel, m², from its sides or diameters, cm."""
+    share = pi / 4.0 if shape is Shape.ROUND else 1.0
+    return share * width_cm * height_cm * 1e-4
 
 
 class Finding(StrEnum):
@@ -85,13 +100,19 @@ class Piece:
     key : str
         Unique among all pieces; never shown.
     width_cm, height_cm : float
-        Size of the face, cm.
+        Size of the face, cm; of a round one its diameters, of a set that of each panel.
     due : date or None
         The day it is due, in her local calendar.
     support : str
         What it is painted on, in her words.
     place : int
         Position in the rack, from 0.
+    panels : int
+        How many panels a set has; 1 for any other shape.
+    photo : str
+        Name of the file in the folder of photos beside the records, or "".
+    notes : str
+        Her own words about it.
     """
 
     key: str
@@ -103,17 +124,26 @@ class Piece:
     orientation: Orientation = Orientation.FACE_UP
     place: int = 0
     archived: bool = False
+    shape: Shape = Shape.RECTANGLE
+    panels: int = 1
+    photo: str = ""
+    notes: str = ""
     coats: tuple[Coat, ...] = ()
 
     @property
     def area_m2(self) -> float:
-        """Area of the face, m²."""
-        return self.width_cm * self.height_cm * 1e-4
+        """Area to be coated, m²: that of all the panels of a set."""
+        return self.panel_m2 * self.panels
+
+    @property
+    def panel_m2(self) -> float:
+        """Area of the face, or of one panel of a set, m²."""
+        return face_m2(self.shape, self.width_cm, self.height_cm)
 
     @property
     def side_m(self) -> float:
-        """Side of the square of the same area, m: the length that the air sees."""
-        return sqrt(self.area_m2)
+        """Side of the square of the same area as the face or one panel, m: the length that the air sees."""
+        return sqrt(self.panel_m2)
 
     @property
     def first_laid_ms(self) -> int | None:

@@ -30,7 +30,7 @@ from studiowatch.store.shapes import (
 from studiowatch.store.studio_faults import StudioFileError
 from studiowatch.store.studio_file import Studio, read_studio, write_studio
 from studiowatch.store.studio_tables import Row
-from studiowatch.studio.pieces import Coat, Finding, Look, Piece
+from studiowatch.studio.pieces import Coat, Finding, Look, Piece, Shape
 
 NOON_MS = 1_772_452_800_000
 _TEXT = st.text(st.characters(exclude_categories=["Cs"]), min_size=1, max_size=12).filter(str.strip)
@@ -83,7 +83,16 @@ def _studios(draw: st.DrawFn) -> Studio:
         )
         for key in coat_keys
     ]
-    piece = Piece(key=draw(_KEYS), title=draw(_TITLE), width_cm=20.0, height_cm=30.0, coats=tuple(coats))
+    piece = Piece(
+        key=draw(_KEYS),
+        title=draw(_TITLE),
+        width_cm=20.0,
+        height_cm=30.0,
+        shape=draw(st.sampled_from(Shape)),
+        panels=draw(st.integers(min_value=1, max_value=50)),
+        notes=draw(_ANY),
+        coats=tuple(coats),
+    )
     warnings = draw(
         st.lists(
             st.builds(
@@ -209,6 +218,12 @@ def test_that_what_is_no_calibration_is_not_taken_in(database: Database, changes
 def test_that_records_of_an_earlier_version_go_out_too(tmp_path: Path) -> None:
     with closing(open_database(tmp_path / "old.sqlite3", steps=STEPS[:1])) as database:
         RecordsStore(database, lambda: NOON_MS).note(NOON_MS, "board", "of our own")
+        with database.transaction() as connection:
+            connection.execute(
+                "INSERT INTO piece (key, title, width_cm, height_cm, support, orientation, place, archived) "
+                "VALUES ('old', 'Low Tide', 20, 30, 'canvas', 'face-up', 0, 0)"
+            )
+        assert read_all(database, "").pieces == (Piece(key="old", title="Low Tide", width_cm=20.0, height_cm=30.0),)
         assert read_all(database, "").rows == (NoteRecord(time_ms=NOON_MS, kind="board", text="of our own"),)
 
 

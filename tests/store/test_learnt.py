@@ -74,7 +74,15 @@ def test_that_what_is_no_number_is_refused(records: RecordsStore) -> None:
 def test_that_a_file_of_the_first_version_gains_the_table_and_loses_nothing(tmp_path: Path) -> None:
     file = tmp_path / "studio.sqlite3"
     first = open_database(file, steps=STEPS[:1])
-    RecordsStore(first, lambda: 1).save_piece(PIECE)
+    with first.transaction() as connection:
+        connection.execute(
+            "INSERT INTO piece (key, title, width_cm, height_cm, support, orientation, place, archived) "
+            "VALUES ('p1', 'Kiln Light', 40, 30, 'canvas', 'face-up', 0, 0)"
+        )
+        connection.execute(
+            "INSERT INTO coat (key, piece_key, layer, sheet, laid_ms, thinned_pct) "
+            "VALUES ('c1', 'p1', 0, 'gloss', 1000, 0), ('c2', 'p1', 1, 'gloss', 2000, 0)"
+        )
     first.close()
     database = open_database(file)
     store = RecordsStore(database, lambda: 2)

@@ -19,7 +19,7 @@ from studiowatch.store.database import open_database
 from studiowatch.store.records import RecordsStore
 from studiowatch.store.studio_faults import StudioFileError
 from studiowatch.store.studio_file import read_studio, write_studio
-from studiowatch.studio.pieces import Coat, Finding, Look, Outcome, Piece
+from studiowatch.studio.pieces import Coat, Finding, Look, Outcome, Piece, Shape
 
 EXAMPLE = """\
 [[piece]]
@@ -34,6 +34,18 @@ volume_mL = 14            # or wet_um, or grams
 thinned_pct = 0           # water added, % of volume
 covered_from = 2026-03-02T09:20:00Z
 outcome = "clear"
+"""
+
+
+FACE = """\
+[[piece]]
+title = "Three Tides"
+width_cm = 20
+height_cm = 30
+shape = "panels"
+panels = 3
+photo = "tides.jpg"
+notes = "wired at the back"
 """
 
 
@@ -58,6 +70,35 @@ def test_that_the_documented_example_is_read() -> None:
     assert coat.covered_from_ms == _ms(2026, 3, 2, 9, 20)
     assert (coat.volume_mL, coat.grams, coat.wet_um, coat.thinned_pct) == (14.0, None, None, 0.0)
     assert (coat.outcome, coat.seen_ms) == (Outcome.CLEAR, None)
+
+
+def test_that_the_face_of_a_piece_its_photo_and_notes_are_read() -> None:
+    (piece,) = read_studio(FACE, "studio.toml").pieces
+    assert (piece.shape, piece.panels, piece.photo) == (Shape.PANELS, 3, "tides.jpg")
+    assert piece.notes == "wired at the back"
+    assert read_studio(write_studio([piece]), "studio.toml").pieces == (piece,)
+
+
+@pytest.mark.parametrize(
+    ("field", "value", "line"),
+    [
+        ("shape", '"star"', 5),
+        ("panels", "0", 6),
+        ("panels", "2.5", 6),
+        ("panels", "true", 6),
+        ("photo", '"../tides.jpg"', 7),
+        ("photo", '"C:tides.jpg"', 7),
+        ("photo", '"..\\\\tides.jpg"', 7),
+        ("photo", '".tides"', 7),
+    ],
+)
+def test_that_what_cannot_be_a_face_or_lies_in_another_folder_is_refused(field: str, value: str, line: int) -> None:
+    lines = FACE.splitlines()
+    assert lines[line - 1].startswith(field)
+    lines[line - 1] = f"{field} = {value}"
+    (sentence,) = _faults("\n".join(lines))
+    assert sentence.startswith(f"studio.toml, line {line}: piece 1")
+    assert f"{field} is " in sentence
 
 
 def test_that_a_zone_other_than_utc_is_the_same_moment() -> None:
@@ -102,7 +143,9 @@ def test_that_all_faults_are_named_at_once_by_line() -> None:
         "time = 2026-03-02\n"
     )
     moment = "a date and time with its zone, 1970 to 2200, like 2026-03-02T09:00:00Z"
-    piece = "title, width_cm, height_cm, due, support, orientation, place, archived, key, coat"
+    piece = (
+        "title, width_cm, height_cm, due, support, orientation, place, archived, shape, panels, photo, notes, key, coat"
+    )
     amounts = "allowed: only one of volume_mL, grams, wet_um"
     finding = '"tacky", "dry", "still milky", "clear"'
     assert _faults(text) == [

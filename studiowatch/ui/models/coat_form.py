@@ -17,7 +17,6 @@ GREATEST_THINNING_PCT = 100.0
 _THICK = 1.5  # times the sheet's thickness, from which time to dry grows past twice: common practice, no source
 VERY_THICK = 2.0
 _LETTERS_ON_BUTTON = 28
-_CM2_PER_M2 = 1e4
 _G_PER_ML_PER_KG_M3 = 1e-3
 
 # The order of work is common practice, no source.
@@ -96,14 +95,9 @@ def _planned_option(coat: CoatView, sheet: SheetChoice) -> SheetOption:
     return SheetOption(words=words, name=coat.label, sheet=sheet, coat_key=coat.key)
 
 
-def area_m2(piece: PieceView) -> float:
-    """Return the area of the face, m²."""
-    return piece.width_cm * piece.height_cm / _CM2_PER_M2
-
-
 def suggested_amount(piece: PieceView, sheet: SheetChoice, unit: Unit) -> float:
     """Return the mL or grams that make the sheet's wet thickness: 1 µm on 1 m² is 1 mL."""
-    volume_mL = area_m2(piece) * sheet.wet_um
+    volume_mL = piece.area_m2 * sheet.wet_um
     return volume_mL if unit is Unit.ML else volume_mL * sheet.density_kg_m3 * _G_PER_ML_PER_KG_M3
 
 
@@ -115,7 +109,7 @@ def amount_words(amount: float) -> str:
 def suggestion_words(piece: PieceView, sheet: SheetChoice, unit: Unit) -> str:
     """Return how much to pour and why."""
     amount = amount_words(suggested_amount(piece, sheet, unit))
-    return f"{amount} {unit} makes the sheet's {sheet.wet_um:.0f} µm on {area_m2(piece):.2f} m²"
+    return f"{amount} {unit} makes the sheet's {sheet.wet_um:.0f} µm on {piece.area_m2:.2f} m²"
 
 
 def preparation(sheet: SheetChoice) -> tuple[str, ...]:

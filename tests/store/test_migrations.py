@@ -18,6 +18,7 @@ from studiowatch.store.migrations import STEPS, Step
 from studiowatch.store.trouble import StoreFull, StoreTrouble
 
 EARLIER = range(1, len(STEPS))
+GROWING = [at for at in EARLIER if any("CREATE TABLE" in statement for step in STEPS[at:] for statement in step)]
 BREAKS = [
     (version, number, place)
     for version in range(len(STEPS))
@@ -41,10 +42,26 @@ def _made(path: Path, version: int) -> Path:
     return file
 
 
+def _columns(version: int) -> dict[str, list[str]]:
+    """Return the columns by table as the steps up to this version alone make them."""
+    with closing(sqlite3.connect(":memory:")) as connection:
+        for step in STEPS[:version]:
+            for statement in step:
+                connection.execute(statement)
+        return {
+            table: [name for _, name, *_ in connection.execute(f"PRAGMA table_info({table})")]
+            for table in sorted(tables_of_version(version))
+        }
+
+
 def _rows(file: Path, version: int) -> dict[str, list[tuple[Any, ...]]]:
+    """Return the rows of the tables and columns that this version has, from a file of this version or a later one."""
+    columns = _columns(version)
     with closing(sqlite3.connect(f"{file.as_uri()}?mode=ro", uri=True)) as connection:
-        tables = sorted(tables_of_version(version))
-        return {table: connection.execute(f"SELECT * FROM {table}").fetchall() for table in tables}  # noqa: S608
+        return {
+            table: connection.execute(f"SELECT {', '.join(names)} FROM {table}").fetchall()  # noqa: S608
+            for table, names in columns.items()
+        }
 
 
 def _folder(path: Path) -> dict[str, bytes]:
@@ -92,7 +109,7 @@ def test_that_a_step_that_fails_anywhere_leaves_the_file_as_it_was(
         assert examine(file).faults == ()
 
 
-@pytest.mark.parametrize("version", EARLIER)
+@pytest.mark.parametrize("version", GROWING)
 def test_that_a_disk_too_full_for_a_step_leaves_the_file_as_it_was(
     tmp_path: Path, version: int, monkeypatch: pytest.MonkeyPatch
 ) -> None:

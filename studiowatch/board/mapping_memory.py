@@ -7,6 +7,7 @@ import logging
 from pathlib import Path
 from typing import Any
 
+from studiowatch.board.kept_file import write_kept
 from studiowatch.board.mapping import ColumnMapping
 from studiowatch.board.port import PortSeen
 
@@ -38,10 +39,7 @@ class MappingMemory:
         OSError
             If it cannot be written.
         """
-        kept = self._kept() | {_identity(board): mapping.to_plain()}
-        draft = self._path.with_suffix(".new")
-        draft.write_text(json.dumps(kept, indent=1), "utf-8")
-        draft.replace(self._path)
+        write_kept(self._path, self._kept() | {_identity(board): mapping.to_plain()})
 
     def _kept(self) -> dict[str, Any]:
         try:

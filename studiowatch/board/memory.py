@@ -7,6 +7,7 @@ import logging
 from pathlib import Path
 from typing import Any
 
+from studiowatch.board.kept_file import write_kept
 from studiowatch.board.port import PortSeen
 
 _LOG = logging.getLogger(__name__)
@@ -34,10 +35,8 @@ class BoardMemory:
     def keep(self, board: PortSeen) -> None:
         """Keep `board` for the next start."""
         kept = {"port": board.name, "vid": board.vid, "pid": board.pid, "serial": board.serial}
-        draft = self._path.with_suffix(".new")
         try:
-            draft.write_text(json.dumps(kept), "utf-8")
-            draft.replace(self._path)
+            write_kept(self._path, kept)
         except OSError as fault:
             _LOG.warning("The board cannot be remembered in %s (%s).", self._path, fault)
 

@@ -12,7 +12,7 @@ from studiowatch.coats.anchoring import anchor
 from studiowatch.coats.belief import PRIOR
 from studiowatch.coats.data_sheet import DataSheet, Kind
 from studiowatch.coats.exposure import air_at_film
-from studiowatch.coats.film import Film, advance, lay
+from studiowatch.coats.film import Film, advance, advance_through, lay
 from studiowatch.coats.free_water import balance, steady
 from studiowatch.coats.readiness import Ready, outlook, ready_times
 from studiowatch.coats.stages import Orientation, Stage
@@ -113,10 +113,7 @@ def predict(
         support=support,
     )
     fresh = film
-    freezes = False
-    for air, span_s in _spans(log, horizon_h * 3600.0):
-        freezes = freezes or (film.reached_s(Stage.DRY_TO_TOUCH) is None and _freezes(film, air, covered=covered))
-        film, _ = advance(film, air, span_s, covered=covered)
+    film, freezes = _dried(film, tuple(_spans(log, horizon_h * 3600.0)), covered=covered)
     used = [air for at_s, air in log if at_s < horizon_h * 3600.0]
     table = outlook(film, used[-1], horizon_s=0.0, covered=covered)
     extrapolated = any(map(remarks.is_outside_trust, used))
@@ -165,6 +162,18 @@ def _spans(log: Sequence[tuple[float, Air]], horizon_s: float) -> Iterator[tuple
     for (_, air), start_s, end_s in zip(log, starts, ends, strict=True):
         if start_s < horizon_s:
             yield air, min(end_s, horizon_s) - start_s
+
+
+def _dried(film: Film, spans: Sequence[tuple[Air, float]], *, covered: bool) -> tuple[Film, bool]:
+    """Return the film after `spans`, and whether its water would have frozen before it was dry to touch."""
+    freezes, done = False, 0
+    while done < len(spans) and film.reached_s(Stage.DRY_TO_TOUCH) is None:
+        air, span_s = spans[done]
+        freezes = freezes or _freezes(film, air, covered=covered)
+        film, _ = advance(film, air, span_s, covered=covered)
+        done += 1
+    film, _ = advance_through(film, spans[done:], covered=covered)
+    return film, freezes
 
 
 def _figures(fresh: Film, film: Film, air: Air, *, covered: bool) -> FilmFigures:

@@ -4,13 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import QTimer, Signal
+from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from studiowatch.room.air_speed_calibration import AirSpeedCalibration
 from studiowatch.room.king_law import BEAD_C
-from studiowatch.service.commands import TryCalibration
-from studiowatch.service.snapshot import Snapshot
 from studiowatch.studio.words import Level
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.air_guide import (
@@ -37,8 +35,8 @@ from studiowatch.ui.models.air_guide import (
 from studiowatch.ui.models.forms import FormError
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
+from studiowatch.ui.widgets.calibration_page import CalibrationPage
 from studiowatch.ui.widgets.fit_plot import FitPlot
-from studiowatch.ui.widgets.guide_page import GuidePage
 from studiowatch.ui.widgets.text import button, label, say, set_property
 
 REFUSED = "It was refused, and nothing was changed. Go back to mend it."
@@ -46,17 +44,14 @@ ACCEPTED = "Air speed is shown from now on."
 _TICK_MS = 200
 
 
-class AirPage(GuidePage):
-    """Keeps how far she is for as long as the program runs. `accepted` tells in words that a calibration holds."""
-
-    accepted = Signal(str)
+class AirPage(CalibrationPage):
+    """Keeps how far she is for as long as the program runs."""
 
     def __init__(self, courier: Courier, now_ms: Callable[[], int]) -> None:
-        super().__init__("Air speed calibration", STEPS)
-        self._courier, self._now_ms = courier, now_ms
+        super().__init__("Air speed calibration", STEPS, courier, refused_words=REFUSED, accepted_words=ACCEPTED)
+        self._now_ms = now_ms
         self.guide = AirGuide()
-        self._snapshot: Snapshot | None = None
-        self._refusal, self._fault = "", ""
+        self._fault = ""
         self.bead_field, self._bead = self._field("The bead is held at, °C (its own sheet says)", f"{BEAD_C:g}")
         self.distance_field, self._distance = self._field("Distance between the marks, m", f"{USUAL_DISTANCE_M:g}")
         self.run = button("Start", "big")
@@ -73,7 +68,7 @@ class AirPage(GuidePage):
         self._ticking.timeout.connect(self._tick)
         self.onward_asked.connect(self._go_on)
         self.back_asked.connect(lambda: self._turn_to(back(self.guide)))
-        self.anew_asked.connect(lambda: self._turn_to(AirGuide()))
+        self.anew_asked.connect(self._begin_anew)
         self._draw()
 
     def _field(self, name: str, text: str) -> tuple[QLineEdit, QWidget]:
@@ -114,17 +109,11 @@ class AirPage(GuidePage):
         for field in (self.bead_field, self.distance_field):
             field.setMaximumWidth(style.px(160))
 
-    def show_snapshot(self, snapshot: Snapshot) -> None:
-        """Show what the bead says now."""
-        self._snapshot = snapshot
-        self._draw()
-
     @property
     def draft(self) -> AirSpeedCalibration | None:
         """What was tried with these walks, once it has come."""
-        draft = self._snapshot.calibrations.draft if self._snapshot else None
-        fits = draft is not None and draft.of == self.guide.command
-        return draft.calibration if fits and draft and isinstance(draft.calibration, AirSpeedCalibration) else None
+        tried = self._tried(self.guide.command)
+        return tried if isinstance(tried, AirSpeedCalibration) else None
 
     def _typed(self) -> None:
         self._fault = ""
@@ -168,11 +157,11 @@ class AirPage(GuidePage):
         say(self._running, running_words(self.guide, now_ms))
 
     def _turn_to(self, guide: AirGuide) -> None:
-        self.guide, self._refusal = guide, ""
-        if guide.step is AirStep.RESULT and guide.command is not None:
-            tried = TryCalibration(of=guide.command)
-            self._courier.send(tried, owner=self, done=lambda _key: None, refused=self._refused)
-        self._draw()
+        self.guide = guide
+        self._try(guide.command if guide.step is AirStep.RESULT else None)
+
+    def _begin_anew(self) -> None:
+        self._turn_to(AirGuide())
 
     def _go_on(self) -> None:
         if self.guide.step is AirStep.NEEDED:
@@ -184,16 +173,7 @@ class AirPage(GuidePage):
             self._turn_to(onward(self.guide))
             (self.run if self.run.isVisibleTo(self) else self.onward).setFocus()
         elif self.guide.command is not None:
-            self.onward.setEnabled(False)
-            self._courier.send(self.guide.command, owner=self, done=self._accepted, refused=self._refused)
-
-    def _accepted(self, _key: str) -> None:
-        self._turn_to(AirGuide())
-        self.accepted.emit(ACCEPTED)
-
-    def _refused(self, sentence: str) -> None:
-        self._refusal = sentence
-        self._draw()
+            self._accept(self.guide.command)
 
     def _draw(self) -> None:
         guide, step = self.guide, self.guide.step
@@ -201,7 +181,7 @@ class AirPage(GuidePage):
         self._bead.setVisible(step is AirStep.NEEDED)
         self._distance.setVisible(step is AirStep.WALKS)
         self._runs.setVisible(step in {AirStep.STILL, AirStep.WALKS})
-        is_fit = step is AirStep.RESULT and self.draft is not None and not self._refusal
+        is_fit = step is AirStep.RESULT and self.draft is not None
         self.plot.setVisible(is_fit)
         self._sentences.setVisible(is_fit)
         may_go_on = guide.may_go_on
@@ -262,15 +242,10 @@ class AirPage(GuidePage):
     def _draw_fit(self) -> bool:
         self._draw_walks()
         self._said.hide()
-        if self._refusal:
-            self.say_words(REFUSED)
-            self.say_state(self._refusal, Level.ACT)
-            return False
         calibration = self.draft
+        self._say_result(is_there=calibration is not None)
         if calibration is None:
-            self.say_state("Working it out…")
             return False
-        self.say_state("")
         self.plot.show_fit(calibration)
         say(self._sentences, "\n".join(fit_sentences(calibration)))
         return True

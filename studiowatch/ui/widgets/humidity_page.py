@@ -4,12 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QFrame, QGridLayout, QVBoxLayout
 
 from studiowatch.room.humidity_calibration import HumidityCalibration
-from studiowatch.service.commands import TryCalibration
-from studiowatch.service.snapshot import Snapshot
 from studiowatch.studio.words import Level
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.humidity_guide import (
@@ -25,28 +22,24 @@ from studiowatch.ui.models.humidity_guide import (
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.box_plot import BoxPlot
-from studiowatch.ui.widgets.guide_page import GuidePage
+from studiowatch.ui.widgets.calibration_page import CalibrationPage
 from studiowatch.ui.widgets.text import label, say
 
 REFUSED = "It was refused, and nothing was changed. Go back to take a reading again."
 ACCEPTED = "Humidity is put right from now on."
 
 
-class HumidityPage(GuidePage):
-    """Keeps how far she is for as long as the program runs. `accepted` tells in words that a calibration holds."""
-
-    accepted = Signal(str)
+class HumidityPage(CalibrationPage):
+    """Keeps how far she is for as long as the program runs."""
 
     def __init__(self, courier: Courier, now_ms: Callable[[], int]) -> None:
-        super().__init__("Humidity calibration", STEPS)
-        self._courier, self._now_ms = courier, now_ms
+        super().__init__("Humidity calibration", STEPS, courier, refused_words=REFUSED, accepted_words=ACCEPTED)
+        self._now_ms = now_ms
         self.guide = HumidityGuide()
-        self._snapshot: Snapshot | None = None
-        self._refusal = ""
         self._lay_out()
         self.onward_asked.connect(self._go_on)
         self.back_asked.connect(lambda: self._turn_to(back(self.guide)))
-        self.anew_asked.connect(lambda: self._turn_to(HumidityGuide()))
+        self.anew_asked.connect(self._begin_anew)
         self._draw()
 
     def _lay_out(self) -> None:
@@ -83,45 +76,30 @@ class HumidityPage(GuidePage):
         self._grid.setVerticalSpacing(style.px(5))
         self._below.setSpacing(style.px(14))
 
-    def show_snapshot(self, snapshot: Snapshot) -> None:
-        """Show how the box does now."""
-        self._snapshot = snapshot
-        self._draw()
-
     @property
     def draft(self) -> HumidityCalibration | None:
         """What was tried with these readings, once it has come."""
-        draft = self._snapshot.calibrations.draft if self._snapshot else None
-        fits = draft is not None and draft.of == self.guide.command
-        return draft.calibration if fits and draft and isinstance(draft.calibration, HumidityCalibration) else None
+        tried = self._tried(self.guide.command)
+        return tried if isinstance(tried, HumidityCalibration) else None
 
     def _turn_to(self, guide: HumidityGuide) -> None:
-        self.guide, self._refusal = guide, ""
-        if guide.step is HumidityStep.RESULT and guide.command is not None:
-            tried = TryCalibration(of=guide.command)
-            self._courier.send(tried, owner=self, done=lambda _key: None, refused=self._refused)
-        self._draw()
+        self.guide = guide
+        self._try(guide.command if guide.step is HumidityStep.RESULT else None)
+
+    def _begin_anew(self) -> None:
+        self._turn_to(HumidityGuide())
 
     def _go_on(self) -> None:
         if self.guide.step is not HumidityStep.RESULT:
             self._turn_to(onward(self.guide, self._now_ms()))
         elif self.guide.command is not None:
-            self.onward.setEnabled(False)
-            self._courier.send(self.guide.command, owner=self, done=self._accepted, refused=self._refused)
-
-    def _accepted(self, _key: str) -> None:
-        self._turn_to(HumidityGuide())
-        self.accepted.emit(ACCEPTED)
-
-    def _refused(self, sentence: str) -> None:
-        self._refusal = sentence
-        self._draw()
+            self._accept(self.guide.command)
 
     def _draw(self) -> None:
         guide = self.guide
         self.show_step(guide.step)
         self._waiting.setVisible(guide.is_waiting)
-        self._result.setVisible(guide.step is HumidityStep.RESULT and self.draft is not None and not self._refusal)
+        self._result.setVisible(guide.step is HumidityStep.RESULT and self.draft is not None)
         may_go_on = True
         self.say_state("")
         if guide.is_waiting:
@@ -148,13 +126,9 @@ class HumidityPage(GuidePage):
         return box.may_take
 
     def _draw_result(self) -> bool:
-        if self._refusal:
-            self.say_words(REFUSED)
-            self.say_state(self._refusal, Level.ACT)
-            return False
         calibration = self.draft
+        self._say_result(is_there=calibration is not None)
         if calibration is None:
-            self.say_state("Working it out…")
             return False
         for row, (cells, words) in enumerate(zip(self._cells, result_rows(calibration), strict=True)):
             for cell, word in zip(cells, words, strict=True):

@@ -11,11 +11,11 @@ import numpy as np
 
 from studiowatch.coats.bound_water import water_content
 from studiowatch.coats.draws import AIR_SPEED_SPREAD, HUMIDITY_SPREAD_PCT, TEMPERATURE_SPREAD_K, Draws
-from studiowatch.physics.air import Air
+from studiowatch.physics.air import Air, AirDraws, AnyAir
 from studiowatch.physics.constants import ZERO_CELSIUS_K
 from studiowatch.physics.moist_air import HUMIDITY_PCT, PRESSURE_PA
 from studiowatch.physics.plate_transfer import Face, PlateAir, plate_air
-from studiowatch.physics.ranges import Array, check
+from studiowatch.physics.ranges import Array, check, within
 
 COVER_SPEED_FACTOR = 0.5  # air speed under a mesh cover over that beside it; assumption
 TEMPERATURE_C = (-20.0, 50.0)  # °C, air in which a coat can be followed
@@ -31,7 +31,7 @@ UNMEASURED_SPEED_SPREAD = 0.7  # s.d. of ln air speed where nobody measures it: 
 FIRST_AHEAD_S = 1800.0  # s, in which the air ahead of a film ages first; each span after it is as long as all before
 
 
-def check_air(air: Air) -> None:
+def check_air(air: AnyAir) -> None:
     """Make sure that a coat can be followed in this air.
 
     Raises
@@ -39,6 +39,12 @@ def check_air(air: Air) -> None:
     OutOfRange
         Names the quantity, its value, the unit and the allowed range; NaN is refused.
     """
+    if isinstance(air, AirDraws):
+        within("air temperature", air.temperature_C, *TEMPERATURE_C, "°C")
+        within("humidity", air.humidity_pct, *HUMIDITY_PCT, "%")
+        within("air speed", air.air_speed_m_s, *SPEED_M_S, "m/s")
+        check("pressure", air.pressure_Pa, *PRESSURE_PA, "Pa")
+        return
     check("air temperature", air.temperature_C, *TEMPERATURE_C, "°C")
     check("humidity", air.humidity_pct, *HUMIDITY_PCT, "%")
     check("air speed", air.air_speed_m_s, *SPEED_M_S, "m/s")
@@ -95,9 +101,9 @@ class Airs:
 
 
 @lru_cache(maxsize=16)
-def airs_at_film(airs: tuple[Air, ...], draws: Draws) -> Airs:
+def airs_at_film(airs: tuple[AnyAir, ...], draws: Draws) -> Airs:
     """Return these airs, unchecked, one after another; the same question gives the same object."""
-    air_C, humidity = np.array([(air.temperature_C, air.humidity_pct / 100.0) for air in airs]).T[:, :, np.newaxis]
+    air_C, humidity = _stacked(airs, len(draws))
     reach, reach_of_humidity = np.array([_reaches(air) for air in airs]).T[:, :, np.newaxis]
     at_film = humidity + reach_of_humidity * (draws.humidity_offset_pct / 100.0)
     return Airs(
@@ -106,16 +112,27 @@ def airs_at_film(airs: tuple[Air, ...], draws: Draws) -> Airs:
     )
 
 
-def _reaches(air: Air) -> tuple[float, float]:
+def _stacked(airs: tuple[AnyAir, ...], count: int) -> Array:
+    """Return temperature, °C, and humidity, 0-1, of each air: (2, airs, draws), or 1 draw where none is drawn."""
+    if not any(isinstance(air, AirDraws) for air in airs):
+        return np.array([(air.temperature_C, air.humidity_pct / 100.0) for air in airs]).T[:, :, np.newaxis]
+    stacked = np.empty((2, len(airs), count))
+    for row, air in enumerate(airs):
+        stacked[0, row], stacked[1, row] = air.temperature_C, air.humidity_pct
+    stacked[1] /= 100.0
+    return stacked
+
+
+def _reaches(air: AnyAir) -> tuple[float, float]:
     """Return how many times as far as in measured air the draws' offsets of temperature and humidity reach."""
-    if air.age_s is None:
+    if isinstance(air, AirDraws) or air.age_s is None:
         return 1.0, 1.0
     stray_K, stray_pct = stray(air.age_s, STRAY_K), stray(air.age_s, STRAY_PCT)
     return hypot(1.0, stray_K / TEMPERATURE_SPREAD_K), hypot(1.0, stray_pct / HUMIDITY_SPREAD_PCT)
 
 
 @lru_cache(maxsize=256)
-def air_at_film(air: Air, draws: Draws, *, covered: bool, side_m: float, face: Face) -> PlateAir:
+def air_at_film(air: AnyAir, draws: Draws, *, covered: bool, side_m: float, face: Face) -> PlateAir:
     """Return the transfer at a piece in this air, one value per draw; the same question gives the same object.
 
     Air slower than the sensor can tell is taken as its floor, which itself differs from draw to draw. The older the
@@ -129,7 +146,7 @@ def air_at_film(air: Air, draws: Draws, *, covered: bool, side_m: float, face: F
     check_air(air)
     driest_pct, dampest_pct = HUMIDITY_PCT
     speed_factor = draws.air_speed_factor
-    if not air.speed_is_measured:
+    if isinstance(air, Air) and not air.speed_is_measured:
         speed_factor = speed_factor ** (UNMEASURED_SPEED_SPREAD / AIR_SPEED_SPREAD)
     reach, reach_of_humidity = _reaches(air)
     humidity_pct = air.humidity_pct + reach_of_humidity * draws.humidity_offset_pct

@@ -24,7 +24,7 @@ from studiowatch.coats.stage_table import ROW
 from studiowatch.coats.stages import Orientation
 from studiowatch.coats.stretch import Stretch
 from studiowatch.coats.support import SOAKED_SHARE, Support
-from studiowatch.physics.air import Air
+from studiowatch.physics.air import AnyAir
 from studiowatch.physics.constants import REFERENCE_TEMPERATURE_K
 from studiowatch.physics.plate_transfer import Face
 from studiowatch.physics.ranges import Array, check
@@ -106,7 +106,7 @@ def _soaked(laid: Layer, share: float) -> tuple[Layer, Array]:
     return replace(laid, free_laid=laid.free_laid - soaked), soaked
 
 
-def advance(film: Film, air: Air, dt_s: float, *, covered: bool = False) -> tuple[Film, tuple[StageReached, ...]]:
+def advance(film: Film, air: AnyAir, dt_s: float, *, covered: bool = False) -> tuple[Film, tuple[StageReached, ...]]:
     """Return the film after `dt_s` in `air`, and the stages that its nominal run reached meanwhile, in order of time.
 
     Any step may be taken at once: it is cut inside as finely as the film needs. A fresh film takes the temperature of
@@ -121,7 +121,7 @@ def advance(film: Film, air: Air, dt_s: float, *, covered: bool = False) -> tupl
 
 
 def advance_through(
-    film: Film, spans: Sequence[tuple[Air, float]], *, covered: bool = False
+    film: Film, spans: Sequence[tuple[AnyAir, float]], *, covered: bool = False
 ) -> tuple[Film, tuple[StageReached, ...]]:
     """Return the film after all of `spans`, each an air and how long it holds, s, as `advance` does one by one.
 
@@ -149,14 +149,14 @@ def advance_through(
     return after, newly_reached(film, after)
 
 
-def _wet_steps(film: Film, ahead: deque[tuple[Air, float]], most: int, *, covered: bool) -> Film:
+def _wet_steps(film: Film, ahead: deque[tuple[AnyAir, float]], most: int, *, covered: bool) -> Film:
     """Return the film after at most so many steps into the spans `ahead`, in which it loses what is free.
 
     What was used of `ahead` is taken from it. Draws in which nothing is free any more only wait in such a step: what
     they do meanwhile is done for all steps together.
     """
     draws, layer = film.anchor.draws, film.layer
-    airs: list[Air] = []
+    airs: list[AnyAir] = []
     steps_s: list[float] = []
     dry_s: list[Array] = []
     after = film
@@ -176,7 +176,7 @@ def _wet_steps(film: Film, ahead: deque[tuple[Air, float]], most: int, *, covere
     return _rested(after, airs_at_film(tuple(airs), draws), np.array(steps_s)[:, np.newaxis], np.array(dry_s))
 
 
-def _dry_steps(film: Film, ahead: deque[tuple[Air, float]], most: int) -> Film:
+def _dry_steps(film: Film, ahead: deque[tuple[AnyAir, float]], most: int) -> Film:
     """Return the film after at most so many of the spans `ahead`, in which nothing is free; they are taken from it."""
     taken = [ahead.popleft() for _ in range(min(most, len(ahead)))]
     airs = airs_at_film(tuple(air for air, _ in taken), film.anchor.draws)

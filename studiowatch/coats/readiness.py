@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from math import inf, isfinite
 
@@ -10,10 +10,10 @@ import numpy as np
 
 from studiowatch.coats.data_sheet import DataSheet, Kind
 from studiowatch.coats.exposure import ahead
-from studiowatch.coats.film import Film, advance
+from studiowatch.coats.film import Film, advance, advance_through
 from studiowatch.coats.stage_table import ROW
 from studiowatch.coats.stages import Stage
-from studiowatch.physics.air import Air
+from studiowatch.physics.air import Air, AnyAir
 from studiowatch.physics.ranges import Array
 
 BEYOND_S = 1000 * 86400.0  # s, how far a slow stage is carried on beyond the horizon
@@ -41,9 +41,17 @@ class Ready:
     nominal_s: float | None
 
 
-def outlook(film: Film, air: Air, *, horizon_s: float, covered: bool = False) -> Array:
-    """Return when each draw of `film` reaches each stage if the air stays as it is: a table, see `stage_table`.
+def outlook(
+    film: Film,
+    air: Air,
+    *,
+    horizon_s: float,
+    covered: bool = False,
+    coming: Sequence[tuple[AnyAir, float]] | None = None,
+) -> Array:
+    """Return when each draw of `film` reaches each stage: a table, see `stage_table`.
 
+    The air will be as `coming` says, each with how long it holds, s, `horizon_s` in all; without it, it stays as it is.
     What nobody measures is less and less certain to stay: see `exposure.ahead`.
 
     Stages that lie behind keep the times at which they were reached. Cure, and the depth of paint, take so long that
@@ -54,9 +62,8 @@ def outlook(film: Film, air: Air, *, horizon_s: float, covered: bool = False) ->
     OutOfRange
         As `advance`.
     """
-    later = film
-    for then, span_s in ahead(air, horizon_s):
-        later, _ = advance(later, then, span_s, covered=covered)
+    spans = tuple(ahead(air, horizon_s)) if coming is None else coming
+    later, _ = advance_through(film, spans, covered=covered)
     beyond, _ = advance(later, air.aged(horizon_s), BEYOND_S, covered=covered)
     table = later.state.reached.copy()
     for stage in _SLOW_IN_PAINT if film.sheet.kind is Kind.PAINT else _SLOW:

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
+from studiowatch.physics.ranges import Array
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Air:
@@ -36,3 +38,24 @@ class Air:
     def aged(self, by_s: float) -> Air:
         """Return the same air read `by_s` longer ago, where nothing measures it as it goes."""
         return self if self.age_s is None else replace(self, age_s=self.age_s + by_s)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class AirDraws:
+    """An air that is not known but drawn: one value for each draw of a film. Two are the same only if they are one.
+
+    Attributes
+    ----------
+    temperature_C, humidity_pct, air_speed_m_s : ndarray, (draws,)
+        °C, %, m/s.
+    pressure_Pa : float
+        Pa.
+    """
+
+    temperature_C: Array
+    humidity_pct: Array
+    air_speed_m_s: Array
+    pressure_Pa: float = 101325.0
+
+
+AnyAir = Air | AirDraws

@@ -14,8 +14,9 @@ from studiowatch.room.readings import Channel, Reading
 from studiowatch.service.commands import Command
 from studiowatch.service.product_views import SheetChoice
 from studiowatch.service.snapshot import Snapshot
-from studiowatch.store.shapes import LearntRecord, PromptRecord, Series, WarningRecord
+from studiowatch.store.shapes import LearntRecord, PromptRecord, Series, TellingRecord, WarningRecord
 from studiowatch.studio.pieces import Piece
+from studiowatch.studio.preparation import Preparation
 
 __all__ = [
     "BoardSource",
@@ -27,6 +28,7 @@ __all__ = [
     "ReadingsLog",
     "Records",
     "Series",
+    "TellingRecord",
     "WarningRecord",
 ]
 
@@ -141,6 +143,22 @@ class Records(Protocol):
 
     def drop_prompt(self, key: str) -> None:
         """Forget a prompt that applies no longer; one that was ticked stays."""
+        ...
+
+    def tellings(self) -> Sequence[TellingRecord]:
+        """Return what was done with the prompts that are not ticked: told, put off."""
+        ...
+
+    def save_telling(self, telling: TellingRecord) -> None:
+        """Insert or replace what was done with one prompt; nothing is kept of a prompt that is gone."""
+        ...
+
+    def preparations(self) -> Sequence[Preparation]:
+        """Return the preparations that nobody ended, in the order in which they were begun."""
+        ...
+
+    def save_preparation(self, preparation: Preparation) -> None:
+        """Insert or replace one preparation."""
         ...
 
     def learnt(self) -> Sequence[LearntRecord]:

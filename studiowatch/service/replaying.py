@@ -14,8 +14,9 @@ from studiowatch.room.readings import Reading
 from studiowatch.service.happenings import Happening
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.watchkeeping import Watchkeeping
-from studiowatch.store.shapes import LearntRecord, PromptRecord, WarningRecord
+from studiowatch.store.shapes import LearntRecord, PromptRecord, TellingRecord, WarningRecord
 from studiowatch.studio.pieces import Piece
+from studiowatch.studio.preparation import Preparation
 from studiowatch.studio.watch import SILENT_AFTER_S
 
 SILENT_STEPS = 5  # a log of one reading a minute is silent after five minutes; assumption
@@ -46,6 +47,8 @@ class MemoryRecords:
 
     held: dict[str, Piece]
     kept_prompts: dict[str, PromptRecord] = field(default_factory=dict)
+    kept_tellings: dict[str, TellingRecord] = field(default_factory=dict)
+    kept_preparations: dict[str, Preparation] = field(default_factory=dict)
     kept_warnings: dict[str, WarningRecord] = field(default_factory=dict)
     kept_learnt: dict[str, LearntRecord] = field(default_factory=dict)
     kept_calibrations: dict[str, Kept] = field(default_factory=dict)
@@ -88,6 +91,24 @@ class MemoryRecords:
     def drop_prompt(self, key: str) -> None:
         """Forget a prompt that applies no longer."""
         self.kept_prompts.pop(key, None)
+        self.kept_tellings.pop(key, None)
+
+    def tellings(self) -> Sequence[TellingRecord]:
+        """Return what was done with the prompts that are not ticked."""
+        return tuple(one for one in self.kept_tellings.values() if one.key not in self.done_prompts())
+
+    def save_telling(self, telling: TellingRecord) -> None:
+        """Keep what was done with a prompt."""
+        if telling.key in self.kept_prompts:
+            self.kept_tellings[telling.key] = telling
+
+    def preparations(self) -> Sequence[Preparation]:
+        """Return the preparations that nobody ended."""
+        return tuple(one for one in self.kept_preparations.values() if one.ended_ms is None)
+
+    def save_preparation(self, preparation: Preparation) -> None:
+        """Keep a preparation."""
+        self.kept_preparations[preparation.key] = preparation
 
     def learnt(self) -> Sequence[LearntRecord]:
         """Return what the tests on each coat taught."""

@@ -20,8 +20,10 @@ from studiowatch.store.calibrations import (
     put_sighting,
 )
 from studiowatch.store.database import Database
-from studiowatch.store.shapes import LearntRecord, PromptRecord, WarningRecord
+from studiowatch.store.preparations import all_tellings, open_preparations, put_preparation, put_telling
+from studiowatch.store.shapes import LearntRecord, PromptRecord, TellingRecord, WarningRecord
 from studiowatch.studio.pieces import Coat, Finding, Look, Outcome, Piece, Shape
+from studiowatch.studio.preparation import Preparation
 
 
 def _upsert(table: str, columns: Sequence[str]) -> str:
@@ -124,6 +126,22 @@ class RecordsStore:
         """Forget a prompt that applies no longer; one that was ticked stays."""
         with self._database.transaction() as connection:
             connection.execute("DELETE FROM prompt WHERE key = ? AND done_ms IS NULL", (key,))
+
+    def tellings(self) -> Sequence[TellingRecord]:
+        """Return what was done with the prompts that are not ticked."""
+        return all_tellings(self._database)
+
+    def save_telling(self, telling: TellingRecord) -> None:
+        """Insert or replace what was done with one prompt; nothing is kept of a prompt that is gone."""
+        put_telling(self._database, telling)
+
+    def preparations(self) -> Sequence[Preparation]:
+        """Return the preparations that nobody ended, in the order in which they were begun."""
+        return open_preparations(self._database)
+
+    def save_preparation(self, preparation: Preparation) -> None:
+        """Insert or replace one preparation."""
+        put_preparation(self._database, preparation)
 
     def learnt(self) -> Sequence[LearntRecord]:
         """Return what the tests on each coat taught, in the order in which the coats were laid."""

@@ -27,6 +27,7 @@ _ORPHANS = (
     ("chunk_column", "chunk_id", "chunk", "id"),
     ("look", "coat_key", "coat", "key"),
     ("prompt", "coat_key", "coat", "key"),
+    ("prompt_telling", "key", "prompt", "key"),
     ("learnt", "coat_key", "coat", "key"),
     ("warning_state", "warning_key", "warning", "key"),
 )

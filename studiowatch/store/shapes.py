@@ -60,6 +60,25 @@ class PromptRecord:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class TellingRecord:
+    """What was done with a prompt short of ticking it: when it was told, and until when it was put off, UTC ms."""
+
+    key: str
+    told_ms: int | None = None
+    snoozed_ms: int | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PreparationRecord:
+    """A preparation as it is kept: `state` is JSON, and `ended_ms` None while it goes on."""
+
+    key: str
+    began_ms: int
+    ended_ms: int | None
+    state: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class LearntRecord:
     """What the tests on one coat taught.
 

@@ -230,6 +230,17 @@ PROMPT_FIELDS = (
     Field(name="text", attribute="text", read=_any_text, allowed=_ANY_TEXT, required=True),
     _time("done", "done_ms"),
 )
+TELLING_FIELDS = (
+    Field(name="prompt", attribute="key", read=_text, allowed="the key of a prompt", required=True),
+    _time("told", "told_ms"),
+    _time("snoozed", "snoozed_ms"),
+)
+PREPARATION_FIELDS = (
+    _KEY,
+    _time("began", "began_ms", required=True),
+    _time("ended", "ended_ms"),
+    Field(name="state", attribute="state", read=_text, allowed="what was prepared, as exported", required=True),
+)
 LEARNT_FIELDS = (
     Field(name="coat", attribute="coat_key", read=_text, allowed=_A_KEY_OF, required=True),
     Field(name="sheet", attribute="sheet", read=_text, allowed=_A_TEXT, required=True),

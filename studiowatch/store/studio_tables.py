@@ -7,14 +7,17 @@ from dataclasses import dataclass, fields
 from typing import Any
 
 from studiowatch.store.calibrations import calibration_fault
+from studiowatch.store.preparations import preparation_fault
 from studiowatch.store.shapes import (
     CalibrationRecord,
     CheckRecord,
     CorrectionRecord,
     LearntRecord,
     NoteRecord,
+    PreparationRecord,
     PromptRecord,
     SightingRecord,
+    TellingRecord,
     WarningChange,
     WarningRecord,
 )
@@ -24,8 +27,10 @@ from studiowatch.store.studio_fields import (
     CORRECTION_FIELDS,
     LEARNT_FIELDS,
     NOTE_FIELDS,
+    PREPARATION_FIELDS,
     PROMPT_FIELDS,
     SENSOR_FIELDS,
+    TELLING_FIELDS,
     WARNING_FIELDS,
     Field,
 )
@@ -36,8 +41,10 @@ Row = (
     | CorrectionRecord
     | LearntRecord
     | NoteRecord
+    | PreparationRecord
     | PromptRecord
     | SightingRecord
+    | TellingRecord
     | WarningChange
     | WarningRecord
 )
@@ -83,6 +90,22 @@ TABLES = (
         fields=PROMPT_FIELDS,
         key="key",
         belongs_to=("coat_key", "coat", "coat"),
+    ),
+    Table(
+        heading="prompt_telling",
+        sql_name="prompt_telling",
+        shape=TellingRecord,
+        fields=TELLING_FIELDS,
+        key="key",
+        belongs_to=("key", "prompt", "prompt"),
+    ),
+    Table(
+        heading="preparation",
+        sql_name="preparation",
+        shape=PreparationRecord,
+        fields=PREPARATION_FIELDS,
+        key="key",
+        fault=preparation_fault,
     ),
     Table(
         heading="learnt",

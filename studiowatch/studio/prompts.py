@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
-from enum import StrEnum
 from types import MappingProxyType
 
 from studiowatch.studio.labels import volume_text
+from studiowatch.studio.missed import FilmNow, Step, missed
+
+__all__ = ["CoatToTend", "FilmNow", "Prompt", "Step", "prompt_key", "prompts_for"]
 
 SECOND_PASS_MS = 15 * 60_000  # ms after laying: bubbles have risen and drips have gathered; common practice
 COVER_MS = 20 * 60_000  # ms after laying: no more bubbles rise; common practice
@@ -30,17 +32,6 @@ SOLVENT_NEXT = (
 )
 
 
-class Step(StrEnum):
-    """What is asked; the value is part of a prompt's key."""
-
-    BUBBLES = "bubbles"
-    COVER = "cover"
-    CLARITY = "clarity"
-    TOUCH_TEST = "touch-test"
-    RECOAT = "recoat"
-    READ_ROOM = "read-room"
-
-
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CoatToTend:
     """The topmost coat of a piece, and what comes after it.
@@ -58,6 +49,12 @@ class CoatToTend:
         Label, mL and nature of the next coat planned; None if it is the last.
     typed_ms, read_again_ms : int or None
         Where the room is known by a typed reading: UTC ms of that, and when to read again for this coat; None if not.
+    film : FilmNow
+        How far its film has come.
+    untested : str
+        Label of the coat below that it was laid on without a touch test or a look, or "".
+    vapour_near : str
+        A coat on another piece that gives off solvent vapour still, in words, or "".
     """
 
     coat_key: str
@@ -73,11 +70,17 @@ class CoatToTend:
     following_solvent: bool = False
     typed_ms: int | None = None
     read_again_ms: int | None = None
+    film: FilmNow = FilmNow()
+    untested: str = ""
+    vapour_near: str = ""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Prompt:
-    """Something to do at a time, UTC ms, with the caution that belongs to it."""
+    """Something to do at a time, UTC ms, with the caution that belongs to it.
+
+    `is_missed` says that its time is over by so much that other words hold, `is_useless` that it is to be left.
+    """
 
     key: str
     coat_key: str
@@ -85,6 +88,8 @@ class Prompt:
     due_ms: int
     headline: str
     caution: str = ""
+    is_missed: bool = False
+    is_useless: bool = False
 
     @property
     def text(self) -> str:
@@ -111,21 +116,36 @@ def prompts_for(coat: CoatToTend, *, now_ms: int, before: Mapping[str, int] = NO
         leave out those of a coat that was corrected since.
     """
     prompts = (*_while_wet(coat), *_when_dry(coat), *_reading(coat))
-    return tuple(sorted((_settled(prompt, now_ms, before) for prompt in prompts), key=lambda prompt: prompt.due_ms))
+    settled = (_settled(prompt, now_ms, before) for prompt in prompts)
+    as_they_stand = [_as_it_stands(prompt, coat.film, now_ms) for prompt in settled]
+    still_to_do = [prompt for prompt in as_they_stand if not (prompt.is_useless and prompt.due_ms > now_ms)]
+    return tuple(sorted(still_to_do, key=lambda prompt: prompt.due_ms))
 
 
 def _while_wet(coat: CoatToTend) -> list[Prompt]:
     if not coat.clear_film:
         return []
-    flame = NO_FLAME if coat.solvent else TORCH
+    flame = NO_FLAME if coat.solvent else no_torch_near(coat.vapour_near) if coat.vapour_near else TORCH
     prompts = [_prompt(coat, Step.BUBBLES, coat.laid_ms + SECOND_PASS_MS, "Second bubble pass, scrape drips", flame)]
     if not coat.is_covered:
         headline = "Set the mesh cover when no more bubbles rise"
         caution = VAPOUR_AT_COVER if coat.solvent else NO_TORCH_AT_COVER
         prompts.append(_prompt(coat, Step.COVER, coat.laid_ms + COVER_MS, headline, caution))
     if coat.clear_ms is not None and not coat.is_seen_clear:
-        prompts.append(_prompt(coat, Step.CLARITY, coat.clear_ms, "Has the milkiness cleared?"))
+        prompts.append(_prompt(coat, Step.CLARITY, coat.clear_ms, "Has the milkiness cleared?", _untested(coat)))
     return prompts
+
+
+def no_torch_near(vapour: str) -> str:
+    """Return that no torch may burn while `vapour`, a coat in words, gives off solvent in the same room."""
+    return f"No torch: {vapour} gives off solvent vapour in this room. Break bubbles with the brush; keep fresh air."
+
+
+def _untested(coat: CoatToTend) -> str:
+    """Return what to look for in a coat that was laid on one that nobody had tested."""
+    if not coat.untested:
+        return ""
+    return f"Laid on {coat.untested} without a touch test: if it stays milky, lay nothing more and keep the room dry."
 
 
 def _when_dry(coat: CoatToTend) -> list[Prompt]:
@@ -173,3 +193,17 @@ def _settled(prompt: Prompt, now_ms: int, before: Mapping[str, int]) -> Prompt:
     if due_ms is None or due_ms > now_ms:
         return prompt
     return replace(prompt, due_ms=due_ms)
+
+
+def _as_it_stands(prompt: Prompt, film: FilmNow, now_ms: int) -> Prompt:
+    """Return a prompt in the words for how late it is and how far the film has come."""
+    told = missed(prompt.step, film, now_ms - prompt.due_ms)
+    if told is None:
+        return prompt
+    return replace(
+        prompt,
+        headline=told.headline,
+        caution=told.with_caution(prompt.caution),
+        is_missed=True,
+        is_useless=told.is_useless,
+    )

@@ -72,16 +72,21 @@ class StageHappened:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PromptHappened:
-    """A prompt fell due; one that is about no piece, but a sensor, has no title."""
+    """A prompt fell due; one that is about no piece, but a sensor, has no title.
+
+    `is_missed` where its time had passed by so much that other words hold: the computer slept, or nobody watched.
+    """
 
     time_ms: int
     piece_title: str
     text: str
+    is_missed: bool = False
 
     def document(self) -> dict[str, object]:
         """Return the object that is printed for other programs."""
         pieces = [self.piece_title] if self.piece_title else []
-        return {"time": iso(self.time_ms), "event": "prompt", "text": self.text, "pieces": pieces}
+        told = {"time": iso(self.time_ms), "event": "prompt", "text": self.text, "pieces": pieces}
+        return {**told, "missed": True} if self.is_missed else told
 
     def line(self) -> str:
         """Return the line that people read."""

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Collection, Iterable
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from functools import partial
 
 from studiowatch.service.commands import Refused
@@ -11,20 +11,21 @@ from studiowatch.service.disk import Disk
 from studiowatch.service.happenings import PromptHappened
 from studiowatch.service.ports import Records
 from studiowatch.service.snapshot import PromptView
-from studiowatch.store.shapes import PromptRecord
-from studiowatch.studio.prompts import CoatToTend, Prompt, Step, prompts_for
+from studiowatch.store.shapes import PromptRecord, TellingRecord
+from studiowatch.studio.prompts import CoatToTend, Prompt, prompts_for
 
 MOVED_MS = 300_000  # ms, a modelled time must move this far before the record on disk is written again; assumption
+SHOWN_MS = 30 * 60_000  # ms that a prompt which is of no use any more stays after it was told; assumption
+LONGEST_SNOOZE_MS = 6 * 3_600_000  # ms; one put off for longer is as good as ticked: assumption
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Tended:
-    """A coat that prompts are made for, and the steps that it is too late for."""
+    """A coat that prompts are made for."""
 
     coat: CoatToTend
     piece_key: str
     piece_title: str
-    past: frozenset[Step]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -55,13 +56,15 @@ class PromptDesk:
     _due_ms: dict[str, int] = field(default_factory=dict)
     _stored: dict[str, PromptRecord] = field(default_factory=dict)
     _done: frozenset[str] = frozenset()
-    _told: set[str] = field(default_factory=set)
+    _tellings: dict[str, TellingRecord] = field(default_factory=dict)
+    _is_reminded: str = ""
 
     def reopen(self) -> None:
         """Take up the prompts as they were left; what fell due meanwhile is told once the films are up to date."""
         self._done = self.records.done_prompts()
         self._stored = {record.key: record for record in self.records.prompts()}
         self._due_ms = {record.key: record.due_ms for record in self._stored.values()}
+        self._tellings = {telling.key: telling for telling in self.records.tellings()}
 
     def settle(self, tended: Iterable[Tended], now_ms: int, *, corrected: Collection[str] = ()) -> None:
         """Bring the prompts in line with the coats.
@@ -80,24 +83,78 @@ class PromptDesk:
             prompt.key: (prompt, coat)
             for coat in tended
             for prompt in prompts_for(coat.coat, now_ms=now_ms, before=before)
-            if prompt.key not in self._done and prompt.step not in coat.past
+            if prompt.key not in self._done and self._is_worth(prompt, now_ms)
         }
         self._due_ms = {key: prompt.due_ms for key, (prompt, _) in self._open.items()}
-        self._told = {key for key in self._told if self._due_ms.get(key, now_ms) <= now_ms}
+        self._tellings = {
+            key: telling
+            for key, telling in self._tellings.items()
+            if self._due_ms.get(key, now_ms) <= now_ms or telling.snoozed_ms is not None
+        }
         self._keep()
 
+    def _is_worth(self, prompt: Prompt, now_ms: int) -> bool:
+        """Return whether to show a prompt: one of no use goes some time after it was told, or if none knew of it."""
+        if not prompt.is_useless:
+            return True
+        told_ms = self._telling(prompt.key).told_ms
+        return prompt.key in self._stored and (told_ms is None or now_ms - told_ms < SHOWN_MS)
+
+    def _telling(self, key: str) -> TellingRecord:
+        return self._tellings.get(key, TellingRecord(key=key))
+
+    def _due_at(self, prompt: Prompt) -> int:
+        """Return when a prompt is due, UTC ms, or until when it was put off."""
+        return max(prompt.due_ms, self._telling(prompt.key).snoozed_ms or prompt.due_ms)
+
     def due(self, now_ms: int) -> list[PromptHappened]:
-        """Return the prompts that fell due, each once."""
-        fresh = [pair for key, pair in self._open.items() if pair[0].due_ms <= now_ms and key not in self._told]
-        self._told |= {prompt.key for prompt, _ in fresh}
-        told = [
-            PromptHappened(time_ms=now_ms, piece_title=coat.piece_title, text=prompt.text) for prompt, coat in fresh
+        """Return the prompts that fell due, each once, over a restart too; after it was put off, once more."""
+        fresh = [
+            pair
+            for key, pair in self._open.items()
+            if self._due_at(pair[0]) <= now_ms and self._telling(key).told_ms is None
         ]
-        if self.reminder is not None and self.reminder.key not in self._told:
-            self._told.add(self.reminder.key)
+        for prompt, _ in fresh:
+            self._tell(replace(self._telling(prompt.key), told_ms=now_ms))
+        told = [
+            PromptHappened(
+                time_ms=now_ms, piece_title=coat.piece_title, text=prompt.text, is_missed=prompt.is_missed
+            )
+            for prompt, coat in fresh
+        ]
+        if self.reminder is not None and self.reminder.key != self._is_reminded:
+            self._is_reminded = self.reminder.key
             text = f"{self.reminder.headline}. {self.reminder.caution}"
             told.append(PromptHappened(time_ms=now_ms, piece_title="", text=text))
         return told
+
+    def _tell(self, telling: TellingRecord) -> None:
+        self._tellings[telling.key] = telling
+        self.disk.later(partial(self.records.save_telling, telling))
+
+    def snooze(self, key: str, until_ms: int, now_ms: int) -> None:
+        """Put a prompt off until `until_ms`, UTC ms. What the disk was given before must be on it already.
+
+        Raises
+        ------
+        Refused
+            If there is no such prompt any more, or the time lies outside what is allowed.
+        StoreTrouble
+            If the disk refuses; the prompt stands as it did.
+        """
+        if self.reminder is not None and key == self.reminder.key:
+            raise Refused("A check of a sensor stands until it is done: tick it then.")
+        if key not in self._open:
+            raise Refused("That prompt is gone: the coat has moved on.")
+        if not 0 < until_ms - now_ms <= LONGEST_SNOOZE_MS:
+            minutes = (until_ms - now_ms) / 60_000
+            raise Refused(f"The prompt would be put off by {minutes:.0f} min; allowed is 1 to 360 min. Choose again.")
+        prompt, _ = self._open[key]
+        if prompt.is_useless:
+            raise Refused("That prompt is of no use any more: tick it, or leave it.")
+        telling = TellingRecord(key=key, snoozed_ms=until_ms)
+        self.records.save_telling(telling)
+        self._tellings[key] = telling
 
     def tick(self, key: str, now_ms: int) -> None:
         """Take a prompt off: it was done. What the disk was given before must be on it already.
@@ -119,34 +176,40 @@ class PromptDesk:
         self.records.save_prompt(_record_of(prompt, done_ms=now_ms))
         del self._open[key]
         self._stored.pop(key, None)
+        self._tellings.pop(key, None)
         self._done |= {key}
 
     def views(self, now_ms: int) -> tuple[PromptView, ...]:
         """Return the open prompts, soonest first, and the reminder behind them."""
-        pairs = sorted(self._open.values(), key=lambda pair: (pair[0].due_ms, pair[0].key))
-        views = tuple(
-            PromptView(
-                key=prompt.key,
-                due_ms=prompt.due_ms,
-                text=prompt.headline,
-                caution=prompt.caution,
-                piece_key=coat.piece_key,
-                piece_title=coat.piece_title,
-                overdue=prompt.due_ms <= now_ms,
-            )
-            for prompt, coat in pairs
-        )
+        pairs = sorted(self._open.values(), key=lambda pair: (self._due_at(pair[0]), pair[0].key))
+        views = tuple(self._view(prompt, coat, now_ms) for prompt, coat in pairs)
         return views if self.reminder is None else (*views, _reminder_view(self.reminder))
+
+    def _view(self, prompt: Prompt, coat: Tended, now_ms: int) -> PromptView:
+        due_ms = self._due_at(prompt)
+        return PromptView(
+            key=prompt.key,
+            due_ms=due_ms,
+            text=prompt.headline,
+            caution=prompt.caution,
+            piece_key=coat.piece_key,
+            piece_title=coat.piece_title,
+            overdue=due_ms <= now_ms,
+            missed=prompt.is_missed,
+            useless=prompt.is_useless,
+            snoozed=due_ms > prompt.due_ms,
+        )
 
     def _keep(self) -> None:
         """Hand to the disk what is new or has moved, and take from it what applies no longer."""
         for key, (prompt, _) in self._open.items():
             before = self._stored.get(key)
-            if before is None or abs(before.due_ms - prompt.due_ms) >= MOVED_MS:
+            if before is None or abs(before.due_ms - prompt.due_ms) >= MOVED_MS or before.text != prompt.text:
                 self._stored[key] = _record_of(prompt, done_ms=None)
                 self.disk.later(partial(self.records.save_prompt, self._stored[key]))
         for key in [key for key in self._stored if key not in self._open]:
             del self._stored[key]
+            self._tellings.pop(key, None)
             self.disk.later(partial(self.records.drop_prompt, key))
 
 

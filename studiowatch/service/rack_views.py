@@ -23,7 +23,7 @@ from studiowatch.studio.concern import CoatAtRisk
 from studiowatch.studio.labels import next_step, slack_days, suggested_mL
 from studiowatch.studio.laying import not_yet
 from studiowatch.studio.pieces import Coat, Finding, Piece
-from studiowatch.studio.prompts import CoatToTend, Step
+from studiowatch.studio.prompts import CoatToTend, FilmNow
 from studiowatch.studio.rereading import read_every_ms
 from studiowatch.studio.words import Sentence
 
@@ -290,15 +290,40 @@ def _tended(rack: Rack, piece: Piece, run: CoatRun) -> Tended:
         following=None if following is None else rack.stacks.labels(piece)[piece.coats.index(following)],
         following_mL=None if sheet is None else suggested_mL(piece.area_m2, sheet.wet_um),
         following_solvent=sheet is not None and sheet.kind is Kind.SOLVENTBORNE,
+        film=_film_now(run),
+        untested=_untested(rack, piece, run.coat),
+        vapour_near=vapour_in_room(rack, but=piece.key),
     )
-    return Tended(coat=coat, piece_key=piece.key, piece_title=piece.title, past=_past(run))
+    return Tended(coat=coat, piece_key=piece.key, piece_title=piece.title)
 
 
-def _past(run: CoatRun) -> frozenset[Step]:
-    """Return the steps that this coat is too far on for: bubbles in a film that has set stay."""
-    past = set()
-    if run.reached_ms(Stage.SET_TO_TOUCH) is not None:
-        past.add(Step.BUBBLES)
-    if run.reached_ms(Stage.TACK_FREE) is not None:
-        past.add(Step.COVER)
-    return frozenset(past)
+def _film_now(run: CoatRun) -> FilmNow:
+    return FilmNow(
+        is_set=run.reached_ms(Stage.SET_TO_TOUCH) is not None,
+        is_tack_free=run.reached_ms(Stage.TACK_FREE) is not None,
+        is_dry=run.reached_ms(Stage.DRY_TO_TOUCH) is not None,
+    )
+
+
+def _untested(rack: Rack, piece: Piece, coat: Coat) -> str:
+    """Return the label of the clear coat below `coat` if it was neither tested nor looked at, or ""."""
+    at = piece.coats.index(coat) - 1
+    if at < 0:
+        return ""
+    below = piece.coats[at]
+    is_clear = rack.shelf.stand_in(below.sheet).clear_film
+    is_known = bool(below.looks) or below.outcome is not None
+    return "" if is_known or not is_clear else rack.stacks.labels(piece)[at]
+
+
+def vapour_in_room(rack: Rack, *, but: str = "") -> str:
+    """Return in words the coat, on another piece than that of the key `but`, that gives off solvent still, or ""."""
+    for piece in rack.on_rack():
+        run = rack.stacks.top(piece)
+        if run is not None and piece.key != but and _gives_off_vapour(run):
+            return f"{rack.stacks.labels(piece)[piece.coats.index(run.coat)]} on {piece.title}"
+    return ""
+
+
+def _gives_off_vapour(run: CoatRun) -> bool:
+    return run.sheet.kind is Kind.SOLVENTBORNE and not run.recoat_told

@@ -201,7 +201,11 @@ class PieceView:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PromptView:
-    """Something to do at the rack at a time; `caution` belongs beside it, at the step where it bites."""
+    """Something to do at the rack at a time; `caution` belongs beside it, at the step where it bites.
+
+    `missed` says that its time is long over, `useless` that it is to be left now, `snoozed` that it was put off until
+    `due_ms`.
+    """
 
     key: str
     due_ms: int
@@ -210,6 +214,9 @@ class PromptView:
     piece_title: str
     overdue: bool = False
     caution: str = ""
+    missed: bool = False
+    useless: bool = False
+    snoozed: bool = False
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

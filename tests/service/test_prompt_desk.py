@@ -12,6 +12,7 @@ from studiowatch.service.prompt_desk import PromptDesk, Tended
 from studiowatch.service.replaying import MemoryRecords
 from studiowatch.store.shapes import PromptRecord
 from studiowatch.store.trouble import StoreTrouble
+from studiowatch.studio.missed import FilmNow
 from studiowatch.studio.prompts import CoatToTend, Step, prompt_key
 
 LAID_MS = 1_772_442_000_000  # 2026-03-02T09:00:00Z
@@ -19,6 +20,7 @@ MINUTE_MS = 60_000
 BUBBLES = prompt_key("c", Step.BUBBLES)
 COVER = prompt_key("c", Step.COVER)
 RECOAT = prompt_key("c", Step.RECOAT)
+TACK_FREE = FilmNow(is_set=True, is_tack_free=True)
 PROMISED_MS = LAID_MS + 240 * MINUTE_MS
 
 
@@ -33,9 +35,9 @@ class RefusingRecords(MemoryRecords):
         super().save_prompt(prompt)
 
 
-def tended(*past: Step, **changes: object) -> Tended:
+def tended(**changes: object) -> Tended:
     coat = CoatToTend(coat_key="c", laid_ms=LAID_MS, clear_film=True, recoat_ms=PROMISED_MS, following="satin")
-    return Tended(coat=replace(coat, **changes), piece_key="p", piece_title="Low Tide", past=frozenset(past))
+    return Tended(coat=replace(coat, **changes), piece_key="p", piece_title="Low Tide")
 
 
 def desk_on(records: MemoryRecords) -> PromptDesk:
@@ -95,7 +97,7 @@ def test_that_prompts_that_apply_no_longer_leave_the_file() -> None:
     desk.settle([tended()], LAID_MS)
     desk.disk.catch_up(0.0)
     assert {BUBBLES, COVER} <= {prompt.key for prompt in records.prompts()}
-    desk.settle([tended(Step.BUBBLES, is_covered=True)], LAID_MS)
+    desk.settle([tended(film=FilmNow(is_set=True), is_covered=True)], LAID_MS)
     desk.disk.catch_up(0.0)
     assert not {BUBBLES, COVER} & {prompt.key for prompt in records.prompts()}
     desk.settle([], LAID_MS)
@@ -109,7 +111,7 @@ def test_that_a_due_prompt_keeps_its_time_but_for_a_coat_that_was_corrected() ->
     desk.settle([tended()], LAID_MS)
     now_ms = PROMISED_MS + MINUTE_MS
     later_ms = PROMISED_MS + 60 * MINUTE_MS
-    drifted = tended(Step.BUBBLES, Step.COVER, recoat_ms=later_ms)
+    drifted = tended(film=TACK_FREE, recoat_ms=later_ms)
     desk.settle([drifted], now_ms)
     assert {view.due_ms for view in desk.views(now_ms) if view.key == RECOAT} == {PROMISED_MS}
     assert desk.due(now_ms)
@@ -119,3 +121,84 @@ def test_that_a_due_prompt_keeps_its_time_but_for_a_coat_that_was_corrected() ->
     assert {view.due_ms for view in desk.views(now_ms) if view.key == RECOAT} == {later_ms}
     desk.settle([drifted], later_ms)
     assert any("satin" in told.text for told in desk.due(later_ms))  # told again: its time is another
+
+
+def restarted(records: MemoryRecords, desk: PromptDesk) -> PromptDesk:
+    desk.disk.catch_up(0.0)
+    return desk_on(records)
+
+
+def test_that_what_was_told_is_not_told_again_after_a_restart() -> None:
+    records = MemoryRecords(held={})
+    desk = desk_on(records)
+    desk.settle([tended()], LAID_MS)
+    now_ms = LAID_MS + 16 * MINUTE_MS
+    desk.settle([tended()], now_ms)
+    assert len(desk.due(now_ms)) == 1
+    again = restarted(records, desk)
+    again.settle([tended()], now_ms + MINUTE_MS)
+    assert again.due(now_ms + MINUTE_MS) == []
+    assert BUBBLES in keys(again, now_ms + MINUTE_MS)
+
+
+def test_that_what_fell_due_in_a_sleep_is_told_once_as_missed_and_what_is_of_no_use_goes() -> None:
+    records = MemoryRecords(held={})
+    desk = desk_on(records)
+    desk.settle([tended()], LAID_MS)
+    woken_ms = LAID_MS + 90 * MINUTE_MS
+    desk.settle([tended(film=FilmNow(is_set=True))], woken_ms)
+    told = {one.text.split(":")[0]: one for one in desk.due(woken_ms)}
+    assert set(told) == {"Second pass missed", "The cover is late"}
+    assert all(one.is_missed and one.document()["missed"] for one in told.values())
+    assert desk.due(woken_ms + 1000) == []
+    assert {view.key: view.useless for view in desk.views(woken_ms)} == {BUBBLES: True, COVER: False, RECOAT: False} | {
+        prompt_key("c", Step.TOUCH_TEST): False
+    }
+    again = restarted(records, desk)
+    later_ms = woken_ms + 31 * MINUTE_MS
+    again.settle([tended(film=FilmNow(is_set=True))], later_ms)
+    assert BUBBLES not in keys(again, later_ms)
+    assert COVER in keys(again, later_ms)
+
+
+def test_that_a_coat_entered_late_is_not_blamed_for_a_pass_that_nobody_was_asked_for() -> None:
+    desk = desk_on(MemoryRecords(held={}))
+    late_ms = LAID_MS + 90 * MINUTE_MS
+    desk.settle([tended(film=FilmNow(is_set=True))], late_ms)
+    assert BUBBLES not in keys(desk, late_ms)
+
+
+def test_that_a_prompt_put_off_is_told_again_when_that_is_over_and_not_before() -> None:
+    records = MemoryRecords(held={})
+    desk = desk_on(records)
+    desk.settle([tended()], LAID_MS)
+    now_ms = LAID_MS + 15 * MINUTE_MS
+    desk.settle([tended()], now_ms)
+    assert len(desk.due(now_ms)) == 1
+    desk.disk.catch_up(0.0)
+    desk.snooze(BUBBLES, now_ms + 4 * MINUTE_MS, now_ms)
+    (view,) = (view for view in desk.views(now_ms) if view.key == BUBBLES)
+    assert (view.snoozed, view.overdue, view.due_ms) == (True, False, now_ms + 4 * MINUTE_MS)
+    again = restarted(records, desk)
+    again.settle([tended()], now_ms + 3 * MINUTE_MS)
+    assert again.due(now_ms + 3 * MINUTE_MS) == []
+    again.settle([tended()], now_ms + 4 * MINUTE_MS)
+    assert len(again.due(now_ms + 4 * MINUTE_MS)) == 1
+
+
+@pytest.mark.parametrize("minutes", [-1, 0, 361])
+def test_that_a_prompt_is_not_put_off_into_the_past_or_for_good(minutes: int) -> None:
+    desk = desk_on(MemoryRecords(held={}))
+    desk.settle([tended()], LAID_MS)
+    with pytest.raises(Refused, match="1 to 360 min"):
+        desk.snooze(BUBBLES, LAID_MS + minutes * MINUTE_MS, LAID_MS)
+
+
+def test_that_putting_off_what_is_gone_or_of_no_use_is_refused() -> None:
+    desk = desk_on(MemoryRecords(held={}))
+    desk.settle([tended()], LAID_MS)
+    now_ms = LAID_MS + 20 * MINUTE_MS
+    desk.settle([tended(film=FilmNow(is_set=True))], now_ms)
+    for key, words in (("x:bubbles", "gone"), (BUBBLES, "no use")):
+        with pytest.raises(Refused, match=words):
+            desk.snooze(key, now_ms + MINUTE_MS, now_ms)

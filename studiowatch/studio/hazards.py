@@ -1,0 +1,75 @@
+"""What can hurt someone at the step of laying this product now. The product's own sheet comes before all of it."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from studiowatch.coats.vapour import VENTILATE
+from studiowatch.studio.prompts import no_torch_near
+
+FLAMMABLE_C = 60.0  # °C, flash point up to which a liquid counts as flammable: UN GHS, chapter 2.6, category 3
+SOLVENT_CAUTIONS = (
+    "No torch anywhere near. Wear gloves; a respirator as the product's sheet says.",
+    "Rags can catch fire by themselves: dry them flat outdoors, or keep them in a closed metal tin with water.",
+)
+TORCH_CAUTION = "Torch: extinguisher at hand, far from solvent and its vapour, and the mesh cover off."
+NO_TORCH_OF_IT = "No torch for this coat: its vapour burns. Break bubbles with the brush."
+_STANDING_KEY = "local codes"  # a sheet that says this says the rest of the standing caution too
+STANDING_CAUTION = f"The product's own sheet, {_STANDING_KEY} and licensed advice come before this program."
+_VENTILATE_KEY = "ventilate"  # a sheet's caution that begins so is said by the one for the vapour
+
+
+def hazards(
+    *,
+    solvent: bool,
+    sheet_cautions: Sequence[str],
+    flash_point_C: float | None = None,
+    vapour: Sequence[str] = (),
+    torch: bool = False,
+    vapour_near: str = "",
+) -> tuple[str, ...]:
+    """Return the cautions for laying a coat, what bites first in front.
+
+    Parameters
+    ----------
+    solvent : bool
+        Whether the product is solvent-borne.
+    sheet_cautions : sequence of str
+        The sheet's own.
+    flash_point_C : float, optional
+        The sheet's flash point, °C.
+    vapour : sequence of str
+        What the estimate of its vapour says, to ventilate first; none takes the plain caution.
+    torch : bool
+        Whether she means to use a torch.
+    vapour_near : str
+        Another coat in the room that gives off solvent vapour, in words, or "".
+    """
+    said: list[str] = []
+    if solvent:
+        said += vapour or (VENTILATE,)
+    if torch and solvent:
+        said.append(NO_TORCH_OF_IT)
+    elif vapour_near:
+        said.append(no_torch_near(vapour_near))
+    elif torch:
+        said.append(TORCH_CAUTION)
+    if solvent and flash_point_C is not None:
+        said.append(flash_words(flash_point_C))
+    own = tuple(sheet_cautions) or (SOLVENT_CAUTIONS if solvent else ())
+    if solvent:
+        own = tuple(one for one in own if not one.lower().startswith(_VENTILATE_KEY))
+    said += own
+    if not any(_STANDING_KEY in one for one in own):
+        said.append(STANDING_CAUTION)
+    return tuple(said)
+
+
+def flash_words(flash_point_C: float) -> str:
+    """Return what a flash point means at the rack."""
+    if flash_point_C <= FLAMMABLE_C:
+        return (
+            f"Flash point {flash_point_C:g} °C: it counts as flammable (60 °C or less, UN GHS). Keep it away from "
+            "heaters, flame and sparks, and never warm it."
+        )
+    return f"Flash point {flash_point_C:g} °C: away from flame and anything hotter than that."

@@ -1,0 +1,44 @@
+"""Whether a coat may go on a piece now: the piece and the room in one verdict, with what to wait for."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from studiowatch.studio.words import Level, Sentence
+
+GO = "Go"
+
+
+def lay_check(*, room: Sentence, piece: Sentence | None, how_long: str = "", untested: str = "") -> Sentence:
+    """Return "Go", or what stands against it, the worse first and the other behind it.
+
+    Parameters
+    ----------
+    room : Sentence
+        Whether the room is fit, from `studiowatch.studio.sentence.room_check`.
+    piece : Sentence or None
+        Why the piece is not, from `studiowatch.studio.laying.not_yet`; None if it is.
+    how_long : str
+        About how long the room takes, one sentence, or "".
+    untested : str
+        Label of the coat below that nobody has tested or looked at, or "".
+    """
+    waits = room.level > Level.CALM
+    if waits and how_long:
+        room = replace(room, detail=_joined(room.detail, how_long))
+    if piece is None:
+        return room if waits else _go(room, untested)
+    if not waits:
+        return piece
+    first, other = (piece, room) if piece.level >= room.level else (room, piece)
+    detail = _joined(first.detail, f"{other.headline}.", other.detail)
+    return replace(first, detail=detail, advice=_joined(first.advice, other.advice))
+
+
+def _go(room: Sentence, untested: str) -> Sentence:
+    test = f"Test {untested} at an edge first: nobody has touched it yet." if untested else ""
+    return replace(room, headline=f"{GO}: {room.headline[0].lower()}{room.headline[1:]}", advice=test or room.advice)
+
+
+def _joined(*parts: str) -> str:
+    return " ".join(part for part in parts if part)

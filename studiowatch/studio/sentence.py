@@ -11,11 +11,11 @@ from studiowatch.room.limits import DEW_MARGIN, FILM_MARGIN, HUMIDITY
 from studiowatch.studio.concern import AirNow
 from studiowatch.studio.counting import counted, listed
 from studiowatch.studio.rereading import FRESH_S, READ_IT, TRY_TISSUE, typed_words
+from studiowatch.studio.waiting import FILM_COOLING_K
 from studiowatch.studio.warnings import StudioWarning, WarningState
 from studiowatch.studio.watch import SILENT_AFTER_IDLE_S
 from studiowatch.studio.words import Level, Sentence
 
-FILM_COOLING_K = 3.0  # K that a drying film may be colder than the air in an ordinary room; assumption
 NO_BOARD = Sentence(
     level=Level.CAUTION,
     headline="No board: the room is not watched",

@@ -9,6 +9,7 @@ from studiowatch.board.mapping import ColumnMapping
 from studiowatch.coats.stages import Orientation
 from studiowatch.room.king_law import BEAD_C
 from studiowatch.room.typed import Felt
+from studiowatch.service.preparation_commands import PreparationCommand
 from studiowatch.studio.pieces import Finding, Outcome
 
 
@@ -141,6 +142,14 @@ class TickPrompt:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class SnoozePrompt:
+    """A prompt is put off until `until_ms`, UTC ms, and then told again."""
+
+    prompt_key: str
+    until_ms: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class CalibrateHumidity:
     """The box read flat over each salt at these UTC ms; the readings of the half hour before are in the log."""
 
@@ -216,6 +225,8 @@ Command = (
     | HearWarning
     | RemindLater
     | TickPrompt
+    | SnoozePrompt
+    | PreparationCommand
     | CalibrationCommand
     | TypeReading
 )

@@ -85,7 +85,7 @@ class PromptHappened:
     def document(self) -> dict[str, object]:
         """Return the object that is printed for other programs."""
         pieces = [self.piece_title] if self.piece_title else []
-        told = {"time": iso(self.time_ms), "event": "prompt", "text": self.text, "pieces": pieces}
+        told: dict[str, object] = {"time": iso(self.time_ms), "event": "prompt", "text": self.text, "pieces": pieces}
         return {**told, "missed": True} if self.is_missed else told
 
     def line(self) -> str:

@@ -117,9 +117,7 @@ class PromptDesk:
         for prompt, _ in fresh:
             self._tell(replace(self._telling(prompt.key), told_ms=now_ms))
         told = [
-            PromptHappened(
-                time_ms=now_ms, piece_title=coat.piece_title, text=prompt.text, is_missed=prompt.is_missed
-            )
+            PromptHappened(time_ms=now_ms, piece_title=coat.piece_title, text=prompt.text, is_missed=prompt.is_missed)
             for prompt, coat in fresh
         ]
         if self.reminder is not None and self.reminder.key != self._is_reminded:

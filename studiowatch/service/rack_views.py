@@ -125,6 +125,7 @@ def _piece_view(
         would_seal_g_m2=0.0 if run is None else sealed_in_g_m2(run.film),
         would_seal_fluid=_WATER if run is None else _unready_fluid(run.film),
         solvents=_solvents(rack.shelf, piece),
+        untested="" if run is None else _untested(rack, piece, run.coat),
     )
 
 
@@ -291,7 +292,7 @@ def _tended(rack: Rack, piece: Piece, run: CoatRun) -> Tended:
         following_mL=None if sheet is None else suggested_mL(piece.area_m2, sheet.wet_um),
         following_solvent=sheet is not None and sheet.kind is Kind.SOLVENTBORNE,
         film=_film_now(run),
-        untested=_untested(rack, piece, run.coat),
+        untested=_untested_below(rack, piece, run.coat),
         vapour_near=vapour_in_room(rack, but=piece.key),
     )
     return Tended(coat=coat, piece_key=piece.key, piece_title=piece.title)
@@ -306,14 +307,15 @@ def _film_now(run: CoatRun) -> FilmNow:
 
 
 def _untested(rack: Rack, piece: Piece, coat: Coat) -> str:
-    """Return the label of the clear coat below `coat` if it was neither tested nor looked at, or ""."""
-    at = piece.coats.index(coat) - 1
-    if at < 0:
-        return ""
-    below = piece.coats[at]
-    is_clear = rack.shelf.stand_in(below.sheet).clear_film
-    is_known = bool(below.looks) or below.outcome is not None
-    return "" if is_known or not is_clear else rack.stacks.labels(piece)[at]
+    """Return the label of `coat` if it is a clear one that was neither tested nor looked at, or ""."""
+    is_clear = rack.shelf.stand_in(coat.sheet).clear_film
+    is_known = bool(coat.looks) or coat.outcome is not None
+    return "" if is_known or not is_clear else rack.stacks.labels(piece)[piece.coats.index(coat)]
+
+
+def _untested_below(rack: Rack, piece: Piece, coat: Coat) -> str:
+    at = piece.coats.index(coat)
+    return _untested(rack, piece, piece.coats[at - 1]) if at > 0 else ""
 
 
 def vapour_in_room(rack: Rack, *, but: str = "") -> str:

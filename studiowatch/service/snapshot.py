@@ -12,6 +12,7 @@ from studiowatch.service.calibration_views import CalibrationsView
 from studiowatch.service.product_views import LearntView
 from studiowatch.studio.concern import TypedAir
 from studiowatch.studio.pieces import Shape, face_m2
+from studiowatch.studio.preparation import ChoreNow, Phase, Preparation
 from studiowatch.studio.warnings import WarningState
 from studiowatch.studio.words import Level, Sentence
 
@@ -163,6 +164,8 @@ class PieceView:
         Why no coat should go on it now, whatever the room: the one below is wet, or not ready; None if it may.
     would_seal_g_m2, would_seal_fluid
         What a coat laid now would seal in, g/m², and its name; `solvents` is for each solvent-borne sheet.
+    untested : str
+        Label of its topmost coat if nobody has touched or looked at it yet, and it is a clear one; else "".
     """
 
     key: str
@@ -186,6 +189,7 @@ class PieceView:
     would_seal_g_m2: float = 0.0
     would_seal_fluid: str = "water"
     solvents: tuple[SolventView, ...] = ()
+    untested: str = ""
 
     @property
     def area_m2(self) -> float:
@@ -220,6 +224,16 @@ class PromptView:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class PreparationView:
+    """What is prepared for, how it stands, each chore as it stands, and the title of each coat's piece."""
+
+    preparation: Preparation
+    phase: Phase
+    chores: tuple[ChoreNow, ...]
+    titles: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class WarningView:
     """A warning, open or past. `sound` is True while it may be heard."""
 
@@ -240,7 +254,8 @@ class Snapshot:
     """The studio at one moment.
 
     `warnings` holds the open ones first (most urgent first), then the latest past ones, newest first.
-    `room_checks` holds, for each sheet by name, whether the room is fit to lay it now, or why not yet.
+    `room_checks` holds, for each sheet by name, whether the room is fit to lay it now, or why not yet and for how long.
+    `vapour_near` is a coat on the rack that gives off solvent vapour still, in words, or "".
     `own_fault` is one sentence after a fault of ours in the keeper's thread, else "".
     `learnt` holds the products that were tested here; `calibrations` what holds for the sensors.
     `store_trouble` is one sentence when readings or records cannot be written, else "".
@@ -252,6 +267,8 @@ class Snapshot:
     sentence: Sentence
     pieces: tuple[PieceView, ...] = ()
     prompts: tuple[PromptView, ...] = ()
+    preparations: tuple[PreparationView, ...] = ()
+    vapour_near: str = ""
     warnings: tuple[WarningView, ...] = ()
     room_checks: tuple[tuple[str, Sentence], ...] = ()
     learnt: tuple[LearntView, ...] = ()

@@ -3,22 +3,37 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
 
+from studiowatch.coats.data_sheet import DataSheet
 from studiowatch.service.board_view import BoardView
+from studiowatch.service.local_time import when_text
 from studiowatch.service.rack import Rack
 from studiowatch.service.rack_views import coats_at_risk, following_coat
 from studiowatch.service.room_now import RoomNow
 from studiowatch.service.warning_desk import WarningDesk
 from studiowatch.studio.concern import AirNow
 from studiowatch.studio.sentence import most_urgent, room_check
+from studiowatch.studio.waiting import Outlook, how_long, unmet
 from studiowatch.studio.watch import SILENT_AFTER_IDLE_S
 from studiowatch.studio.words import Sentence
 
 
-def room_checks(rack: Rack, air: AirNow, clock_text: Callable[[int], str]) -> tuple[tuple[str, Sentence], ...]:
-    """Return for each sheet by name whether the room is fit to lay it now, or why not yet."""
-    sheets = rack.shelf.sheets.items()
-    return tuple((name, room_check(air, sheet, clock_text=clock_text)) for name, sheet in sheets)
+def room_checks(
+    rack: Rack, air: AirNow, clock_text: Callable[[int], str], outlook: Outlook, now_ms: int
+) -> tuple[tuple[str, Sentence], ...]:
+    """Return for each sheet by name whether the room is fit to lay it now, or why not yet and about for how long."""
+    return tuple(
+        (name, _with_wait(room_check(air, sheet, clock_text=clock_text), air, sheet, outlook, now_ms))
+        for name, sheet in rack.shelf.sheets.items()
+    )
+
+
+def _with_wait(check: Sentence, air: AirNow, sheet: DataSheet, outlook: Outlook, now_ms: int) -> Sentence:
+    if air.implausible or air.typed is not None:
+        return check  # nobody knows what the room does, or only how it was
+    wait = how_long(unmet(air, sheet), outlook, now_ms, lambda time_ms: when_text(time_ms, now_ms))
+    return replace(check, detail=f"{check.detail} {wait}") if wait else check
 
 
 def sentence_now(rack: Rack, room: RoomNow, desk: WarningDesk, board: BoardView, now_ms: int) -> Sentence:

@@ -24,6 +24,7 @@ from studiowatch.service.commands import (
     HearWarning,
     Refused,
     RemindLater,
+    SnoozePrompt,
     TickPrompt,
     TypeReading,
 )
@@ -32,10 +33,13 @@ from studiowatch.service.leavings import Leavings
 from studiowatch.service.ledger import Ledger
 from studiowatch.service.log_air import TICK_MS, remember
 from studiowatch.service.ports import ReadingsLog, Records
+from studiowatch.service.preparation_commands import PreparationCommand
+from studiowatch.service.preparation_desk import PreparationDesk
 from studiowatch.service.prompt_desk import PromptDesk
 from studiowatch.service.rack import Rack
-from studiowatch.service.rack_views import coats_at_risk, coats_to_tend, piece_views
+from studiowatch.service.rack_views import coats_at_risk, coats_to_tend, piece_views, vapour_in_room
 from studiowatch.service.room_now import RoomNow
+from studiowatch.service.room_past import RoomPastDesk
 from studiowatch.service.room_views import room_view
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.snapshot import Snapshot
@@ -48,6 +52,7 @@ from studiowatch.studio.sentence import OPENING
 from studiowatch.studio.watch import SILENT_AFTER_S
 
 ADVANCE_MS = 5_000  # ms of readings that dry the films in one step
+AtRack = TickPrompt | SnoozePrompt | PreparationCommand
 JUDGE_EVERY_MS = 1_000  # ms without a reading after which the room is judged by the clock alone
 
 
@@ -85,6 +90,8 @@ class Watchkeeping:
     _room: RoomNow = field(init=False)
     _warnings: WarningDesk = field(init=False)
     _prompts: PromptDesk = field(init=False)
+    _preparations: PreparationDesk = field(init=False)
+    _past: RoomPastDesk = field(init=False)
     _jumps: JumpWatch = field(default_factory=JumpWatch)
     _board: BoardView = field(default_factory=BoardView)
     _unsaid: deque[Happening] = field(default_factory=deque)
@@ -107,6 +114,8 @@ class Watchkeeping:
             silent_after_s=self.silent_after_s,
         )
         self._prompts = PromptDesk(records=self.records, disk=self._ledger.disk)
+        self._preparations = PreparationDesk(records=self.records, disk=self._ledger.disk)
+        self._past = RoomPastDesk(log=log)
 
     def open(self) -> None:
         """Take up the records, and dry every laid coat through the log."""
@@ -123,6 +132,7 @@ class Watchkeeping:
         self._rack.take_up()
         self._warnings.reopen({piece.title: piece.key for piece in self._rack.on_rack()}, self.began_ms)
         self._prompts.reopen()
+        self._preparations.reopen()
         self.is_opening = True
 
     def _open_next(self, now_ms: int) -> None:
@@ -166,8 +176,10 @@ class Watchkeeping:
         self._runs = dict(self._rack.runs)
         self._prompts.settle(coats_to_tend(self._rack, self._room.typed_ms), now_ms, corrected=corrected)
         self._prompts.reminder = self._calibrations.reminder(now_ms, self._rack)
+        self._preparations.settle(self._rack, now_ms)
         if not self._is_waiting(now_ms):
             self._unsaid += self._prompts.due(now_ms)
+            self._unsaid += self._preparations.due(self._rack, now_ms)
 
     def _judge(self, now_ms: int) -> None:
         self._judged_ms = now_ms
@@ -211,10 +223,8 @@ class Watchkeeping:
             case RemindLater():
                 self._unsaid += self._warnings.remind(command.warning_key, command.until_ms, now_ms)
                 return command.warning_key
-            case TickPrompt():
-                self._ledger.catch_up(now_s)
-                self._prompts.tick(command.prompt_key, now_ms)
-                return command.prompt_key
+            case _ if isinstance(command, AtRack):
+                return self._carry_out_at_rack(command, now_ms, now_s)
             case TypeReading():
                 key = self._type_in(command, now_ms, now_s)
             case _ if isinstance(command, CalibrationCommand):
@@ -225,8 +235,21 @@ class Watchkeeping:
                 raise Refused("No board is read here, so nothing can be asked of it.")
             case _:
                 key = self._rack.carry_out(command, now_ms)
+                self._preparations.heed(command)
         self._unfollowed = True
         return key
+
+    def _carry_out_at_rack(self, command: AtRack, now_ms: int, now_s: float) -> str:
+        """Carry out what moves no film: it is on disk on return, and seen with the next snapshot."""
+        self._ledger.catch_up(now_s)
+        match command:
+            case TickPrompt():
+                self._prompts.tick(command.prompt_key, now_ms)
+            case SnoozePrompt():
+                self._prompts.snooze(command.prompt_key, command.until_ms, now_ms)
+            case _:
+                return self._preparations.carry_out(command, self._rack, now_ms)
+        return command.prompt_key
 
     def _type_in(self, command: TypeReading, now_ms: int, now_s: float) -> str:
         """Take a reading that she typed; the films dry in it, as it grows older, until the next."""
@@ -248,6 +271,7 @@ class Watchkeeping:
             self._follow(now_ms)
         elif self._judged_ms is None or abs(now_ms - self._judged_ms) >= JUDGE_EVERY_MS:
             self.changed = True
+            self._past.look(self._room.air_now(now_ms), now_ms)
             self._judge(now_ms)
             is_held = self._room.typed_ms is not None and now_ms - (self._dried_ms or 0) >= TICK_MS
             (self._dry if is_held else self._tend)(now_ms)
@@ -279,6 +303,8 @@ class Watchkeeping:
         step_ms = round(jump_s * 1000)
         self._ledger.keep(self._rack.shift(step_ms))
         self._room.shift(step_ms)
+        self._preparations.shift(step_ms)
+        self._past.forget()
         self._dried_ms = None if self._dried_ms is None else self._dried_ms + step_ms
         self._judged_ms = None
         self._ledger.note(now_ms, "clock-set", f"The clock was set by {jump_s:+.0f} s.")
@@ -297,8 +323,10 @@ class Watchkeeping:
             else sentence_now(self._rack, self._room, self._warnings, self._board, now_ms),
             pieces=piece_views(self._rack, self.local_date, now_ms),
             prompts=self._prompts.views(now_ms),
+            preparations=self._preparations.views(self._rack, now_ms),
+            vapour_near=vapour_in_room(self._rack),
             warnings=self._warnings.views(),
-            room_checks=room_checks(self._rack, air, self.clock_text),
+            room_checks=room_checks(self._rack, air, self.clock_text, self._past, now_ms),
             learnt=self._rack.learning.views(),
             calibrations=self._calibrations.view(self._rack),
             store_trouble=self._ledger.trouble or self._rack.learning.trouble or self._unread,

@@ -90,7 +90,9 @@ def open_preparations(database: Database) -> list[Preparation]:
     rows = database.rows(
         "SELECT key, began_ms, ended_ms, state FROM preparation WHERE ended_ms IS NULL ORDER BY began_ms, rowid"
     )
-    records = [PreparationRecord(key=key, began_ms=began, ended_ms=ended, state=state) for key, began, ended, state in rows]
+    records = [
+        PreparationRecord(key=key, began_ms=began, ended_ms=ended, state=state) for key, began, ended, state in rows
+    ]
     return [preparation_of(record) for record in records]
 
 
@@ -105,6 +107,7 @@ def put_telling(database: Database, telling: TellingRecord) -> None:
 def all_tellings(database: Database) -> Sequence[TellingRecord]:
     """Return what was done with the prompts that are not ticked."""
     rows = database.rows(
-        "SELECT key, told_ms, snoozed_ms FROM prompt_telling WHERE key IN (SELECT key FROM prompt WHERE done_ms IS NULL)"
+        "SELECT key, told_ms, snoozed_ms FROM prompt_telling "
+        "WHERE key IN (SELECT key FROM prompt WHERE done_ms IS NULL)"
     )
     return [TellingRecord(key=key, told_ms=told_ms, snoozed_ms=snoozed_ms) for key, told_ms, snoozed_ms in rows]

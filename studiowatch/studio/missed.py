@@ -12,7 +12,7 @@ WET_LATE_MS = 5 * 60_000  # ms after its time that a step at the wet film counts
 DRY_LATE_MS = 60 * 60_000  # ms after its time that a look or a touch test counts as missed; assumption
 
 LEAVE_IT = "The film has begun to set; going back now marks the film. Look for drips and bubbles once it is dry."
-LIGHT_PASS = "Only while the film still flows: one light pass. If the brush drags, leave it."
+LIGHTLY = "Only while the film still flows: one light pass. If the brush drags, leave it."
 COVER_NOW = "Dust sticks until the film is tack-free. Let nothing touch it."
 SPECKS = "The film takes no more dust. Look along it in a low light for specks before the next coat."
 STILL_MILKY = "Milky now is later than this room should take: nothing on it until it is clear."
@@ -77,9 +77,7 @@ def missed(step: Step, film: FilmNow, late_ms: int) -> Missed | None:
         case Step.CLARITY if late_ms > DRY_LATE_MS:
             return Missed(headline="Look now: has the milkiness cleared?", advice=STILL_MILKY, keeps_caution=True)
         case Step.TOUCH_TEST if late_ms > DRY_LATE_MS:
-            return Missed(
-                headline="Touch test at an edge before the next coat", advice=TEST_FIRST, keeps_caution=True
-            )
+            return Missed(headline="Touch test at an edge before the next coat", advice=TEST_FIRST, keeps_caution=True)
         case _:
             return None
 
@@ -88,7 +86,7 @@ def _bubbles(film: FilmNow, late_ms: int) -> Missed | None:
     if film.is_set:
         return Missed(headline="Second pass missed: leave it", advice=LEAVE_IT, is_useless=True)
     if late_ms > WET_LATE_MS:
-        return Missed(headline="Second pass is late: a light one, or none", advice=LIGHT_PASS, keeps_caution=True)
+        return Missed(headline="Second pass is late: a light one, or none", advice=LIGHTLY, keeps_caution=True)
     return None
 
 

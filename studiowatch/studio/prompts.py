@@ -13,6 +13,7 @@ __all__ = ["CoatToTend", "FilmNow", "Prompt", "Step", "prompt_key", "prompts_for
 
 SECOND_PASS_MS = 15 * 60_000  # ms after laying: bubbles have risen and drips have gathered; common practice
 COVER_MS = 20 * 60_000  # ms after laying: no more bubbles rise; common practice
+OPEN_FILM = FilmNow()
 NONE_BEFORE: Mapping[str, int] = MappingProxyType({})
 
 TORCH = (
@@ -70,7 +71,7 @@ class CoatToTend:
     following_solvent: bool = False
     typed_ms: int | None = None
     read_again_ms: int | None = None
-    film: FilmNow = FilmNow()
+    film: FilmNow = OPEN_FILM
     untested: str = ""
     vapour_near: str = ""
 

@@ -6,9 +6,9 @@ from itertools import product
 
 import pytest
 
-from studiowatch.service.sheet_shelf import built_in_sheets
 from studiowatch.coats.data_sheet import Kind
 from studiowatch.coats.vapour import VENTILATE
+from studiowatch.service.sheet_shelf import built_in_sheets
 from studiowatch.studio.hazards import STANDING_CAUTION, hazards
 
 SHEETS = built_in_sheets()
@@ -30,9 +30,7 @@ def test_that_a_torch_is_refused_by_name_where_solvent_is_near_and_cautioned_whe
 @pytest.mark.parametrize(("flash_C", "flammable"), [(23.0, True), (60.0, True), (60.5, False), (93.0, False)])
 def test_that_a_flash_point_of_sixty_or_less_counts_as_flammable(flash_C: float, *, flammable: bool) -> None:
     # UN GHS, chapter 2.6: category 3 reaches to 60 °C
-    told = next(
-        one for one in hazards(solvent=True, sheet_cautions=(), flash_point_C=flash_C) if "Flash point" in one
-    )
+    told = next(one for one in hazards(solvent=True, sheet_cautions=(), flash_point_C=flash_C) if "Flash point" in one)
     assert ("counts as flammable" in told) == flammable
 
 

@@ -53,6 +53,18 @@ class SimulatedStudio:
         return past_readings(self.room, start_ms, end_ms, step_s)
 
 
+CALM_MS = 3_600_000  # ms before and after the start in which the made-up room runs no fan of its own
+
+
+def simulated_studio(seed: int, clock: Clock) -> SimulatedStudio:
+    """Return the made-up room as it opens now: calm, whatever the hour."""
+    now_ms = clock.utc_ms()
+    calm_ms = (now_ms - CALM_MS, now_ms + CALM_MS)
+    return SimulatedStudio(
+        room=SimulatedRoom(seed=seed, utc_offset_s=utc_offset_s(now_ms), calm_ms=calm_ms), clock=clock
+    )
+
+
 BUSY_MS = 250  # ms, the watch waits no longer for another program's lock: it keeps what it has and tries again
 
 
@@ -140,9 +152,7 @@ def outfit() -> Outfit:
         board=partial(open_board, clock),
         choose_way=choose_way,
         keep_columns=keep_columns,
-        made_up_room=lambda seed: SimulatedStudio(
-            room=SimulatedRoom(seed=seed, utc_offset_s=utc_offset_s(clock.utc_ms())), clock=clock
-        ),
+        made_up_room=lambda seed: simulated_studio(seed, clock),
         list_ports=ports,
         open_port=SerialPort,
         window=partial(open_window, clock),

@@ -63,10 +63,14 @@ class _Spell:
 
 
 class SimulatedRoom:
-    """A room whose every moment follows from `seed`; times are UTC ms, the day is shifted by `utc_offset_s`."""
+    """A room whose every moment follows from `seed`; times are UTC ms, the day is shifted by `utc_offset_s`.
 
-    def __init__(self, *, seed: int, utc_offset_s: int = 0) -> None:
+    No fan of its own runs in `calm_ms`, UTC ms, so that a demonstration opens in a calm room at any hour.
+    """
+
+    def __init__(self, *, seed: int, utc_offset_s: int = 0, calm_ms: tuple[int, int] | None = None) -> None:
         self._seed = seed
+        self._calm_s = None if calm_ms is None else tuple(each_ms / 1000 + utc_offset_s for each_ms in calm_ms)
         self._utc_offset_s = utc_offset_s
         drawn = random.Random(seed)  # noqa: S311 - a demonstration, no secret
         self._phases = [drawn.uniform(0.0, 2 * math.pi) for _ in range(8)]
@@ -120,9 +124,16 @@ class SimulatedRoom:
             if 0 < along < 1:
                 speed += 0.15 * passing.strength * math.sin(math.pi * along)
         for spell in self._spells(time_s, "fan"):
-            if spell.begin_s <= time_s < spell.begin_s + spell.length_s:
+            if spell.begin_s <= time_s < spell.begin_s + spell.length_s and not self._is_calm(spell):
                 speed = max(speed, self._fan(time_s, spell))
         return speed
+
+    def _is_calm(self, spell: _Spell) -> bool:
+        """Return whether a spell would reach into the time in which no fan runs."""
+        if self._calm_s is None:
+            return False
+        start_s, end_s = self._calm_s
+        return spell.begin_s < end_s and spell.begin_s + spell.length_s > start_s
 
     def _fan(self, time_s: float, spell: _Spell) -> float:
         """0.25 to 0.45 m/s by the spell's strength, with gusts of a quarter, after a short run-up."""

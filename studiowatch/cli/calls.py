@@ -22,6 +22,7 @@ def parser() -> Parser:
     _watching(calls)
     _asking(calls)
     _exchanging(calls)
+    _at_the_rack(calls)
     return top
 
 
@@ -59,6 +60,18 @@ def _asking(calls: argparse._SubParsersAction[Parser]) -> None:
     check.add_argument("--salvage", type=Path, metavar="NEWFILE", help="save what damaged records still hold into this")
     check.add_argument("--json", action="store_true")
     _predicting(calls)
+
+
+def _at_the_rack(calls: argparse._SubParsersAction[Parser]) -> None:
+    prompts = calls.add_parser("prompts", help="what to do at the rack: list it, tick it off, or put it off")
+    deeds = prompts.add_subparsers(dest="deed", metavar="deed", required=True)
+    shown = deeds.add_parser("list", help="open prompts, soonest first, each with its number")
+    shown.add_argument("--json", action="store_true", help="one JSON document, with keys")
+    for deed, words in (("tick", "these were done"), ("snooze", "say these again later")):
+        made = deeds.add_parser(deed, help=words)
+        made.add_argument("prompt", nargs="+", metavar="NUMBER|KEY")
+        if deed == "snooze":
+            made.add_argument("--minutes", type=float, default=5.0, help="for how long; default: 5")
 
 
 def _exchanging(calls: argparse._SubParsersAction[Parser]) -> None:

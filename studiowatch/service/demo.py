@@ -78,11 +78,13 @@ def _coat(made_up: dict[str, Any], now_ms: int) -> Coat:
     hours = made_up.get("laid_h_before")
     outcome = made_up.get("outcome")
     laid_ms = None if hours is None else now_ms - round(hours * HOUR_MS)
+    covered_h = made_up.get("covered_h_before")
     return Coat(
         key=uuid.uuid4().hex,
         sheet=made_up["sheet"],
         laid_ms=laid_ms,
         volume_mL=made_up.get("volume_mL"),
+        covered_from_ms=None if covered_h is None else now_ms - round(covered_h * HOUR_MS),
         outcome=None if outcome is None else Outcome(outcome),
         seen_ms=now_ms if outcome else None,
     )

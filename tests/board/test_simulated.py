@@ -178,3 +178,16 @@ def test_that_the_real_reader_reads_it(port: SimulatedPort, clock: SteppedClock)
 def test_that_a_past_without_a_step_is_refused(room: SimulatedRoom, step_s: float) -> None:
     with pytest.raises(ValueError, match="above 0 s"):
         list(past_readings(room, MIDNIGHT_MS, MIDNIGHT_MS + 1000, step_s))
+
+
+def test_that_a_demonstration_opens_in_a_calm_room_at_every_hour_of_a_fortnight() -> None:
+    opened_windy = 0
+    for half_hour in range(14 * 48):
+        now_ms = MIDNIGHT_MS + half_hour * 1_800_000
+        plain = SimulatedRoom(seed=7)
+        calm = SimulatedRoom(seed=7, calm_ms=(now_ms - 3_600_000, now_ms + 3_600_000))
+        opened_windy += plain.room_at(now_ms).air_speed_m_s > 0.22
+        for minute in range(-60, 61, 5):
+            # a passer-by makes at most 0.15 m/s on top of still air
+            assert calm.room_at(now_ms + minute * 60_000).air_speed_m_s < 0.22
+    assert opened_windy > 0  # without it, it would not always have been calm

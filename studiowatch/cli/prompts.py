@@ -1,0 +1,103 @@
+"""`prompts`: what to do at the rack as it stands in the records; tick it off, or put it off."""
+
+from __future__ import annotations
+
+import argparse
+from dataclasses import dataclass, replace
+
+from studiowatch.cli.answers import DONE, print_document, wrong
+from studiowatch.cli.take import opened
+from studiowatch.service.happenings import iso
+from studiowatch.service.local_time import when_text
+from studiowatch.service.outfit import Outfit
+from studiowatch.service.prompt_desk import LONGEST_SNOOZE_MS
+from studiowatch.store.all_records import read_all
+from studiowatch.store.database import looking
+from studiowatch.store.folder import StudioFolder
+from studiowatch.store.shapes import PromptRecord, TellingRecord
+
+MINUTE_MS = 60_000  # ms
+MOST_MINUTES = LONGEST_SNOOZE_MS // MINUTE_MS
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Line:
+    """An open prompt, the title of its piece, and when it is due, UTC ms, put off or not."""
+
+    prompt: PromptRecord
+    title: str
+    due_ms: int
+    is_snoozed: bool
+
+
+def run(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> int:
+    """Answer the call."""
+    lines = _open_prompts(folder)
+    now_ms = outfit.clock.utc_ms()
+    if call.deed == "list":
+        _list(lines, now_ms, as_json=call.json)
+        return DONE
+    chosen = [_chosen(word, lines) for word in dict.fromkeys(call.prompt)]
+    minutes = _minutes(call.minutes) if call.deed == "snooze" else 0.0
+    with opened(outfit, folder) as store:
+        for line in chosen:
+            if call.deed == "tick":
+                store.records.save_prompt(replace(line.prompt, done_ms=now_ms))
+                print(f"Ticked off: {line.title}: {line.prompt.text}")
+            else:
+                until_ms = now_ms + round(minutes * MINUTE_MS)
+                store.records.save_telling(TellingRecord(key=line.prompt.key, snoozed_ms=until_ms))
+                print(f"Put off until {when_text(until_ms, now_ms)}: {line.title}: {line.prompt.text}")
+    return DONE
+
+
+def _open_prompts(folder: StudioFolder) -> list[_Line]:
+    """Return the open prompts of pieces on the rack, soonest first, as the last watch left them."""
+    with looking(folder.database) as database:
+        studio = read_all(database, str(folder.database))
+    titles = {coat.key: piece.title for piece in studio.pieces if not piece.archived for coat in piece.coats}
+    snoozed = {row.key: row.snoozed_ms for row in studio.rows if isinstance(row, TellingRecord)}
+    lines = []
+    for row in studio.rows:
+        if isinstance(row, PromptRecord) and row.done_ms is None and row.coat_key in titles:
+            due_ms = max(row.due_ms, snoozed.get(row.key) or row.due_ms)
+            lines.append(_Line(prompt=row, title=titles[row.coat_key], due_ms=due_ms, is_snoozed=due_ms > row.due_ms))
+    return sorted(lines, key=lambda line: (line.due_ms, line.prompt.key))
+
+
+def _list(lines: list[_Line], now_ms: int, *, as_json: bool) -> None:
+    if as_json:
+        print_document([_document(line, now_ms) for line in lines])
+        return
+    if not lines:
+        print("Nothing to do at the rack.")
+    for number, line in enumerate(lines, start=1):
+        since = "now, since " if line.due_ms <= now_ms else ""
+        put_off = ", put off" if line.is_snoozed else ""
+        print(f"{number:>3}  {since}{when_text(line.due_ms, now_ms)}{put_off}  {line.title}: {line.prompt.text}")
+
+
+def _document(line: _Line, now_ms: int) -> dict[str, object]:
+    return {
+        "key": line.prompt.key,
+        "due": iso(line.due_ms),
+        "overdue": line.due_ms <= now_ms,
+        "snoozed": line.is_snoozed,
+        "piece": line.title,
+        "text": line.prompt.text,
+    }
+
+
+def _chosen(word: str, lines: list[_Line]) -> _Line:
+    by_name = {line.prompt.key: line for line in lines}
+    by_name |= {str(number): line for number, line in enumerate(lines, start=1)}
+    if word not in by_name:
+        shown = f"a number from 1 to {len(lines)}, or a key, as `prompts list` shows"
+        wrong(f"There is no prompt {word!r}; allowed is {shown if lines else 'none: nothing is open'}.")
+    return by_name[word]
+
+
+def _minutes(minutes: float) -> float:
+    if not 1 <= minutes <= MOST_MINUTES:
+        wrong(f"--minutes is {minutes:g}; allowed is 1 to {MOST_MINUTES} min. Give another.")
+    return minutes

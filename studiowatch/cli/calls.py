@@ -60,6 +60,7 @@ def _asking(calls: argparse._SubParsersAction[Parser]) -> None:
     check.add_argument("--salvage", type=Path, metavar="NEWFILE", help="save what damaged records still hold into this")
     check.add_argument("--json", action="store_true")
     _predicting(calls)
+    _explaining(calls)
 
 
 def _at_the_rack(calls: argparse._SubParsersAction[Parser]) -> None:
@@ -90,6 +91,16 @@ def _exchanging(calls: argparse._SubParsersAction[Parser]) -> None:
     take.add_argument("file", type=Path, metavar="FILE.csv|STUDIO.toml")
     take.add_argument("--replace", action="store_true", help="of a studio file: also what the records have otherwise")
     _log_form(take)
+
+
+def _explaining(calls: argparse._SubParsersAction[Parser]) -> None:
+    why = calls.add_parser("why", help="why a coat clouded, what would have changed it, and what to do now")
+    why.add_argument("--piece", required=True, metavar="TITLE")
+    why.add_argument("--coat", type=int, required=True, metavar="N", help="among its laid coats, paint too, from 1")
+    why.add_argument("--studio", type=Path, metavar="STUDIO.toml", help="with --room; without both, the records")
+    why.add_argument("--room", type=Path, metavar="ROOM.csv")
+    _log_form(why)
+    why.add_argument("--json", action="store_true", help="one JSON document")
 
 
 def _log_form(call: Parser) -> None:

@@ -9,7 +9,21 @@ import sys
 from collections.abc import Callable, Mapping, Sequence
 from contextlib import closing
 
-from studiowatch.cli import backup, boards, check, demo, export, history, inputs, predict, prompts, replay, take, watch
+from studiowatch.cli import (
+    backup,
+    boards,
+    check,
+    demo,
+    export,
+    history,
+    inputs,
+    predict,
+    prompts,
+    replay,
+    take,
+    watch,
+    why,
+)
 from studiowatch.cli.answers import DONE, FAULT, INTERRUPTED, WRONG, WrongCall, complain, wrong
 from studiowatch.cli.calls import parser
 from studiowatch.coats.data_sheet import SheetFaults
@@ -88,6 +102,7 @@ _ANSWERS: Mapping[str | None, Callable[[argparse.Namespace, Outfit, StudioFolder
     "predict": lambda call, _, folder: predict.run(call, SheetShelf.open(folder.sheets)),
     "prompts": prompts.run,
     "replay": lambda call, _, folder: replay.run(call, SheetShelf.open(folder.sheets)),
+    "why": lambda call, _, folder: why.run(call, folder),
     "backup": backup.run,
     "history": lambda call, _, folder: history.run(call, folder),
     "import": take.run,

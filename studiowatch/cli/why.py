@@ -1,0 +1,134 @@
+"""`why`: the review of one coat, from files or from the records."""
+
+from __future__ import annotations
+
+import argparse
+from collections.abc import Iterator, Sequence
+from textwrap import wrap
+
+from studiowatch.cli import inputs
+from studiowatch.cli.answers import DONE, WrongCall, print_document, wrong
+from studiowatch.physics.ranges import OutOfRange
+from studiowatch.service.local_time import when_text
+from studiowatch.service.review_log import ReviewedCoat, minute_means, room_of, stack_of
+from studiowatch.service.sheet_shelf import SheetShelf
+from studiowatch.store.folder import StudioFolder
+from studiowatch.studio.pieces import Piece
+from studiowatch.studio.review import Setting, review
+from studiowatch.studio.review_views import Figures, Remedy, Review, verdict
+from studiowatch.studio.review_words import amount, lasted
+
+WIDTH = 100  # characters of a line for people
+LEAST_SHOWN = 0.02  # share from which a cause is printed for people
+HOUR_MS = 3_600_000
+
+
+def run(call: argparse.Namespace, folder: StudioFolder) -> int:
+    """Answer the call."""
+    if (call.studio is None) != (call.room is None):
+        given, lacking = ("--studio", "--room") if call.room is None else ("--room", "--studio")
+        wrong(f"{given} needs {lacking} beside it; without both, the records are asked.")
+    try:
+        found = _from_files(call, SheetShelf.open(folder.sheets))
+    except (ReviewedCoat, OutOfRange) as fault:
+        raise WrongCall(str(fault)) from fault
+    if call.json:
+        print_document(document(found))
+    else:
+        for line in lines(found):
+            print(line)
+    return DONE
+
+
+def _from_files(call: argparse.Namespace, shelf: SheetShelf) -> Review:
+    pieces, shelf = inputs.studio(call.studio, shelf)
+    log = inputs.room_log(call.room, inputs.log_form(call))
+    stack = stack_of(piece_called(pieces, call.piece, str(call.studio)), shelf, call.coat)
+    return review(stack, room_of(minute_means(log.readings())), Setting(when_text=when_text))
+
+
+def piece_called(pieces: Sequence[Piece], title: str, origin: str) -> Piece:
+    """Return the piece with this title, whatever its capitals."""
+    wanted = " ".join(title.split()).casefold()
+    found = [piece for piece in pieces if piece.title.casefold() == wanted]
+    if not found:
+        titles = ", ".join(piece.title for piece in pieces)
+        wrong(f"There is no piece {title!r} in {origin}; it has {titles or 'none'}.")
+    return found[0]
+
+
+def document(found: Review) -> dict[str, object]:
+    """Return a review in the form that other programs read."""
+    return {
+        "piece": found.piece_title,
+        "coat": found.coat_number,
+        "outcome": None if found.outcome is None else found.outcome.value,
+        "chance_of_clouding": round(found.chance, 4),
+        "causes": [
+            {
+                "cause": cause.cause.value,
+                "share": round(cause.share, 4),
+                "evidence": list(cause.evidence),
+                "severity": None if cause.severity is None else round(cause.severity, 4),
+                "unit": cause.unit,
+            }
+            for cause in found.causes
+        ],
+        "what_would_have_changed_it": [
+            {"change": change.change, "chance_of_clouding": round(change.chance, 4)} for change in found.changes
+        ],
+        "blind_spots": list(found.blind_spots),
+    }
+
+
+def lines(found: Review) -> Iterator[str]:
+    """Yield a review for people."""
+    laid = when_text(found.laid_ms, 0)
+    outcome = "outcome not recorded" if found.outcome is None else f"recorded as {found.outcome.value}"
+    seen = "" if found.seen_ms is None else f" {when_text(found.seen_ms, found.laid_ms)}"
+    yield f"{found.piece_title}, coat {found.coat_number} ({found.coat_label}), laid {laid}, {outcome}{seen}"
+    yield found.headline
+    yield ""
+    yield "Likely causes, strongest first"
+    for cause in found.causes:
+        if cause.share >= LEAST_SHOWN:
+            yield f"{100 * cause.share:4.0f} %  {cause.title}"
+            yield from _wrapped([*cause.evidence, *([cause.often] if cause.often else [])])
+    yield ""
+    yield from _table(found)
+    if found.blind_spots:
+        yield "What the records do not show"
+        yield from _wrapped(found.blind_spots)
+        yield ""
+    yield from _what_to_do(found.remedy)
+
+
+def _table(found: Review) -> Iterator[str]:
+    yield f"{'What would have changed it':<44}{'coat below':>12}{'room while wet':>17}{'sealed in':>11}  chance"
+    rows = [("As it was", found.as_it_was, found.chance)]
+    rows += [(change.change, change.figures, change.chance) for change in found.changes]
+    for words, met, chance in rows:
+        below, room, sealed = _cells(met)
+        yield f"{words:<44}{below:>12}{room:>17}{sealed:>11}  {100 * chance:.0f} %, {verdict(chance)}"
+    yield ""
+
+
+def _cells(met: Figures) -> tuple[str, str, str]:
+    below = "none" if met.below_age_ms is None else lasted(met.below_age_ms)
+    room = "not known"
+    if met.temperature_C is not None and met.humidity_pct is not None:
+        room = f"{met.temperature_C:.1f} °C, {met.humidity_pct:.0f} %"
+    return below, room, f"{amount(met.sealed_in_g_m2)} g/m²"
+
+
+def _what_to_do(remedy: Remedy) -> Iterator[str]:
+    yield "What to do now"
+    for number, step in enumerate(remedy.steps, start=1):
+        yield from wrap(step, WIDTH, initial_indent=f"  {number} ", subsequent_indent="    ")
+    for caution in remedy.cautions:
+        yield from wrap(caution, WIDTH, initial_indent="  ! ", subsequent_indent="    ")
+
+
+def _wrapped(sentences: Sequence[str]) -> Iterator[str]:
+    for sentence in sentences:
+        yield from wrap(sentence, WIDTH, initial_indent="        ", subsequent_indent="        ")

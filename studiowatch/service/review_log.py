@@ -1,0 +1,137 @@
+"""From a log to the room of a review, and from a piece to the stack that is reviewed."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from itertools import groupby
+from statistics import fmean
+from typing import Any, Protocol
+
+from studiowatch.room.air_movement import Movement
+from studiowatch.room.readings import Channel, Reading
+from studiowatch.room.typed import is_typed
+from studiowatch.service.room_now import WARM_UP_MS, RoomNow
+from studiowatch.service.sheet_shelf import SheetShelf
+from studiowatch.studio.labels import stack_labels
+from studiowatch.studio.pieces import Coat, Piece
+from studiowatch.studio.review_course import HOUR_MS, LONGEST_MS, LaidStack, laid_stack
+from studiowatch.studio.review_room import Room, RoomMoment
+
+MINUTE_MS = 60_000
+DAY_MS = 24 * HOUR_MS
+FRESH_MS = DAY_MS  # ms after the laying of a coat below whose air is read; later it changes little; assumption
+BEFORE_MS = 2 * DAY_MS  # ms before the laying of a coat whose air is read: what the one below last dried in; assumption
+
+
+class MinuteLog(Protocol):
+    """The part of a readings log that a review reads."""
+
+    def minute_means(self, start_ms: int, end_ms: int) -> Sequence[Reading]:
+        """Return one reading per minute that has any, each channel the mean of that minute."""
+        ...
+
+
+class ReviewedCoat(Exception):  # noqa: N818 - reads as the answer it is
+    """A coat that cannot be reviewed: one sentence that says why and what to do."""
+
+
+def minute_means(readings: Iterable[Reading]) -> Iterator[Reading]:
+    """Yield one reading per minute that has any, each channel the mean of what was read of it; typed ones as they are.
+
+    As the store does it. A minute's time is the mean time of its readings, so that a coarse log keeps its own times.
+    """
+    for _, group in groupby(readings, key=lambda reading: reading.time_ms // MINUTE_MS):
+        many = list(group)
+        if len(many) == 1:
+            yield many[0]
+            continue
+        yield from (reading for reading in many if is_typed(reading))
+        measured = [reading for reading in many if not is_typed(reading)]
+        if measured:
+            yield _mean(measured)
+
+
+def _mean(readings: Sequence[Reading]) -> Reading:
+    means: dict[str, Any] = {}
+    for channel in Channel:
+        values = [value for reading in readings if (value := reading.value(channel)) is not None]
+        means[channel.value] = fmean(values) if values else None
+    return Reading(time_ms=round(fmean(reading.time_ms for reading in readings)), **means)
+
+
+def room_of(minutes: Iterable[Reading], correct: Callable[[Reading], Reading] = lambda reading: reading) -> Room:
+    """Return the room of minute means in the order of time, judged as the live room is.
+
+    Parameters
+    ----------
+    correct : callable
+        Puts a reading right by the calibrations.
+    """
+    room, moments = RoomNow(began_ms=0, correct=correct), []
+    for reading in minutes:
+        room.take(reading)
+        air = room.mean_air(reading.time_ms)
+        if air is not None:
+            known = room.value(Channel.AIR_SPEED) is not None or room.moves is not Movement.UNKNOWN
+            moments.append(
+                RoomMoment(time_ms=reading.time_ms, air=air, speed_known=known, surface_C=room.value(Channel.SURFACE))
+            )
+    return Room(moments=tuple(moments))
+
+
+def spans_ms(stack: LaidStack) -> list[tuple[int, int]]:
+    """Return the stretches of the log that a review rests on, UTC ms, joined where they meet, in the order of time."""
+    laid_ms = stack.top.laid_ms
+    wanted = [(laid.laid_ms - WARM_UP_MS, min(laid.laid_ms + FRESH_MS, laid_ms)) for laid in stack.coats[:-1]]
+    start_ms = laid_ms - HOUR_MS if stack.below is None else max(laid_ms - BEFORE_MS, stack.below.laid_ms)
+    wanted.append((start_ms - WARM_UP_MS, laid_ms + LONGEST_MS))
+    joined: list[tuple[int, int]] = []
+    for begin_ms, end_ms in sorted(wanted):
+        if joined and begin_ms <= joined[-1][1]:
+            joined[-1] = (joined[-1][0], max(joined[-1][1], end_ms))
+        else:
+            joined.append((begin_ms, end_ms))
+    return joined
+
+
+def room_from(
+    log: MinuteLog, stack: LaidStack, correct: Callable[[Reading], Reading] = lambda reading: reading
+) -> Room:
+    """Return the room that a stack dried in, as far as it matters for its top coat."""
+    minutes = [reading for start_ms, end_ms in spans_ms(stack) for reading in log.minute_means(start_ms, end_ms)]
+    return room_of(minutes, correct)
+
+
+def stack_of(piece: Piece, shelf: SheetShelf, number: int) -> LaidStack:
+    """Return the stack up to the coat `number` of a piece, counted among its laid coats from 1; paint counts.
+
+    Raises
+    ------
+    ReviewedCoat
+        If there is no such coat, it has not been laid, or it is paint.
+    """
+    laid = [coat for coat in piece.coats if coat.laid_ms is not None]
+    if not 1 <= number <= len(piece.coats):
+        raise ReviewedCoat(f"{piece.title} has no coat {number}; {_has(len(laid))}.")
+    if number > len(laid):
+        raise ReviewedCoat(f"Coat {number} of {piece.title} has not been laid yet; {_has(len(laid))}.")
+    missing = [coat.sheet for coat in laid[:number] if coat.sheet not in shelf.sheets]
+    if missing:
+        raise ReviewedCoat(f"The data sheet {missing[0]} is missing; put it back among your sheets.")
+    sheets = [shelf.stand_in(coat.sheet) for coat in piece.coats]
+    stack = laid_stack(piece, sheets, stack_labels(sheets), number)
+    if not stack.top.sheet.clear_film:
+        raise ReviewedCoat(f"Coat {number} of {piece.title} is paint, which does not cloud; ask about a clear coat.")
+    return stack
+
+
+def _has(laid: int) -> str:
+    if laid == 0:
+        return "none of its coats has been laid"
+    return "it has one laid coat, number 1" if laid == 1 else f"its laid coats are 1, the lowest, to {laid}"
+
+
+def number_of(piece: Piece, coat: Coat) -> int:
+    """Return the number of a laid coat of `piece`, from 1 at the lowest."""
+    laid = [one.key for one in piece.coats if one.laid_ms is not None]
+    return laid.index(coat.key) + 1

@@ -1,0 +1,183 @@
+"""What would have changed it: the same coat dried again with one thing otherwise."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Mapping
+from dataclasses import dataclass, replace
+
+from studiowatch.physics.air import Air
+from studiowatch.studio.labels import suggested_mL, volume_text
+from studiowatch.studio.prompts import COVER_MS
+from studiowatch.studio.review_causes import Cause
+from studiowatch.studio.review_course import LONGEST_MS, Course, LaidStack, run
+from studiowatch.studio.review_curves import Curves, chance
+from studiowatch.studio.review_evidence import Case
+from studiowatch.studio.review_room import Room
+from studiowatch.studio.review_severity import severities_of
+from studiowatch.studio.review_views import Change, Figures
+
+SHOWN = 3  # changes that are told
+WORTH = 0.8  # of the chance as it was: a change that leaves more is not worth a row; judgement
+LEAST_SHARE = 0.08  # of the explanation that a cause must have to be tried otherwise; judgement
+HELD_C, HELD_PCT = 20.0, 55.0  # °C, %RH: a good room; common practice, no source
+STILL_M_S = 0.05  # m/s, air in a room with nothing on
+EVEN_MS = 600_000  # ms to which a better time is told
+LOOK_LATER = 1.25  # times the normal milky time after which looking again tells more; judgement
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Otherwise:
+    """The same coat with one thing otherwise."""
+
+    words: str
+    stack: LaidStack
+    room: Room
+    seen_ms: int | None
+
+
+def changes(
+    case: Case, room: Room, curves: Curves, shares: Mapping[Cause, float], as_it_was: float
+) -> tuple[Change, ...]:
+    """Return the changes that matter, the best first."""
+    tried: dict[str, Change] = {}
+    for cause, share in shares.items():
+        if share < LEAST_SHARE or cause not in _TRIES:
+            continue
+        for other in _TRIES[cause](case, room):
+            if other.words not in tried:
+                tried[other.words] = _tried(other, case, curves)
+    better = [change for change in tried.values() if change.chance <= WORTH * as_it_was]
+    return tuple(sorted(better, key=lambda change: change.chance)[:SHOWN])
+
+
+def _tried(other: Otherwise, case: Case, curves: Curves) -> Change:
+    until_ms = case.course.until_ms + other.stack.top.laid_ms - case.course.stack.top.laid_ms
+    course = run(other.stack, other.room, until_ms)
+    found = severities_of(course, other.room, outcome=case.outcome, seen_ms=other.seen_ms)
+    return Change(change=other.words, chance=chance(curves, found.values), figures=figures(course))
+
+
+def figures(course: Course) -> Figures:
+    """Return what the coat of a course met."""
+    stack, tally = course.stack, course.tally
+    below, wet_s = stack.below, tally.wet_s
+    return Figures(
+        below_age_ms=None if below is None else stack.top.laid_ms - below.laid_ms,
+        temperature_C=tally.warmth_C_s / wet_s if wet_s > 0.0 else None,
+        humidity_pct=tally.humidity_pct_s / wet_s if wet_s > 0.0 else None,
+        air_speed_m_s=tally.speed_m / wet_s if wet_s > 0.0 else None,
+        sealed_in_g_m2=course.fresh.sealed_in_g_m2,
+    )
+
+
+def _waited(case: Case, room: Room) -> Iterator[Otherwise]:
+    stack = case.course.stack
+    if stack.below is None or case.safe_ms is None:
+        return
+    laid_ms = -(-(stack.below.laid_ms + case.safe_ms) // EVEN_MS) * EVEN_MS
+    by_ms = laid_ms - stack.top.laid_ms
+    if by_ms <= 0:
+        return
+    coat = stack.top.coat
+    later = replace(
+        coat,
+        laid_ms=laid_ms,
+        covered_from_ms=None if coat.covered_from_ms is None else coat.covered_from_ms + by_ms,
+        looks=(),
+    )
+    seen_ms = None if case.seen_ms is None else case.seen_ms + by_ms
+    words = f"Waited until {case.when_text(laid_ms)}"
+    yield Otherwise(words=words, stack=replace(stack.with_top(later), above_ms=None), room=room, seen_ms=seen_ms)
+
+
+def _held(case: Case, room: Room) -> Iterator[Otherwise]:
+    stack = case.course.stack
+    from_ms = stack.top.laid_ms if stack.below is None else stack.below.laid_ms
+    yield Otherwise(
+        words=f"Room kept at {HELD_C:.0f} °C, {HELD_PCT:.0f} %",
+        stack=stack,
+        room=room.holding(from_ms, _good),
+        seen_ms=case.seen_ms,
+    )
+
+
+def _good(air: Air) -> Air:
+    return replace(air, temperature_C=HELD_C, humidity_pct=HELD_PCT, age_s=None)
+
+
+def _still(case: Case, room: Room) -> Iterator[Otherwise]:
+    top = case.course.stack.top
+    yield Otherwise(
+        words="Fan off, still air",
+        stack=case.course.stack,
+        room=room.holding(top.laid_ms, lambda air: replace(air, air_speed_m_s=min(air.air_speed_m_s, STILL_M_S))),
+        seen_ms=case.seen_ms,
+    )
+    yield from _held(case, room)
+
+
+def _thinner(case: Case, room: Room) -> Iterator[Otherwise]:
+    stack, sheet = case.course.stack, case.sheet
+    coat = replace(stack.top.coat, wet_um=sheet.wet_um, volume_mL=None, grams=None)
+    pour = volume_text(suggested_mL(stack.piece.area_m2, sheet.wet_um))
+    words = f"Laid at {sheet.wet_um:.0f} µm: {pour}"
+    yield Otherwise(words=words, stack=stack.with_top(coat), room=room, seen_ms=case.seen_ms)
+
+
+def _undiluted(case: Case, room: Room) -> Iterator[Otherwise]:
+    stack = case.course.stack
+    coat = replace(stack.top.coat, thinned_pct=0.0)
+    yield Otherwise(words="No water added", stack=stack.with_top(coat), room=room, seen_ms=case.seen_ms)
+
+
+def _glossy(case: Case, room: Room) -> Iterator[Otherwise]:
+    stack = case.course.stack
+    coats = tuple(replace(laid, sheet=replace(laid.sheet, matting_agent=False)) for laid in stack.coats[:-1])
+    last_only = replace(stack, coats=(*coats, stack.top))
+    yield Otherwise(
+        words="Gloss below, this coat alone with matting agent"
+        if stack.top.sheet.matting_agent
+        else "Gloss in place of the coats with matting agent",
+        stack=last_only,
+        room=room,
+        seen_ms=case.seen_ms,
+    )
+
+
+def _untouched(case: Case, room: Room) -> Iterator[Otherwise]:
+    stack = case.course.stack
+    coat, laid_ms = stack.top.coat, stack.top.laid_ms
+    if coat.covered_from_ms is not None and coat.covered_from_ms < laid_ms + COVER_MS:
+        coat = replace(coat, covered_from_ms=laid_ms + COVER_MS, looks=())
+        words = f"Covered at {case.when_text(laid_ms + COVER_MS)}, not touched before"
+    else:
+        coat, words = replace(coat, looks=()), "Not touched before it was dry"
+    other = replace(stack.with_top(coat), above_ms=None)
+    yield Otherwise(words=words, stack=other, room=room, seen_ms=case.seen_ms)
+
+
+def _seen_later(case: Case, room: Room) -> Iterator[Otherwise]:
+    ratio = case.severities.shown[Cause.STILL_CLEARING]
+    if case.seen_ms is None or ratio <= 0.0:
+        return
+    laid_ms = case.course.stack.top.laid_ms
+    again_ms = laid_ms + min(round(LOOK_LATER * ratio * (case.seen_ms - laid_ms)), LONGEST_MS)
+    again_ms = -(-again_ms // EVEN_MS) * EVEN_MS
+    words = f"Looked at {case.when_text(again_ms)}"
+    yield Otherwise(words=words, stack=case.course.stack, room=room, seen_ms=again_ms)
+
+
+_TRIES: Mapping[Cause, Callable[[Case, Room], Iterator[Otherwise]]] = {
+    Cause.SEALED_IN_WATER: lambda case, room: (
+        other for tries in (_waited(case, room), _held(case, room)) for other in tries
+    ),
+    Cause.DAMP_AIR: _held,
+    Cause.BELOW_MFFT: _held,
+    Cause.CONDENSATION: _held,
+    Cause.SKINNED: _still,
+    Cause.TOO_THICK: _thinner,
+    Cause.THINNED: _undiluted,
+    Cause.MATTING_BUILD_UP: _glossy,
+    Cause.TOUCHED: _untouched,
+    Cause.STILL_CLEARING: _seen_later,
+}

@@ -1,0 +1,167 @@
+"""How severe each cause was for one coat, per draw, from its course, its amounts, and when it was looked at."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+
+import numpy as np
+
+from studiowatch.coats.bound_water import water_content
+from studiowatch.coats.data_sheet import Kind
+from studiowatch.coats.film import Film
+from studiowatch.coats.paint import PaintState
+from studiowatch.coats.stage_table import ROW
+from studiowatch.coats.stages import Stage
+from studiowatch.coats.waterborne import WaterState
+from studiowatch.physics.air import Air
+from studiowatch.physics.ranges import Array
+from studiowatch.studio.pieces import Coat, Finding, Outcome
+from studiowatch.studio.prompts import COVER_MS
+from studiowatch.studio.review_causes import MEASURED, Cause
+from studiowatch.studio.review_course import DRAWS, HOUR_MS, Course, LaidStack, alone, run
+from studiowatch.studio.review_room import Room
+from studiowatch.studio.review_tally import Tally
+
+KEPT_PAINT = 0.05  # of its water that paint still holds when it is ready; as dry-through in the film model
+MATTING_COATS = 2  # coats with matting agent that may lie on each other where no sheet says; common practice
+TEST_ON_WET = 0.7  # severity of a fingertip on a film that had not set; judgement
+TEST_ON_TACKY = 0.4  # severity of a fingertip on a film that was still tacky; judgement
+LAID_OVER_WET = 0.7  # severity of a brush over a film that was not dry to touch; judgement
+STRAIGHT_ON_PAINT = 0.5  # of a coat more: matting agent straight on paint, in its pores; judgement
+FAIR_PCT = 60.0  # %RH at most in the room that the normal milky time is told for; judgement
+LONGEST_CLEARING_MS = 24 * HOUR_MS  # ms after which no coat is in its normal milky time; judgement
+_KEPT = float(water_content(0.5))
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class Severities:
+    """How severe each cause was.
+
+    Attributes
+    ----------
+    values : (draws, measured causes) ndarray
+        As the curves take them.
+    shown : mapping of Cause to float
+        As people are told, nominal.
+    """
+
+    values: Array
+    shown: Mapping[Cause, float]
+
+
+def severities_of(course: Course, room: Room, *, outcome: Outcome | None, seen_ms: int | None) -> Severities:
+    """Return the severity of every cause; `outcome` and `seen_ms` matter for a coat that was looked at too early."""
+    stack = course.stack
+    found = film_severities(course.fresh, course.film, course.tally, stack, course.below)
+    found[Cause.TOUCHED] = np.full_like(found[Cause.DAMP_AIR], touched(course))
+    clearing = np.zeros_like(found[Cause.DAMP_AIR])
+    if outcome not in (None, Outcome.CLEAR) and seen_ms is not None:
+        clearing = _clearing(stack, room, seen_ms)
+    found[Cause.STILL_CLEARING] = clearing
+    shown = {cause: float(values[0]) for cause, values in found.items()}
+    shown[Cause.SEALED_IN_WATER] = course.fresh.sealed_in_g_m2
+    shown[Cause.MATTING_BUILD_UP] = float(len(matting_coats(stack)))
+    return Severities(values=np.column_stack([found[cause] for cause in MEASURED]), shown=shown)
+
+
+def film_severities(fresh: Film, film: Film, tally: Tally, stack: LaidStack, below: Film | None) -> dict[Cause, Array]:
+    """Return the severities that a film carries, live or reviewed, per draw; the others are 0."""
+    zero = np.zeros(len(film.anchor.draws))
+    found: dict[Cause, Array] = dict.fromkeys(MEASURED, zero)
+    if film.sheet.kind is Kind.PAINT:
+        return found
+    found[Cause.SEALED_IN_WATER] = zero if below is None else unready_water_g_m2(below)
+    found[Cause.DAMP_AIR] = tally.damp_h
+    found[Cause.CONDENSATION] = tally.dew_min
+    found[Cause.SKINNED] = tally.pace
+    if isinstance(film.state, WaterState):
+        found[Cause.BELOW_MFFT] = film.state.below_mfft_s / 60.0
+    found[Cause.TOO_THICK] = zero + fresh.wet_um / film.sheet.wet_um * fresh.anchor.draws.thickness_factor
+    found[Cause.THINNED] = zero + film.thinned_pct
+    found[Cause.MATTING_BUILD_UP] = zero + matting_over(stack)
+    return found
+
+
+def unready_water_g_m2(below: Film) -> Array:
+    """Return the water that had still to leave the coats below when the next was laid, g/m² per draw.
+
+    What stays in them in an ordinary room is left out: a coat that was just ready seals in nothing.
+    """
+    total = np.zeros(len(below.anchor.draws))
+    for film in (*below.below, below):
+        total = total + np.where(film.unready, np.maximum(film.water_kg_m2 - _stays_kg_m2(film), 0.0), 0.0)
+    return 1000.0 * total
+
+
+def _stays_kg_m2(film: Film) -> Array | float:
+    if isinstance(film.state, WaterState):
+        return _KEPT * film.layer.polymer_kg_m2
+    if isinstance(film.state, PaintState):
+        return KEPT_PAINT * film.water_kg_m2 / np.maximum(film.state.share_kept, 1e-9)
+    return 0.0
+
+
+def matting_coats(stack: LaidStack) -> tuple[str, ...]:
+    """Return the labels of the coats with matting agent, lowest first."""
+    return tuple(laid.label for laid in stack.coats if laid.sheet.matting_agent)
+
+
+def matting_most(stack: LaidStack) -> int:
+    """Return how many coats with matting agent may lie on each other: the least that a sheet among them names."""
+    named = [laid.sheet.max_matting_coats for laid in stack.coats if laid.sheet.matting_agent]
+    return min((most for most in named if most is not None), default=MATTING_COATS)
+
+
+def matting_over(stack: LaidStack) -> float:
+    """Return how the coats with matting agent stand against what may be: 1 at the most that may be, 2 one above."""
+    many = len(matting_coats(stack))
+    if many == 0:
+        return 0.0
+    lowest = stack.coats[0]
+    on_paint = any(
+        upper.sheet.matting_agent and lower.sheet.kind is Kind.PAINT
+        for lower, upper in zip(stack.coats, stack.coats[1:], strict=False)
+    )
+    straight = on_paint or lowest.sheet.matting_agent
+    return max(many - matting_most(stack) + 1.0, 0.0) + (STRAIGHT_ON_PAINT if straight else 0.0)
+
+
+def touched(course: Course) -> float:
+    """Return how severely a coat was touched, 0-1: covered too soon, tested or painted over while wet."""
+    coat, laid_ms = course.stack.top.coat, course.stack.top.laid_ms
+    set_ms, dry_ms = course.stage_ms(Stage.SET_TO_TOUCH), course.stage_ms(Stage.DRY_TO_TOUCH)
+    found = [0.0]
+    if coat.covered_from_ms is not None and (set_ms is None or coat.covered_from_ms < set_ms):
+        found.append(max(1.0 - (coat.covered_from_ms - laid_ms) / COVER_MS, 0.0))
+    for at_ms in touch_tests_ms(coat):
+        if set_ms is None or at_ms < set_ms:
+            found.append(TEST_ON_WET)
+        elif dry_ms is None or at_ms < dry_ms:
+            found.append(TEST_ON_TACKY)
+    above_ms = course.stack.above_ms
+    if above_ms is not None and (dry_ms is None or above_ms < dry_ms):
+        found.append(LAID_OVER_WET)
+    return max(found)
+
+
+def touch_tests_ms(coat: Coat) -> tuple[int, ...]:
+    """Return when a fingertip was on it, UTC ms: a look is not a touch."""
+    return tuple(look.time_ms for look in coat.looks if look.finding in (Finding.TACKY, Finding.DRY))
+
+
+def _clearing(stack: LaidStack, room: Room, seen_ms: int) -> Array:
+    """Return the normal milky time over the age at which it was looked at, per draw; 0 for a coat that has none."""
+    laid_ms, sheet = stack.top.laid_ms, stack.top.sheet
+    age_ms = max(seen_ms - laid_ms, 60_000)
+    course = None
+    if sheet.kind is Kind.WATERBORNE and age_ms < LONGEST_CLEARING_MS:
+        course = run(alone(stack), room.holding(0, _fair), laid_ms + LONGEST_CLEARING_MS)
+    if course is None:
+        return np.zeros(DRAWS)
+    cleared_s: Array = np.minimum(course.film.state.reached[ROW[Stage.CLEAR]], LONGEST_CLEARING_MS / 1000.0)
+    return 1000.0 / age_ms * cleared_s
+
+
+def _fair(air: Air) -> Air:
+    return replace(air, humidity_pct=min(air.humidity_pct, FAIR_PCT))

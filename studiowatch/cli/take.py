@@ -72,6 +72,8 @@ def _take_log(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) ->
                     complain(f"{call.file}: {summary.sentence()}")
     except RoomLogFaults as faults:
         raise WrongCall(str(faults)) from faults
+    if summary.taken:
+        folder.severities.unlink(missing_ok=True)  # worked out without these readings
     if summary.header:
         return WRONG
     return FAULT if summary.refused else DONE

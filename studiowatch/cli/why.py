@@ -10,9 +10,13 @@ from studiowatch.cli import inputs
 from studiowatch.cli.answers import DONE, WrongCall, print_document, wrong
 from studiowatch.physics.ranges import OutOfRange
 from studiowatch.service.local_time import when_text
-from studiowatch.service.review_log import ReviewedCoat, minute_means, room_of, stack_of
+from studiowatch.service.review_log import LogInMemory, ReviewedCoat, room_from, stack_of
+from studiowatch.service.reviewer import reviewer_of
 from studiowatch.service.sheet_shelf import SheetShelf
+from studiowatch.store.database import looking
 from studiowatch.store.folder import StudioFolder
+from studiowatch.store.kept_severities import KeptSeverities
+from studiowatch.store.review_records import ReviewRecords
 from studiowatch.studio.pieces import Piece
 from studiowatch.studio.review import Setting, review
 from studiowatch.studio.review_views import Figures, Remedy, Review, verdict
@@ -29,7 +33,8 @@ def run(call: argparse.Namespace, folder: StudioFolder) -> int:
         given, lacking = ("--studio", "--room") if call.room is None else ("--room", "--studio")
         wrong(f"{given} needs {lacking} beside it; without both, the records are asked.")
     try:
-        found = _from_files(call, SheetShelf.open(folder.sheets))
+        shelf = SheetShelf.open(folder.sheets)
+        found = _from_records(call, shelf, folder) if call.studio is None else _from_files(call, shelf)
     except (ReviewedCoat, OutOfRange) as fault:
         raise WrongCall(str(fault)) from fault
     if call.json:
@@ -44,7 +49,16 @@ def _from_files(call: argparse.Namespace, shelf: SheetShelf) -> Review:
     pieces, shelf = inputs.studio(call.studio, shelf)
     log = inputs.room_log(call.room, inputs.log_form(call))
     stack = stack_of(piece_called(pieces, call.piece, str(call.studio)), shelf, call.coat)
-    return review(stack, room_of(minute_means(log.readings())), Setting(when_text=when_text))
+    return review(stack, room_from(LogInMemory(readings=log.readings()), stack), Setting(when_text=when_text))
+
+
+def _from_records(call: argparse.Namespace, shelf: SheetShelf, folder: StudioFolder) -> Review:
+    for option in ("columns", "zone", "time_format"):
+        if getattr(call, option) is not None:
+            wrong(f"--{option.replace('_', '-')} belongs to --room: it says how a room log is written.")
+    with looking(folder.database) as database:
+        reviewer = reviewer_of(ReviewRecords(database), shelf, KeptSeverities(path=folder.severities))
+        return reviewer.review(piece_called(reviewer.pieces, call.piece, str(folder.database)), call.coat)
 
 
 def piece_called(pieces: Sequence[Piece], title: str, origin: str) -> Piece:

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from bisect import bisect_left
 from collections.abc import Callable, Iterable, Iterator, Sequence
+from dataclasses import dataclass
 from itertools import groupby
 from statistics import fmean
 from typing import Any, Protocol
@@ -19,8 +21,10 @@ from studiowatch.studio.review_room import Room, RoomMoment
 
 MINUTE_MS = 60_000
 DAY_MS = 24 * HOUR_MS
+FINE_MS = 6 * HOUR_MS  # ms after its laying in which the air is taken by the minute; assumption
+COARSE_MS = 5 * MINUTE_MS  # ms, the means that are taken elsewhere; assumption
 FRESH_MS = DAY_MS  # ms after the laying of a coat below whose air is read; later it changes little; assumption
-BEFORE_MS = 2 * DAY_MS  # ms before the laying of a coat whose air is read: what the one below last dried in; assumption
+BEFORE_MS = DAY_MS  # ms before the laying of a coat whose air is read: what the one below last dried in; assumption
 
 
 class MinuteLog(Protocol):
@@ -36,11 +40,23 @@ class ReviewedCoat(Exception):  # noqa: N818 - reads as the answer it is
 
 
 def minute_means(readings: Iterable[Reading]) -> Iterator[Reading]:
-    """Yield one reading per minute that has any, each channel the mean of what was read of it; typed ones as they are.
+    """Yield one reading per minute that has any, each channel the mean of what was read of it, as the store does."""
+    return means_of(readings, lambda _: MINUTE_MS)
 
-    As the store does it. A minute's time is the mean time of its readings, so that a coarse log keeps its own times.
+
+def means_of(readings: Iterable[Reading], width_ms: Callable[[int], int]) -> Iterator[Reading]:
+    """Yield one reading for each width that has any, the mean of each channel; typed ones as they are.
+
+    Its time is the mean time of what it is of, so that a coarse log keeps its own times.
+
+    Parameters
+    ----------
+    width_ms : callable
+        How wide means are at a time, UTC ms: whole parts of the hour.
     """
-    for _, group in groupby(readings, key=lambda reading: reading.time_ms // MINUTE_MS):
+    for _, group in groupby(
+        readings, key=lambda reading: reading.time_ms // (width := width_ms(reading.time_ms)) * width
+    ):
         many = list(group)
         if len(many) == 1:
             yield many[0]
@@ -94,12 +110,27 @@ def spans_ms(stack: LaidStack) -> list[tuple[int, int]]:
     return joined
 
 
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class LogInMemory:
+    """A log that was read whole, from a file."""
+
+    readings: Sequence[Reading]
+
+    def minute_means(self, start_ms: int, end_ms: int) -> Sequence[Reading]:
+        """Return one reading per minute that has any with start <= time < end; see `MinuteLog`."""
+        first = bisect_left(self.readings, start_ms, key=lambda reading: reading.time_ms)
+        last = bisect_left(self.readings, end_ms, key=lambda reading: reading.time_ms)
+        return tuple(minute_means(self.readings[first:last]))
+
+
 def room_from(
     log: MinuteLog, stack: LaidStack, correct: Callable[[Reading], Reading] = lambda reading: reading
 ) -> Room:
     """Return the room that a stack dried in, as far as it matters for its top coat."""
+    fine_ms, until_ms = stack.top.laid_ms, stack.top.laid_ms + FINE_MS
     minutes = [reading for start_ms, end_ms in spans_ms(stack) for reading in log.minute_means(start_ms, end_ms)]
-    return room_of(minutes, correct)
+    thinned = means_of(minutes, lambda time_ms: MINUTE_MS if fine_ms <= time_ms < until_ms else COARSE_MS)
+    return room_of(thinned, correct)
 
 
 def stack_of(piece: Piece, shelf: SheetShelf, number: int) -> LaidStack:

@@ -40,6 +40,11 @@ class StudioFolder:
         return self.path / "board.json"
 
     @property
+    def severities(self) -> Path:
+        """What clouded, or might have, each coat with an outcome: made anew from the records where it is missing."""
+        return self.path / "severities.json"
+
+    @property
     def backups(self) -> Path:
         """Daily backups, each a studio folder itself."""
         return self.path / "backups"

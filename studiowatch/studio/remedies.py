@@ -10,6 +10,7 @@ from collections.abc import Mapping, Sequence
 from types import MappingProxyType
 
 from studiowatch.coats.data_sheet import DataSheet, Kind
+from studiowatch.studio.pieces import Outcome
 from studiowatch.studio.review_causes import Cause
 from studiowatch.studio.review_views import Remedy
 
@@ -100,11 +101,21 @@ _CLEARS = frozenset({Cause.STILL_CLEARING})
 _SANDS = frozenset({Cause.SKINNED, Cause.TOUCHED})
 
 
-def remedy(cause: Cause, sheet: DataSheet) -> Remedy:
-    """Return what to do about `cause` on a coat of `sheet`.
+_CLEAR_STEPS = ("Nothing needs doing: it came out clear. Leave it in peace until it is fit to wrap.",)
+_OPEN_STEPS = (
+    "Nothing needs doing yet: how it came out is not recorded.",
+    "Look at it once it should be clear, in slanting light and from the front, and record what you see.",
+)
 
-    Removal is never named without its cautions, and not at all for a coat that only needs time.
+
+def remedy(cause: Cause, sheet: DataSheet, outcome: Outcome | None) -> Remedy:
+    """Return what to do about `cause` on a coat of `sheet` that came out so.
+
+    Removal is never named without its cautions, and not at all for a coat that only needs time, or none.
     """
+    if outcome in (None, Outcome.CLEAR):
+        steps_now = _OPEN_STEPS if outcome is None else _CLEAR_STEPS
+        return Remedy(cause=cause, steps=steps_now, cautions=())
     steps = [*_STEPS[cause], LOOK_AGAIN]
     cautions: list[str] = [SANDING_CAUTION] if cause in _SANDS else []
     if sheet.kind is Kind.SOLVENTBORNE:
@@ -122,6 +133,8 @@ def _ventilated(step: str) -> str:
     return step.replace("in still air at", "in fresh air that does not blow on it, at")
 
 
-def remedies(order: Sequence[Cause], sheet: DataSheet) -> tuple[Remedy, ...]:
-    """Return what to do about several causes, in their order."""
-    return tuple(remedy(cause, sheet) for cause in order)
+def remedies(order: Sequence[Cause], sheet: DataSheet, outcome: Outcome | None) -> tuple[Remedy, ...]:
+    """Return what to do about several causes, in their order; nothing about a coat that did not cloud."""
+    if outcome in (None, Outcome.CLEAR):
+        return ()
+    return tuple(remedy(cause, sheet, outcome) for cause in order)

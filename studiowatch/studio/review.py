@@ -107,8 +107,8 @@ def review(stack: LaidStack, room: Room, setting: Setting) -> Review:
         blind_spots=blind_spots(
             course, room, outcome=coat.outcome, seen_ms=coat.seen_ms, assumed=assumed, when_text=case.when_text
         ),
-        remedy=remedy(order[0], stack.top.sheet),
-        further=remedies([cause for cause in order[1:] if parts[cause] >= FURTHER], stack.top.sheet),
+        remedy=remedy(order[0], stack.top.sheet, coat.outcome),
+        further=remedies([cause for cause in order[1:] if parts[cause] >= FURTHER], stack.top.sheet, coat.outcome),
         room=_room_trace(stack, course, room),
         films=_film_traces(course),
         spans=spans,

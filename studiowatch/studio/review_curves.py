@@ -61,7 +61,7 @@ CURVES: Mapping[Cause, Curve] = MappingProxyType(
         Cause.DAMP_AIR: Curve(
             even=1.2,  # h
             steep=2.0,
-            basis="Even at 1.2 hours at 85 %, or 6 % over the sheet's limit: practice of ISO 8502-4; hours: judgement.",
+            basis="Even at 1.2 hours at 85 %, or 8 % over the sheet's limit: practice of ISO 8502-4; hours: judgement.",
         ),
         Cause.BELOW_MFFT: Curve(
             even=30.0,  # min
@@ -74,12 +74,12 @@ CURVES: Mapping[Cause, Curve] = MappingProxyType(
             basis="Even at 6 minutes at the dew point; a solvent-borne coat within 3 K of it (ISO 8502-4): judgement.",
         ),
         Cause.SKINNED: Curve(
-            even=2.6,
+            even=1.5,
             steep=5.0,
-            basis="Péclet number of Routh and Russel (1998) over the sheet's own run; even at 2.6 times: judgement.",
+            basis="Péclet number of Routh and Russel (1998) over the sheet's own run; even at 1.5 times: judgement.",
         ),
         Cause.TOO_THICK: Curve(
-            even=2.2, steep=6.0, basis="Even at 2.2 times the sheet's film; care from 1.5, act from 2: judgement."
+            even=2.2, steep=7.0, basis="Even at 2.2 times the sheet's film; care from 1.5, act from 2: judgement."
         ),
         Cause.THINNED: Curve(even=25.0, steep=4.0, basis="Even at 25 % of water added: judgement."),
         Cause.MATTING_BUILD_UP: Curve(

@@ -109,12 +109,15 @@ def _cold(case: Case) -> tuple[str, ...]:
     coldest = min(samples, key=lambda one: one.film_C, default=None)
     if mfft_C is None or coldest is None:
         return ("Its least film-forming temperature is not known.",)
-    cold_min = case.severities.shown[Cause.BELOW_MFFT]
+    cold_min = float(case.severities.values[0, MEASURED.index(Cause.BELOW_MFFT)])
+    at_coldest = f"At its coldest it was {coldest.film_C:.1f} °C, at {case.when_text(coldest.time_ms)}."
     if cold_min > 0.0:
         return (
             f"It closed under {mfft_C:g} °C, where a film cannot form, for {lasted(60_000 * cold_min)}.",
-            f"At its coldest it was {coldest.film_C:.1f} °C, at {case.when_text(coldest.time_ms)}.",
+            at_coldest,
         )
+    if case.severities.shown[Cause.BELOW_MFFT] >= 1.0:
+        return (f"It closed little above {mfft_C:g} °C, where a film begins to form, known to 2 °C.", at_coldest)
     return (f"The film was never under {coldest.film_C:.1f} °C; it can form from {mfft_C:g} °C.",)
 
 

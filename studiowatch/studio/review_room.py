@@ -8,9 +8,9 @@ longer ago the nearest reading is.
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from copy import copy
 from dataclasses import dataclass, field, replace
 from itertools import pairwise
-from statistics import median
 
 import numpy as np
 from numpy.typing import NDArray
@@ -77,35 +77,37 @@ class Room:
     ----------
     held : Held or None
         What is held otherwise, to see what that would have changed.
+    hole_ms : float
+        How long no reading may come before that is a hole, ms.
     """
 
     moments: tuple[RoomMoment, ...]
     held: Held | None = None
     _times_ms: NDArray[np.int64] = field(init=False)
     _sums: Array = field(init=False)
+    hole_ms: float = field(init=False)
     _rows: Array = field(init=False)
 
     def __post_init__(self) -> None:
         rows = np.array([_row(moment) for moment in self.moments], dtype=np.float64).reshape(-1, _WIDTH)
         object.__setattr__(self, "_times_ms", np.array([moment.time_ms for moment in self.moments], dtype=np.int64))
         object.__setattr__(self, "_rows", rows)
+        steps_ms = np.diff(self._times_ms)
+        usual_ms = float(np.median(steps_ms)) if steps_ms.size else 0.0
+        object.__setattr__(self, "hole_ms", max(float(BRIDGED_MS), USUAL_STEPS * usual_ms))
         object.__setattr__(self, "_sums", np.vstack([np.zeros(_WIDTH), np.cumsum(rows, axis=0)]))
-
-    @property
-    def hole_ms(self) -> float:
-        """How long no reading may come before that is a hole, ms."""
-        steps = [after.time_ms - before.time_ms for before, after in pairwise(self.moments[:2000])]
-        return max(BRIDGED_MS, USUAL_STEPS * median(steps)) if steps else BRIDGED_MS
 
     def holding(self, from_ms: int, change: Callable[[Air], Air]) -> Room:
         """Return the same room with its air changed from a time on."""
-        return replace(self, held=Held(from_ms=from_ms, change=change))
+        other = copy(self)
+        object.__setattr__(other, "held", Held(from_ms=from_ms, change=change))
+        return other
 
     def steps(self, ends_ms: Sequence[int], start_ms: int) -> list[Step]:
         """Return the mean air of each step from `start_ms` through `ends_ms`, which rise."""
-        hole_ms, steps = self.hole_ms, []
+        steps = []
         for end_ms in ends_ms:
-            step = self._step(start_ms, end_ms, hole_ms)
+            step = self._step(start_ms, end_ms)
             if self.held is not None and start_ms >= self.held.from_ms:
                 step = replace(step, air=self.held.change(step.air))
             steps.append(step)
@@ -114,8 +116,8 @@ class Room:
 
     def holes(self, start_ms: int, end_ms: int) -> list[tuple[int, int]]:
         """Return the holes of the log between two times, UTC ms."""
-        within = [int(time_ms) for time_ms in self._times_ms if start_ms < time_ms < end_ms]
         first, last = np.searchsorted(self._times_ms, [start_ms, end_ms])
+        within = self._times_ms[first:last].tolist()
         before = int(self._times_ms[first - 1]) if first > 0 else -1
         after = int(self._times_ms[last]) if last < self._times_ms.size else -1
         edges = [start_ms if before < 0 else before, *within, end_ms if after < 0 else after]
@@ -123,7 +125,7 @@ class Room:
             (max(one, start_ms), min(other, end_ms)) for one, other in pairwise(edges) if other - one > self.hole_ms
         ]
 
-    def _step(self, start_ms: int, end_ms: int, hole_ms: float) -> Step:
+    def _step(self, start_ms: int, end_ms: int) -> Step:
         if not self.moments:
             air = replace(UNSEEN, age_s=NEVER_READ_S, speed_is_measured=False)
             return Step(start_ms=start_ms, end_ms=end_ms, air=air, is_read=False, speed_known=False)
@@ -137,7 +139,7 @@ class Room:
         share = 0.0 if before == after else (middle_ms - ends_ms[0]) / (ends_ms[1] - ends_ms[0])
         row = self._rows[before] + min(max(share, 0.0), 1.0) * (self._rows[after] - self._rows[before])
         apart_ms = float(np.abs(ends_ms - middle_ms).min())
-        is_hole = (ends_ms[1] - ends_ms[0] if before != after else apart_ms) > hole_ms
+        is_hole = (ends_ms[1] - ends_ms[0] if before != after else apart_ms) > self.hole_ms
         return _made(start_ms, end_ms, row, age_ms=apart_ms if is_hole else 0.0, typed_s=self._typed_s(before, after))
 
     def _typed_s(self, first: int, last: int) -> float | None:

@@ -19,7 +19,7 @@ from studiowatch.physics.ranges import Array
 from studiowatch.studio.pieces import Coat, Finding, Outcome
 from studiowatch.studio.prompts import COVER_MS
 from studiowatch.studio.review_causes import MEASURED, Cause
-from studiowatch.studio.review_course import DRAWS, HOUR_MS, Course, LaidStack, alone, run
+from studiowatch.studio.review_course import DRAWS, HOUR_MS, Course, LaidCoat, LaidStack, alone, run
 from studiowatch.studio.review_room import Room
 from studiowatch.studio.review_tally import Tally
 
@@ -31,6 +31,7 @@ LAID_OVER_WET = 0.7  # severity of a brush over a film that was not dry to touch
 STRAIGHT_ON_PAINT = 0.5  # of a coat more: matting agent straight on paint, in its pores; judgement
 FAIR_PCT = 60.0  # %RH at most in the room that the normal milky time is told for; judgement
 LONGEST_CLEARING_MS = 24 * HOUR_MS  # ms after which no coat is in its normal milky time; judgement
+COLDEST_TIMES = 4.0  # times its sheet's own that a coat of its sheet's film is milky in a cold room; judgement
 _KEPT = float(water_content(0.5))
 
 
@@ -43,7 +44,8 @@ class Severities:
     values : (draws, measured causes) ndarray
         As the curves take them.
     shown : mapping of Cause to float
-        As people are told, nominal.
+        As people are told: nominal, but for the minutes below the film-forming temperature, which is known to 2 °C
+        only: those are the mean of the draws.
     """
 
     values: Array
@@ -60,6 +62,7 @@ def severities_of(course: Course, room: Room, *, outcome: Outcome | None, seen_m
         clearing = _clearing(stack, room, seen_ms)
     found[Cause.STILL_CLEARING] = clearing
     shown = {cause: float(values[0]) for cause, values in found.items()}
+    shown[Cause.BELOW_MFFT] = float(found[Cause.BELOW_MFFT].mean())
     shown[Cause.SEALED_IN_WATER] = course.fresh.sealed_in_g_m2
     shown[Cause.MATTING_BUILD_UP] = float(len(matting_coats(stack)))
     return Severities(values=np.column_stack([found[cause] for cause in MEASURED]), shown=shown)
@@ -154,13 +157,18 @@ def _clearing(stack: LaidStack, room: Room, seen_ms: int) -> Array:
     """Return the normal milky time over the age at which it was looked at, per draw; 0 for a coat that has none."""
     laid_ms, sheet = stack.top.laid_ms, stack.top.sheet
     age_ms = max(seen_ms - laid_ms, 60_000)
-    course = None
-    if sheet.kind is Kind.WATERBORNE and age_ms < LONGEST_CLEARING_MS:
-        course = run(alone(stack), room.holding(0, _fair), laid_ms + LONGEST_CLEARING_MS)
-    if course is None:
+    if sheet.kind is not Kind.WATERBORNE or age_ms >= _longest_clearing_ms(stack.top):
         return np.zeros(DRAWS)
+    course = run(alone(stack), room.holding(0, _fair), laid_ms + LONGEST_CLEARING_MS)
     cleared_s: Array = np.minimum(course.film.state.reached[ROW[Stage.CLEAR]], LONGEST_CLEARING_MS / 1000.0)
     return 1000.0 / age_ms * cleared_s
+
+
+def _longest_clearing_ms(laid: LaidCoat) -> float:
+    """Return after how long no such coat is in its normal milky time any more, ms."""
+    coat, sheet = laid.coat, laid.sheet
+    thicker = max((coat.wet_um or sheet.wet_um) / sheet.wet_um, 1.0)
+    return min(COLDEST_TIMES * thicker**2 * (sheet.clear_h or sheet.recoat_h) * HOUR_MS, LONGEST_CLEARING_MS)
 
 
 def _fair(air: Air) -> Air:

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from math import exp, inf
+from math import exp, inf, sqrt
 
 import numpy as np
 
+from studiowatch.coats.anchoring import REFERENCE_SIDE_M
 from studiowatch.coats.bound_water import BOUND_AS_LAID, water_content
 from studiowatch.coats.exposure import airs_at_film
 from studiowatch.coats.film import Film
@@ -22,11 +23,13 @@ from studiowatch.room.limits import humidity_limit
 
 DAMP_STEP_PCT = 5.0  # %RH more make damp air e times as bad; judgement: from harmless to bad within 10 %
 MOST_DAMP = 3.0  # times as bad as at the limit, at most; judgement
-LIMIT_MARGIN_PCT = 6.0  # %RH over a sheet's own limit at which an hour counts as one: sheets are cautious; judgement
+LIMIT_MARGIN_PCT = 8.0  # %RH over a sheet's own limit at which an hour counts as one: sheets are cautious; judgement
 DEW_K = 0.3  # K over the dew point at which water settles half of the time: errors of the sensors; judgement
 BLUSH_K = 3.0  # K over the dew point at which a solvent-borne film takes up water; ISO 8502-4 practice
 DEW_WIDTH_K = 0.2  # K that this is uncertain by; judgement
 LAG_S = 600.0  # s by which the face of a thin panel lags behind the air: 5 mm of wood, from memory
+FORCED_M_S = (0.1, 0.3)  # m/s, from where a stream along the piece counts, and from where it is all; judgement
+DEW_NOT_DAMP = 3.0  # air that likely settles as dew counts as that, and not as damp air too; judgement
 LATE_DEW = 0.5  # of the harm of dew on an open film that it does once the film has cleared; judgement
 _LEAST_RH = 0.01  # so that there is a dew point
 _KEPT = float(water_content(0.5))  # kg/kg that stays in the film in an ordinary room
@@ -43,7 +46,7 @@ class Tally:
     dew_min : ndarray
         Minutes in which water settled on it, each weighed by how likely that was.
     pace : ndarray
-        Fastest loss of water per thickness, before packing, over that of the sheet's own run.
+        Fastest loss of water per thickness at any place of the film, before packing, over that of the sheet's own run.
     support_K : ndarray or None
         Temperature of the face under the film, which lags behind the air, K; None before the first air.
     wet_s, damp_s, blind_s : float
@@ -111,9 +114,10 @@ def tallied(
     harm = forming + LATE_DEW * np.maximum(_share_before(before, after, Stage.DRY_TO_RECOAT) - forming, 0.0)
     noted = replace(
         tally,
-        damp_h=tally.damp_h + worse * _open_share(before, after) * forming * dt_s / 3600.0,
+        damp_h=tally.damp_h
+        + worse * np.maximum(1.0 - DEW_NOT_DAMP * settles, 0.0) * _open_share(before, after) * forming * dt_s / 3600.0,
         dew_min=tally.dew_min + settles * harm * dt_s / 60.0,
-        pace=np.maximum(tally.pace, _pace(before, after, dt_s)),
+        pace=np.maximum(tally.pace, _pace(before, after, air, dt_s)),
         support_K=support_K,
     )
     return _extremes(noted, air, dt_s * float(wet[0]), dt_s * float(forming[0]), float(margin_K[0]), is_read=is_read)
@@ -171,15 +175,20 @@ def _margin_K(after: Film, air_K: Array, humidity: Array, support_K: Array, surf
     return coldest_C - dew_C
 
 
-def _pace(before: Film, after: Film, dt_s: float) -> Array:
+def _pace(before: Film, after: Film, air: Air, dt_s: float) -> Array:
     """Return the loss of water per thickness in a step over the fastest of the sheet's own run, per draw.
 
     The Péclet number of Routh and Russel (1998) without the thickness, which has a cause of its own. It counts while
-    the polymer is not packed.
+    the polymer is not packed. Skin begins at the edge that faces a stream: near it the transfer of a laminar stream
+    goes with the speed alone (local Nusselt number, Incropera, 7th ed., eq. 7.23), while the mean falls with the
+    square root of the side; so a large piece is brought to the side of the sheet's own panel.
     """
     old, new, draws_n = before.state, after.state, len(after.anchor.draws)
     if not isinstance(old, WaterState) or not isinstance(new, WaterState):
         return np.zeros(draws_n)
     flux = (old.free - new.free) / dt_s
     own = before.anchor.fastest / before.anchor.wet_m
-    return np.where(old.free > before.layer.free_packed, flux / new.film_K / own, 0.0)
+    still_m_s, stream_m_s = FORCED_M_S
+    forced = min(max((air.air_speed_m_s - still_m_s) / (stream_m_s - still_m_s), 0.0), 1.0)
+    edge = 1.0 + forced * (sqrt(before.layer.side_m / REFERENCE_SIDE_M) - 1.0)
+    return np.where(old.free > before.layer.free_packed, edge * flux / new.film_K / own, 0.0)

@@ -21,6 +21,8 @@ def lasted(ms: float) -> str:
 
 def amount(value: float) -> str:
     """Return a small amount with the digits that matter: "0.4", "6.1", "53"."""
+    if value < 0.005:  # noqa: PLR2004 - it would round to 0.00
+        return "0"
     return f"{value:.0f}" if value >= 9.95 else f"{value:.1f}" if value >= 0.095 else f"{value:.2f}"  # noqa: PLR2004
 
 

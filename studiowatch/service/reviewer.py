@@ -1,0 +1,168 @@
+"""Reviews of her coats from the records: each weighed by curves that have learnt from all the others."""
+
+from __future__ import annotations
+
+import hashlib
+from collections import Counter
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, field, replace
+from typing import Protocol
+
+import numpy as np
+
+from studiowatch.physics.ranges import OutOfRange
+from studiowatch.room.corrections import Corrections
+from studiowatch.room.readings import Reading
+from studiowatch.service.local_time import when_text
+from studiowatch.service.review_log import MinuteLog, ReviewedCoat, number_of, room_from, stack_of
+from studiowatch.service.sheet_shelf import SheetShelf
+from studiowatch.studio.pieces import Coat, Outcome, Piece
+from studiowatch.studio.review import Setting, coat_severities, review
+from studiowatch.studio.review_causes import MEASURED, Cause
+from studiowatch.studio.review_course import DRAWS, LaidStack
+from studiowatch.studio.review_curves import PRIOR, Curves
+from studiowatch.studio.review_learning import Told, learn, likeliest, reliability, rounded
+from studiowatch.studio.review_views import Reliability, Review
+
+STAMP = "1"  # of what severities mean; another number makes all of them anew
+_OFTEN_FROM = 2  # clouded coats from which "first in 1 of 2" says something
+
+
+class Kept(Protocol):
+    """Where severities are kept from one review to the next."""
+
+    def get(self, key: str, stamp: str) -> Sequence[Sequence[float]] | None:
+        """Return the rows kept for a coat, or None if there are none of this stamp."""
+        ...
+
+    def put(self, key: str, stamp: str, rows: Sequence[Sequence[float]]) -> None:
+        """Hold rows."""
+        ...
+
+    def save(self) -> None:
+        """Keep what is held."""
+        ...
+
+
+class RecordsToReview(MinuteLog, Protocol):
+    """The records as a review reads them."""
+
+    def pieces(self) -> Sequence[Piece]:
+        """Return all pieces, those that left the rack too."""
+        ...
+
+    def corrections(self) -> Corrections:
+        """Return which calibration holds when."""
+        ...
+
+
+@dataclass(slots=True)
+class Reviewer:
+    """Reviews coats; for one thread at a time, and not the keeper's: a first review may dry many coats.
+
+    Attributes
+    ----------
+    correct : callable
+        Puts a reading right by the calibrations; `correct_stamp` changes with them.
+    """
+
+    pieces: Sequence[Piece]
+    shelf: SheetShelf
+    log: MinuteLog
+    kept: Kept
+    when_text: Callable[[int, int], str] = when_text
+    correct: Callable[[Reading], Reading] = lambda reading: reading
+    correct_stamp: str = ""
+    _told: dict[str, Told] | None = field(default=None, init=False)
+
+    def review(self, piece: Piece, number: int) -> Review:
+        """Return the review of the coat `number` of a piece, counted among its laid coats from 1.
+
+        Raises
+        ------
+        ReviewedCoat, OutOfRange
+            If it cannot be reviewed: one sentence.
+        """
+        stack = stack_of(piece, self.shelf, number)
+        told = self.told()
+        others = [one for key, one in told.items() if key != stack.top.coat.key]
+        setting = Setting(when_text=self.when_text, curves=learn(others), often=self._often(told))
+        return review(stack, room_from(self.log, stack, self.correct), setting)
+
+    def told(self, progress: Callable[[float], None] = lambda _: None) -> Mapping[str, Told]:
+        """Return all clear coats with an outcome, by key in the order of laying.
+
+        Those that cannot be followed are left out; `progress` is called with the share done, 0-1.
+        """
+        if self._told is None:
+            found = list(self._with_outcome())
+            self._told = {}
+            for place, (piece, coat, outcome) in enumerate(found):
+                severities = self._severities(piece, coat)
+                if severities is not None:
+                    self._told[coat.key] = Told(outcome=outcome, severities=severities)
+                progress((place + 1) / len(found))
+            self.kept.save()
+        return self._told
+
+    def curves(self) -> Curves:
+        """Return the curves as all coats have moved them: for coats that are not among them."""
+        told = list(self.told().values())
+        return learn(told) if told else PRIOR
+
+    def reliability(self) -> Reliability:
+        """Return how often each chance came true here."""
+        return reliability(list(self.told().values()))
+
+    def _with_outcome(self) -> Iterator[tuple[Piece, Coat, Outcome]]:
+        every = [
+            (coat.laid_ms, piece, coat, coat.outcome)
+            for piece in self.pieces
+            for coat in piece.coats
+            if coat.outcome is not None and coat.laid_ms is not None
+        ]
+        for _, piece, coat, outcome in sorted(every, key=lambda one: one[0]):
+            yield piece, coat, outcome
+
+    def _severities(self, piece: Piece, coat: Coat) -> np.ndarray[tuple[int, ...], np.dtype[np.float64]] | None:
+        try:
+            stack = stack_of(piece, self.shelf, number_of(piece, coat))
+            stamp = self._stamp(stack)
+            rows = self.kept.get(coat.key, stamp)
+            if rows is not None and len(rows) == DRAWS and all(len(row) == len(MEASURED) for row in rows):
+                return np.array(rows, dtype=np.float64)
+            made = coat_severities(stack, room_from(self.log, stack, self.correct)).values
+        except (ReviewedCoat, OutOfRange):
+            return None
+        fresh = rounded(made)
+        self.kept.put(coat.key, stamp, fresh.tolist())
+        return fresh
+
+    def _stamp(self, stack: LaidStack) -> str:
+        """Return a hash of all that a coat's severities rest on but the readings, which never change once read."""
+        piece = replace(stack.piece, title="", due=None, place=0, archived=False, coats=())
+        laid = [(one.coat, one.sheet, one.laid_ms) for one in stack.coats]
+        words = repr((STAMP, self.correct_stamp, piece, laid, stack.above_ms))
+        return hashlib.sha256(words.encode()).hexdigest()[:16]
+
+    def _often(self, told: Mapping[str, Told]) -> dict[Cause, str]:
+        clouded = [one for one in told.values() if one.clouded]
+        if len(clouded) < _OFTEN_FROM:
+            return {}
+        curves = learn(list(told.values()))
+        order = (*MEASURED, Cause.UNKNOWN)
+        firsts = Counter(order[likeliest(curves, one)] for one in clouded)
+        return {cause: f"First in {many} of {len(clouded)} clouded coats here." for cause, many in firsts.items()}
+
+
+def reviewer_of(records: RecordsToReview, shelf: SheetShelf, kept: Kept) -> Reviewer:
+    """Return a reviewer of what the records hold now."""
+    known = records.corrections()
+    return Reviewer(
+        pieces=records.pieces(),
+        shelf=shelf,
+        log=records,
+        kept=kept,
+        correct=known.corrected,
+        correct_stamp=repr(known),
+    )

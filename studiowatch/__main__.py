@@ -25,6 +25,7 @@ from studiowatch.room.readings import Reading
 from studiowatch.service.clock import SystemClock
 from studiowatch.service.local_time import utc_offset_s
 from studiowatch.service.outfit import OpenStore, Outfit
+from studiowatch.service.past import StudioHistory
 from studiowatch.service.ports import Clock, Desk, History
 from studiowatch.store.all_records import take_all
 from studiowatch.store.corrected_history import CorrectedHistory
@@ -80,6 +81,11 @@ def open_store(path: Path, utc_ms: Callable[[], int]) -> OpenStore:
         take_studio=partial(take_all, database, utc_ms=utc_ms),
         close=database.close,
     )
+
+
+def open_history(path: Path) -> History:
+    """Open the log and the records at `path` for the room history."""
+    return StudioHistory(CorrectedHistory(path), StudioFolder(path=path.parent).sheets)
 
 
 def open_board(clock: Clock, port: str | None, folder: StudioFolder) -> Reader:
@@ -145,7 +151,7 @@ def outfit() -> Outfit:
         data_folder=user_data_path("studiowatch", appauthor=False),
         demo_folder=user_cache_path("studiowatch", appauthor=False) / "demo",
         open_store=partial(open_store, utc_ms=clock.utc_ms),
-        open_history=CorrectedHistory,
+        open_history=open_history,
         check_store=examine,
         rebuild_store=rebuild_store,
         salvage_store=salvage,

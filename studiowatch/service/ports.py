@@ -12,6 +12,7 @@ from studiowatch.board.onlooker import Onlooker
 from studiowatch.room.corrections import Kept, Sighting
 from studiowatch.room.readings import Channel, Reading
 from studiowatch.service.commands import Command
+from studiowatch.service.past import PastView
 from studiowatch.service.product_views import SheetChoice
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.store.shapes import LearntRecord, PromptRecord, Series, TellingRecord, WarningRecord
@@ -24,6 +25,7 @@ __all__ = [
     "Desk",
     "History",
     "LearntRecord",
+    "PastView",
     "PromptRecord",
     "ReadingsLog",
     "Records",
@@ -71,7 +73,7 @@ class BoardSource(Protocol):
 
 
 class History(Protocol):
-    """Reads the log without holding up the writer. Every call may come from any one thread."""
+    """Reads log and records without holding up the writer. Every call may come from any one thread."""
 
     def span_ms(self) -> tuple[int, int] | None:
         """Return the times of the first and the last reading, or None if there is none."""
@@ -79,6 +81,10 @@ class History(Protocol):
 
     def series(self, channel: Channel, start_ms: int, end_ms: int, buckets: int) -> Series:
         """Return `channel` between two times in at most about `buckets` buckets."""
+        ...
+
+    def past(self) -> PastView:
+        """Return pieces that left the rack, all warnings and all prompts; the same value until they change."""
         ...
 
     def close(self) -> None:

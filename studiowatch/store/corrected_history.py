@@ -12,6 +12,7 @@ from numpy.typing import NDArray
 from studiowatch.room.corrections import Corrections, Stretch, corrections
 from studiowatch.room.readings import Channel
 from studiowatch.store.history import HistoryReader
+from studiowatch.store.past import Past
 from studiowatch.store.shapes import Series
 
 T = TypeVar("T", bound=np.generic)
@@ -26,6 +27,10 @@ class CorrectedHistory:
 
     def __init__(self, path: Path) -> None:
         self._reader = HistoryReader(path)
+
+    def past(self) -> Past:
+        """Return what her records hold of the time behind; the same value until they change."""
+        return self._reader.past()
 
     def span_ms(self) -> tuple[int, int] | None:
         """Return the times of the first and the last reading, UTC ms, or None if there is none."""

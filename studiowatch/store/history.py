@@ -13,6 +13,7 @@ from studiowatch.room.readings import Channel
 from studiowatch.store.buckets import Buckets, bucket_values, coarsen, merge
 from studiowatch.store.calibrations import all_calibrations, all_sightings
 from studiowatch.store.database import open_database
+from studiowatch.store.past import Past, PastReader
 from studiowatch.store.rows import CHANNELS, integers, numbers
 from studiowatch.store.sealing import LEVELS_MS, sealed_buckets, sealed_columns
 from studiowatch.store.shapes import Series
@@ -45,6 +46,11 @@ class HistoryReader:
 
     def __init__(self, path: Path) -> None:
         self._database = open_database(path, read_only=True)
+        self._past = PastReader(self._database)
+
+    def past(self) -> Past:
+        """Return what her records hold of the time behind; the same value until they change."""
+        return self._past.read()
 
     def span_ms(self) -> tuple[int, int] | None:
         """Return the times of the first and the last reading, UTC ms, or None if there is none."""

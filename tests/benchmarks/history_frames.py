@@ -2,11 +2,13 @@
 
     python tests/benchmarks/year_file.py year.db
     python tests/benchmarks/history_frames.py year.db
+    python tests/benchmarks/history_frames.py year.db coats
 
 For each width of view, a walk through the year: each step reads what is in view, on a thread of its own, and paints
-what was read. The floor walks along as
-many points as the picture's three panels hold (least, greatest and mean of each bucket), one plot of the plotting
-library each, at the same size, with all of its points given beforehand. Times are of the processor, of all threads.
+what was read. The floor walks along as many points as the picture's three panels hold (least, greatest and mean of each
+bucket), one plot of the plotting library each, at the same size, with all of its points given beforehand; its steps are
+taken in turn with ours. Times are of the processor, of all threads.
+With `coats`, the same file holds 300 coats, 2,000 warnings and 1,500 prompts, and the rack eight pieces.
 Then, in a process of its own: the time by the clock from an empty window to the first picture of the year, and what the
 resident memory grew by.
 """
@@ -15,13 +17,15 @@ from __future__ import annotations
 
 import argparse
 import resource
+import shutil
 import statistics
 import subprocess
 import sys
+import tempfile
 import time
 from collections import deque
 from collections.abc import Callable, Iterator
-from contextlib import contextmanager
+from contextlib import closing, contextmanager
 from pathlib import Path
 
 import numpy as np
@@ -30,12 +34,16 @@ from PySide6.QtWidgets import QApplication
 
 from studiowatch.room.readings import Channel
 from studiowatch.service.board_view import BoardView
-from studiowatch.service.snapshot import RoomView, Snapshot
+from studiowatch.service.past import StudioHistory
+from studiowatch.service.snapshot import PieceView, RoomView, Snapshot
 from studiowatch.store.history import HistoryReader
 from studiowatch.studio.words import Level, Sentence
 from studiowatch.ui.models.history_fetch import Request
 from studiowatch.ui.models.history_view import DAY_MS, HOUR_MS, Span, View
 from studiowatch.ui.widgets.history import RoomHistory
+
+sys.path.insert(0, str(Path(__file__).parents[2]))
+from tests.benchmarks.year_records import add
 
 SIZE = (905, 620)  # px, of the history in a window of 1280 x 800
 STEPS = 40  # of each walk
@@ -57,7 +65,7 @@ def application() -> QApplication:
 
 
 @contextmanager
-def shown(path: Path) -> Iterator[tuple[RoomHistory, int, int]]:
+def shown(path: Path, pieces: tuple[PieceView, ...] = ()) -> Iterator[tuple[RoomHistory, int, int]]:
     """Yield a history over the file at `path`, without anything read yet, with the log's first and last time."""
     reader = HistoryReader(path)
     span_ms = reader.span_ms()
@@ -71,10 +79,11 @@ def shown(path: Path) -> Iterator[tuple[RoomHistory, int, int]]:
             board=BoardView(),
             room=RoomView(time_ms=span_ms[1]),
             sentence=Sentence(level=Level.CALM, headline=""),
+            pieces=pieces,
         )
     )
     window.show()
-    window.set_history(reader)
+    window.set_history(StudioHistory(reader))
     try:
         yield window, *span_ms
     finally:
@@ -116,43 +125,57 @@ def paint_s(window: RoomHistory) -> float:
     return time.process_time() - began_s
 
 
-def floor_s(points: int) -> float:
-    """Return the middle time of a step along three plots of `points` static points each, s."""
-    board = pyqtgraph.GraphicsLayoutWidget()
-    board.resize(*SIZE)
-    drawn = np.random.default_rng(1)
-    plots = [board.addPlot(row=row, col=0) for row in range(3)]
-    for plot in plots:
-        plot.plot(np.arange(points), drawn.normal(size=points).cumsum())
-        plot.disableAutoRange()
-    board.show()
-    application().processEvents()
-    times = []
-    for step in range(STEPS):
+class Floor:
+    """Three plots of `points` static points each, to walk along."""
+
+    def __init__(self, points: int) -> None:
+        self._points = points
+        self._board = pyqtgraph.GraphicsLayoutWidget()
+        self._board.resize(*SIZE)
+        drawn = np.random.default_rng(1)
+        self._plots = [self._board.addPlot(row=row, col=0) for row in range(3)]
+        for plot in self._plots:
+            plot.plot(np.arange(points), drawn.normal(size=points).cumsum())
+            plot.disableAutoRange()
+        self._board.show()
+        application().processEvents()
+
+    def step_s(self, step: int) -> float:
+        """Return how long one step takes, s."""
         began_s = time.process_time()
-        for plot in plots:
-            plot.setXRange(0.1 * step, points + 0.1 * step, padding=0.0)
-        board.grab()
-        times.append(time.process_time() - began_s)
-    board.close()
-    return statistics.median(times)
+        for plot in self._plots:
+            plot.setXRange(0.1 * step, self._points + 0.1 * step, padding=0.0)
+        self._board.grab()
+        return time.process_time() - began_s
+
+    def close(self) -> None:
+        """Take the plots away."""
+        self._board.close()
 
 
-def frames(path: Path) -> None:
-    """Print the frame times at each width."""
+def frames(path: Path, pieces: tuple[PieceView, ...] = ()) -> None:
+    """Print the frame times at each width, with `pieces` on the rack."""
     print(
         f"{'view':>8} {'points':>7} {'read':>7} {'worst':>7} {'paint':>7} {'floor':>7}  paint over floor, with the read"
     )
     reader = HistoryReader(path)
-    with shown(path) as (window, first_ms, last_ms):
+    with shown(path, pieces) as (window, first_ms, last_ms):
         for name, width_ms in WIDTHS_MS.items():
-            reads_s, paints_s = [], []
-            for request in walk(window, min(width_ms, last_ms - first_ms), first_ms, last_ms):
+            reads_s, paints_s, floors_s = [], [], []
+            floor: Floor | None = None
+            points = 0
+            for step, request in enumerate(walk(window, min(width_ms, last_ms - first_ms), first_ms, last_ms)):
+                data = window.canvas.data
+                if floor is None:
+                    points = 3 * max(len(series.time_ms) for series in (data.temperature, data.humidity, data.air))
+                    floor = Floor(points)
+                    floor.step_s(0)
                 reads_s.append(read_s(reader, request))
                 paints_s.append(paint_s(window))
-            data = window.canvas.data
-            points = 3 * max(len(series.time_ms) for series in (data.temperature, data.humidity, data.air))
-            reading_s, painting_s, least_s = statistics.median(reads_s), statistics.median(paints_s), floor_s(points)
+                floors_s.append(floor.step_s(step))
+            if floor is not None:
+                floor.close()
+            reading_s, painting_s, least_s = map(statistics.median, (reads_s, paints_s, floors_s))
             ratio = painting_s / least_s
             print(
                 f"{name:>8} {points:7d} {1e3 * reading_s:4.1f} ms {1e3 * max(reads_s):4.0f} ms "
@@ -188,15 +211,40 @@ def first_picture(path: Path) -> None:
     print(f"memory over the empty window, after all walks: {grown_mb:+.1f} MB ({memory_goal})")
 
 
+def coats(path: Path) -> None:
+    """Print the frame times of the file at `path` with a year of records in it."""
+    with tempfile.TemporaryDirectory() as folder:
+        copy = Path(shutil.copy(path, Path(folder) / "studio.db"))
+        with closing(HistoryReader(copy)) as reader:
+            span_ms = reader.span_ms()
+        if span_ms is None:
+            raise SystemExit(f"{path} holds no readings.")
+        pieces = add(copy, *span_ms)
+        with closing(HistoryReader(copy)) as reader:
+            began_s = time.process_time()
+            past = reader.past()
+            first_s = time.process_time() - began_s
+            began_s = time.process_time()
+            reader.past()
+            again_s = time.process_time() - began_s
+        laid = sum(len(piece.coats) for piece in (*past.pieces, *pieces))
+        print(f"{laid} coats, {len(past.warnings)} warnings, {len(past.prompts)} prompts: ", end="")
+        print(f"read once in {1e3 * first_s:.1f} ms, unchanged in {1e3 * again_s:.2f} ms")
+        frames(copy, pieces)
+
+
 def main() -> None:
     """Measure the file that was named."""
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
     parser.add_argument("path", type=Path)
-    parser.add_argument("part", nargs="?", choices=["frames", "first"], default="frames")
+    parser.add_argument("part", nargs="?", choices=["frames", "coats", "first"], default="frames")
     asked = parser.parse_args()
     application()
     if asked.part == "first":
         first_picture(asked.path)
+        return
+    if asked.part == "coats":
+        coats(asked.path)
         return
     frames(asked.path)
     sys.stdout.flush()

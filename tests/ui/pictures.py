@@ -8,6 +8,7 @@ from __future__ import annotations
 import sys
 import tempfile
 import time
+from itertools import chain
 from pathlib import Path
 
 from PySide6.QtCore import QEventLoop, QSettings, QTimer
@@ -20,6 +21,7 @@ from studiowatch.ui.app import build_window
 from studiowatch.ui.settings import ViewSettings
 from studiowatch.ui.window import StudioWindow
 from tests.ui.board_pictures import board_states
+from tests.ui.past_pictures import past_states
 from tests.ui.scenes import SCENES, MadeUpHistory, ScriptedClock, ScriptedDesk
 
 SIZES = {
@@ -110,7 +112,7 @@ def special(window: StudioWindow, desk: ScriptedDesk, out: Path, suffix: str, wa
             save(form, out / f"{name}-fault_{suffix}.png")
         form.reject()
         settle(50)
-    for name in board_states(window, desk):
+    for name in chain(past_states(window, desk), board_states(window, desk)):
         if not wanted or f"{name}_{suffix}" in wanted:
             settle()
             save(window, out / f"{name}_{suffix}.png")

@@ -18,7 +18,7 @@ from studiowatch.room.readings import Channel, Reading
 from studiowatch.room.typed import Felt
 from studiowatch.service.board_view import BoardView
 from studiowatch.service.commands import Command, Refused
-from studiowatch.service.ports import Series
+from studiowatch.service.ports import PastView, Series
 from studiowatch.service.product_views import LearntView, SheetChoice
 from studiowatch.service.snapshot import (
     CoatView,
@@ -35,8 +35,10 @@ from studiowatch.studio.sentence import NO_BOARD
 from studiowatch.studio.warnings import WarningState
 from studiowatch.studio.words import Level, Sentence
 from studiowatch.ui.models.times import DAY_MS, HOUR_MS, MINUTE_MS
+from tests.ui.past_scenes import past
 
 NOW_MS = int(datetime(2026, 3, 4, 14, 12, tzinfo=UTC).timestamp() * 1000)
+PAST = past(NOW_MS)
 
 SHEETS = (
     SheetChoice(
@@ -663,6 +665,9 @@ class MadeUpHistory:
         if not len(mean):
             times = np.empty(0, dtype=np.int64)
         return Series(time_ms=times, low=mean - noise, high=mean + noise, mean=mean, bucket_ms=int(step))
+
+    def past(self) -> PastView:
+        return PAST
 
     def close(self) -> None:
         """Nothing is held."""

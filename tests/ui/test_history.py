@@ -15,7 +15,7 @@ from pytestqt.qtbot import QtBot
 from studiowatch.coats.stages import Orientation, Stage, Surface
 from studiowatch.room.readings import Channel
 from studiowatch.service.board_view import BoardView
-from studiowatch.service.ports import Series
+from studiowatch.service.ports import PastView, Series
 from studiowatch.service.snapshot import CoatView, PieceView, RoomView, Snapshot, StageTime
 from studiowatch.studio.words import Level, Sentence
 from studiowatch.ui.models.history_live import EMPTY, RoomData
@@ -41,6 +41,9 @@ class HourOfReadings:
     def series(self, channel: Channel, start_ms: int, end_ms: int, buckets: int) -> Series:
         del start_ms, end_ms, buckets
         return flat_hour(VALUES.get(channel, 0.0))
+
+    def past(self) -> PastView:
+        return PastView()
 
     def close(self) -> None:
         self.closed = True

@@ -14,7 +14,7 @@ from pytestqt.qtbot import QtBot
 from studiowatch.coats.stages import Orientation, Stage, Surface
 from studiowatch.room.readings import Channel
 from studiowatch.service.board_view import BoardView
-from studiowatch.service.ports import Series
+from studiowatch.service.ports import PastView, Series
 from studiowatch.service.snapshot import CoatView, PieceView, RoomView, Snapshot, StageTime
 from studiowatch.studio.words import Level, Sentence
 from studiowatch.ui.models.history_live import EMPTY
@@ -60,6 +60,9 @@ class WeekOfSeconds:
             mean=np.add.reduceat(values, start) / count,
             bucket_ms=width_ms,
         )
+
+    def past(self) -> PastView:
+        return PastView()
 
     def close(self) -> None:
         """Hold nothing."""

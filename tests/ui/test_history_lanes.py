@@ -22,8 +22,9 @@ from studiowatch.studio.concern import Kind
 from studiowatch.studio.warnings import WarningState
 from studiowatch.studio.words import Level, Sentence
 from studiowatch.ui.models.history_axis import TimeScale
-from studiowatch.ui.models.history_lanes import Block, Look, Mark, lane_rows, lanes_of, marks_apart, names_kept
+from studiowatch.ui.models.history_lanes import Block, Look, lane_rows, lanes_of
 from studiowatch.ui.models.history_layout import layout_of, names_px
+from studiowatch.ui.models.history_marks import Mark, in_order, marks_table, names_kept
 from studiowatch.ui.models.history_words import description
 
 NOW_MS = 1_795_000_000_000
@@ -156,7 +157,7 @@ def test_that_a_warning_stands_in_the_lanes_of_its_pieces_only() -> None:
         piece_titles=("Kiln Light",),
     )
     lanes = lanes_of(snapshot(piece("Salt Marsh", FRESH), piece("Kiln Light"), warnings=(warning,)))
-    assert [[mark.time_ms for mark in lane.marks] for lane in lanes] == [[], [NOW_MS - 300_000]]
+    assert [lane.marks.time_ms.tolist() for lane in lanes] == [[], [NOW_MS - 300_000]]
 
 
 def test_that_a_coat_stays_in_its_lane_as_ready_until_the_next_is_laid_or_now() -> None:
@@ -210,7 +211,7 @@ def test_that_a_mark_stays_with_all_the_pieces_its_warning_ever_named() -> None:
     named = names_kept({}, snapshot(*pieces, warnings=(warning_about("Salt Marsh", "Kiln Light"),)))
     later = snapshot(*pieces, warnings=(warning_about("Kiln Light"),))
     lanes = lanes_of(later, names_kept(named, later))
-    assert [len(lane.marks) for lane in lanes] == [1, 1]
+    assert [len(lane.marks.marks) for lane in lanes] == [1, 1]
 
 
 def test_that_a_forgotten_warning_leaves_no_names() -> None:
@@ -234,7 +235,9 @@ def test_that_warnings_too_close_to_tell_apart_show_the_most_urgent_on_top() -> 
             (300, Level.CAUTION),
         )
     ]
-    assert [mark.words for mark in marks_apart(marks, scale, 5.0)] == ["300", "103"]
+    shown = marks_table((in_order(marks),)).clusters(scale, 5.0)
+    assert (shown.time_ms - NOW_MS).tolist() == [300_000, 103_000]
+    assert shown.count.tolist() == [1, 3]
 
 
 def test_that_the_coat_under_the_pointer_is_found_and_told() -> None:

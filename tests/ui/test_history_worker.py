@@ -10,7 +10,7 @@ import pytest
 from pytestqt.qtbot import QtBot
 
 from studiowatch.room.readings import Channel
-from studiowatch.service.ports import Series
+from studiowatch.service.ports import PastView, Series
 from studiowatch.ui.models.history_fetch import Request
 from studiowatch.ui.models.history_live import EMPTY
 from studiowatch.ui.widgets.history_worker import Answer, HistoryWorker, dew_series
@@ -52,6 +52,10 @@ class ScriptedHistory:
         if self.fault is not None:
             raise self.fault
         return self.of_channel.get(channel, EMPTY)
+
+    def past(self) -> PastView:
+        self._note("past")
+        return PastView()
 
     def close(self) -> None:
         self._note("close")

@@ -2,20 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass
 from enum import Enum, auto
 from itertools import pairwise
 
 from studiowatch.coats.stages import Stage
 from studiowatch.service.snapshot import CoatView, PieceView, Snapshot, StageTime
-from studiowatch.studio.words import Level
-from studiowatch.ui.models.history_axis import TimeScale
+from studiowatch.ui.models.history_marks import NO_MARKS, NO_NAMES, Marks, in_order, marks_by_title
 from studiowatch.ui.models.times import clock_words
 
 
 class Look(Enum):
-    """How a stretch of a lane is drawn."""
+    """How a stretch of a lane is drawn, the lowest first."""
 
     WET = auto()
     TACKY = auto()
@@ -23,6 +22,9 @@ class Look(Enum):
     PAINT = auto()
     READY = auto()
     UNWATCHED = auto()
+    GONE = auto()
+    ONCE_WET = auto()
+    CLOUDED = auto()
 
 
 LOOK_WORDS = {
@@ -32,9 +34,11 @@ LOOK_WORDS = {
     Look.PAINT: "drying through",
     Look.READY: "ready",
     Look.UNWATCHED: "not watched",
+    Look.ONCE_WET: "wet by its sheet",
+    Look.GONE: "off the rack by now",
+    Look.CLOUDED: "off the rack by now",
 }
-TOLD_BY_READY = {Look.READY, Look.UNWATCHED}  # the words of readiness say it already
-NO_NAMES: Mapping[str, frozenset[str]] = {}
+TOLD_BY_READY = {Look.READY, Look.UNWATCHED, Look.GONE, Look.CLOUDED}  # the words of readiness say it already
 
 # The stages that end a look, best first: a sheet or a model that does not know one falls back to the next.
 ENDS_WET = (Stage.SET_TO_TOUCH, Stage.DUST_FREE, Stage.TACK_FREE)
@@ -102,23 +106,15 @@ class CoatSpan:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Mark:
-    """A warning at the time it began."""
-
-    time_ms: int
-    level: Level
-    kind: str
-    words: str
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
 class Lane:
-    """The lane of one piece."""
+    """The lane of one piece, or one `shared` by pieces that left the rack one after the other."""
 
     key: str
     title: str
     coats: tuple[CoatSpan, ...]
-    marks: tuple[Mark, ...]
+    shared: bool = False
+    marks: Marks = NO_MARKS
+    prompts: Marks = NO_MARKS
 
     @property
     def top(self) -> CoatSpan | None:
@@ -129,50 +125,27 @@ class Lane:
         """Return the coat whose blocks hold `time_ms`."""
         return next((coat for coat in reversed(self.coats) if coat.holds(time_ms)), None)
 
-
-def marks_of(snapshot: Snapshot) -> tuple[Mark, ...]:
-    """Return all warnings of `snapshot` as marks, in no special order."""
-    return tuple(
-        Mark(time_ms=warning.began_ms, level=warning.level, kind=warning.kind, words=warning.sentence.headline)
-        for warning in snapshot.warnings
-    )
-
-
-def marks_apart(marks: Iterable[Mark], time: TimeScale, slot_px: float) -> list[Mark]:
-    """Return those of `marks` that are in view, and of several within one slot only the most urgent, then latest."""
-    kept: dict[int, Mark] = {}
-    for mark in marks:
-        if time.start_ms <= mark.time_ms <= time.end_ms:
-            slot = int(time.x(mark.time_ms) // slot_px)
-            kept[slot] = max(kept.get(slot, mark), mark, key=lambda one: (one.level, one.time_ms))
-    return sorted(kept.values(), key=lambda one: one.level)
-
-
-def names_kept(before: Mapping[str, frozenset[str]], snapshot: Snapshot) -> dict[str, frozenset[str]]:
-    """Return the titles of all pieces that each warning ever named, by the warning's key.
-
-    A warning that stands names the pieces still wet; its mark stays in the lanes of those that have dried since.
-    """
-    return {
-        warning.key: before.get(warning.key, frozenset()) | frozenset(warning.piece_titles)
-        for warning in snapshot.warnings
-    }
+    def words(self, time_ms: float) -> str:
+        """Return the piece and what its coat was at a time; in a lane of several pieces the coat names its piece."""
+        coat = self.coat_at(time_ms)
+        told = [self.title] if self.title and not self.shared else []
+        return ", ".join([*told, *([coat.words(time_ms)] if coat is not None else [])])
 
 
 def lanes_of(snapshot: Snapshot, named: Mapping[str, frozenset[str]] = NO_NAMES) -> tuple[Lane, ...]:
     """Return one lane for each piece on the rack, in the rack's order; `named` is what `names_kept` returned."""
-    marks: dict[str, list[Mark]] = {}
-    for warning, mark in zip(snapshot.warnings, marks_of(snapshot), strict=True):
-        for title in named.get(warning.key, frozenset(warning.piece_titles)):
-            marks.setdefault(title, []).append(mark)
-    return tuple(_lane(piece, tuple(marks.get(piece.title, ())), snapshot.time_ms) for piece in snapshot.pieces)
+    marks = marks_by_title(snapshot, named)
+    return tuple(
+        lane_of(piece, snapshot.time_ms, marks=in_order(marks.get(piece.title, ()))) for piece in snapshot.pieces
+    )
 
 
-def _lane(piece: PieceView, marks: tuple[Mark, ...], now_ms: int) -> Lane:
+def lane_of(piece: PieceView, now_ms: int, *, marks: Marks = NO_MARKS, prompts: Marks = NO_MARKS) -> Lane:
+    """Return the lane of a piece on the rack."""
     laid = [coat for coat in piece.coats if coat.laid_ms is not None]
     next_ms = [*(coat.laid_ms for coat in laid[1:]), None]
     spans = [_span(coat, next_laid_ms, now_ms) for coat, next_laid_ms in zip(laid, next_ms, strict=False)]
-    return Lane(key=piece.key, title=piece.title, coats=tuple(spans), marks=marks)
+    return Lane(key=piece.key, title=piece.title, coats=tuple(spans), marks=marks, prompts=prompts)
 
 
 def _span(coat: CoatView, next_laid_ms: int | None, now_ms: int) -> CoatSpan:

@@ -96,6 +96,8 @@ class RoomHistory(QWidget):
 
     def set_snapshot(self, snapshot: Snapshot) -> None:
         """Show the studio's state; a view that follows now moves along."""
+        if _records_changed(self.canvas.snapshot, snapshot):
+            self._asked = None  # what left the rack or was ticked is in the records now
         self.canvas.show_snapshot(snapshot)
         words = description(snapshot)
         if words != self.accessibleDescription():
@@ -130,6 +132,8 @@ class RoomHistory(QWidget):
             self._first_ms = answer.first_ms
             self.canvas.view = moved_on(self.view, self.canvas.now_ms, self._first_ms)
             self._fetch()
+        if answer.past is not None:
+            self.canvas.show_past(answer.past)
         self.canvas.empty_log = self._first_ms is None and not answer.trouble
         if answer.data is not None:
             self.canvas.data, self.canvas.read = answer.data, answer.request
@@ -287,3 +291,12 @@ class RoomHistory(QWidget):
     def _forget_questions(self) -> None:
         self._asked = None
         self._oldest_serial = self._serial + 1
+
+
+def _records_changed(before: Snapshot | None, after: Snapshot) -> bool:
+    """Return whether a piece or a prompt came or went."""
+    if before is None:
+        return True
+    return [one.key for one in before.pieces] != [one.key for one in after.pieces] or [
+        one.key for one in before.prompts
+    ] != [one.key for one in after.prompts]

@@ -1,16 +1,13 @@
-"""The paper of the room history: the ground ahead, the line of now, the time axis, words and marks."""
+"""The paper of the room history: the ground ahead, the line of now, the time axis, words."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable
 from dataclasses import dataclass
 
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen, QPolygonF
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen
 
-from studiowatch.studio.words import Level
 from studiowatch.ui.models.history_axis import TimeScale, time_ticks
-from studiowatch.ui.models.history_lanes import Mark, marks_apart
 from studiowatch.ui.models.history_layout import Band, Layout
 from studiowatch.ui.models.times import clock_words
 from studiowatch.ui.theme import Theme
@@ -18,7 +15,6 @@ from studiowatch.ui.theme import Theme
 TICK_PX = 4.0
 LABEL_GAP_PX = 8.0
 NOW_PX = 2.0
-MARK_SHARE = 0.32  # half the width of a warning's mark, of a line of text
 LABEL_SHARE = 0.92  # of the text's size, for the labels of the axes
 
 
@@ -51,7 +47,7 @@ def hairline(color: str) -> QPen:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Paper:
-    """Draws what all panels and lanes share: the ground ahead, the line of now, the time axis, words and marks.
+    """Draws what all panels and lanes share: the ground ahead, the line of now, the time axis, words.
 
     Attributes
     ----------
@@ -187,21 +183,3 @@ class Paper:
         place = QRectF(left_px, self.layout.head.top_px, max(right_px - left_px, 0.0), self.layout.head.height_px)
         text = QFontMetricsF(self.font).elidedText(words, Qt.TextElideMode.ElideRight, place.width())
         self.painter.drawText(place, Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft, text)
-
-    def draw_marks(self, marks: Iterable[Mark], tip_px: float) -> None:
-        """Draw warnings as small triangles that point down at `tip_px`: filled to act on, hollow for caution."""
-        half_px = QFontMetricsF(self.font).height() * MARK_SHARE
-        self.painter.save()
-        self.painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        for mark in marks_apart(marks, self.time, half_px):
-            x, level = self.time.x(mark.time_ms), mark.level
-            color = QColor(self.theme.act if level is Level.ACT else self.theme.caution)
-            self.painter.setPen(QPen(color, 1.4))
-            self.painter.setBrush(color if level is Level.ACT else QColor(self.theme.card))
-            corners = (
-                QPointF(x - half_px, tip_px - 1.6 * half_px),
-                QPointF(x + half_px, tip_px - 1.6 * half_px),
-                QPointF(x, tip_px),
-            )
-            self.painter.drawPolygon(QPolygonF(corners))
-        self.painter.restore()

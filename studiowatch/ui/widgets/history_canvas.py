@@ -9,24 +9,27 @@ from __future__ import annotations
 
 import sys
 
+import numpy as np
 from PySide6.QtCore import QEvent, QLineF, QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFontMetricsF, QMouseEvent, QPainter, QPaintEvent, QPixmap
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
-from studiowatch.service.ports import Series
+from studiowatch.service.ports import PastView, Series
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.ui.models.history_axis import TimeScale, moment_words, range_words
 from studiowatch.ui.models.history_fetch import Request, covers
-from studiowatch.ui.models.history_lanes import CoatSpan, Lane, Mark, lanes_of, marks_of, names_kept
+from studiowatch.ui.models.history_lanes import CoatSpan, Lane
 from studiowatch.ui.models.history_layout import Layout, layout_of, names_px
 from studiowatch.ui.models.history_live import EMPTY, RoomData
-from studiowatch.ui.models.history_panels import PLACES, empty_stretches, panels_of
+from studiowatch.ui.models.history_panels import empty_stretches, panels_of
+from studiowatch.ui.models.history_past import LaneBook
 from studiowatch.ui.models.history_view import View
 from studiowatch.ui.theme import LIGHT, Theme
 from studiowatch.ui.widgets.history_axis import LABEL_GAP_PX, Paper, hairline, label_font, strong_font
 from studiowatch.ui.widgets.history_lanes import LanePainter
 from studiowatch.ui.widgets.history_panel import PanelPainter
 from studiowatch.ui.widgets.history_patterns import Patterns
+from studiowatch.ui.widgets.history_stamps import Stamps
 from studiowatch.ui.widgets.history_title import TitlePainter
 
 CORNER_PX = 6.0
@@ -53,9 +56,7 @@ class HistoryCanvas(QWidget):
         self.trouble = ""
         self.read: Request | None = None
         self.empty_log = False
-        self.named: dict[str, frozenset[str]] = {}
-        self.lanes: tuple[Lane, ...] = ()
-        self.marks: tuple[Mark, ...] = ()
+        self.book = LaneBook()
         self.chosen: int | None = None
         self.scroll_px = 0.0
         self.pointer: QPointF | None = None
@@ -64,6 +65,7 @@ class HistoryCanvas(QWidget):
         self._nothing = ""
         self._picture: QPixmap | None = None
         self._patterns: Patterns | None = None
+        self._stamps: Stamps | None = None
         self.setMouseTracking(True)
         self.setMinimumSize(LEAST_SIZE)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
@@ -72,9 +74,20 @@ class HistoryCanvas(QWidget):
         """Take in the studio's state."""
         self.snapshot = snapshot
         self.now_ms = snapshot.time_ms
-        self.named = names_kept(self.named, snapshot)
-        self.lanes = lanes_of(snapshot, self.named)
-        self.marks = marks_of(snapshot)
+        self.book.show_snapshot(snapshot)
+        self._forget_choice()
+
+    def show_past(self, past: PastView) -> None:
+        """Take in what the records hold of the time behind."""
+        self.book.show_past(past)
+        self._forget_choice()
+
+    @property
+    def lanes(self) -> tuple[Lane, ...]:
+        """The lanes that belong to the view."""
+        return self.book.lanes(self.view)
+
+    def _forget_choice(self) -> None:
         if self.chosen is not None and self.chosen >= len(self.lanes):
             self.chosen = None
 
@@ -179,34 +192,49 @@ class HistoryCanvas(QWidget):
 
     def _paint_picture(self, painter: QPainter, layout: Layout) -> None:
         """Paint all but what follows the pointer."""
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        painter.setPen(hairline(self.theme.link if self.focused else self.theme.edge))
-        painter.setBrush(QColor(self.theme.card))
-        painter.drawRoundedRect(QRectF(self.rect()).adjusted(0.5, 0.5, -0.5, -0.5), CORNER_PX, CORNER_PX)
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing, on=False)
+        self._paint_card(painter)
         if self.snapshot is None:
             painter.setPen(QColor(self.theme.muted))
             painter.drawText(self.rect(), Qt.AlignmentFlag.AlignCenter, NOTHING_YET)
             return
         self._nothing = self._empty_words()
         paper = self._paper(painter, layout)
-        lanes = LanePainter(paper, self._patterns_now())
+        stamps, table = self._stamps_now(), self.book.table(self.view)
+        lanes = LanePainter(paper, self._patterns_now(), stamps)
         panels = [PanelPainter(paper, panel, band) for panel, band in zip(self._panels, layout.panels, strict=True)]
         if self._nothing:
             panels = []  # no axis where nothing is measured
         paper.draw_ahead()
         for panel in panels:
             panel.draw_curves()
-        lanes.draw_blocks(self.lanes, self.scroll_px)
+        lanes.draw_blocks(table, self.scroll_px)
         paper.draw_now()
         for panel in panels:
             panel.draw_live()
             panel.draw_limit_words()
-            here = [mark for mark in self.marks if PLACES.get(mark.kind) is panel.panel.place]
-            paper.draw_marks(here, panel.band.plot.top_px)
+        tips_px = np.array([band.plot.top_px for band in layout.panels])
+        stamps.draw(painter, self.book.in_panels, paper.time, tips_px if panels else np.full(len(tips_px), np.nan))
         self._paint_empty(paper)
-        lanes.draw_words(self.lanes, self.scroll_px, self.chosen)
+        lanes.draw_words(table, self.scroll_px, self.chosen)
         paper.draw_time_axis()
+
+    def _paint_card(self, painter: QPainter) -> None:
+        """Paint the ground, its inner part without the costly smooth edges."""
+        ground = QRectF(self.rect()).adjusted(0.5, 0.5, -0.5, -0.5)
+        color = QColor(self.theme.card)
+        painter.save()
+        painter.setPen(hairline(self.theme.link if self.focused else self.theme.edge))
+        for top_px in (ground.top(), ground.bottom() - 2 * CORNER_PX):
+            painter.setClipRect(QRectF(0, top_px - 1, self.width(), 2 * CORNER_PX + 2))
+            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+            painter.setBrush(color)
+            painter.drawRoundedRect(ground, CORNER_PX, CORNER_PX)
+        painter.restore()
+        inner = ground.adjusted(0, 2 * CORNER_PX, 0, -2 * CORNER_PX)
+        painter.fillRect(inner, color)
+        painter.setPen(hairline(self.theme.link if self.focused else self.theme.edge))
+        painter.drawLine(inner.topLeft(), inner.bottomLeft())
+        painter.drawLine(inner.topRight(), inner.bottomRight())
 
     def _empty_words(self) -> str:
         """Return what to say in place of curves: "" while there is one, or while the log is still being read."""
@@ -243,6 +271,12 @@ class HistoryCanvas(QWidget):
             self._patterns = Patterns(self.theme, ratio)
         return self._patterns
 
+    def _stamps_now(self) -> Stamps:
+        of = (self.theme, QFontMetricsF(self.font()).height(), self.devicePixelRatioF())
+        if self._stamps is None or self._stamps.of != of:
+            self._stamps = Stamps(*of)
+        return self._stamps
+
     def _paint_words(self, painter: QPainter, layout: Layout) -> None:
         """Paint titles and head, with the values under the pointer, and the pointer's line."""
         paper = self._paper(painter, layout)
@@ -276,11 +310,13 @@ class HistoryCanvas(QWidget):
         """Return the pointer's time, the warning next to it and the coat below it."""
         words = [moment_words(pointed_ms, self.view.width_ms)]
         reach_ms = MARK_REACH_PX * time.ms_per_px
-        near = [mark for mark in self.marks if abs(mark.time_ms - pointed_ms) <= reach_ms]
+        near = self.book.marks.near(pointed_ms, reach_ms)
         row = self.lane_at(self.pointer.y()) if self.pointer is not None else None
         if row is not None:
             lane = self.lanes[row]
-            coat = lane.coat_at(pointed_ms)
-            words.append(f"{lane.title}, {coat.words(pointed_ms)}" if coat is not None else lane.title)
-        words += [mark.words for mark in near[:1]]
-        return " · ".join(words)
+            near = lane.marks.near(pointed_ms, reach_ms)
+            words.append(lane.words(pointed_ms))
+            prompts = lane.prompts.near(pointed_ms, reach_ms)
+            words += [prompts.words] if prompts is not None else []
+        words += [near.words] if near is not None else []
+        return " · ".join(word for word in words if word)

@@ -2,76 +2,89 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from math import floor
+from math import floor, isnan
 
+import numpy as np
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPen, QPolygonF
 
-from studiowatch.ui.models.history_lanes import Block, CoatSpan, Lane
+from studiowatch.ui.models.history_lanes import CoatSpan, Lane
+from studiowatch.ui.models.history_table import Floats, LaneTable
 from studiowatch.ui.models.times import clock_words
 from studiowatch.ui.widgets.history_axis import LABEL_GAP_PX, Paper, strong_font
-from studiowatch.ui.widgets.history_patterns import TILE_PX, Patterns
-from studiowatch.ui.widgets.history_trace import blended
+from studiowatch.ui.widgets.history_blocks import BlockPainter
+from studiowatch.ui.widgets.history_patterns import Patterns
+from studiowatch.ui.widgets.history_stamps import Stamps
 
 BAR_SHARE = 0.62  # of a row's height, the rest is space
 NARROW_BAR_SHARE = 0.82  # when rows are low
-AHEAD_STRENGTH = 0.34
+TIP_SHARE, PROMPT_SHARE = 0.22, 0.9  # of a bar's height, where warnings point to and prompts stand
 PLATE_SPACE_PX = 5.0
 MOST_READY_SHARE = 0.62  # half the width of a diamond, of a line of text, at most
-DASHES = [3.0, 3.0]
 
 
 class LanePainter:
     """Draws the lanes on the paper."""
 
-    def __init__(self, paper: Paper, patterns: Patterns) -> None:
+    def __init__(self, paper: Paper, patterns: Patterns, stamps: Stamps) -> None:
         self.paper = paper
+        self.stamps = stamps
         self.painter = paper.painter
         self.patterns = patterns
         self.theme = paper.theme
         rows = paper.layout.rows
         low = rows.row_px < 2 * QFontMetricsF(paper.font).height()
+        self.label_font = paper.label_font
+        self.metrics = QFontMetricsF(self.label_font)
+        self.least_label_px = self.metrics.horizontalAdvance("isol")
         self.bar_px = floor(rows.row_px * (NARROW_BAR_SHARE if low else BAR_SHARE))
 
-    def draw_blocks(self, lanes: tuple[Lane, ...], scroll_px: float) -> None:
-        """Draw what lies below the line of now: the blocks of those of `lanes` that are in view."""
+    def draw_blocks(self, table: LaneTable, scroll_px: float) -> None:
+        """Draw what lies below the line of now: the blocks of those lanes that are in view."""
         self.painter.save()
         part = self.paper.layout.lanes
         self.painter.setClipRect(QRectF(self.paper.time.left_px, part.top_px, self.paper.time.width_px, part.height_px))
-        for lane, middle_px in self._in_view(lanes, scroll_px):
-            for coat in self._seen(lane):
-                for block in coat.blocks:
-                    self._draw_block(block, round(middle_px - self.bar_px / 2))
+        BlockPainter(self.paper, self.patterns, self.bar_px).draw(table, self._tops_px(table, scroll_px))
         self.painter.restore()
 
-    def draw_words(self, lanes: tuple[Lane, ...], scroll_px: float, chosen: int | None) -> None:
+    def draw_words(self, table: LaneTable, scroll_px: float, chosen: int | None) -> None:
         """Draw what lies above the line of now: names, the `chosen` one bold, labels, ready times and warnings."""
         self.painter.save()
-        part = self.paper.layout.lanes
-        self.painter.setClipRect(QRectF(0, part.top_px, self.paper.time.right_px + 10, part.height_px))
-        for lane, middle_px in self._in_view(lanes, scroll_px):
-            self._draw_name(lane, middle_px, chosen=chosen is not None and lane is lanes[chosen])
-            self._draw_lane_words(lane, round(middle_px - self.bar_px / 2))
+        part, time = self.paper.layout.lanes, self.paper.time
+        self.painter.setClipRect(QRectF(0, part.top_px, time.right_px + 10, part.height_px))
+        tops_px = self._tops_px(table, scroll_px)
+        self._draw_names(table.lanes, tops_px, chosen)
+        self._draw_labels(table, tops_px)
+        for row, coat in table.waiting:
+            if not isnan(tops_px[row]):
+                self._draw_ready(coat, tops_px[row])
+        shares = np.tile([TIP_SHARE, PROMPT_SHARE], len(table.lanes))
+        self.stamps.draw(self.painter, table.marks, time, np.repeat(tops_px, 2) + shares * self.bar_px)
         if self.paper.layout.rows.furthest_px:
             self._draw_scroll(scroll_px)
         self.painter.restore()
 
-    def _in_view(self, lanes: tuple[Lane, ...], scroll_px: float) -> Iterator[tuple[Lane, float]]:
-        """Yield the lanes that are in view, each with the middle of its row."""
+    def _tops_px(self, table: LaneTable, scroll_px: float) -> Floats:
+        """Return the top of each lane's bar, px; NaN for a lane that is scrolled away."""
         part, row_px = self.paper.layout.lanes, self.paper.layout.rows.row_px
-        for row, lane in enumerate(lanes):
-            top_px = part.top_px + row * row_px - scroll_px
-            if part.top_px - row_px < top_px < part.bottom_px:
-                yield lane, top_px + row_px / 2
+        rows_px = part.top_px + row_px * np.arange(len(table.lanes)) - scroll_px
+        seen = (part.top_px - row_px < rows_px) & (rows_px < part.bottom_px)
+        return np.where(seen, np.rint(rows_px + (row_px - self.bar_px) / 2), np.nan)
 
-    def _seen(self, lane: Lane) -> list[CoatSpan]:
-        time = self.paper.time
-        return [
-            coat
-            for coat in lane.coats
-            if coat.start_ms < time.end_ms and (coat.end_ms is None or coat.end_ms > time.start_ms)
-        ]
+    def _draw_names(self, lanes: tuple[Lane, ...], tops_px: Floats, chosen: int | None) -> None:
+        for row in np.flatnonzero(~np.isnan(tops_px)).tolist():
+            if lanes[row].title:
+                self._draw_name(lanes[row], tops_px[row] + self.bar_px / 2, chosen=row == chosen)
+
+    def _draw_labels(self, table: LaneTable, tops_px: Floats) -> None:
+        """Write the names of the coats that are wide enough for one, and the ready times beyond the right edge."""
+        spans, time = table.spans, self.paper.time
+        left_px, right_px = spans.edges_px(time, slice(None), 0.0)
+        wide = right_px - left_px >= self.least_label_px + 4 * PLATE_SPACE_PX
+        for at in np.flatnonzero(spans.seen(time) & wide & ~np.isnan(tops_px[spans.row])).tolist():
+            coat, top_px = table.coats[at], tops_px[spans.row[at]]
+            most_px = self._draw_ready_later(coat, top_px)
+            self._draw_label(coat, top_px, most_px)
 
     def _draw_name(self, lane: Lane, middle_px: float, *, chosen: bool) -> None:
         font = strong_font(self.paper.label_font) if chosen else self.paper.label_font
@@ -79,55 +92,25 @@ class LanePainter:
         width_px = self.paper.layout.left_px - LABEL_GAP_PX - 6
         row_px = self.paper.layout.rows.row_px
         place = QRectF(6, middle_px - row_px / 2, width_px, row_px)
-        flags = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter | Qt.TextFlag.TextWordWrap
-        wrapped = metrics.boundingRect(place, flags, lane.title)
-        fits = wrapped.width() <= width_px and wrapped.height() <= row_px
+        flags = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
+        fits = metrics.horizontalAdvance(lane.title) <= width_px
+        if not fits:  # two lines, if the row has room for them
+            flags |= Qt.TextFlag.TextWordWrap
+            wrapped = metrics.boundingRect(place, flags, lane.title)
+            fits = wrapped.width() <= width_px and wrapped.height() <= row_px
         self.painter.setFont(font)
         self.painter.setPen(QColor(self.theme.ink))
         name = lane.title if fits else metrics.elidedText(lane.title, Qt.TextElideMode.ElideRight, width_px)
         self.painter.drawText(place, flags, name)
 
-    def _draw_lane_words(self, lane: Lane, top_px: float) -> None:
-        for coat in self._seen(lane):
-            self._draw_label(coat, top_px, self._draw_ready_later(coat, top_px))
-        for coat in lane.coats:
-            self._draw_ready(coat, top_px)
-        self.paper.draw_marks(lane.marks, top_px + 0.22 * self.bar_px)
-
-    def _draw_block(self, block: Block, top_px: float) -> None:
-        """Draw the past of a block in full, its future paler within a dashed edge."""
-        time = self.paper.time
-        left_px, now_px = time.x(block.start_ms), time.x(self.paper.now_ms)
-        right_px = time.x(block.end_ms) if block.end_ms is not None else time.right_px + TILE_PX
-        # Far ends lie far outside the picture when she zooms in; a painter's integers do not reach there.
-        left_px, right_px = max(left_px, time.left_px - 4 * TILE_PX), min(right_px, time.right_px + 4 * TILE_PX)
-        edge = QColor(self.patterns.edges[block.look])
-        self.painter.setBrushOrigin(QPointF(floor(time.x(block.start_ms)) % TILE_PX, top_px))
-        self.painter.setBrush(self.patterns.brush(block.look))
-        if left_px < min(right_px, now_px):
-            self.painter.setPen(QPen(edge, 1.0))
-            self.painter.drawRect(self._bar(left_px, min(right_px, now_px), top_px))
-        if max(left_px, now_px) < right_px:
-            bar = self._bar(max(left_px, now_px), right_px, top_px)
-            self.painter.setOpacity(AHEAD_STRENGTH)
-            self.painter.fillRect(bar, self.painter.brush())
-            self.painter.setOpacity(1.0)
-            pen = QPen(blended(self.patterns.edges[block.look], self.theme.ahead, 0.7), 1.0, Qt.PenStyle.CustomDashLine)
-            pen.setDashPattern(DASHES)
-            self.painter.setPen(pen)
-            self.painter.setBrush(Qt.BrushStyle.NoBrush)
-            self.painter.drawRect(bar)
-
-    def _bar(self, left_px: float, right_px: float, top_px: float) -> QRectF:
-        left_px, right_px = round(left_px) + 0.5, round(right_px) + 0.5
-        return QRectF(left_px, top_px + 0.5, max(right_px - left_px, 1.0), self.bar_px - 1)
-
     def _draw_label(self, coat: CoatSpan, top_px: float, most_px: float) -> None:
         """Write the coat's name at the left end of what is seen of it, if it fits there and left of `most_px`."""
-        time, metrics = self.paper.time, QFontMetricsF(self.paper.label_font)
+        time, metrics = self.paper.time, self.metrics
         left_px = max(time.x(coat.start_ms), time.left_px) + PLATE_SPACE_PX
         right_px = time.x(coat.end_ms) if coat.end_ms is not None else time.right_px
         room_px = min(right_px, most_px) - left_px - 3 * PLATE_SPACE_PX
+        if room_px < self.least_label_px:
+            return
         title = coat.title(time.start_ms, time.end_ms)
         words = metrics.elidedText(title, Qt.TextElideMode.ElideRight, room_px)
         if len(words) >= min(len(title), 4):
@@ -144,10 +127,10 @@ class LanePainter:
         return left_px
 
     def _plate_px(self, words: str) -> float:
-        return QFontMetricsF(self.paper.label_font).horizontalAdvance(words) + 2 * PLATE_SPACE_PX
+        return self.metrics.horizontalAdvance(words) + 2 * PLATE_SPACE_PX
 
     def _draw_plate(self, words: str, left_px: float, top_px: float, color: str) -> None:
-        metrics = QFontMetricsF(self.paper.label_font)
+        metrics = self.metrics
         height_px = min(metrics.height() + 2, self.bar_px - 4)
         plate = QRectF(
             left_px,
@@ -160,7 +143,7 @@ class LanePainter:
         self.painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         self.painter.drawRoundedRect(plate, 3, 3)
         self.painter.setRenderHint(QPainter.RenderHint.Antialiasing, on=False)
-        self.painter.setFont(self.paper.label_font)
+        self.painter.setFont(self.label_font)
         self.painter.setPen(QColor(color))
         self.painter.drawText(plate, Qt.AlignmentFlag.AlignCenter, words)
 
@@ -170,7 +153,7 @@ class LanePainter:
         if coat.ready_ms is None or not time.start_ms <= coat.ready_ms <= time.end_ms:
             return
         x = time.x(coat.ready_ms)
-        half_px = min(0.42 * self.bar_px, MOST_READY_SHARE * QFontMetricsF(self.paper.label_font).height())
+        half_px = min(0.42 * self.bar_px, MOST_READY_SHARE * self.metrics.height())
         words = clock_words(coat.ready_ms, self.paper.now_ms)
         left_px = self._beside(coat, x, half_px + PLATE_SPACE_PX / 2, self._plate_px(words))
         if left_px is not None:

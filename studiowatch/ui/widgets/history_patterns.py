@@ -26,6 +26,20 @@ class Patterns:
             Look.PAINT: theme.paint,
             Look.READY: blended(theme.good, theme.card, READY_EDGE_STRENGTH).name(),
             Look.UNWATCHED: theme.muted,
+            Look.ONCE_WET: theme.film_wet,
+            Look.GONE: theme.edge,
+            Look.CLOUDED: theme.act,
+        }
+        self.flat = {
+            Look.WET: QColor(theme.film_wet),
+            Look.TACKY: QColor(theme.film_tacky),
+            Look.DRY: QColor(theme.film_dry),
+            Look.PAINT: QColor(theme.paint),
+            Look.READY: QColor(self.edges[Look.READY]),
+            Look.UNWATCHED: QColor(theme.muted),
+            Look.ONCE_WET: QColor(theme.film_tacky),
+            Look.GONE: QColor(theme.rule),
+            Look.CLOUDED: QColor(theme.act),
         }
         self._brushes = {
             Look.WET: self._tile(theme.film_wet, theme.film_wet_mark, _wave()),
@@ -34,6 +48,9 @@ class Patterns:
             Look.PAINT: QBrush(QColor(theme.paint)),
             Look.READY: QBrush(QColor(theme.good_wash)),
             Look.UNWATCHED: QBrush(Qt.BrushStyle.NoBrush),
+            Look.ONCE_WET: QBrush(self.flat[Look.ONCE_WET]),
+            Look.GONE: QBrush(self.flat[Look.GONE]),
+            Look.CLOUDED: self._tile(theme.act_wash, theme.act, _hatch()),
         }
 
     def brush(self, look: Look) -> QBrush:

@@ -10,7 +10,7 @@ from PySide6.QtCore import QObject, Signal
 
 from studiowatch.physics.moist_air import DRIEST_PCT, HUMIDITY_PCT, TEMPERATURE_C, dew_point
 from studiowatch.room.readings import Channel
-from studiowatch.service.ports import History, Series
+from studiowatch.service.ports import History, PastView, Series
 from studiowatch.ui.models.history_fetch import Request, shared
 from studiowatch.ui.models.history_live import EMPTY, RoomData
 
@@ -30,6 +30,8 @@ class Answer:
         None if nothing was asked for but `first_ms`, or if the log could not be read.
     request : Request or None
         What was asked for; None after trouble, or if only `first_ms` was asked for.
+    past : PastView or None
+        What the records hold of the time behind; the same value until they change. None after trouble.
     trouble : str
         One sentence when the log could not be read, else "".
     """
@@ -38,6 +40,7 @@ class Answer:
     first_ms: int | None = None
     data: RoomData | None = None
     request: Request | None = None
+    past: PastView | None = None
     trouble: str = ""
 
 
@@ -97,9 +100,10 @@ class HistoryWorker(QObject):
     def _read(self, serial: int, request: Request | None) -> Answer:
         span_ms = self._history.span_ms()
         first_ms = span_ms[0] if span_ms is not None else None
+        past = self._history.past()
         if request is None:
-            return Answer(serial=serial, first_ms=first_ms)
-        return Answer(serial=serial, first_ms=first_ms, data=self._room(request), request=request)
+            return Answer(serial=serial, first_ms=first_ms, past=past)
+        return Answer(serial=serial, first_ms=first_ms, data=self._room(request), request=request, past=past)
 
     def _room(self, request: Request) -> RoomData:
         temperature, humidity, air = (

@@ -10,7 +10,7 @@ import numpy as np
 import shiboken6
 from numpy.typing import NDArray
 from PySide6.QtCore import QLineF, QRectF
-from PySide6.QtGui import QPainter
+from PySide6.QtGui import QPainter, QPixmap
 
 Rows = NDArray[np.float64]
 
@@ -23,6 +23,17 @@ def draw_lines(painter: QPainter, rows: Rows) -> None:
 def draw_boxes(painter: QPainter, rows: Rows) -> None:
     """Draw a box for each row (left, top, width, height) of the (n, 4) `rows`."""
     _draw(painter.drawRects, QRectF, rows)
+
+
+def draw_stamps(painter: QPainter, rows: Rows, sheet: QPixmap) -> None:
+    """Set down a part of `sheet` for each row of the (n, 10) `rows`.
+
+    A row is x and y of the middle, left, top, width and height of the part, scale along x and y, rotation, opacity.
+    """
+    held = np.ascontiguousarray(rows, dtype=np.float64).reshape(-1, 10)
+    if len(held):
+        first = shiboken6.Shiboken.wrapInstance(held.ctypes.data, QPainter.PixmapFragment)
+        painter.drawPixmapFragments(first, len(held), sheet)  # type: ignore[arg-type]
 
 
 def _draw(draw: object, shape: type[QLineF | QRectF], rows: Rows) -> None:

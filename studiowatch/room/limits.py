@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import IntEnum
+from math import inf
 
 
 class Standing(IntEnum):
@@ -94,6 +95,86 @@ AIR_SPEED = Limit(
 )
 
 
+DRYING_PACE = Limit(
+    condition="pace of drying",
+    unit="times the sheet's own",
+    caution=1.0,
+    act=2.0,
+    worse_above=True,
+    release=0.1,
+    basis="Péclet number of the wet film over that of its sheet's own run (23 °C, 50 %, 0.1 m/s); above it particles "
+    "pile up into a skin: A. F. Routh, W. B. Russel (1998), AIChE J. 44, 2088; that twice is too much: assumption.",
+)
+DRY_AIR = Limit(
+    condition="relative humidity while a coat dries",
+    unit="%",
+    caution=35.0,
+    act=-inf,
+    worse_above=False,
+    release=2.0,
+    basis="35 %: from memory; no limit to act on. The product's sheet comes first.",
+)
+WARMTH = Limit(
+    condition="air temperature while a coat dries",
+    unit="°C",
+    caution=30.0,
+    act=35.0,
+    worse_above=True,
+    release=0.5,
+    basis="30 and 35 °C: from memory. The product's sheet comes first.",
+)
+DUST = Limit(
+    condition="dust over 5 µm in the air",
+    unit="/m³",
+    caution=293_000.0,
+    act=2_930_000.0,
+    worse_above=True,
+    release=30_000.0,
+    basis="293,000 /m³: the limit of class 9, the least clean, of ISO 14644-1:2015; ten times that: assumption. Air "
+    "under 40 % counts for more, under 30 % for much more, for dust clings then: common practice, no source; how much: "
+    "assumption.",
+)
+RECOAT = Limit(
+    condition="chance that the coat below was not ready",
+    unit="of 1",
+    caution=0.1,
+    act=0.5,
+    worse_above=True,
+    release=0.0,
+    basis="A coat counts as ready once nine of ten runs of the model are, and not before its sheet's own recoat time.",
+)
+MATTING_COATS = 2  # coats with matting agent; "more than one or two dull the colours below": common practice, no source
+
+
+def warmth_limit(apply_most_C: float | None = None) -> Limit:
+    """Return the limit on warm air, the sheet's own if it names the greatest temperature to apply at, °C."""
+    if apply_most_C is None:
+        return WARMTH
+    return replace(
+        WARMTH,
+        caution=apply_most_C,
+        act=apply_most_C + WARMTH.act - WARMTH.caution,
+        basis=f"{apply_most_C:g} °C: the product's sheet; 5 °C more: from memory.",
+    )
+
+
+def matting_limit(max_coats: int | None = None) -> Limit:
+    """Return the limit on coats with matting agent on each other, the sheet's own if it names one."""
+    most = MATTING_COATS if max_coats is None else max_coats
+    said_by = (
+        "common practice, no source; the product's sheet names none" if max_coats is None else "the product's sheet"
+    )
+    return Limit(
+        condition="coats with matting agent on each other",
+        unit="coats",
+        caution=float(most),
+        act=float(most + 1),
+        worse_above=True,
+        release=0.0,
+        basis=f"No more than {most}: {said_by}.",
+    )
+
+
 def humidity_limit(max_humidity_pct: float | None = None) -> Limit:
     """Return the humidity limit, the sheet's own if it states one, %RH."""
     if max_humidity_pct is None:
@@ -105,7 +186,7 @@ def humidity_limit(max_humidity_pct: float | None = None) -> Limit:
         act=max_humidity_pct,
         worse_above=True,
         release=HUMIDITY.release,
-        basis="The product's sheet.",
+        basis=f"{max_humidity_pct:g} %: the product's sheet; care {SHEET_HUMIDITY_CARE_PCT:g} % below it: assumption.",
     )
 
 

@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 
 from studiowatch.coats.anchoring import anchor
 from studiowatch.coats.data_sheet import DataSheet, Kind
+from studiowatch.coats.drying_pace import pace_after
 from studiowatch.coats.evidence import NOTHING, Observation
 from studiowatch.coats.film import LONGEST_STEP_S, Film, StageReached, advance_through, lay, newly_reached
 from studiowatch.coats.learning import Seen, counted
@@ -29,6 +30,7 @@ HORIZON_S = 96 * 3600.0  # s, how far ahead a ready time is sought
 AHEAD_EVERY_MS = 60_000  # ms of board time between two looks ahead
 STEADY_EVERY_MS = 600_000  # ms between two looks ahead while the air stays as it is: they would say the same
 TRACE_EVERY_MS = 60_000  # ms between two points of a film's temperature
+HOUR_MS = 3_600_000  # ms
 YEAR_MS = 365 * 86_400_000  # ms
 OLDEST_MS = 10 * YEAR_MS  # ms, a coat laid before that is a slip of the date; assumption
 TEST_AHEAD_MS = 60_000  # ms that a test may lie ahead of the film: readings come in batches
@@ -101,6 +103,7 @@ class CoatRun:
     doubt: str = ""
     recoat_told: bool = False
     table: Array | None = None
+    pace: float = 0.0
     _ahead_ms: int | None = None
     _ahead_air: Air | None = None
     _ahead_covered: bool = False
@@ -152,7 +155,9 @@ class CoatRun:
             return []
         spans = [(moment.air, min(passed_ms / 1000.0, LONGEST_STEP_S)) for moment, passed_ms in steps]
         unseen_ms = sum(passed_ms for moment, passed_ms in steps if moment.unseen)
+        laid_before = self.film
         self.film, reached = advance_through(self.film, spans, covered=self.covered)
+        self.pace = pace_after(self.pace, laid_before, self.film)
         found = [(self, step) for step in reached]
         for lower, lower_film in self._below():
             found += [(lower, step) for step in newly_reached(lower.film, lower_film)]
@@ -173,6 +178,24 @@ class CoatRun:
     def is_cured(self) -> bool:
         """Whether nothing more happens to this film."""
         return self.film.reached_s(Stage.CURED) is not None
+
+    @property
+    def is_wet_on_top(self) -> bool:
+        """Whether the coat lies open and is not dry to touch."""
+        return self.film.seal is None and self.reached_ms(Stage.DRY_TO_TOUCH) is None
+
+    @property
+    def unready_below(self) -> float:
+        """Chance that the coat below was not ready when this one was laid, 0 to 1."""
+        seal = self.film.below[-1].seal if self.film.below else None
+        return 0.0 if seal is None else float(seal.mask.mean())
+
+    @property
+    def sheet_wait_h(self) -> float | None:
+        """The recoat time of the sheet of the coat below, h, if this one was laid before that was over, else None."""
+        if self.over is None or self.laid_ms - self.over.laid_ms >= self.over.sheet.recoat_h * HOUR_MS:
+            return None
+        return self.over.sheet.recoat_h
 
     def shift(self, step_ms: int) -> None:
         """Move the run along with a wall clock that was set: the film is as old as it was."""

@@ -26,16 +26,18 @@ class WarningHappened:
 
     def document(self) -> dict[str, object]:
         """Return the object that is printed for other programs."""
-        state = self.warning.state
-        return {
+        document: dict[str, object] = {
             "time": iso(self.time_ms),
             "event": "warning",
             "kind": self.warning.kind.value,
-            "state": state.value,
+            "state": self.warning.state.value,
             "pieces": list(self.warning.piece_titles),
             "level": LEVEL_NAMES[self.warning.level],
             "began": iso(self.warning.began_ms),
         }
+        if self.warning.expected_ms is not None:
+            document["expected"] = iso(self.warning.expected_ms)
+        return document
 
     def line(self) -> str:
         """Return the line that people read."""

@@ -37,24 +37,44 @@ def coats_at_risk(rack: Rack) -> list[CoatAtRisk]:
         for coat, label in zip(piece.coats, rack.stacks.labels(piece), strict=True):
             run = rack.runs.get(coat.key)
             if run is not None and run.sheet.kind is not Kind.PAINT:
-                at_risk.append(_at_risk(piece, label, run))
+                matting = sum(rack.shelf.stand_in(one.sheet).matting_agent for one in _laid_up_to(piece, coat))
+                at_risk.append(_at_risk(piece, label, run, matting))
     return [coat for coat in at_risk if coat.wet or coat.forming]
 
 
-def _at_risk(piece: Piece, label: str, run: CoatRun) -> CoatAtRisk:
+def _laid_up_to(piece: Piece, coat: Coat) -> list[Coat]:
+    return [one for one in piece.coats[: piece.coats.index(coat) + 1] if one.laid_ms is not None]
+
+
+def _at_risk(piece: Piece, label: str, run: CoatRun, matting_coats: int) -> CoatAtRisk:
     formed = run.reached_ms(Stage.CLEAR) is not None and run.reached_ms(Stage.DRY_TO_TOUCH) is not None
     return CoatAtRisk(
         piece_key=piece.key,
         piece_title=piece.title,
         coat_label=label,
-        wet=run.film.seal is None and run.reached_ms(Stage.DRY_TO_TOUCH) is None,
+        wet=run.is_wet_on_top,
         forming=not formed,
         covered=run.covered,
         film_C=run.film.film_C,
         mfft_C=run.sheet.mfft_C,
         max_humidity_pct=run.sheet.max_humidity_pct,
         solvent=run.sheet.kind is Kind.SOLVENTBORNE,
+        sticky=run.is_wet_on_top and run.reached_ms(Stage.DUST_FREE) is None,
+        dust_free_ms=_ahead_ms(run, Stage.DUST_FREE),
+        pace=run.pace if run.film.seal is None else 0.0,
+        apply_most_C=None if run.sheet.apply_C is None else run.sheet.apply_C[1],
+        matting_coats=matting_coats if run.sheet.matting_agent else 0,
+        max_matting_coats=run.sheet.max_matting_coats,
+        laid_ms=run.laid_ms,
+        unready_below=run.unready_below if run.film.seal is None else 0.0,
+        sheet_wait_h=run.sheet_wait_h if run.film.seal is None else None,
+        safe_ms=_ahead_ms(run, Stage.CLEAR) or _ahead_ms(run, Stage.DRY_TO_TOUCH),
     )
+
+
+def _ahead_ms(run: CoatRun, stage: Stage) -> int | None:
+    ready = run.ahead.get(stage)
+    return None if ready is None else run.after_ms(ready.nominal_s)
 
 
 def piece_views(rack: Rack, local_date: Callable[[int], date], now_ms: int) -> tuple[PieceView, ...]:

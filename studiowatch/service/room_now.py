@@ -207,6 +207,7 @@ class RoomNow:
             age_s=max(0, now_ms - (self.last_ms or self.began_ms)) / 1000.0,
             implausible=self.health.sentence,
             typed=self._typed_air(now_ms),
+            particles_per_m3_5um=self.value(Channel.PARTICLES),
         )
 
     @property

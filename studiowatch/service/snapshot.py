@@ -235,7 +235,11 @@ class PreparationView:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class WarningView:
-    """A warning, open or past. `sound` is True while it may be heard."""
+    """A warning, open or past.
+
+    `sound` is True while it may be heard. `basis` says where its limit comes from. `expected_ms` is when the limit to
+    act on is expected to be passed, UTC ms.
+    """
 
     key: str
     kind: str
@@ -247,6 +251,8 @@ class WarningView:
     piece_titles: tuple[str, ...]
     sound: bool = False
     remind_ms: int | None = None
+    basis: str = ""
+    expected_ms: int | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -141,6 +141,8 @@ def _view(warning: StudioWarning) -> WarningView:
         piece_titles=warning.piece_titles,
         sound=warning.sounds,
         remind_ms=warning.remind_ms,
+        basis=warning.basis,
+        expected_ms=warning.expected_ms,
     )
 
 

@@ -17,6 +17,10 @@ class Kind(StrEnum):
     TOO_COLD = "too-cold"
     NEAR_DEW_POINT = "near-dew-point"
     DAMP = "damp"
+    DRYING_TOO_FAST = "drying-too-fast"
+    DUST = "dust"
+    RECOAT_EARLY = "recoat-early"
+    MATTING_BUILD_UP = "matting-build-up"
     BOARD_SILENT = "board-silent"
     READING_IMPLAUSIBLE = "reading-implausible"
     READING_OLD = "reading-old"
@@ -52,6 +56,8 @@ class AirNow:
         Why the temperature or humidity cannot be right, or "".
     typed : TypedAir or None
         Where temperature or humidity was typed rather than measured by a board.
+    particles_per_m3_5um : float or None
+        Dust over 5 µm, /m³, where the board counts it.
     """
 
     temperature_C: float | None = None
@@ -63,6 +69,7 @@ class AirNow:
     age_s: float = 0.0
     implausible: str = ""
     typed: TypedAir | None = None
+    particles_per_m3_5um: float | None = None
 
     @property
     def is_moving(self) -> bool:
@@ -90,6 +97,19 @@ class CoatAtRisk:
         The sheet's own limit, %RH.
     solvent : bool
         True for a solvent-borne coat.
+    sticky, dust_free_ms : bool, int or None
+        True while dust that falls on it stays; UTC ms at which that is over by the model.
+    pace : float
+        How fast it dries, in times of its sheet's own run, over the last minutes; 0 once its film has packed.
+    apply_most_C : float or None
+        Greatest temperature that its sheet allows, °C.
+    matting_coats, max_matting_coats : int, int or None
+        Coats with matting agent up to and with this one if it has such, else 0; how many its sheet allows.
+    laid_ms, unready_below, sheet_wait_h
+        UTC ms; the chance that the coat below was not ready then; the recoat time of the sheet of that coat, h, if
+        this one was laid before it, else None.
+    safe_ms : int or None
+        UTC ms from which the room no longer spoils it, by the model; None if that is not in sight.
     """
 
     piece_key: str
@@ -102,6 +122,16 @@ class CoatAtRisk:
     mfft_C: float | None = None
     max_humidity_pct: float | None = None
     solvent: bool = False
+    sticky: bool = False
+    dust_free_ms: int | None = None
+    pace: float = 0.0
+    apply_most_C: float | None = None
+    matting_coats: int = 0
+    max_matting_coats: int | None = None
+    laid_ms: int = 0
+    unready_below: float = 0.0
+    sheet_wait_h: float | None = None
+    safe_ms: int | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -120,6 +150,10 @@ class Concern:
         Whether it is worth a sound.
     unseen_ms : int or None
         UTC ms when it was last looked for in vain, its channels missing; None if it has been seen since.
+    basis : str
+        Where its limit comes from, in a sentence.
+    expected_ms : int or None
+        UTC ms at which the limit to act on is expected to be passed, if the room goes on so; None if it does not.
     """
 
     kind: Kind
@@ -131,3 +165,5 @@ class Concern:
     sentence: Sentence
     may_sound: bool = False
     unseen_ms: int | None = None
+    basis: str = ""
+    expected_ms: int | None = None

@@ -29,7 +29,9 @@ def air_moving(scene: Scene) -> Concern | None:
         or (earlier is not None and earlier.may_sound)
     )
     began_ms = scene.air.moving_since_ms
-    return scene.concern(Kind.AIR_MOVING, bare or wet, sentence, began_ms=began_ms, may_sound=may_sound)
+    return scene.concern(
+        Kind.AIR_MOVING, bare or wet, sentence, began_ms=began_ms, may_sound=may_sound, basis=AIR_SPEED.basis
+    )
 
 
 def _moving_over_bare(scene: Scene, bare: Sequence[CoatAtRisk]) -> Sentence:

@@ -13,9 +13,13 @@ WAS = {
     Kind.TOO_COLD: "It was cold for",
     Kind.NEAR_DEW_POINT: "The dew point was near for",
     Kind.DAMP: "It was damp for",
+    Kind.DRYING_TOO_FAST: "The air was too dry or too warm for",
+    Kind.DUST: "Dust was falling on",
 }
 WAS_AT_ALL = {
     Kind.BOARD_SILENT: "The board was silent",
+    Kind.RECOAT_EARLY: "A coat was laid early over one that was not ready",
+    Kind.MATTING_BUILD_UP: "Matting agent was built up",
     Kind.READING_IMPLAUSIBLE: "A reading could not be right",
     Kind.READING_OLD: "The room was not read for long",
 }

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from studiowatch.room.limits import (
+    DEW_MARGIN,
+    FILM_MARGIN,
     Standing,
     dew_margin_standing,
     film_margin_standing,
@@ -112,7 +114,7 @@ def too_cold(scene: Scene) -> Concern | None:
         f"{listed(titles)}.",
         advice=scene.warm_advice,
     )
-    return scene.concern(Kind.TOO_COLD, touched, sentence, may_sound=level is Level.ACT)
+    return scene.concern(Kind.TOO_COLD, touched, sentence, may_sound=level is Level.ACT, basis=FILM_MARGIN.basis)
 
 
 def near_dew_point(scene: Scene) -> Concern | None:
@@ -134,7 +136,7 @@ def near_dew_point(scene: Scene) -> Concern | None:
         detail=f"{_dew_text(scene, margins)} {listed(titles)} {is_or_are(titles)} still drying.",
         advice=scene.warm_advice,
     )
-    return scene.concern(Kind.NEAR_DEW_POINT, touched, sentence, may_sound=level is Level.ACT)
+    return scene.concern(Kind.NEAR_DEW_POINT, touched, sentence, may_sound=level is Level.ACT, basis=DEW_MARGIN.basis)
 
 
 def damp(scene: Scene) -> Concern | None:
@@ -167,7 +169,7 @@ def damp(scene: Scene) -> Concern | None:
         ),
         advice=scene.warm_advice,
     )
-    return scene.concern(Kind.DAMP, touched, sentence, may_sound=level is Level.ACT)
+    return scene.concern(Kind.DAMP, touched, sentence, may_sound=level is Level.ACT, basis=strictest.basis)
 
 
 def _damp_text(scene: Scene, humidity_pct: float) -> str:

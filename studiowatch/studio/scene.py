@@ -38,6 +38,11 @@ class Scene:
         levels = [int(self.before[kind].level) for kind in kinds if kind in self.before]
         return Standing(max(levels, default=0))
 
+    def spoken_for(self, kind: Kind, found: Concern | None) -> frozenset[str]:
+        """Return the keys of the pieces that a concern of `kind` speaks for, as it is found now or still held."""
+        earlier = self.before.get(kind)
+        return frozenset(key for one in (found, earlier) if one is not None for key in one.piece_keys)
+
     def concern(
         self,
         kind: Kind,
@@ -46,6 +51,8 @@ class Scene:
         *,
         began_ms: int | None = None,
         may_sound: bool = False,
+        basis: str = "",
+        expected_ms: int | None = None,
     ) -> Concern:
         """Return a concern about the pieces of `coats`; it keeps the earliest beginning it ever had."""
         earlier = self.before.get(kind)
@@ -60,6 +67,8 @@ class Scene:
             seen_ms=self.now_ms,
             sentence=sentence,
             may_sound=may_sound,
+            basis=basis,
+            expected_ms=expected_ms,
         )
 
 

@@ -22,9 +22,9 @@ def is_missing(kind: Kind, air: AirNow) -> bool:
             return air.movement is Movement.UNKNOWN
         case Kind.TOO_COLD:
             return bool(air.implausible) or air.temperature_C is None
-        case Kind.DAMP:
+        case Kind.DAMP | Kind.DUST:
             return bool(air.implausible) or air.humidity_pct is None
-        case Kind.NEAR_DEW_POINT:
+        case Kind.NEAR_DEW_POINT | Kind.DRYING_TOO_FAST:
             return bool(air.implausible) or air.temperature_C is None or air.humidity_pct is None
         case _:
             return False
@@ -44,14 +44,18 @@ def standing(scene: Scene, earlier: Concern) -> Concern | None:
         coats = bare
     elif earlier.kind is Kind.AIR_MOVING:
         last = replace(last, level=Level.CAUTION, may_sound=False)
-    kept = scene.concern(last.kind, coats, _told_as_past(scene, last, coats), may_sound=last.may_sound)
+    kept = scene.concern(
+        last.kind, coats, _told_as_past(scene, last, coats), may_sound=last.may_sound, basis=last.basis
+    )
     return replace(kept, seen_ms=last.seen_ms, unseen_ms=scene.now_ms)
 
 
 def _can_harm(kind: Kind, coat: CoatAtRisk) -> bool:
     match kind:
-        case Kind.AIR_MOVING:
+        case Kind.AIR_MOVING | Kind.DRYING_TOO_FAST:
             return coat.wet
+        case Kind.DUST:
+            return coat.sticky and not coat.covered
         case Kind.TOO_COLD | Kind.DAMP:
             return coat.forming
         case _:
@@ -61,7 +65,7 @@ def _can_harm(kind: Kind, coat: CoatAtRisk) -> bool:
 def _told_as_past(scene: Scene, earlier: Concern, coats: list[CoatAtRisk]) -> Sentence:
     if earlier.kind not in WAS:
         return earlier.sentence
-    state = "wet" if earlier.kind is Kind.AIR_MOVING else "drying"
+    state = "wet" if earlier.kind in (Kind.AIR_MOVING, Kind.DRYING_TOO_FAST, Kind.DUST) else "drying"
     is_covered = earlier.kind is Kind.AIR_MOVING and all(coat.covered for coat in coats)
     titles = titles_of(coats)
     return Sentence(

@@ -71,6 +71,10 @@ class StudioWarning:
         UTC ms when it ended, and until when it is put off.
     may_sound : bool
         Whether its cause is worth a sound.
+    basis : str
+        Where its limit comes from.
+    expected_ms : int or None
+        UTC ms at which the limit to act on is expected to be passed; None if it is not, or was.
     """
 
     key: str
@@ -85,6 +89,8 @@ class StudioWarning:
     cleared_ms: int | None = None
     remind_ms: int | None = None
     may_sound: bool = False
+    basis: str = ""
+    expected_ms: int | None = None
 
     @property
     def is_open(self) -> bool:
@@ -203,6 +209,8 @@ def _followed(warning: StudioWarning, concern: Concern | None, now_ms: int) -> t
             piece_keys=_joined(warning.piece_keys, concern.piece_keys),
             piece_titles=_joined(warning.piece_titles, concern.piece_titles),
             may_sound=concern.may_sound,
+            basis=concern.basis or warning.basis,
+            expected_ms=concern.expected_ms,
         )
     if state is WarningState.CLEARED:
         after = replace(after, sentence=over(warning.kind, warning.level, warning.piece_titles))
@@ -229,7 +237,8 @@ def _happening(warning: StudioWarning, concern: Concern | None, now_ms: int) -> 
 
 def _kept(warning: StudioWarning) -> tuple[object, ...]:
     """Return what of a warning is worth a line in the records: all but the words and the beginning."""
-    return (warning.state, warning.level, warning.piece_keys, warning.may_sound)
+    is_expected = warning.expected_ms is not None
+    return (warning.state, warning.level, warning.piece_keys, warning.may_sound, is_expected)
 
 
 def _raised(concern: Concern, number: int, now_ms: int) -> StudioWarning:
@@ -244,6 +253,8 @@ def _raised(concern: Concern, number: int, now_ms: int) -> StudioWarning:
         began_ms=concern.began_ms,
         raised_ms=now_ms,
         may_sound=concern.may_sound,
+        basis=concern.basis,
+        expected_ms=concern.expected_ms,
     )
 
 

@@ -15,7 +15,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping, Sequence
 from types import MappingProxyType
 
-from studiowatch.studio import moving, rules, unseen
+from studiowatch.studio import drying_rules, laid_rules, moving, rules, unseen
 from studiowatch.studio.concern import AirNow, CoatAtRisk, Concern, Kind
 from studiowatch.studio.scene import Scene
 
@@ -26,6 +26,10 @@ HOLD_MS = {  # ms that a concern is kept after it last held; assumption
     Kind.TOO_COLD: 30_000,
     Kind.NEAR_DEW_POINT: 30_000,
     Kind.DAMP: 30_000,
+    Kind.DRYING_TOO_FAST: 30_000,
+    Kind.DUST: 30_000,
+    Kind.RECOAT_EARLY: 0,
+    Kind.MATTING_BUILD_UP: 0,
     Kind.BOARD_SILENT: 0,
     Kind.READING_IMPLAUSIBLE: 30_000,
     Kind.READING_OLD: 0,
@@ -36,10 +40,15 @@ RULES: Mapping[Kind, Callable[[Scene], Concern | None]] = MappingProxyType(
         Kind.TOO_COLD: rules.too_cold,
         Kind.NEAR_DEW_POINT: rules.near_dew_point,
         Kind.DAMP: rules.damp,
+        Kind.DRYING_TOO_FAST: drying_rules.drying_too_fast,
+        Kind.DUST: drying_rules.dust,
+        Kind.RECOAT_EARLY: laid_rules.recoat_early,
+        Kind.MATTING_BUILD_UP: laid_rules.matting_build_up,
         Kind.READING_IMPLAUSIBLE: rules.implausible,
         Kind.READING_OLD: rules.reading_old,
     }
 )
+AS_LAID = frozenset({Kind.RECOAT_EARLY, Kind.MATTING_BUILD_UP})  # known without the room
 SAME_CAUSE = frozenset({Kind.NEAR_DEW_POINT, Kind.DAMP})
 
 
@@ -78,7 +87,7 @@ def find_concerns(
     )
     patience_s = silent_after_s if scene.coats else max(SILENT_AFTER_IDLE_S, silent_after_s)
     is_silent = air.typed is None and now_ms - air.blind_since_ms(now_ms) > patience_s * 1000
-    hidden = {kind for kind in RULES if is_silent or unseen.is_missing(kind, air)}
+    hidden = {kind for kind in RULES if kind not in AS_LAID and (is_silent or unseen.is_missing(kind, air))}
     found = [rules.board_silent(scene)] if is_silent else []
     found += [concern for kind, rule in RULES.items() if kind not in hidden and (concern := rule(scene)) is not None]
     found += _held(scene, {concern.kind for concern in found}, hidden)

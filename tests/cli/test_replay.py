@@ -132,3 +132,17 @@ def test_that_rare_readings_warn_too(call: Callable[..., Answer], tmp_path: Path
     studio_file.write_text(STUDIO.replace("09:01:00", "10:55:00"), "utf-8")
     answer = call("replay", log, "--studio", studio_file, "--json")
     assert [line["state"] for line in answer.lines if line.get("kind") == "air-moving"][:1] == ["raised"]
+
+
+def test_that_a_coat_laid_too_early_and_one_matting_coat_too_many_are_events(
+    call: Callable[..., Answer], tmp_path: Path, room_file: Path
+) -> None:
+    laid = ("2026-03-02T06:00:00Z", "2026-03-02T08:30:00Z")
+    coats = "".join(f'[[piece.coat]]\nsheet = "matt-waterborne"\nlaid = {one}\nwet_um = 80\n' for one in laid)
+    studio = tmp_path / "matt.toml"
+    studio.write_text(f'[[piece]]\ntitle = "Slate"\nwidth_cm = 30\nheight_cm = 30\n{coats}', "utf-8")
+    raised = [line for line in call("replay", room_file, "--studio", studio, "--json").lines if "kind" in line]
+    told = {line["kind"]: line for line in raised if line["state"] == "raised"}
+    assert set(told) >= {"recoat-early", "matting-build-up"}
+    assert told["recoat-early"]["began"] == told["matting-build-up"]["began"] == laid[1]
+    assert told["recoat-early"]["pieces"] == ["Slate"]

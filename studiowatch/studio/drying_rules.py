@@ -1,0 +1,95 @@
+"""What warm, dry or dusty air does to a coat: it dries into a skin, or catches what falls.
+
+Moving air speaks for all that it does: while it is said of a piece, its faster drying and its dust are not said again.
+Dry air is said once: as drying too fast, not as clinging dust too.
+"""
+
+from __future__ import annotations
+
+from studiowatch.room.dust import dust_load
+from studiowatch.room.limits import DRY_AIR, DRYING_PACE, DUST, Limit, Standing, warmth_limit
+from studiowatch.studio.concern import CoatAtRisk, Concern, Kind
+from studiowatch.studio.counting import counted, listed
+from studiowatch.studio.moving import air_moving
+from studiowatch.studio.scene import Scene, titles_of
+from studiowatch.studio.words import Level, Sentence
+
+_Reason = tuple[Standing, str, str]  # how it stands, what is said of it, and the basis of its limit
+
+
+def drying_too_fast(scene: Scene) -> Concern | None:
+    """Say that a water-borne coat dries so fast that it skins: by its own pace, in dry air, or in warm air."""
+    reasons: list[_Reason] = []
+    touched: list[CoatAtRisk] = []
+    stirred = scene.spoken_for(Kind.AIR_MOVING, air_moving(scene))
+    for coat in scene.coats:
+        if coat.solvent or not coat.wet:
+            continue
+        own = _reasons(scene, coat, in_moving_air=coat.piece_key in stirred)
+        if own:
+            reasons += own
+            touched.append(coat)
+    if not touched:
+        return None
+    standing, said, basis = max(reasons, key=lambda reason: reason[0])
+    level = Level(int(standing))
+    coats = counted(len(touched), "wet coat")
+    sentence = Sentence(
+        level=level,
+        headline=f"Drying too fast: {coats}" if level is Level.ACT else f"Drying rather fast: {coats}",
+        detail=f"{said} A skin may close over what is still wet: {listed(titles_of(touched))}.",
+        advice="Cool the room, or set a bowl of water in it; keep sun and heaters off the pieces.",
+    )
+    return scene.concern(Kind.DRYING_TOO_FAST, touched, sentence, may_sound=level is Level.ACT, basis=basis)
+
+
+def _reasons(scene: Scene, coat: CoatAtRisk, *, in_moving_air: bool) -> list[_Reason]:
+    before = scene.standing_before(Kind.DRYING_TOO_FAST)
+    air = scene.air
+    looks: list[tuple[float | None, Limit, str]] = [
+        (air.temperature_C, warmth_limit(coat.apply_most_C), "The air is at {:.0f} °C."),
+        (air.humidity_pct, DRY_AIR, "The air is at {:.0f} % and takes up water fast."),
+    ]
+    if not in_moving_air:
+        looks.append((coat.pace, DRYING_PACE, "It dries {:.1f} times as fast as on its sheet."))
+    return [
+        (standing, said.format(value), limit.basis)
+        for value, limit, said in looks
+        if value is not None and (standing := limit.standing(value, before)) > Standing.FINE
+    ]
+
+
+def dust(scene: Scene) -> Concern | None:
+    """Say that dust falls on a film that is still sticky, and not under a cover."""
+    said_before = scene.spoken_for(Kind.AIR_MOVING, air_moving(scene))
+    sticky = [coat for coat in scene.coats if coat.sticky and not coat.covered]
+    load = dust_load(
+        scene.air.particles_per_m3_5um,
+        humidity_pct=scene.air.humidity_pct,
+        air_speed_m_s=scene.air.air_speed_m_s,
+    )
+    if not load.is_counted:  # a guess says no more than the air that it is guessed from
+        dry = scene.spoken_for(Kind.DRYING_TOO_FAST, drying_too_fast(scene))
+        sticky = [coat for coat in sticky if coat.piece_key not in said_before | dry]
+    standing = DUST.standing(load.counts_as_per_m3, scene.standing_before(Kind.DUST))
+    if not sticky or standing is Standing.FINE:
+        return None
+    level = Level(int(standing))
+    coats = counted(len(sticky), "sticky coat")
+    how = (
+        f"{load.per_m3:,.0f} specks over 5 µm in a cubic metre" if load.is_counted else "Guessed, for nothing counts it"
+    )
+    sentence = Sentence(
+        level=level,
+        headline=f"Much dust over {coats}" if level is Level.ACT else f"Dust over {coats}",
+        detail=f"{how}; {_until_text(scene, sticky)}: {listed(titles_of(sticky))}.",
+        advice="Set the mesh cover once no more bubbles rise; move little, and stir nothing up.",
+    )
+    return scene.concern(Kind.DUST, sticky, sentence, may_sound=level is Level.ACT, basis=DUST.basis)
+
+
+def _until_text(scene: Scene, sticky: list[CoatAtRisk]) -> str:
+    ends_ms = [coat.dust_free_ms for coat in sticky if coat.dust_free_ms is not None]
+    if not ends_ms or max(ends_ms) <= scene.now_ms:
+        return "it sticks until the film is dust-free"
+    return f"it sticks until about {scene.clock_text(max(ends_ms))}"

@@ -1,0 +1,68 @@
+"""What is wrong with a coat as it was laid: too early over the one below, or one matting coat too many."""
+
+from __future__ import annotations
+
+from studiowatch.room.limits import RECOAT, Standing, matting_limit
+from studiowatch.studio.concern import CoatAtRisk, Concern, Kind
+from studiowatch.studio.counting import listed
+from studiowatch.studio.scene import Scene, titles_of
+from studiowatch.studio.words import Level, Sentence
+
+
+def recoat_early(scene: Scene) -> Concern | None:
+    """Say that a coat was laid before the one below was ready, while it can still cloud."""
+    early = [(standing, coat) for coat in scene.coats if (standing := _early(coat)) > Standing.FINE]
+    if not early:
+        return None
+    level = Level(int(max(standing for standing, _ in early)))
+    coats = [coat for _, coat in early]
+    worst = max(coats, key=lambda coat: coat.unready_below)
+    if level is Level.ACT:
+        detail = (
+            f"The coat below was most likely not ready, and what is in it is sealed in: {listed(titles_of(coats))}."
+        )
+    elif worst.unready_below > RECOAT.caution:
+        detail = f"The coat below may not have been ready: {listed(titles_of(coats))}."
+    else:
+        detail = f"The sheet of the coat below says {worst.sheet_wait_h:g} h: {listed(titles_of(coats))}."
+    sentence = Sentence(
+        level=level,
+        headline="Laid too early" if level is Level.ACT else "Laid rather early",
+        detail=detail,
+        advice="Lay nothing more on it until it is clear and hard; give it dry air that does not move."
+        if not scene.has_solvent
+        else "Lay nothing more on it until it is clear and hard; keep fresh air coming in.",
+    )
+    began_ms = min(coat.laid_ms for coat in coats)
+    return scene.concern(
+        Kind.RECOAT_EARLY, coats, sentence, began_ms=began_ms, may_sound=level is Level.ACT, basis=RECOAT.basis
+    )
+
+
+def _early(coat: CoatAtRisk) -> Standing:
+    by_model = RECOAT.standing(coat.unready_below)
+    return max(by_model, Standing.CAUTION) if coat.sheet_wait_h is not None else by_model
+
+
+def matting_build_up(scene: Scene) -> Concern | None:
+    """Say that one coat with matting agent too many lies on a piece: it dulls the colours below."""
+    standings = [
+        (matting_limit(coat.max_matting_coats).standing(coat.matting_coats), coat)
+        for coat in scene.coats
+        if coat.matting_coats
+    ]
+    over = [(standing, coat) for standing, coat in standings if standing > Standing.FINE]
+    if not over:
+        return None
+    level = Level(int(max(standing for standing, _ in over)))
+    coats = [coat for _, coat in over]
+    worst = max(coats, key=lambda coat: coat.matting_coats)
+    limit = matting_limit(worst.max_matting_coats)
+    sentence = Sentence(
+        level=level,
+        headline="Too many coats with matting agent",
+        detail=f"{worst.matting_coats} lie on each other, {limit.caution:g} are enough: {listed(titles_of(coats))}.",
+        advice="Lay no more satin or matt on it: each one dulls the dark colours below.",
+    )
+    began_ms = min(coat.laid_ms for coat in coats)
+    return scene.concern(Kind.MATTING_BUILD_UP, coats, sentence, began_ms=began_ms, basis=limit.basis)

@@ -1,0 +1,52 @@
+"""The pace of drying that the watch goes by."""
+
+from __future__ import annotations
+
+from importlib.resources import files
+
+import pytest
+
+from studiowatch.coats.anchoring import anchor
+from studiowatch.coats.data_sheet import DataSheet, read_sheet
+from studiowatch.coats.drying_pace import pace_after
+from studiowatch.coats.film import Film, advance, lay
+from studiowatch.physics.air import Air
+
+CALM = Air(temperature_C=20.5, humidity_pct=50.0, air_speed_m_s=0.05)
+FAN = Air(temperature_C=20.5, humidity_pct=50.0, air_speed_m_s=0.5)
+
+
+@pytest.fixture(scope="module")
+def gloss() -> DataSheet:
+    sheets = files("studiowatch.resources") / "sheets"
+    return read_sheet((sheets / "gloss-waterborne.toml").read_text("utf-8"), "gloss")
+
+
+def dried(film: Film, pace: float, air: Air, seconds: float, step_s: float = 5.0) -> tuple[Film, float]:
+    for _ in range(round(seconds / step_s)):
+        after, _reached = advance(film, air, step_s)
+        film, pace = after, pace_after(pace, film, after)
+    return film, pace
+
+
+@pytest.mark.parametrize("wet_um", [80.0, 120.0])
+def test_that_a_sheets_own_coat_in_its_own_room_has_pace_one_and_a_thicker_one_more(
+    gloss: DataSheet, wet_um: float
+) -> None:
+    # the Péclet number is in proportion to the thickness: A. F. Routh, W. B. Russel (1998), AIChE J. 44, 2088
+    laid = lay(gloss, anchor(gloss), wet_um=wet_um, side_m=0.15)
+    _, pace = dried(laid, 0.0, Air(temperature_C=23.0, humidity_pct=50.0, air_speed_m_s=0.1), 900.0)
+    assert pace == pytest.approx(wet_um / 80.0, rel=0.06)  # the warm first minute still counts for a few hundredths
+
+
+def test_that_who_walks_by_changes_little_and_a_fan_much(gloss: DataSheet) -> None:
+    film, calm = dried(lay(gloss, anchor(gloss), wet_um=80.0, side_m=0.4), 0.0, CALM, 600.0)
+    _, passed = dried(film, calm, FAN, 10.0)
+    _, fanned = dried(film, calm, FAN, 900.0)
+    assert calm < passed < 1.1 * calm < fanned
+
+
+def test_that_a_packed_film_has_no_pace(gloss: DataSheet) -> None:
+    film, pace = dried(lay(gloss, anchor(gloss), wet_um=80.0, side_m=0.4), 0.0, CALM, 6 * 3600.0, step_s=60.0)
+    assert pace == 0.0
+    assert not film.is_wet

@@ -16,18 +16,20 @@ from studiowatch.studio.words import Level
 
 
 class JsonPrinter:
-    """Prints one JSON object a line; a warning again only in another state or at a higher level."""
+    """Prints one JSON object a line; a warning again only in another state, at a higher level, or once expected."""
 
     def __init__(self) -> None:
-        self._told: dict[str, tuple[WarningState, Level]] = {}
+        self._told: dict[str, tuple[WarningState, Level, bool]] = {}
 
     def show(self, happening: Happening) -> None:
         """Print what happened."""
         if isinstance(happening, WarningHappened):
             warning = happening.warning
             before = self._told.get(warning.key)
-            self._told[warning.key] = (warning.state, warning.level)
-            if before is not None and before[0] is warning.state and warning.level <= before[1]:
+            is_expected = warning.expected_ms is not None
+            self._told[warning.key] = (warning.state, warning.level, is_expected)
+            known = before is not None and before[0] is warning.state and warning.level <= before[1]
+            if known and before is not None and is_expected <= before[2]:
                 return
         print(json.dumps(happening.document(), ensure_ascii=False), flush=True)
 

@@ -10,6 +10,7 @@ from studiowatch.service.commands import Refused
 from studiowatch.service.disk import Disk
 from studiowatch.service.happenings import WarningHappened
 from studiowatch.service.ports import Records
+from studiowatch.service.room_heading import RoomHeading
 from studiowatch.service.snapshot import WarningView
 from studiowatch.store.shapes import WarningRecord
 from studiowatch.studio.concern import AirNow, CoatAtRisk, Concern, Kind
@@ -27,6 +28,7 @@ from studiowatch.studio.warnings import (
 from studiowatch.studio.watch import find_concerns
 from studiowatch.studio.words import Level, Sentence
 
+FRESH_MS = 2000  # ms, a room that was read longer ago is not taken as another point of its trend
 PUT_OFF_MOST_MS = 86_400_000  # ms, a warning that is put off for longer is forgotten rather than put off; assumption
 
 
@@ -50,6 +52,7 @@ class WarningDesk:
     silent_after_s: float
     book: WarningBook = field(default_factory=WarningBook)
     concerns: tuple[Concern, ...] = ()
+    heading: RoomHeading = field(default_factory=RoomHeading)
 
     def reopen(self, piece_keys: Mapping[str, str], now_ms: int) -> None:
         """Take up the warnings as they were left, and their causes as if they held until now.
@@ -69,6 +72,8 @@ class WarningDesk:
 
     def settle(self, air: AirNow, coats: Sequence[CoatAtRisk], now_ms: int) -> list[WarningHappened]:
         """Judge the room; keep what changed and return it."""
+        if now_ms - air.blind_since_ms(now_ms) < FRESH_MS:
+            self.heading.take(air, now_ms)
         self.concerns = find_concerns(
             air,
             coats,
@@ -76,6 +81,7 @@ class WarningDesk:
             clock_text=self.clock_text,
             before=self.concerns,
             silent_after_s=self.silent_after_s,
+            heading=self.heading,
         )
         self.book, changes = settle(self.book, self.concerns, now_ms)
         return self._kept(changes, now_ms)

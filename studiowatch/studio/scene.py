@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from studiowatch.room.limits import Standing
 from studiowatch.studio.concern import AirNow, CoatAtRisk, Concern, Kind
+from studiowatch.studio.heading import NOT_KNOWN, Heading
 from studiowatch.studio.words import Sentence
 
 WARM_GENTLY = "Warm the room gently; keep the heater's air off the pieces, and the heater clear of fabric."
@@ -22,6 +23,7 @@ class Scene:
     now_ms: int
     clock_text: Callable[[int], str]
     before: Mapping[Kind, Concern]
+    heading: Heading = NOT_KNOWN
 
     @property
     def has_solvent(self) -> bool:

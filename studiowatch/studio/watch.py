@@ -15,8 +15,9 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping, Sequence
 from types import MappingProxyType
 
-from studiowatch.studio import drying_rules, laid_rules, moving, rules, unseen
+from studiowatch.studio import ahead, drying_rules, laid_rules, moving, rules, unseen
 from studiowatch.studio.concern import AirNow, CoatAtRisk, Concern, Kind
+from studiowatch.studio.heading import NOT_KNOWN, Heading
 from studiowatch.studio.scene import Scene
 
 SILENT_AFTER_S = 10.0  # s without a reading while a coat is wet; assumption
@@ -60,6 +61,7 @@ def find_concerns(
     clock_text: Callable[[int], str],
     before: Sequence[Concern] = (),
     silent_after_s: float = SILENT_AFTER_S,
+    heading: Heading = NOT_KNOWN,
 ) -> tuple[Concern, ...]:
     """Return what is wrong now, the most urgent first.
 
@@ -77,6 +79,8 @@ def find_concerns(
         What was returned the last time.
     silent_after_s : float
         Seconds without a reading after which a wet coat counts as unwatched; longer for a log of one a minute.
+    heading : Heading
+        Says where the room is heading.
     """
     scene = Scene(
         air=air,
@@ -84,12 +88,14 @@ def find_concerns(
         now_ms=now_ms,
         clock_text=clock_text,
         before={concern.kind: concern for concern in before},
+        heading=heading,
     )
     patience_s = silent_after_s if scene.coats else max(SILENT_AFTER_IDLE_S, silent_after_s)
     is_silent = air.typed is None and now_ms - air.blind_since_ms(now_ms) > patience_s * 1000
     hidden = {kind for kind in RULES if kind not in AS_LAID and (is_silent or unseen.is_missing(kind, air))}
     found = [rules.board_silent(scene)] if is_silent else []
-    found += [concern for kind, rule in RULES.items() if kind not in hidden and (concern := rule(scene)) is not None]
+    looked = [ahead.foreseen(scene, kind, rule(scene)) for kind, rule in RULES.items() if kind not in hidden]
+    found += ahead.without_doubles([concern for concern in looked if concern is not None])
     found += _held(scene, {concern.kind for concern in found}, hidden)
     earlier = [concern for kind, concern in scene.before.items() if kind in hidden]
     found += [concern for old in earlier if (concern := unseen.standing(scene, old)) is not None]

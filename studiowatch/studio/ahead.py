@@ -1,0 +1,151 @@
+"""Warnings ahead of their time: damp, dew and cold that the room is heading for while a coat is still open to them.
+
+They are a caution of the same kind as what they foretell, and become it once the limit is passed.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass, replace
+
+from studiowatch.room.limits import DEW_MARGIN, FILM_MARGIN, Limit, humidity_limit
+from studiowatch.room.trend import Crossing
+from studiowatch.studio.concern import CoatAtRisk, Concern, Kind
+from studiowatch.studio.counting import listed
+from studiowatch.studio.heading import Figure
+from studiowatch.studio.scene import Scene, titles_of
+from studiowatch.studio.words import Level, Sentence
+
+MINUTE_MS = 60_000  # ms
+_SAYS = {
+    Kind.DAMP: "Humidity will pass the limit in about {minutes} minutes",
+    Kind.NEAR_DEW_POINT: "The dew point will be too near in about {minutes} minutes",
+    Kind.TOO_COLD: "It will be too cold in about {minutes} minutes",
+}
+_DETAILS = {
+    Kind.DAMP: "If the room goes on like this it passes {limit:g} % at about {at}, between {low} and {high}: {titles}.",
+    Kind.NEAR_DEW_POINT: "If the room goes on like this the film is less than {limit:g} °C above the dew point at "
+    "about {at}, between {low} and {high}: {titles}.",
+    Kind.TOO_COLD: "If the room goes on like this the film is below {limit:g} °C at about {at}, between {low} and "
+    "{high}: {titles}.",
+}
+_Foreseen = tuple[Crossing, CoatAtRisk, float, str]  # when, which coat, the limit that is passed, and its basis
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Look:
+    """How a coat stands to a limit: its figure, the value of that now, and the limit as it is told."""
+
+    kind: Kind
+    figure: Figure
+    limit: Limit
+    value: float
+    told: float
+
+
+def foreseen(scene: Scene, kind: Kind, found: Concern | None) -> Concern | None:
+    """Return what the rule of `kind` found, with what the room is heading for; itself if there is nothing to add."""
+    rule = _RULES.get(kind)
+    if rule is None or (found is not None and found.level is Level.ACT):
+        return found
+    ahead = [one for one in rule(scene) if _matters(scene, one)]
+    if not ahead:
+        return found
+    crossing, _, limit, basis = min(ahead, key=lambda one: one[0].middle_ms)
+    coats = [coat for _, coat, _, _ in ahead]
+    at_ms = scene.now_ms + crossing.middle_ms
+    sentence = Sentence(
+        level=Level.CAUTION,
+        headline=_SAYS[kind].format(minutes=_about(crossing.middle_ms)),
+        detail=_DETAILS[kind].format(
+            limit=limit,
+            at=scene.clock_text(at_ms),
+            low=scene.clock_text(scene.now_ms + crossing.low_ms),
+            high=scene.clock_text(scene.now_ms + crossing.high_ms),
+            titles=listed(titles_of(coats)),
+        ),
+        advice=scene.warm_advice,
+    )
+    if found is not None:
+        return replace(found, sentence=sentence, expected_ms=at_ms)
+    return scene.concern(kind, coats, sentence, basis=f"{basis} Foreseen by the room's last hour.", expected_ms=at_ms)
+
+
+def _matters(scene: Scene, one: _Foreseen) -> bool:
+    """Return whether the coat is still open to harm by then."""
+    crossing, coat, _, _ = one
+    return coat.safe_ms is None or scene.now_ms + crossing.middle_ms < coat.safe_ms
+
+
+def _about(ahead_ms: int) -> int:
+    """Return minutes as one says them: to five, and to ten beyond half an hour."""
+    minutes = ahead_ms / MINUTE_MS
+    step = 10 if minutes > 30 else 5  # noqa: PLR2004 - half an hour
+    return max(step, round(minutes / step) * step)
+
+
+def _damp(scene: Scene) -> Iterator[_Foreseen]:
+    humidity_pct = scene.air.humidity_pct
+    for coat in scene.coats:
+        if humidity_pct is not None and coat.forming and not coat.solvent:
+            limit = humidity_limit(coat.max_humidity_pct)
+            look = _Look(kind=Kind.DAMP, figure=Figure.HUMIDITY, limit=limit, value=humidity_pct, told=limit.act)
+            yield from _passed(scene, coat, look)
+
+
+def _dew(scene: Scene) -> Iterator[_Foreseen]:
+    dew_C = scene.air.dew_point_C
+    for coat in scene.coats:
+        film_C = _film_C(scene, coat)
+        if dew_C is not None and film_C is not None:
+            look = _Look(
+                kind=Kind.NEAR_DEW_POINT,
+                figure=Figure.ABOVE_DEW,
+                limit=DEW_MARGIN,
+                value=film_C - dew_C,
+                told=DEW_MARGIN.act,
+            )
+            yield from _passed(scene, coat, look)
+
+
+def _cold(scene: Scene) -> Iterator[_Foreseen]:
+    for coat in scene.coats:
+        film_C = _film_C(scene, coat)
+        if coat.forming and coat.mfft_C is not None and film_C is not None:
+            look = _Look(
+                kind=Kind.TOO_COLD,
+                figure=Figure.TEMPERATURE,
+                limit=FILM_MARGIN,
+                value=film_C - coat.mfft_C,
+                told=coat.mfft_C,
+            )
+            yield from _passed(scene, coat, look)
+
+
+def _film_C(scene: Scene, coat: CoatAtRisk) -> float | None:
+    return scene.air.temperature_C if coat.film_C is None else coat.film_C
+
+
+def _passed(scene: Scene, coat: CoatAtRisk, look: _Look) -> Iterator[_Foreseen]:
+    earlier = scene.before.get(look.kind)
+    said_before = earlier is not None and earlier.expected_ms is not None
+    crossing = scene.heading.until(look.figure, look.limit.act - look.value, said_before=said_before)
+    if crossing is not None:
+        yield crossing, coat, look.told, look.limit.basis
+
+
+_RULES: dict[Kind, Callable[[Scene], Iterator[_Foreseen]]] = {
+    Kind.DAMP: _damp,
+    Kind.NEAR_DEW_POINT: _dew,
+    Kind.TOO_COLD: _cold,
+}
+
+
+def without_doubles(found: Sequence[Concern]) -> list[Concern]:
+    """Return the concerns with damp and dew said once of a piece: what is worse, else damp."""
+    damp = next((one for one in found if one.kind is Kind.DAMP), None)
+    dew = next((one for one in found if one.kind is Kind.NEAR_DEW_POINT), None)
+    if damp is None or dew is None or not set(damp.piece_keys).intersection(dew.piece_keys):
+        return list(found)
+    spare = damp if dew.level > damp.level else dew
+    return [one for one in found if one is not spare]

@@ -380,13 +380,13 @@ def test_that_a_reading_missed_for_two_hours_over_a_wet_coat_is_a_caution_withou
     studio.type_in(humidity_pct=60.0)
     snapshot = studio.wait(2 * HOUR_MS + MINUTE_MS)
     assert studio.coat().surface is Surface.WET
-    assert studio.raised() == [Kind.READING_OLD]
-    (warning,) = snapshot.warnings
+    assert Kind.READING_OLD in studio.raised()  # so thick a coat dries too fast on top, too
+    (warning,) = [one for one in snapshot.warnings if one.kind == Kind.READING_OLD]
     assert (warning.level, warning.sound) == (Level.CAUTION, False)
     assert warning.sentence.headline == "The room was not read since 0.00 h"
     assert "Low Tide" in warning.sentence.detail
     studio.type_in(humidity_pct=60.0)
-    assert studio.raised() == []
+    assert Kind.READING_OLD not in studio.raised()
 
 
 def test_that_nothing_is_asked_of_a_rack_on_which_nothing_dries() -> None:

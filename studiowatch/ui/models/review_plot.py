@@ -1,0 +1,155 @@
+"""What the room did under a coat, as panels of lines over one time: numbers and words, no drawing."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from studiowatch.physics.ranges import Array
+from studiowatch.studio.review_views import FilmTrace, Review, Span
+from studiowatch.ui.models.history_axis import ValueScale, moment_words, value_scale
+
+MOST_TICKS = 3
+_LEAST_SPAN = {"°C": 6.0, "%": 20.0, "g/m²": 8.0, "m/s": 0.3}  # so that a quiet stretch does not look rough
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class Line:
+    """One line of a panel; `ink` names a colour of the theme, `words` what it is, `wide` that it is this coat's."""
+
+    words: str
+    ink: str
+    time_ms: NDArray[np.int64]
+    values: Array
+    wide: bool = False
+
+    def at(self, time_ms: float) -> float | None:
+        """Return the value last known at a time, or None before the first or in a stretch without readings."""
+        place = int(np.searchsorted(self.time_ms, time_ms, side="right")) - 1
+        if place < 0 or time_ms > self.time_ms[-1]:
+            return None
+        value = float(self.values[place])
+        return value if np.isfinite(value) else None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class Panel:
+    """Lines over one value axis, with a limit and its words where there is one."""
+
+    title: str
+    unit: str
+    lines: tuple[Line, ...]
+    scale: ValueScale
+    limit: float | None = None
+    limit_words: str = ""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class Picture:
+    """The panels from top to bottom between two times, UTC ms, and what is marked in them."""
+
+    start_ms: int
+    end_ms: int
+    laid_ms: int
+    panels: tuple[Panel, ...]
+    spans: tuple[Span, ...]
+    sealed_words: str = ""
+    described: str = ""
+
+    def read(self, time_ms: float) -> str:
+        """Return all values at a time in words."""
+        read = [moment_words(time_ms, self.end_ms - self.start_ms)]
+        for panel in self.panels:
+            for line in panel.lines:
+                value = line.at(time_ms)
+                if value is not None:
+                    read.append(f"{line.words} {value:.{_decimals(panel.unit)}f} {panel.unit}")
+        return "   ".join(read)
+
+
+def picture_of(review: Review) -> Picture:
+    """Return what is drawn of a review."""
+    start_ms, end_ms = _shown(review)
+    panels = tuple(panel for panel in _panels(review) if panel.lines)
+    sealed = review.sealed_in_g_m2
+    return Picture(
+        start_ms=start_ms,
+        end_ms=end_ms,
+        laid_ms=review.laid_ms,
+        panels=panels,
+        spans=review.spans,
+        sealed_words=f"{sealed:.2g} g/m² sealed in" if sealed >= 0.05 else "",  # noqa: PLR2004 - rounds to nothing
+        described=f"{', '.join(panel.title for panel in panels)}, {_spanned(start_ms, end_ms)}",
+    )
+
+
+def _shown(review: Review) -> tuple[int, int]:
+    """Return from when to when something is known, so that a coat dry within hours is not lost in days."""
+    ends = [span.end_ms for span in review.spans] or [review.laid_ms]
+    last_ms = max(ends)
+    margin_ms = max((last_ms - review.laid_ms) // 4, 1_800_000)
+    times = [each for each in (review.room.time_ms, *(film.time_ms for film in review.films)) if len(each)]
+    first_ms = min((int(time_ms[0]) for time_ms in times), default=review.laid_ms - margin_ms)
+    until_ms = max((int(time_ms[-1]) for time_ms in times), default=last_ms)
+    return min(first_ms, review.laid_ms - margin_ms), max(min(until_ms, last_ms + margin_ms), last_ms)
+
+
+def _panels(review: Review) -> Iterator[Panel]:
+    room, top = review.room, review.films[-1] if review.films else None
+    air = Line(words="air", ink="ink", time_ms=room.time_ms, values=room.temperature_C)
+    dew = Line(words="dew point", ink="dew", time_ms=room.time_ms, values=room.dew_point_C)
+    film = () if top is None else (Line(words="film", ink="paint", time_ms=top.time_ms, values=top.film_C, wide=True),)
+    least_words = "" if review.limit_C is None else f"sheet's least film temperature {review.limit_C:g} °C"
+    yield _panel("temperature", "°C", (air, *film, dew), limit=review.limit_C, limit_words=least_words)
+    humidity = Line(words="humidity", ink="ink", time_ms=room.time_ms, values=room.humidity_pct)
+    limit_pct = review.limit_humidity_pct
+    damp_words = "" if limit_pct is None else f"damp for it above {limit_pct:g} %"
+    yield _panel("relative humidity", "%", (humidity,), limit=limit_pct, limit_words=damp_words)
+    speed = Line(words="air speed", ink="ink", time_ms=room.time_ms, values=room.air_speed_m_s)
+    yield _panel("air speed", "m/s", (speed,), floor=0.0)
+    yield _panel("held in each coat", "g/m²", tuple(_held(review.films)), floor=0.0)
+
+
+def _held(films: Sequence[FilmTrace]) -> Iterator[Line]:
+    for film in films:
+        is_top = film is films[-1]
+        ink = "film_wet" if is_top else "film_dry_mark"
+        yield Line(words=film.label, ink=ink, time_ms=film.time_ms, values=film.water_g_m2, wide=is_top)
+
+
+def _panel(
+    title: str,
+    unit: str,
+    lines: tuple[Line, ...],
+    *,
+    limit: float | None = None,
+    limit_words: str = "",
+    floor: float | None = None,
+) -> Panel:
+    known = tuple(line for line in lines if len(line.values) and np.isfinite(line.values).any())
+    values = [float(bound) for line in known for bound in (np.nanmin(line.values), np.nanmax(line.values))]
+    values += [] if limit is None else [limit]
+    values += [] if floor is None else [floor]
+    low, high = (min(values), max(values)) if values else (0.0, 1.0)
+    lacking = max(_LEAST_SPAN[unit] - (high - low), 0.0)
+    low, high = (low, high + lacking) if floor is not None else (low - lacking / 2, high + lacking / 2)
+    return Panel(
+        title=title,
+        unit=unit,
+        lines=known,
+        scale=value_scale(low, high, MOST_TICKS),
+        limit=limit,
+        limit_words=limit_words,
+    )
+
+
+def _decimals(unit: str) -> int:
+    return {"%": 0, "m/s": 2}.get(unit, 1)
+
+
+def _spanned(start_ms: int, end_ms: int) -> str:
+    width_ms = end_ms - start_ms
+    return f"from {moment_words(start_ms, width_ms)} to {moment_words(end_ms, width_ms)}"

@@ -1,0 +1,108 @@
+"""The causes of a review, each with its bar and its evidence."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import QRectF, QSize, Qt
+from PySide6.QtGui import QColor, QPainter, QPaintEvent
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
+
+from studiowatch.ui.models.review import CauseRow
+from studiowatch.ui.models.tones import Tone
+from studiowatch.ui.style import Style
+from studiowatch.ui.widgets.text import label, rule
+
+_BAR_UNITS = 8
+_FADED = 0.02  # share under which a cause is only named
+
+
+class ShareBar(QWidget):
+    """A share of the whole, 0-1, as the length of a bar."""
+
+    def __init__(self, share: float, tone: Tone, style: Style) -> None:
+        super().__init__()
+        self._share, self._tone, self._style = share, tone, style
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        self.setAccessibleName(f"{100.0 * share:.0f} %")
+
+    def sizeHint(self) -> QSize:
+        """Return the bar's height at the present scale."""
+        return QSize(self._style.px(80), self._style.px(_BAR_UNITS))
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Draw the bar on its groove."""
+        del event
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.setPen(Qt.PenStyle.NoPen)
+        place = QRectF(self.rect())
+        radius = place.height() / 2
+        painter.setBrush(QColor(self._style.theme.rule))
+        painter.drawRoundedRect(place, radius, radius)
+        place.setWidth(max(place.width() * self._share, place.height()))
+        painter.setBrush(QColor(getattr(self._style.theme, str(self._tone))))
+        painter.drawRoundedRect(place, radius, radius)
+
+
+class CauseList(QWidget):
+    """Rows of causes, the strongest first."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setObjectName("inside")
+        self.setAccessibleName("Likely causes, strongest first")
+        self._style = Style()
+        self._rows: list[QWidget] = []
+        self._shown: tuple[CauseRow, ...] = ()
+        self._column = QVBoxLayout(self)
+        self._column.setContentsMargins(0, 0, 0, 0)
+        self._column.addStretch(1)
+
+    def set_style(self, style: Style) -> None:
+        """Use `style` from now on."""
+        self._style = style
+        self._column.setSpacing(style.px(9))
+        self._fill()
+
+    def show_causes(self, rows: Sequence[CauseRow]) -> None:
+        """Show `rows`."""
+        self._shown = tuple(rows)
+        self._fill()
+
+    def _fill(self) -> None:
+        for row in self._rows:
+            self._column.removeWidget(row)
+            row.hide()
+            row.deleteLater()
+        strong = [row for row in self._shown if row.share >= _FADED]
+        faint = [row for row in self._shown if row.share < _FADED]
+        self._rows = []
+        for cause in strong:
+            self._rows += [self._row(cause), rule()]
+        if faint:
+            self._rows.append(self._rest(faint))
+        for place, made in enumerate(self._rows):
+            self._column.insertWidget(place, made)
+
+    def _row(self, row: CauseRow) -> QFrame:
+        made = QFrame()
+        made.setAccessibleName(row.spoken)
+        made.setToolTip(row.basis)
+        column = QVBoxLayout(made)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(self._style.px(5))
+        head = QHBoxLayout()
+        head.addWidget(label("title", text=row.title, wrap=True), 1)
+        head.addWidget(label("title", row.tone, row.percent), 0, Qt.AlignmentFlag.AlignTop)
+        column.addLayout(head)
+        column.addWidget(ShareBar(row.share, row.tone, self._style))
+        for sentence in row.sentences:
+            column.addWidget(label("body", Tone.MUTED, sentence, wrap=True))
+        if row.often:
+            column.addWidget(label("small", Tone.LINK, row.often, wrap=True))
+        return made
+
+    def _rest(self, rows: Sequence[CauseRow]) -> QWidget:
+        named = ", ".join(row.title[0].lower() + row.title[1:] for row in rows)
+        return label("small", Tone.MUTED, f"Next to nothing speaks for: {named}.", wrap=True)

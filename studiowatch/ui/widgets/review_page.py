@@ -1,0 +1,172 @@
+"""The review of one coat: likely causes, what the room did, what would have changed it, what to do now."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
+from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
+
+from studiowatch.studio.review_views import Review
+from studiowatch.ui.models.review import review_words
+from studiowatch.ui.models.review_plot import picture_of
+from studiowatch.ui.models.tones import Tone
+from studiowatch.ui.style import Style
+from studiowatch.ui.widgets.cause_list import CauseList
+from studiowatch.ui.widgets.review_cards import ChangeTable, StepList
+from studiowatch.ui.widgets.review_plot import ReviewPlot
+from studiowatch.ui.widgets.text import button, label, say
+
+WORKING = "Working it out…"
+_SIDE_BY_SIDE_UNITS = 900  # narrower than this, the causes stand above the plot
+
+
+class ReviewPage(QWidget):
+    """Shows one review. `left` asks for the rack, `pdf_asked` and `csv_asked` for it on paper and as figures."""
+
+    left = Signal()
+    pdf_asked = Signal()
+    csv_asked = Signal()
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setObjectName("page")
+        self.setAccessibleName("Why did it cloud?")
+        self.review: Review | None = None
+        self._style = Style()
+        self.back = button("← Back to the rack", "link")  # first, as the keyboard reaches it
+        self._title = label("headline")
+        self._subtitle = label("body", Tone.MUTED, wrap=True)
+        self._headline = label("title", wrap=True)
+        self._pdf, self._csv = button("Save as PDF…", "link"), button("Save as CSV…", "link")
+        self._causes, self._plot = CauseList(), ReviewPlot()
+        self._changes, self._steps = ChangeTable(), StepList()
+        self._learnt = label("small", Tone.MUTED, wrap=True)
+        self._blind = label("body", Tone.CAUTION, wrap=True)
+        self._compose()
+        self.back.clicked.connect(self.left)
+        QShortcut(QKeySequence("Escape"), self, self.left.emit)
+        self._pdf.clicked.connect(self.pdf_asked)
+        self._csv.clicked.connect(self.csv_asked)
+        self.wait()
+
+    def _compose(self) -> None:
+        self._top = QHBoxLayout()
+        for part in (self.back, self._title):
+            self._top.addWidget(part)
+        self._top.addStretch(1)
+        for part in (self._pdf, self._csv):
+            self._top.addWidget(part)
+        self._body = QWidget()
+        self._body.setObjectName("inside")
+        self._grid = QGridLayout(self._body)
+        self._grid.setContentsMargins(0, 0, 0, 0)
+        self._causes_part = self._part("Likely causes, strongest first", self._causes_card())
+        self._plot_part = self._part("What the room did under this coat", self._plot_card())
+        self._changes_part = self._part("What would have changed it", self._changes)
+        self._steps_part = self._part("What to do now", self._steps)
+        self._scroll = QScrollArea()
+        self._scroll.setWidgetResizable(True)
+        self._scroll.setFrameShape(QFrame.Shape.NoFrame)
+        self._scroll.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+        self._scroll.setAccessibleName("The review")
+        self._scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self._scroll.setWidget(self._body)
+        self._whole = QVBoxLayout(self)
+        self._whole.addLayout(self._top)
+        self._whole.addWidget(self._subtitle)
+        self._whole.addWidget(self._headline)
+        self._whole.addWidget(self._scroll, 1)
+        self._arrange()
+
+    @staticmethod
+    def _part(title: str, card: QWidget) -> QWidget:
+        made = QWidget()
+        made.setObjectName("inside")
+        column = QVBoxLayout(made)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(label("column", text=title))
+        column.addWidget(card, 1)
+        return made
+
+    def _causes_card(self) -> QFrame:
+        card = QFrame()
+        card.setProperty("card", "plain")
+        self._causes_column = QVBoxLayout(card)
+        for part in (self._causes, self._blind, self._learnt):
+            self._causes_column.addWidget(part)
+        self._causes_column.setStretch(0, 1)
+        return card
+
+    def _plot_card(self) -> QFrame:
+        card = QFrame()
+        card.setProperty("card", "plain")
+        self._plot_column = QVBoxLayout(card)
+        self._plot_column.addWidget(self._plot)
+        return card
+
+    def _arrange(self) -> None:
+        """Put the parts side by side, or above each other where the window is narrow for its text."""
+        wide = self.width() >= self._style.px(_SIDE_BY_SIDE_UNITS)
+        if wide:
+            places = ((0, 0, 2, 1), (0, 1, 1, 1), (1, 1, 1, 1), (2, 0, 1, 2))
+        else:
+            places = ((0, 0, 1, 2), (1, 0, 1, 2), (2, 0, 1, 2), (3, 0, 1, 2))
+        parts = (self._causes_part, self._plot_part, self._changes_part, self._steps_part)
+        for part, (row, column, rows, columns) in zip(parts, places, strict=True):
+            self._grid.removeWidget(part)
+            self._grid.addWidget(part, row, column, rows, columns)
+        self._grid.setColumnStretch(0, 4 if wide else 1)
+        self._grid.setColumnStretch(1, 9 if wide else 0)
+
+    def set_style(self, style: Style) -> None:
+        """Use `style` from now on."""
+        self._style = style
+        px = style.px
+        self._whole.setContentsMargins(px(14), px(8), px(14), px(6))
+        self._whole.setSpacing(px(4))
+        self._top.setSpacing(px(10))
+        self._grid.setSpacing(px(14))
+        self._causes_column.setContentsMargins(px(16), px(14), px(16), px(12))
+        self._causes_column.setSpacing(px(10))
+        self._plot_column.setContentsMargins(px(12), px(8), px(12), px(8))
+        for part in (self._causes, self._plot, self._changes, self._steps):
+            part.set_style(style)
+        self._arrange()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Put the parts where there is room for them."""
+        super().resizeEvent(event)
+        self._arrange()
+
+    def wait(self) -> None:
+        """Show that a review is worked out."""
+        self.review = None
+        self._say("Why did it cloud?", "", WORKING, Tone.MUTED)
+
+    def refuse(self, sentence: str) -> None:
+        """Show why there is no review."""
+        self.review = None
+        self._say("Why did it cloud?", "", sentence, Tone.ACT)
+
+    def _say(self, title: str, subtitle: str, headline: str, tone: Tone) -> None:
+        has_review = self.review is not None
+        self._body.setVisible(has_review)
+        for action in (self._pdf, self._csv):
+            action.setVisible(has_review)
+        say(self._title, title)
+        say(self._subtitle, subtitle, hide_empty=True)
+        say(self._headline, headline, tone)
+
+    def show_review(self, review: Review, now_ms: int) -> None:
+        """Show `review`, its times seen from `now_ms`, UTC ms."""
+        self.review = review
+        words = review_words(review, now_ms)
+        self.setAccessibleName(words.title)
+        self._say(words.title, words.subtitle, words.headline, Tone.INK)
+        self._causes.show_causes(words.causes)
+        self._plot.show_picture(picture_of(review))
+        self._changes.show_changes(words.changes)
+        self._steps.show_steps(words.steps, words.cautions)
+        say(self._blind, "\n".join(words.blind), hide_empty=True)
+        say(self._learnt, words.learnt)
+        self._scroll.verticalScrollBar().setValue(0)

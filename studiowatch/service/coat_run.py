@@ -18,6 +18,7 @@ from studiowatch.coats.support import Support, support_of
 from studiowatch.physics.air import Air
 from studiowatch.physics.ranges import Array, OutOfRange
 from studiowatch.service.air_ahead import alike, calm
+from studiowatch.service.coat_risk import CoatRisk
 from studiowatch.service.log_air import Moment
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.snapshot import StageTime
@@ -86,6 +87,8 @@ class CoatRun:
         Whether it was said that the next coat may go on.
     table : ndarray or None
         When each draw reaches each stage, as last looked ahead, s; None before that.
+    risk : CoatRisk or None
+        What it has met that clouds a coat; set by `begin`.
     """
 
     coat: Coat
@@ -104,6 +107,7 @@ class CoatRun:
     recoat_told: bool = False
     table: Array | None = None
     pace: float = 0.0
+    risk: CoatRisk | None = None
     _ahead_ms: int | None = None
     _ahead_air: Air | None = None
     _ahead_covered: bool = False
@@ -128,9 +132,18 @@ class CoatRun:
             coat=coat, sheet=sheet, laid_ms=coat.laid_ms, film=film, at_ms=coat.laid_ms, standing=standing, over=over
         )
         run.air = None if over is None else over.air
+        run.risk = CoatRisk.of(film, None if over is None else over.film, [*run._sheets_below(), sheet])
         for lower, lower_film in run._below():
             lower.film = lower_film
         return run
+
+    def _sheets_below(self) -> list[DataSheet]:
+        """Return the sheets of the coats below, lowest first."""
+        sheets, lower = [], self.over
+        while lower is not None:
+            sheets.append(lower.sheet)
+            lower = lower.over
+        return sheets[::-1]
 
     @property
     def covered(self) -> bool:
@@ -158,6 +171,8 @@ class CoatRun:
         laid_before = self.film
         self.film, reached = advance_through(self.film, spans, covered=self.covered)
         self.pace = pace_after(self.pace, laid_before, self.film)
+        if self.risk is not None:
+            self.risk.follow(self.film, spans)
         found = [(self, step) for step in reached]
         for lower, lower_film in self._below():
             found += [(lower, step) for step in newly_reached(lower.film, lower_film)]

@@ -21,10 +21,13 @@ from studiowatch.service.snapshot import CoatView, PieceView, SolventView
 from studiowatch.studio.amounts import wet_um_of
 from studiowatch.studio.concern import CoatAtRisk
 from studiowatch.studio.labels import next_step, slack_days, suggested_mL
-from studiowatch.studio.laying import not_yet
+from studiowatch.studio.laying import may_cloud, not_yet
 from studiowatch.studio.pieces import Coat, Finding, Piece
 from studiowatch.studio.prompts import CoatToTend, FilmNow
 from studiowatch.studio.rereading import read_every_ms
+from studiowatch.studio.review_live import laying_risk
+from studiowatch.studio.review_severity import unready_water_g_m2
+from studiowatch.studio.review_views import Risk
 from studiowatch.studio.words import Sentence
 
 _WATER, _SOLVENT = "water", "solvent"
@@ -131,6 +134,7 @@ def _piece_view(
         coats=tuple(
             replace(
                 _coat_view(piece, coat, label, rack.shelf.stand_in(coat.sheet), rack.runs.get(coat.key)),
+                risk=_risk(rack, coat),
                 unwatched=rack.stacks.why_unwatched(coat, now_ms),
                 weighing=advice.get(coat.key, ""),
             )
@@ -142,11 +146,32 @@ def _piece_view(
         next_p90_ms=next_p90_ms,
         slack_days=_slack_days(piece, following, next_ms, local_date),
         not_yet=stop,
+        may_cloud=None if stop is not None else _may_cloud(rack, piece, following, following_label),
         would_seal_g_m2=0.0 if run is None else sealed_in_g_m2(run.film),
         would_seal_fluid=_WATER if run is None else _unready_fluid(run.film),
         solvents=_solvents(rack.shelf, piece),
         untested="" if run is None else _untested(rack, piece, run.coat),
     )
+
+
+def _risk(rack: Rack, coat: Coat) -> Risk | None:
+    """Return the present risk that a coat comes out cloudy, or None if it is not followed, or its outcome is known."""
+    run = rack.runs.get(coat.key)
+    return None if run is None or run.risk is None or coat.outcome else run.risk.told(coat, rack.stacks.curves)
+
+
+def _may_cloud(rack: Rack, piece: Piece, following: Coat | None, label: str | None) -> Sentence | None:
+    """Return why the next coat planned may come out cloudy if it were laid now, or None."""
+    run = rack.stacks.top(piece)
+    if following is None or label is None or run is None or run.air is None or following.sheet not in rack.shelf.sheets:
+        return None
+    sheet = rack.shelf.get(following.sheet)
+    if sheet.kind is Kind.PAINT:
+        return None
+    laid = [rack.shelf.stand_in(coat.sheet) for coat in piece.coats if coat.laid_ms is not None]
+    sealed_g_m2 = float(unready_water_g_m2(run.film)[0])
+    risk = laying_risk(rack.stacks.curves, sheet, run.air, below=laid, sealed_g_m2=sealed_g_m2, side_m=piece.side_m)
+    return may_cloud(risk, label=label)
 
 
 def _unready_fluid(film: Film) -> str:

@@ -13,6 +13,7 @@ from studiowatch.service.product_views import LearntView
 from studiowatch.studio.concern import TypedAir
 from studiowatch.studio.pieces import Shape, face_m2
 from studiowatch.studio.preparation import ChoreNow, Phase, Preparation
+from studiowatch.studio.review_views import Risk
 from studiowatch.studio.warnings import WarningState
 from studiowatch.studio.words import Level, Sentence
 
@@ -105,6 +106,8 @@ class CoatView:
     blush_from_ms, blush_min, weighing
         UTC ms from which a solvent-borne coat may have blushed, or None, and for how long it was near the dew point,
         min; what weighing the bottle would narrow, one sentence at the newest coat of each product, else "".
+    risk : Risk or None
+        The present risk that a clear coat comes out cloudy, with its strongest reason; None if it is not followed.
     """
 
     key: str
@@ -135,6 +138,7 @@ class CoatView:
     blush_from_ms: int | None = None
     blush_min: float = 0.0
     weighing: str = ""
+    risk: Risk | None = None
 
     def stage(self, stage: Stage) -> StageTime | None:
         """Return the time of `stage`, or None if this coat has no such stage."""
@@ -162,6 +166,8 @@ class PieceView:
         When it is ready for that, as it is told, and the likely range, UTC ms.
     not_yet : Sentence or None
         Why no coat should go on it now, whatever the room: the one below is wet, or not ready; None if it may.
+    may_cloud : Sentence or None
+        Why the next coat planned may come out cloudy if it were laid now and the room stayed so; None if it hardly may.
     would_seal_g_m2, would_seal_fluid
         What a coat laid now would seal in, g/m², and its name; `solvents` is for each solvent-borne sheet.
     untested : str
@@ -186,6 +192,7 @@ class PieceView:
     next_p90_ms: int | None = None
     slack_days: int | None = None
     not_yet: Sentence | None = None
+    may_cloud: Sentence | None = None
     would_seal_g_m2: float = 0.0
     would_seal_fluid: str = "water"
     solvents: tuple[SolventView, ...] = ()

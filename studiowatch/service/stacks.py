@@ -19,6 +19,7 @@ from studiowatch.service.room_now import BRIDGED_MS
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.studio.labels import stack_labels
 from studiowatch.studio.pieces import Coat, Piece
+from studiowatch.studio.review_curves import PRIOR, Curves
 
 TOGETHER = 256  # moments of the log that a stack which nobody can mark any more takes in one step
 RESTING_MS = 30_000  # ms between two steps of such a stack while it is watched
@@ -34,6 +35,8 @@ class Stacks:
         The run of each laid coat of a piece on the rack, by the coat's key.
     unwatched : dict
         Why a laid coat has no run, one sentence, by the coat's key.
+    curves : Curves
+        By which the risk of each coat is weighed.
     """
 
     shelf: SheetShelf
@@ -41,6 +44,7 @@ class Stacks:
     learning: LearningDesk
     runs: dict[str, CoatRun] = field(default_factory=dict)
     unwatched: dict[str, str] = field(default_factory=dict)
+    curves: Curves = PRIOR
     _judged: JudgedLog = field(init=False)
 
     def __post_init__(self) -> None:

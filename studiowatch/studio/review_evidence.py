@@ -18,7 +18,7 @@ from studiowatch.studio.prompts import COVER_MS
 from studiowatch.studio.review_causes import MEASURED, Cause
 from studiowatch.studio.review_course import HOUR_MS, Course
 from studiowatch.studio.review_room import Step
-from studiowatch.studio.review_severity import Severities, matting_coats, matting_most, touch_tests_ms
+from studiowatch.studio.review_severity import Severities, matting_most, touch_tests_ms
 from studiowatch.studio.review_words import amount, lasted
 
 THIN_PCT = 10.0  # % of water that sheets commonly allow; common practice, no source
@@ -175,10 +175,11 @@ def _thinned(case: Case) -> tuple[str, ...]:
 
 
 def _matting(case: Case) -> tuple[str, ...]:
-    coats = matting_coats(case.course.stack)
+    stack = case.course.stack
+    coats = [laid.label for laid in stack.coats if laid.sheet.matting_agent]
     if not coats:
         return ("No satin or matt coat is in the stack.",)
-    most = matting_most(case.course.stack)
+    most = matting_most([laid.sheet for laid in stack.coats])
     verb = "holds" if len(coats) == 1 else "hold"
     return (f"{', '.join(coats)} {verb} matting agent: {len(coats)}, where {most} may lie on each other.",)
 

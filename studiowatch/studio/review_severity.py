@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
+from itertools import pairwise
 
 import numpy as np
 
 from studiowatch.coats.bound_water import water_content
-from studiowatch.coats.data_sheet import Kind
+from studiowatch.coats.data_sheet import DataSheet, Kind
 from studiowatch.coats.film import Film
 from studiowatch.coats.paint import PaintState
 from studiowatch.coats.stage_table import ROW
@@ -55,35 +56,58 @@ class Severities:
 def severities_of(course: Course, room: Room, *, outcome: Outcome | None, seen_ms: int | None) -> Severities:
     """Return the severity of every cause; `outcome` and `seen_ms` matter for a coat that was looked at too early."""
     stack = course.stack
-    found = film_severities(course.fresh, course.film, course.tally, stack, course.below)
-    found[Cause.TOUCHED] = np.full_like(found[Cause.DAMP_AIR], touched(course))
-    clearing = np.zeros_like(found[Cause.DAMP_AIR])
+    sheets = [laid.sheet for laid in stack.coats]
+    sealed = None if course.below is None else unready_water_g_m2(course.below)
+    hands = touched(
+        stack.top.coat,
+        set_ms=course.stage_ms(Stage.SET_TO_TOUCH),
+        dry_ms=course.stage_ms(Stage.DRY_TO_TOUCH),
+        above_ms=stack.above_ms,
+    )
+    found = film_severities(course.film, course.tally, sheets=sheets, sealed_g_m2=sealed, hands=hands)
     if outcome not in (None, Outcome.CLEAR) and seen_ms is not None:
-        clearing = _clearing(stack, room, seen_ms)
-    found[Cause.STILL_CLEARING] = clearing
+        found[Cause.STILL_CLEARING] = _clearing(stack, room, seen_ms)
     shown = {cause: float(values[0]) for cause, values in found.items()}
     shown[Cause.BELOW_MFFT] = float(found[Cause.BELOW_MFFT].mean())
     shown[Cause.SEALED_IN_WATER] = course.fresh.sealed_in_g_m2
-    shown[Cause.MATTING_BUILD_UP] = float(len(matting_coats(stack)))
-    return Severities(values=np.column_stack([found[cause] for cause in MEASURED]), shown=shown)
+    shown[Cause.MATTING_BUILD_UP] = float(sum(sheet.matting_agent for sheet in sheets))
+    return Severities(values=columns(found), shown=shown)
 
 
-def film_severities(fresh: Film, film: Film, tally: Tally, stack: LaidStack, below: Film | None) -> dict[Cause, Array]:
-    """Return the severities that a film carries, live or reviewed, per draw; the others are 0."""
+def film_severities(
+    film: Film, tally: Tally, *, sheets: Sequence[DataSheet], sealed_g_m2: Array | None, hands: float
+) -> dict[Cause, Array]:
+    """Return the severity of every cause but "still clearing", live or reviewed, per draw.
+
+    Parameters
+    ----------
+    sheets : sequence of DataSheet
+        Of the coats of the stack, lowest first, this one last.
+    sealed_g_m2 : ndarray or None
+        Water that had still to leave the coats below when this one was laid, g/m².
+    hands : float
+        How severely it was touched, 0-1.
+    """
     zero = np.zeros(len(film.anchor.draws))
     found: dict[Cause, Array] = dict.fromkeys(MEASURED, zero)
     if film.sheet.kind is Kind.PAINT:
         return found
-    found[Cause.SEALED_IN_WATER] = zero if below is None else unready_water_g_m2(below)
+    found[Cause.SEALED_IN_WATER] = zero if sealed_g_m2 is None else sealed_g_m2
     found[Cause.DAMP_AIR] = tally.damp_h
     found[Cause.CONDENSATION] = tally.dew_min
     found[Cause.SKINNED] = tally.pace
     if isinstance(film.state, WaterState):
         found[Cause.BELOW_MFFT] = film.state.below_mfft_s / 60.0
-    found[Cause.TOO_THICK] = zero + fresh.wet_um / film.sheet.wet_um * fresh.anchor.draws.thickness_factor
+    found[Cause.TOO_THICK] = film.wet_um / film.sheet.wet_um * film.anchor.draws.thickness_factor
     found[Cause.THINNED] = zero + film.thinned_pct
-    found[Cause.MATTING_BUILD_UP] = zero + matting_over(stack)
+    found[Cause.MATTING_BUILD_UP] = zero + matting_over(sheets)
+    found[Cause.TOUCHED] = zero + hands
     return found
+
+
+def columns(found: Mapping[Cause, Array]) -> Array:
+    """Return severities as the curves take them, (draws, measured causes)."""
+    return np.column_stack([found[cause] for cause in MEASURED])
 
 
 def unready_water_g_m2(below: Film) -> Array:
@@ -105,44 +129,38 @@ def _stays_kg_m2(film: Film) -> Array | float:
     return 0.0
 
 
-def matting_coats(stack: LaidStack) -> tuple[str, ...]:
-    """Return the labels of the coats with matting agent, lowest first."""
-    return tuple(laid.label for laid in stack.coats if laid.sheet.matting_agent)
-
-
-def matting_most(stack: LaidStack) -> int:
+def matting_most(sheets: Sequence[DataSheet]) -> int:
     """Return how many coats with matting agent may lie on each other: the least that a sheet among them names."""
-    named = [laid.sheet.max_matting_coats for laid in stack.coats if laid.sheet.matting_agent]
+    named = [sheet.max_matting_coats for sheet in sheets if sheet.matting_agent]
     return min((most for most in named if most is not None), default=MATTING_COATS)
 
 
-def matting_over(stack: LaidStack) -> float:
+def matting_over(sheets: Sequence[DataSheet]) -> float:
     """Return how the coats with matting agent stand against what may be: 1 at the most that may be, 2 one above."""
-    many = len(matting_coats(stack))
+    many = sum(sheet.matting_agent for sheet in sheets)
     if many == 0:
         return 0.0
-    lowest = stack.coats[0]
-    on_paint = any(
-        upper.sheet.matting_agent and lower.sheet.kind is Kind.PAINT
-        for lower, upper in zip(stack.coats, stack.coats[1:], strict=False)
-    )
-    straight = on_paint or lowest.sheet.matting_agent
-    return max(many - matting_most(stack) + 1.0, 0.0) + (STRAIGHT_ON_PAINT if straight else 0.0)
+    on_paint = any(upper.matting_agent and lower.kind is Kind.PAINT for lower, upper in pairwise(sheets))
+    straight = on_paint or sheets[0].matting_agent
+    return max(many - matting_most(sheets) + 1.0, 0.0) + (STRAIGHT_ON_PAINT if straight else 0.0)
 
 
-def touched(course: Course) -> float:
-    """Return how severely a coat was touched, 0-1: covered too soon, tested or painted over while wet."""
-    coat, laid_ms = course.stack.top.coat, course.stack.top.laid_ms
-    set_ms, dry_ms = course.stage_ms(Stage.SET_TO_TOUCH), course.stage_ms(Stage.DRY_TO_TOUCH)
+def touched(coat: Coat, *, set_ms: int | None, dry_ms: int | None, above_ms: int | None) -> float:
+    """Return how severely a coat was touched, 0-1: covered too soon, tested or painted over while wet.
+
+    Parameters
+    ----------
+    set_ms, dry_ms, above_ms : int or None
+        UTC ms when it set and was dry to touch, None if it was not yet; and when a coat was laid over it.
+    """
     found = [0.0]
     if coat.covered_from_ms is not None and (set_ms is None or coat.covered_from_ms < set_ms):
-        found.append(max(1.0 - (coat.covered_from_ms - laid_ms) / COVER_MS, 0.0))
+        found.append(max(1.0 - (coat.covered_from_ms - (coat.laid_ms or 0)) / COVER_MS, 0.0))
     for at_ms in touch_tests_ms(coat):
         if set_ms is None or at_ms < set_ms:
             found.append(TEST_ON_WET)
         elif dry_ms is None or at_ms < dry_ms:
             found.append(TEST_ON_TACKY)
-    above_ms = course.stack.above_ms
     if above_ms is not None and (dry_ms is None or above_ms < dry_ms):
         found.append(LAID_OVER_WET)
     return max(found)

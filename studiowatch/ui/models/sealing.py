@@ -37,3 +37,13 @@ def verdict_below(piece: PieceView) -> Sentence | None:
         return stop
     sealed = f"A coat now would seal in {piece.would_seal_g_m2:.1f} g/m² of {piece.would_seal_fluid}."
     return replace(stop, detail=" ".join(part for part in (stop.detail, sealed) if part))
+
+
+def verdict_on(piece: PieceView, room: Sentence | None, sheet: str) -> Sentence | None:
+    """Return what to say before a coat of `sheet` is laid: what lies below, then the worse of the room and the risk."""
+    stop = verdict_below(piece)
+    if stop is not None:
+        return stop
+    following = next((coat.sheet for coat in piece.coats if coat.laid_ms is None), None)
+    risk = piece.may_cloud if following == sheet else None
+    return risk if risk is not None and (room is None or risk.level > room.level) else room

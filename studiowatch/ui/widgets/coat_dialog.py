@@ -37,7 +37,7 @@ from studiowatch.ui.models.coat_form import (
     weighing_words,
 )
 from studiowatch.ui.models.notices import SentenceCard
-from studiowatch.ui.models.sealing import verdict_below
+from studiowatch.ui.models.sealing import verdict_on
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.models.vapour_caution import vapour_cautions
 from studiowatch.ui.style import Style
@@ -199,15 +199,16 @@ class CoatDialog(FormDialog):
         self._show_cautions()
 
     def _show_room(self) -> None:
-        check = self._not_yet() or self._snapshot.room_check(self._option.sheet.name)
+        check = self._verdict()
         self._room.setVisible(check is not None)
         if check is not None:
             self._room.set_card(SentenceCard(sentence=check))
 
-    def _not_yet(self) -> Sentence | None:
-        """Return why no coat should go on this piece now, from the newest snapshot."""
+    def _verdict(self) -> Sentence | None:
+        """Return whether, or why no, coat should go on this piece now, from the newest snapshot."""
         pieces = {piece.key: piece for piece in self._snapshot.pieces}
-        return verdict_below(pieces.get(self._piece.key, self._piece))
+        sheet = self._option.sheet.name
+        return verdict_on(pieces.get(self._piece.key, self._piece), self._snapshot.room_check(sheet), sheet)
 
     def set_snapshot(self, snapshot: Snapshot) -> None:
         """Look at the room again; the pieces stay as they were when the form was opened."""

@@ -27,6 +27,7 @@ from studiowatch.cli import (
 from studiowatch.cli.answers import DONE, FAULT, INTERRUPTED, WRONG, WrongCall, complain, wrong
 from studiowatch.cli.calls import parser
 from studiowatch.coats.data_sheet import SheetFaults
+from studiowatch.service.exchange import StudioExchange
 from studiowatch.service.outfit import Outfit
 from studiowatch.service.ports import BoardSource
 from studiowatch.service.sheet_shelf import SheetShelf, SheetUnknown
@@ -90,7 +91,8 @@ def _window(_call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> 
         watching(outfit, folder, outfit.board(None, folder)) as keeper,
         closing(outfit.open_history(folder.database)) as history,
     ):
-        return outfit.window(keeper, history, "")
+        exchange = StudioExchange(folder=folder, clock=outfit.clock, check=outfit.check_store)
+        return outfit.window(keeper, history, exchange, "")
 
 
 _ANSWERS: Mapping[str | None, Callable[[argparse.Namespace, Outfit, StudioFolder], int]] = {

@@ -8,6 +8,7 @@ from contextlib import closing
 from studiowatch.cli import inputs, watch
 from studiowatch.cli.answers import FAULT, complain
 from studiowatch.service.demo import Scenario, furnish, scenario
+from studiowatch.service.exchange import StudioExchange
 from studiowatch.service.outfit import MadeUpRoom, Outfit
 from studiowatch.service.watched_studio import watching
 from studiowatch.store.folder import StudioFolder, Watching
@@ -34,7 +35,8 @@ def run(call: argparse.Namespace, outfit: Outfit) -> int:
         watching(outfit, folder, source, keep_backups=False) as keeper,
         closing(outfit.open_history(folder.database)) as history,
     ):
-        return outfit.window(keeper, history, TITLE)
+        exchange = StudioExchange(folder=folder, clock=outfit.clock, check=outfit.check_store)
+        return outfit.window(keeper, history, exchange, TITLE)
 
 
 def _build(folder: StudioFolder, made_up: Scenario, outfit: Outfit, room: MadeUpRoom) -> None:

@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import TextIO
 
 from studiowatch.cli.answers import wrong
+from studiowatch.service.whole_file import whole_file
 
 STDOUT = "-"
 
@@ -34,11 +35,5 @@ def written(name: str) -> Iterator[TextIO]:
         return
     if path.exists() and path.stat().st_size:
         wrong(f"{path} is there already; choose a new name, or move it away first.")
-    unfinished = path.with_name(f"{path.name}.unfinished")
-    try:
-        with unfinished.open("w", encoding="utf-8", newline="") as out:
-            yield out
-        unfinished.replace(path)
-    except BaseException:
-        unfinished.unlink(missing_ok=True)
-        raise
+    with whole_file(path) as out:
+        yield out

@@ -11,6 +11,7 @@ from studiowatch.board.mapping import ColumnMapping
 from studiowatch.board.port import BytePort, PortSeen
 from studiowatch.board.ways import ChooseWay
 from studiowatch.room.readings import Reading
+from studiowatch.service.exchange import Exchange
 from studiowatch.service.ports import BoardSource, Clock, Desk, History, ReadingsLog, Records
 from studiowatch.store.all_records import TakenOver
 from studiowatch.store.examine import Examination
@@ -87,7 +88,7 @@ class Outfit:
     open_port : callable
         Opens one port, by name and baud, to listen on it.
     window : callable
-        Opens the window, given desk, history and a note for its title; returns the exit code.
+        Opens the window, given desk, history, exchange and a note for its title; returns the exit code.
     sound_trouble, display_trouble : callable
         Returns why nothing can be heard, or no window shown, on this machine, or "".
     """
@@ -106,6 +107,6 @@ class Outfit:
     made_up_room: Callable[[int], MadeUpRoom]
     list_ports: Callable[[], Sequence[PortSeen]]
     open_port: Callable[[str, int], BytePort]
-    window: Callable[[Desk, History, str], int]
+    window: Callable[[Desk, History, Exchange, str], int]
     sound_trouble: Callable[[], str]
     display_trouble: Callable[[], str]

@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtGui import QIcon, QPixmap
 from PySide6.QtWidgets import QApplication
 
+from studiowatch.service.exchange import Exchange
 from studiowatch.service.ports import Clock, Desk, History
 from studiowatch.ui.parts import Parts
 from studiowatch.ui.settings import ViewSettings
@@ -22,7 +23,15 @@ if TYPE_CHECKING:
     from studiowatch.ui.widgets.history import RoomHistory
 
 
-def run_window(desk: Desk, history: History, clock: Clock, *, title_note: str = "", night: bool | None = None) -> int:
+def run_window(
+    desk: Desk,
+    history: History,
+    clock: Clock,
+    *,
+    exchange: Exchange | None = None,
+    title_note: str = "",
+    night: bool | None = None,
+) -> int:
     """Open the window, and return the exit code once she has left.
 
     The caller starts the keeper before and stops it after; `night` None takes her own setting.
@@ -35,7 +44,7 @@ def run_window(desk: Desk, history: History, clock: Clock, *, title_note: str = 
     app.setQuitOnLastWindowClosed(False)
     with ExitStack() as unless_built:
         unless_built.callback(history.close)
-        window = build_window(desk, history, clock, title_note=title_note, night=night)
+        window = build_window(desk, history, clock, exchange=exchange, title_note=title_note, night=night)
         unless_built.pop_all()
     window.left.connect(app.quit)
     app.commitDataRequest.connect(window.leave)
@@ -50,6 +59,7 @@ def build_window(
     history: History,
     clock: Clock,
     *,
+    exchange: Exchange | None = None,
     title_note: str = "",
     night: bool | None = None,
     settings: ViewSettings | None = None,
@@ -69,6 +79,7 @@ def build_window(
         tray=tray or Tray(icon),
         icon=icon,
         make_plot=make_plot or _room_history,
+        exchange=exchange,
     )
     return StudioWindow(parts, title_note=title_note, night=night)
 

@@ -7,7 +7,9 @@ from dataclasses import dataclass
 from functools import partial
 
 from PySide6.QtGui import QAction, QKeySequence
-from PySide6.QtWidgets import QMainWindow
+from PySide6.QtWidgets import QMainWindow, QMenu, QMenuBar
+
+from studiowatch.ui.records_menu import RecordsDeeds, add_records, add_saving
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -28,6 +30,7 @@ class MenuDeeds:
     across: Callable[[], object]
     board: Callable[[], object]
     span: Callable[[str], object]
+    records: RecordsDeeds
 
 
 def add_menus(window: QMainWindow, deeds: MenuDeeds, spans: tuple[str, ...]) -> QAction:
@@ -44,6 +47,18 @@ def add_menus(window: QMainWindow, deeds: MenuDeeds, spans: tuple[str, ...]) -> 
     warnings = bar.addMenu("&Warnings")
     warnings.addAction("&Heard", QKeySequence("Ctrl+H"), deeds.hear)
     warnings.addAction("Remind me in &10 min", QKeySequence("Ctrl+R"), deeds.remind)
+    view, night = _view_menu(bar, deeds)
+    history = bar.addMenu("&History")
+    for index, span in enumerate(spans, start=1):
+        history.addAction(f"&{span}", QKeySequence(f"Ctrl+{index}"), partial(deeds.span, span))
+    add_saving(history, deeds.records)
+    records = add_records(bar, deeds.records)
+    for menu in (rack, warnings, view, history, records):
+        window.addActions(menu.actions())  # so that their keys work while the menu bar is away
+    return night
+
+
+def _view_menu(bar: QMenuBar, deeds: MenuDeeds) -> tuple[QMenu, QAction]:
     view = bar.addMenu("&View")
     night = view.addAction("&Night colours")
     night.setCheckable(True)
@@ -58,9 +73,4 @@ def add_menus(window: QMainWindow, deeds: MenuDeeds, spans: tuple[str, ...]) -> 
     view.addSeparator()
     view.addAction("&From across the room", QKeySequence("F11"), deeds.across)
     view.addAction("The &board", QKeySequence("Ctrl+B"), deeds.board)
-    history = bar.addMenu("&History")
-    for index, span in enumerate(spans, start=1):
-        history.addAction(f"&{span}", QKeySequence(f"Ctrl+{index}"), partial(deeds.span, span))
-    for menu in (rack, warnings, view, history):
-        window.addActions(menu.actions())  # so that their keys work while the menu bar is away
-    return night
+    return view, night

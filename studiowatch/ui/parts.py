@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtGui import QIcon
 
+from studiowatch.service.exchange import Exchange
 from studiowatch.service.ports import Clock, Desk, History
 from studiowatch.ui.settings import ViewSettings
 from studiowatch.ui.sound import Speaker
@@ -19,7 +20,10 @@ if TYPE_CHECKING:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Parts:
-    """The parts that a test may exchange; `make_plot` imports the history's library when it is called."""
+    """The parts that a test may exchange; `make_plot` imports the history's library when it is called.
+
+    Without an `exchange` nothing can be saved from the window.
+    """
 
     desk: Desk
     history: History
@@ -29,3 +33,4 @@ class Parts:
     tray: Tray
     icon: QIcon
     make_plot: Callable[[], RoomHistory]
+    exchange: Exchange | None = None

@@ -14,6 +14,7 @@ from studiowatch.studio.warnings import WarningState
 from studiowatch.ui.bell import Bell
 from studiowatch.ui.deeds import Deeds
 from studiowatch.ui.dressing import Dressing, first_size
+from studiowatch.ui.exchange_deeds import ExchangeDeeds
 from studiowatch.ui.feed import Feed
 from studiowatch.ui.menus import MenuDeeds, add_menus
 from studiowatch.ui.models.alarm import newly_raised
@@ -24,6 +25,7 @@ from studiowatch.ui.models.pace import wet_titles
 from studiowatch.ui.models.prompts import next_prompt_words
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.parts import Parts
+from studiowatch.ui.records_menu import RecordsDeeds
 from studiowatch.ui.style import palette, style_sheet
 from studiowatch.ui.tray import TRAY_WORDS
 from studiowatch.ui.widgets.across import AcrossView
@@ -56,6 +58,7 @@ class StudioWindow(QMainWindow):
         self.page, self.across, self.board = Page(), AcrossView(), BoardPage(parts.desk, parts.clock)
         self.foot = Foot()  # last, as the keyboard reaches it
         self.deeds = Deeds(parts.desk, parts.clock, self)
+        self.exchange = ExchangeDeeds(parts.exchange, parts.clock, self)
         self.dressing = Dressing(parts.settings, night=night, parent=self)
         self._compose()
         self._connect()
@@ -111,7 +114,7 @@ class StudioWindow(QMainWindow):
         foot.read_asked.connect(deeds.type_reading)
         foot.board_asked.connect(self.show_board)
         self.board.left.connect(self.show_rack)
-        for told in (deeds, self.board):
+        for told in (deeds, self.board, self.exchange):
             told.done.connect(lambda words: self._note(words, Tone.GOOD))
             told.refused.connect(lambda words: self._note(words, Tone.ACT))
         deeds.tick_refused.connect(page.prompts.release)
@@ -136,6 +139,12 @@ class StudioWindow(QMainWindow):
             across=self.toggle_across,
             board=self.show_board,
             span=self._set_span,
+            records=RecordsDeeds(
+                save=self._save_readings,
+                save_senml=lambda: self._save_readings(senml=True),
+                save_records=self.exchange.save_records,
+                back_up=self.exchange.back_up,
+            ),
         )
 
     def paintEvent(self, event: QPaintEvent) -> None:
@@ -209,6 +218,10 @@ class StudioWindow(QMainWindow):
         if self._plot is not None:
             self._plot.set_span(span)
 
+    def _save_readings(self, *, senml: bool = False) -> None:
+        if self._plot is not None:
+            self.exchange.save_readings(self._plot.shown_range, senml=senml)
+
     def _open_lane(self, coat_key: str) -> None:
         pieces = self.feed.latest.pieces if self.feed.latest else ()
         for piece in pieces:
@@ -248,7 +261,7 @@ class StudioWindow(QMainWindow):
             app.setStyleSheet(style_sheet(style, self.logicalDpiY()))
         for part in (self.page, self.across, self.board, self.foot):
             part.set_style(style)
-        self.deeds.style = style
+        self.deeds.style = self.exchange.style = style
         if self._plot is not None:
             self._plot.set_theme(style.theme)
 
@@ -303,6 +316,7 @@ class StudioWindow(QMainWindow):
         self._parts.settings.geometry = self.saveGeometry()
         self.feed.close()
         self.deeds.close()
+        self.exchange.close()
         self.board.end()
         self._parts.tray.close()
         self.close()

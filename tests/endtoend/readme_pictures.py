@@ -19,6 +19,7 @@ from PySide6.QtWidgets import QApplication, QDialog, QWidget
 from studiowatch.__main__ import SimulatedStudio, outfit
 from studiowatch.board.simulated_room import SimulatedRoom
 from studiowatch.cli.commands import run
+from studiowatch.service.exchange import Exchange
 from studiowatch.service.ports import Desk, History
 from studiowatch.ui.app import build_window
 from studiowatch.ui.settings import ViewSettings
@@ -95,8 +96,10 @@ def main() -> int:
     with tempfile.TemporaryDirectory() as folder:
         settings = ViewSettings(QSettings(f"{folder}/window.ini", QSettings.Format.IniFormat))
 
-        def window_for(desk: Desk, history: History, note: str) -> int:
-            window = build_window(desk, history, clock, title_note=note, night=False, settings=settings)
+        def window_for(desk: Desk, history: History, exchange: Exchange, note: str) -> int:
+            window = build_window(
+                desk, history, clock, exchange=exchange, title_note=note, night=False, settings=settings
+            )
             window.resize(*SIZE)
             window.show()
             take(window, out)

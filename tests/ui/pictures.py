@@ -21,7 +21,7 @@ from studiowatch.ui.app import build_window
 from studiowatch.ui.settings import ViewSettings
 from studiowatch.ui.window import StudioWindow
 from tests.ui.board_pictures import board_states
-from tests.ui.past_pictures import past_states
+from tests.ui.past_pictures import past_states, work_states
 from tests.ui.scenes import SCENES, MadeUpHistory, ScriptedClock, ScriptedDesk
 
 SIZES = {
@@ -112,6 +112,11 @@ def special(window: StudioWindow, desk: ScriptedDesk, out: Path, suffix: str, wa
             save(form, out / f"{name}-fault_{suffix}.png")
         form.reject()
         settle(50)
+    for name, dialog in work_states(window):
+        if not wanted or f"{name}_{suffix}" in wanted:
+            settle()
+            save(dialog, out / f"{name}_{suffix}.png")
+        dialog.deleteLater()
     for name in chain(past_states(window, desk), board_states(window, desk)):
         if not wanted or f"{name}_{suffix}" in wanted:
             settle()

@@ -6,7 +6,10 @@ from studiowatch.service.snapshot import Snapshot
 from studiowatch.ui.models.history_lanes import lanes_of
 
 NOTHING_YET = "Temperature, humidity and air speed over time, with one lane for each piece. Nothing has been read yet."
-KEYS = "Left and right move in time, plus and minus zoom, Home returns to now, up and down choose a piece."
+KEYS = (
+    "Left and right move in time, plus and minus zoom, Home returns to now, up and down choose a piece, Shift with "
+    "left and right a range."
+)
 
 
 def description(snapshot: Snapshot | None) -> str:

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, QPointF, Qt, Signal
+from PySide6.QtCore import SIGNAL, QEvent, QPointF, Qt, Signal
 from PySide6.QtGui import (
+    QContextMenuEvent,
     QFocusEvent,
     QKeyEvent,
     QMouseEvent,
@@ -12,12 +13,13 @@ from PySide6.QtGui import (
     QShowEvent,
     QWheelEvent,
 )
-from PySide6.QtWidgets import QVBoxLayout, QWidget
+from PySide6.QtWidgets import QMenu, QVBoxLayout, QWidget
 
 from studiowatch.service.ports import History
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.ui.models.history_fetch import Request, film_series, plan
 from studiowatch.ui.models.history_lanes import CoatSpan
+from studiowatch.ui.models.history_range import TimeRange
 from studiowatch.ui.models.history_view import (
     Span,
     View,
@@ -33,6 +35,7 @@ from studiowatch.ui.models.history_words import description
 from studiowatch.ui.theme import LIGHT, Theme
 from studiowatch.ui.widgets.history_canvas import HistoryCanvas
 from studiowatch.ui.widgets.history_chooser import SpanChooser
+from studiowatch.ui.widgets.history_range import RangeHand
 from studiowatch.ui.widgets.history_worker import Answer, HistoryWorker
 
 NOTCH = 120  # eighths of a degree in one step of a wheel
@@ -46,10 +49,14 @@ class RoomHistory(QWidget):
     """Title, span buttons and the picture; moves the view, asks the log for what is in view, and shows the answer.
 
     Arrow keys left and right move in time, plus and minus zoom, Home goes back to now; up and down choose a lane and
-    Enter opens its topmost coat.
+    Enter opens its topmost coat. Shift with the arrow keys or a drag chooses a range, which Escape drops.
+
+    `lane_opened` and `review_asked` carry the key of a coat, `range_chosen` a `TimeRange` or None.
     """
 
     lane_opened = Signal(str)
+    review_asked = Signal(str)
+    range_chosen = Signal(object)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -61,6 +68,7 @@ class RoomHistory(QWidget):
         self._drag_from: QPointF | None = None
         self.canvas = HistoryCanvas(self)
         self.canvas.view = spanned(Span.EIGHT_HOURS, 0, None)
+        self._hand = RangeHand(self.canvas, self.range_chosen.emit)
         self.chooser = SpanChooser(self)
         self.chooser.span_chosen.connect(self.set_span)
         self.chooser.now_asked.connect(self.go_home)
@@ -79,6 +87,13 @@ class RoomHistory(QWidget):
     def view(self) -> View:
         """The stretch of time on the screen."""
         return self.canvas.view
+
+    @property
+    def shown_range(self) -> TimeRange:
+        """The chosen range, or without one what is in view and behind now."""
+        if self.canvas.chosen_range is not None:
+            return self.canvas.chosen_range
+        return TimeRange(anchor_ms=self.view.start_ms, end_ms=min(self.view.end_ms, self.canvas.now_ms))
 
     def set_theme(self, theme: Theme) -> None:
         """Take on the colours of `theme`."""
@@ -153,7 +168,9 @@ class RoomHistory(QWidget):
             worker.stop()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Move in time and among the lanes."""
+        """Move in time and among the lanes, or choose a range."""
+        if self._hand.key(event):
+            return
         actions = {
             Qt.Key.Key_Left: lambda: self._pan(-PAN_PER_KEY * self.view.width_ms),
             Qt.Key.Key_Right: lambda: self._pan(PAN_PER_KEY * self.view.width_ms),
@@ -194,11 +211,12 @@ class RoomHistory(QWidget):
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         """Take hold of the time axis."""
-        if event.button() is Qt.MouseButton.LeftButton:
+        if event.button() is Qt.MouseButton.LeftButton and not self._hand.press(event):
             self._drag_from = event.globalPosition()
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
-        """Drag the time axis."""
+        """Drag the time axis, or a range."""
+        self._hand.move(event)
         if self._drag_from is None:
             return
         by_px = self._drag_from.x() - event.globalPosition().x()
@@ -210,6 +228,19 @@ class RoomHistory(QWidget):
         """Let go of the time axis."""
         if event.button() is Qt.MouseButton.LeftButton:
             self._drag_from = None
+            self._hand.release()
+
+    def contextMenuEvent(self, event: QContextMenuEvent) -> None:
+        """Offer what can be done with the coat under the pointer: only what someone listens for."""
+        coat = self.canvas.coat_at(QPointF(self.canvas.mapFromGlobal(event.globalPos())))
+        if coat is None:
+            return
+        menu = QMenu(self)
+        menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        menu.addAction("&Go to this coat", lambda: self._open(coat))
+        if self.receivers(SIGNAL("review_asked(QString)")):
+            menu.addAction("&Why did it cloud?", lambda: self.review_asked.emit(coat.key))
+        menu.popup(event.globalPos())
 
     def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
         """Open the coat under the pointer, or the topmost of its lane."""

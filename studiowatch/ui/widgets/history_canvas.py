@@ -23,12 +23,14 @@ from studiowatch.ui.models.history_layout import Layout, layout_of, names_px
 from studiowatch.ui.models.history_live import EMPTY, RoomData
 from studiowatch.ui.models.history_panels import empty_stretches, panels_of
 from studiowatch.ui.models.history_past import LaneBook
+from studiowatch.ui.models.history_range import TimeRange
 from studiowatch.ui.models.history_view import View
 from studiowatch.ui.theme import LIGHT, Theme
 from studiowatch.ui.widgets.history_axis import LABEL_GAP_PX, Paper, hairline, label_font, strong_font
 from studiowatch.ui.widgets.history_lanes import LanePainter
 from studiowatch.ui.widgets.history_panel import PanelPainter
 from studiowatch.ui.widgets.history_patterns import Patterns
+from studiowatch.ui.widgets.history_shade import draw_shade
 from studiowatch.ui.widgets.history_stamps import Stamps
 from studiowatch.ui.widgets.history_title import TitlePainter
 
@@ -60,6 +62,7 @@ class HistoryCanvas(QWidget):
         self.chosen: int | None = None
         self.scroll_px = 0.0
         self.pointer: QPointF | None = None
+        self.chosen_range: TimeRange | None = None
         self.focused = False
         self._panels = panels_of(self.data, self.film, None)
         self._nothing = ""
@@ -127,6 +130,11 @@ class HistoryCanvas(QWidget):
             return None
         lane = self.lanes[row]
         return lane.coat_at(self.time_scale(self.arrange()).time_ms(place.x())) or lane.top
+
+    @property
+    def pointed_ms(self) -> float | None:
+        """The time under the pointer, UTC ms, or None."""
+        return self._pointed_ms(self.time_scale(self.arrange()))
 
     def step_choice(self, by: int) -> None:
         """Choose the lane `by` rows below the chosen one, or the first."""
@@ -282,11 +290,10 @@ class HistoryCanvas(QWidget):
         paper = self._paper(painter, layout)
         pointed_ms = self._pointed_ms(paper.time)
         read_ms = pointed_ms if pointed_ms is not None and pointed_ms <= self.now_ms else None
+        if self.chosen_range is not None:
+            draw_shade(paper, self.chosen_range)
         if pointed_ms is not None:
-            painter.setPen(hairline(self.theme.muted))
-            x = round(paper.time.x(pointed_ms)) + 0.5
-            for part in (*(band.plot for band in layout.panels), layout.lanes):
-                painter.drawLine(QLineF(x, part.top_px, x, part.bottom_px))
+            self._paint_pointer(paper, pointed_ms)
         if not self._nothing:
             for panel, bands in zip(self._panels, layout.panels, strict=True):
                 TitlePainter(paper, panel, bands.title).draw(read_ms)
@@ -294,12 +301,25 @@ class HistoryCanvas(QWidget):
             painter.setFont(self.font())
             painter.setPen(QColor(self.theme.muted))
             painter.drawText(paper.plot_rect(layout.lanes_title), Qt.AlignmentFlag.AlignVCenter, "coats")
-        if pointed_ms is not None:
-            paper.draw_head(self._pointed_words(pointed_ms, paper.time), self.theme.ink)
-        elif self.trouble:
-            paper.draw_head(self.trouble, self.theme.act)
-        else:
-            paper.draw_head(range_words(self.view.start_ms, self.view.end_ms), self.theme.muted)
+        paper.draw_head(*self._head(pointed_ms, paper.time))
+
+    def _paint_pointer(self, paper: Paper, pointed_ms: float) -> None:
+        paper.painter.setPen(hairline(self.theme.muted))
+        x = round(paper.time.x(pointed_ms)) + 0.5
+        for part in (*(band.plot for band in paper.layout.panels), paper.layout.lanes):
+            paper.painter.drawLine(QLineF(x, part.top_px, x, part.bottom_px))
+
+    def _head(self, pointed_ms: float | None, time: TimeScale) -> tuple[str, str]:
+        """Return what stands in the head, and its colour."""
+        pointed = self._pointed_words(pointed_ms, time) if pointed_ms is not None else ""
+        if self.chosen_range is not None:
+            chosen = self.chosen_range.words(self.view)
+            return (f"{chosen} · {pointed}" if pointed else chosen), self.theme.link
+        if pointed:
+            return pointed, self.theme.ink
+        if self.trouble:
+            return self.trouble, self.theme.act
+        return range_words(self.view.start_ms, self.view.end_ms), self.theme.muted
 
     def _pointed_ms(self, time: TimeScale) -> float | None:
         if self.pointer is None or not time.left_px <= self.pointer.x() <= time.right_px:

@@ -1,0 +1,35 @@
+"""The menu of what goes out of the records and comes into them."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from PySide6.QtGui import QKeySequence
+from PySide6.QtWidgets import QMenu, QMenuBar
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RecordsDeeds:
+    """What the entries do."""
+
+    save: Callable[[], object]
+    save_senml: Callable[[], object]
+    save_records: Callable[[], object]
+    back_up: Callable[[], object]
+
+
+def add_saving(history: QMenu, deeds: RecordsDeeds) -> None:
+    """Add to the history's menu what saves a part of it."""
+    history.addSeparator()
+    history.addAction("Save readings as &CSV…", QKeySequence("Ctrl+S"), deeds.save)
+    history.addAction("Save readings as SenM&L…", deeds.save_senml)
+
+
+def add_records(bar: QMenuBar, deeds: RecordsDeeds) -> QMenu:
+    """Add the menu of the records."""
+    records = bar.addMenu("R&ecords")
+    records.addAction("Save all &records…", deeds.save_records)
+    records.addSeparator()
+    records.addAction("&Back up now…", deeds.back_up)
+    return records

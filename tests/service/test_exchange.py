@@ -79,7 +79,7 @@ def test_that_what_is_cancelled_leaves_no_file_and_no_earlier_one_is_lost(
     out = tmp_path / "room.csv"
     out.write_text("hers")
 
-    def cancel(share: float, words: str) -> None:
+    def cancel(_share: float, _words: str) -> None:
         raise Interrupted
 
     with pytest.raises(Interrupted):

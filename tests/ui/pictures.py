@@ -112,15 +112,19 @@ def special(window: StudioWindow, desk: ScriptedDesk, out: Path, suffix: str, wa
             save(form, out / f"{name}-fault_{suffix}.png")
         form.reject()
         settle(50)
+    dialogs(window, out, suffix, wanted)
+    for name in chain(past_states(window, desk), board_states(window, desk)):
+        if not wanted or f"{name}_{suffix}" in wanted:
+            settle()
+            save(window, out / f"{name}_{suffix}.png")
+
+
+def dialogs(window: StudioWindow, out: Path, suffix: str, wanted: list[str]) -> None:
     for name, dialog in work_states(window):
         if not wanted or f"{name}_{suffix}" in wanted:
             settle()
             save(dialog, out / f"{name}_{suffix}.png")
         dialog.deleteLater()
-    for name in chain(past_states(window, desk), board_states(window, desk)):
-        if not wanted or f"{name}_{suffix}" in wanted:
-            settle()
-            save(window, out / f"{name}_{suffix}.png")
 
 
 def save(widget: QWidget | QDialog | None, path: Path) -> None:

@@ -133,7 +133,7 @@ def test_that_a_range_that_lies_ahead_is_refused(qtbot: QtBot, deeds: ExchangeDe
 
 
 def test_that_a_fault_of_ours_is_told_and_logged(qtbot: QtBot, caplog: pytest.LogCaptureFixture) -> None:
-    def broken(show: Show, tell: object) -> str:
+    def broken(_show: Show, _tell: object) -> str:
         raise ValueError("no such thing")
 
     work = LongWork(broken)

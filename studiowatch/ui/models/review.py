@@ -104,7 +104,7 @@ def _cause_row(cause: FoundCause) -> CauseRow:
     tone = Tone.ACT if cause.share >= STRONG else Tone.CAUTION if cause.share >= SOME else Tone.MUTED
     return CauseRow(
         title=cause.title,
-        percent=f"{100.0 * cause.share:.0f} %",
+        percent=f"{100.0 * cause.share:.0f}\N{NO-BREAK SPACE}%",
         share=cause.share,
         tone=tone,
         sentences=cause.evidence,
@@ -125,7 +125,9 @@ def _row(words: str, chance: float, met: Figures) -> ChangeRow:
     below = "none" if met.below_age_ms is None else lasted(met.below_age_ms)
     sealed = "0 g/m²" if met.sealed_in_g_m2 < NOTHING_SEALED else f"{amount(met.sealed_in_g_m2)} g/m²"
     return ChangeRow(
-        cells=(words, below, room, sealed), verdict=f"{said}, {100.0 * chance:.0f} %", tone=LIKELY_TONES[said]
+        cells=(words, below, room, sealed),
+        verdict=f"{said}, {100.0 * chance:.0f}\N{NO-BREAK SPACE}%",
+        tone=LIKELY_TONES[said],
     )
 
 

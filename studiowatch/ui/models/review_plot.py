@@ -16,6 +16,9 @@ MOST_TICKS = 3
 _LEAST_SPAN = {"°C": 6.0, "%": 20.0, "g/m²": 8.0, "m/s": 0.3}  # so that a quiet stretch does not look rough
 
 
+_HEADROOM = 0.12  # of a panel's height, above a limit
+
+
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Line:
     """One line of a panel; `ink` names a colour of the theme, `words` what it is, `wide` that it is this coat's."""
@@ -136,6 +139,8 @@ def _panel(
     low, high = (min(values), max(values)) if values else (0.0, 1.0)
     lacking = max(_LEAST_SPAN[unit] - (high - low), 0.0)
     low, high = (low, high + lacking) if floor is not None else (low - lacking / 2, high + lacking / 2)
+    if limit is not None:
+        high = max(high, limit + _HEADROOM * (high - low))  # so that a limit's words do not touch the title
     return Panel(
         title=title,
         unit=unit,

@@ -44,7 +44,7 @@ class ChangeTable(QFrame):
             for column, words in enumerate(row.cells):
                 self._put(label("body" if column else "strong", text=words, wrap=True), place, column)
             self._put(label("strong", row.tone, row.verdict, wrap=True), place, len(row.cells))
-        for column, stretch in enumerate((5, 3, 3, 2, 3)):
+        for column, stretch in enumerate((5, 3, 3, 2, 4)):
             self._grid.setColumnStretch(column, stretch)
 
     def _put(self, cell: QLabel, row: int, column: int) -> None:

@@ -146,7 +146,7 @@ class ReviewPicture:
         self.painter.setPen(QColor(self.theme.act))
         self.painter.setFont(strong_font(label_font(self.font)))
         wide = QFontMetricsF(self.painter.font()).horizontalAdvance(self.picture.sealed_words)
-        left = x - wide - 3 * radius if x - wide - 3 * radius > area.left() else x + 2 * radius
+        left = x - wide - 2 * radius if x - wide - 2 * radius > area.left() else x + 2 * radius
         place = QRectF(left, y - self._line_px / 2, wide + 1, self._line_px)
         self.painter.drawText(place, _flags(Qt.AlignmentFlag.AlignLeft), self.picture.sealed_words)
 

@@ -12,7 +12,7 @@ from studiowatch.ui.widgets.history_axis import label_font
 from studiowatch.ui.widgets.review_picture import ReviewPicture
 
 _STEPS = 120  # steps of the arrow keys across the plot
-_HIGH_UNITS, _WIDE_UNITS = 330, 360
+_HIGH_UNITS, _WIDE_UNITS = 400, 360
 
 
 class ReviewPlot(QWidget):

@@ -36,6 +36,7 @@ from studiowatch.store.folder import StudioFolder
 from studiowatch.store.readings import ReadingsStore
 from studiowatch.store.records import RecordsStore
 from studiowatch.store.salvage import salvage
+from studiowatch.studio.finishing_record import FinishingRecord
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -144,6 +145,20 @@ def display_trouble() -> str:
     return "There is no screen for a window; `studiowatch record` watches without one, `demo --headless` shows how."
 
 
+def print_record(record: FinishingRecord, path: Path, photo: bytes, paper: str) -> None:
+    """Write a finishing record as PDF; Qt is only imported for those who want one. Raises OSError."""
+    from studiowatch.ui.print.without_screen import print_record as written  # noqa: PLC0415
+
+    written(record, path, photo, paper)
+
+
+def photo_or_why(path: Path) -> tuple[bytes, str]:
+    """Return a photo as a JPEG, or none and one sentence that says why."""
+    from studiowatch.ui.print.without_screen import photo_or_why as read  # noqa: PLC0415
+
+    return read(path)
+
+
 def outfit() -> Outfit:
     """Return the program's own parts."""
     clock = SystemClock()
@@ -165,6 +180,8 @@ def outfit() -> Outfit:
         window=partial(open_window, clock),
         sound_trouble=sound_trouble,
         display_trouble=display_trouble,
+        print_record=print_record,
+        photo=photo_or_why,
     )
 
 

@@ -101,6 +101,15 @@ def _explaining(calls: argparse._SubParsersAction[Parser]) -> None:
     why.add_argument("--room", type=Path, metavar="ROOM.csv")
     _log_form(why)
     why.add_argument("--json", action="store_true", help="one JSON document")
+    sheet = calls.add_parser("record-sheet", help="the finishing record of a piece, for the client and the conservator")
+    sheet.add_argument("piece", metavar="PIECE", help="its title")
+    sheet.add_argument("--pdf", type=Path, metavar="FILE")
+    sheet.add_argument("--html", type=Path, metavar="FILE", help="one page that needs no other file")
+    sheet.add_argument("--paper", choices=("a4", "letter"), default="a4", help="default: a4")
+    sheet.add_argument("--without-notes", action="store_true", help="leave out the notes on the piece")
+    sheet.add_argument("--studio", type=Path, metavar="STUDIO.toml", help="instead of the records")
+    sheet.add_argument("--room", type=Path, metavar="ROOM.csv", help="with --studio")
+    _log_form(sheet)
 
 
 def _log_form(call: Parser) -> None:

@@ -19,6 +19,7 @@ from studiowatch.store.folder import StudioFolder
 from studiowatch.store.salvage import Salvaged
 from studiowatch.store.studio_file import Studio
 from studiowatch.store.taking_in import Verdict
+from studiowatch.studio.finishing_record import FinishingRecord
 
 
 class TakeReadings(Protocol):
@@ -91,6 +92,10 @@ class Outfit:
         Opens the window, given desk, history, exchange and a note for its title; returns the exit code.
     sound_trouble, display_trouble : callable
         Returns why nothing can be heard, or no window shown, on this machine, or "".
+    print_record : callable
+        Writes a finishing record as PDF, with its photo (JPEG or empty), on "a4" or "letter"; may raise OSError.
+    photo : callable
+        Reads a photo as JPEG; or returns none and one sentence that says why.
     """
 
     clock: Clock
@@ -110,3 +115,5 @@ class Outfit:
     window: Callable[[Desk, History, Exchange, str], int]
     sound_trouble: Callable[[], str]
     display_trouble: Callable[[], str]
+    print_record: Callable[[FinishingRecord, Path, bytes, str], None]
+    photo: Callable[[Path], tuple[bytes, str]]

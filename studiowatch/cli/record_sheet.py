@@ -1,0 +1,103 @@
+"""`record-sheet`: the finishing record of a piece, as PDF or as an HTML page, from the records or from files."""
+
+from __future__ import annotations
+
+import argparse
+from collections.abc import Sequence
+from difflib import get_close_matches
+from pathlib import Path
+
+from studiowatch.cli import inputs
+from studiowatch.cli.answers import DONE, complain, wrong
+from studiowatch.cli.outputs import written
+from studiowatch.service.outfit import Outfit
+from studiowatch.service.record_page import page
+from studiowatch.service.record_room import room_while_wet
+from studiowatch.service.review_log import LogInMemory
+from studiowatch.service.sheet_shelf import SheetShelf
+from studiowatch.store.database import looking
+from studiowatch.store.folder import StudioFolder
+from studiowatch.store.review_records import ReviewRecords
+from studiowatch.studio.finishing_record import FinishingRecord, finishing_record
+from studiowatch.studio.pieces import Piece
+
+NEAR = 0.5  # likeness, 0-1, from which a title is named as near
+
+
+def run(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> int:
+    """Answer the call."""
+    if call.pdf is None and call.html is None:
+        wrong("record-sheet needs --pdf FILE or --html FILE.")
+    if call.room is not None and call.studio is None:
+        wrong("--room needs --studio beside it; without both, the records are asked.")
+    for path in (call.pdf, call.html):
+        if path is not None and path.exists():
+            wrong(f"{path} is there already; choose a new name, or move it away first.")
+    shelf = SheetShelf.open(folder.sheets)
+    record = _from_records(call, shelf, folder) if call.studio is None else _from_files(call, shelf)
+    home = folder.path if call.studio is None else call.studio.parent
+    photo = _photo(record, outfit, home)
+    if call.html is not None:
+        with written(str(call.html)) as out:
+            out.write(page(record, photo))
+    if call.pdf is not None:
+        _print(outfit, record, call.pdf, photo, call.paper)
+    return DONE
+
+
+def _from_records(call: argparse.Namespace, shelf: SheetShelf, folder: StudioFolder) -> FinishingRecord:
+    with looking(folder.database) as database:
+        records = ReviewRecords(database)
+        piece = piece_like(records.pieces(), call.piece, str(folder.database))
+        correct = records.corrections().corrected
+        return finishing_record(
+            piece,
+            shelf.sheets,
+            lambda start_ms, end_ms: room_while_wet(records, start_ms, end_ms, correct),
+            with_notes=not call.without_notes,
+        )
+
+
+def _from_files(call: argparse.Namespace, shelf: SheetShelf) -> FinishingRecord:
+    pieces, shelf = inputs.studio(call.studio, shelf)
+    readings = inputs.room_log(call.room, inputs.log_form(call)).readings() if call.room else ()
+    log = LogInMemory(readings=readings)
+    return finishing_record(
+        piece_like(pieces, call.piece, str(call.studio)),
+        shelf.sheets,
+        lambda start_ms, end_ms: room_while_wet(log, start_ms, end_ms),
+        with_notes=not call.without_notes,
+    )
+
+
+def piece_like(pieces: Sequence[Piece], title: str, origin: str) -> Piece:
+    """Return the one piece with this title, whatever its capitals; another call is refused, near titles named."""
+    wanted = " ".join(title.split()).casefold()
+    found = [piece for piece in pieces if piece.title.casefold() == wanted]
+    if len(found) > 1:
+        wrong(f"{len(found)} pieces in {origin} are called {title!r}; give all but one another title first.")
+    if not found:
+        titles = {piece.title.casefold(): piece.title for piece in pieces}
+        near = [titles[one] for one in get_close_matches(wanted, titles, cutoff=NEAR)]
+        near = near or [name for key, name in titles.items() if wanted and wanted in key]
+        hint = f"near it: {', '.join(near)}" if near else f"it has {', '.join(titles.values()) or 'none'}"
+        wrong(f"There is no piece {title!r} in {origin}; {hint}.")
+    return found[0]
+
+
+def _photo(record: FinishingRecord, outfit: Outfit, home: Path) -> bytes:
+    if not record.photo:
+        return b""
+    photo, why = outfit.photo(home / "photos" / Path(record.photo).name)
+    if why:
+        complain(why)
+    return photo
+
+
+def _print(outfit: Outfit, record: FinishingRecord, path: Path, photo: bytes, paper: str) -> None:
+    unfinished = path.with_name(f"{path.name}.unfinished")
+    try:
+        outfit.print_record(record, unfinished, photo, paper)
+        unfinished.replace(path)
+    finally:
+        unfinished.unlink(missing_ok=True)

@@ -1,0 +1,1 @@
+"""What is drawn for paper: no screen is needed."""

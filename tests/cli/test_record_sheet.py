@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import os
+import subprocess
+import sys
 from collections.abc import Callable
 from html.parser import HTMLParser
 from pathlib import Path
@@ -37,6 +40,8 @@ title = "Salt Road"
 width_cm = 30
 height_cm = 20
 """
+
+pytestmark = pytest.mark.usefixtures("qapp")  # one Qt application for all tests of a run
 
 
 class Parsed(HTMLParser):
@@ -184,3 +189,33 @@ def test_that_a_photo_is_upright_and_small_enough_to_print(tmp_path: Path) -> No
     shown = QImage.fromData(photo_jpeg(path))
     assert shown.height() == LONGEST_PX
     assert shown.width() == pytest.approx(LONGEST_PX * 2 / 3, abs=1)
+
+
+def test_that_the_records_tell_what_the_files_told_of_a_piece_that_left_the_rack(
+    call: Callable[..., Answer], studio: Path, room: Path, tmp_path: Path
+) -> None:
+    studio.write_text(STUDIO.replace("width_cm = 40", "archived = true\nwidth_cm = 40", 1), "utf-8")
+    assert call("import", studio).code == 0
+    assert call("import", room).code == 0
+    told, kept = tmp_path / "files.html", tmp_path / "records.html"
+    assert call("record-sheet", TITLE, "--studio", studio, "--room", room, "--html", told).code == 0
+    assert call("record-sheet", TITLE, "--html", kept).code == 0
+    assert kept.read_text("utf-8") == told.read_text("utf-8")
+
+
+def test_that_without_an_isolation_coat_the_paint_is_said_to_be_at_risk(
+    call: Callable[..., Answer], studio: Path, tmp_path: Path
+) -> None:
+    studio.write_text(STUDIO.replace("isolation-waterborne", "satin-waterborne"), "utf-8")
+    out = tmp_path / "record.html"
+    assert call("record-sheet", TITLE, "--studio", studio, "--html", out).code == 0
+    assert "anything that removes the varnish reaches the paint" in Parsed(out.read_text("utf-8")).words
+
+
+def test_that_printing_needs_no_screen(studio: Path, tmp_path: Path) -> None:
+    out = tmp_path / "record.pdf"
+    screenless = {k: v for k, v in os.environ.items() if k not in {"DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"}}
+    words = ["--folder", str(tmp_path / "none"), "record-sheet", TITLE, "--studio", str(studio), "--pdf", str(out)]
+    ended = subprocess.run([sys.executable, "-m", "studiowatch", *words], env=screenless, check=False)
+    assert ended.returncode == 0
+    assert len(PdfReader(out).pages) == 1

@@ -20,6 +20,7 @@ class SheetChoice:
     wet_um: float
     density_kg_m3: float
     cautions: tuple[str, ...] = ()
+    flash_point_C: float | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -102,4 +102,5 @@ def choice_of(sheet: DataSheet) -> SheetChoice:
         wet_um=sheet.wet_um,
         density_kg_m3=sheet.density_kg_m3,
         cautions=sheet.cautions,
+        flash_point_C=sheet.flash_point_C,
     )

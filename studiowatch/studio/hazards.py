@@ -19,23 +19,20 @@ STANDING_CAUTION = f"The product's own sheet, {_STANDING_KEY} and licensed advic
 _VENTILATE_KEY = "ventilate"  # a sheet's caution that begins so is said by the one for the vapour
 
 
-def hazards(
+def first_hazards(
     *,
     solvent: bool,
-    sheet_cautions: Sequence[str],
     flash_point_C: float | None = None,
     vapour: Sequence[str] = (),
     torch: bool = False,
     vapour_near: str = "",
 ) -> tuple[str, ...]:
-    """Return the cautions for laying a coat, what bites first in front.
+    """Return what bites first at the step of laying: vapour, flame, flash point.
 
     Parameters
     ----------
     solvent : bool
         Whether the product is solvent-borne.
-    sheet_cautions : sequence of str
-        The sheet's own.
     flash_point_C : float, optional
         The sheet's flash point, °C.
     vapour : sequence of str
@@ -50,19 +47,37 @@ def hazards(
         said += vapour or (VENTILATE,)
     if torch and solvent:
         said.append(NO_TORCH_OF_IT)
-    elif vapour_near:
+    elif vapour_near and not solvent:
         said.append(no_torch_near(vapour_near))
     elif torch:
         said.append(TORCH_CAUTION)
     if solvent and flash_point_C is not None:
         said.append(flash_words(flash_point_C))
+    return tuple(said)
+
+
+def own_cautions(*, solvent: bool, sheet_cautions: Sequence[str]) -> tuple[str, ...]:
+    """Return the sheet's own cautions and that it comes first; to ventilate is told apart, before them."""
     own = tuple(sheet_cautions) or (SOLVENT_CAUTIONS if solvent else ())
     if solvent:
         own = tuple(one for one in own if not one.lower().startswith(_VENTILATE_KEY))
-    said += own
-    if not any(_STANDING_KEY in one for one in own):
-        said.append(STANDING_CAUTION)
-    return tuple(said)
+    return own if any(_STANDING_KEY in one for one in own) else (*own, STANDING_CAUTION)
+
+
+def hazards(
+    *,
+    solvent: bool,
+    sheet_cautions: Sequence[str],
+    flash_point_C: float | None = None,
+    vapour: Sequence[str] = (),
+    torch: bool = False,
+    vapour_near: str = "",
+) -> tuple[str, ...]:
+    """Return all cautions for laying a coat, what bites first in front; see `first_hazards` and `own_cautions`."""
+    first = first_hazards(
+        solvent=solvent, flash_point_C=flash_point_C, vapour=vapour, torch=torch, vapour_near=vapour_near
+    )
+    return (*first, *own_cautions(solvent=solvent, sheet_cautions=sheet_cautions))
 
 
 def flash_words(flash_point_C: float) -> str:

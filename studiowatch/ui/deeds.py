@@ -16,6 +16,7 @@ from studiowatch.service.commands import (
     HearWarning,
     MovePiece,
     RemindLater,
+    SnoozePrompt,
     TickPrompt,
 )
 from studiowatch.service.ports import Clock, Desk
@@ -26,7 +27,7 @@ from studiowatch.ui.models.learning import AnsweredTest
 from studiowatch.ui.models.look_form import ANSWERS, BY_EYE, BY_TOUCH
 from studiowatch.ui.models.prompts import Deed, PromptRow
 from studiowatch.ui.models.reading_form import Degrees
-from studiowatch.ui.models.times import REMIND_AFTER_MS, clock_words, local
+from studiowatch.ui.models.times import REMIND_AFTER_MS, SNOOZE_AFTER_MS, clock_words, local
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.coat_dialog import CoatDialog
 from studiowatch.ui.widgets.dialog import FormDialog
@@ -166,6 +167,8 @@ class Deeds(QObject):
             reading = self.type_reading()
             reading.recorded.connect(lambda _key: self.prompt_answered.emit(row))
             return reading
+        if row.deed is Deed.PREPARE:
+            return self.lay_coat(row.piece_key)
         form: CoatDialog | LookDialog | None
         if row.deed is Deed.LAY:
             form = self.lay_coat(row.piece_key)
@@ -198,6 +201,15 @@ class Deeds(QObject):
         for key in prompt_keys:
             refused = partial(self.tick_refused.emit, key)
             self._send(TickPrompt(prompt_key=key), "Ticked off.", refused=refused)
+
+    def snooze(self, prompt_keys: Sequence[str]) -> None:
+        """Put prompts off for five minutes."""
+        now_ms = self._clock.utc_ms()
+        until_ms = now_ms + SNOOZE_AFTER_MS
+        for key in prompt_keys:
+            self._send(
+                SnoozePrompt(prompt_key=key, until_ms=until_ms), f"Put off until {clock_words(until_ms, now_ms)}."
+            )
 
     def move(self, piece_key: str, place: int) -> None:
         """Put a piece at another place in the rack."""

@@ -138,6 +138,8 @@ def _buttons(style: Style) -> str:
     QPushButton[kind="answer"] {{ font-size: {px(18)}px; font-weight: 700; text-align: left;
         padding: {px(16)}px {px(18)}px; }}
     QPushButton[kind="answer"]:focus {{ border: 3px solid {theme.link}; padding: {px(16) - 2}px {px(18) - 2}px; }}
+    QPushButton[kind="chip"] {{ font-size: {px(15)}px; padding: {px(11)}px {px(14)}px; }}
+    QPushButton[kind="chip"]:checked {{ background: {theme.link}; color: {theme.card}; border-color: {theme.link}; }}
     QPushButton[kind="link"] {{ background: transparent; color: {theme.link}; border: 2px solid transparent;
         padding: {px(4)}px {px(7)}px; }}
     QPushButton[kind="link"]:hover {{ text-decoration: underline; }}

@@ -102,6 +102,7 @@ class StudioWindow(QMainWindow):
         page.rack.placed.connect(deeds.move)
         page.across.clicked.connect(self.toggle_across)
         page.prompts.ticked.connect(deeds.tick)
+        page.prompts.snoozed.connect(deeds.snooze)
         page.prompts.asked.connect(deeds.answer_prompt)
         page.heard.connect(deeds.hear)
         page.remind.connect(deeds.remind)

@@ -19,9 +19,11 @@ sys.path.insert(0, str(Path(__file__).parents[2]))
 from studiowatch.service.commands import Refused
 from studiowatch.ui.app import build_window
 from studiowatch.ui.settings import ViewSettings
+from studiowatch.ui.widgets.coat_dialog import CoatDialog
 from studiowatch.ui.window import StudioWindow
 from tests.ui.board_pictures import board_states
 from tests.ui.past_pictures import past_states, work_states
+from tests.ui.laying_scenes import GO, LAYING_SCENES, RESTING, SOLVENT_NEAR, WAIT
 from tests.ui.scenes import SCENES, MadeUpHistory, ScriptedClock, ScriptedDesk
 
 SIZES = {
@@ -73,7 +75,7 @@ def draw(out: Path, wanted: list[str]) -> None:
                 window.show()
                 settle()
                 tone = "night" if night else "light"
-                for name, snapshot in SCENES.items():
+                for name, snapshot in (SCENES | LAYING_SCENES).items():
                     if wanted and f"{name}_{tone}_{size_name}" not in wanted:
                         continue
                     desk.publish(snapshot)
@@ -81,9 +83,47 @@ def draw(out: Path, wanted: list[str]) -> None:
                     save(window, out / f"{name}_{tone}_{size_name}.png")
                 desk.publish(SCENES["four-warned"])
                 settle()
+                laying_states(window, desk, out, f"{tone}_{size_name}", wanted)
                 special(window, desk, out, f"{tone}_{size_name}", wanted)
                 window.leave()
                 settle(50)
+
+
+def laying_states(window: StudioWindow, desk: ScriptedDesk, out: Path, suffix: str, wanted: list[str]) -> None:
+    """Draw each state of laying a coat: what, with the verdict; late; prepared, in part; solvent in the room."""
+    states = {
+        "lay-go": (GO, "orchard", lambda _form: None),
+        "lay-panels": (GO, "panels", lambda _form: None),
+        "lay-wait": (WAIT, "orchard", lambda _form: None),
+        "lay-late": (GO, "orchard", lambda form: form.earlier_field.setChecked(True)),
+        "lay-ready": (RESTING, "orchard", lambda _form: None),
+        "lay-solvent": (SOLVENT_NEAR, "orchard", lambda form: form.sheet_field.setCurrentIndex(4)),
+        "lay-solvent-ready": (SOLVENT_NEAR, "orchard", _prepare_solvent),
+        "lay-thick": (GO, "orchard", _too_much),
+    }
+    for name, (snapshot, key, change) in states.items():
+        if wanted and f"{name}_{suffix}" not in wanted:
+            continue
+        desk.publish(snapshot)
+        settle()
+        form = window.deeds.lay_coat(key)
+        change(form)
+        settle()
+        save(form, out / f"{name}_{suffix}.png")
+        form.drop()
+        settle(50)
+
+
+def _prepare_solvent(form: CoatDialog) -> None:
+    form.sheet_field.setCurrentIndex(4)
+    settle(50)
+    form.prepare()
+
+
+def _too_much(form: CoatDialog) -> None:
+    form.amount_field.setText("130")
+    form.thinned_field.setText("30")
+    form.what.allowance.setText("10")
 
 
 def special(window: StudioWindow, desk: ScriptedDesk, out: Path, suffix: str, wanted: list[str]) -> None:

@@ -6,16 +6,24 @@ from collections.abc import Callable
 from dataclasses import replace
 
 import pytest
-from PySide6.QtCore import QEvent
-from PySide6.QtWidgets import QApplication, QCheckBox, QLabel, QWidget
+from PySide6.QtCore import QEvent, Qt
+from PySide6.QtWidgets import QApplication, QLabel, QWidget
+from pytestqt.qtbot import QtBot
+from shiboken6 import isValid
 
 from studiowatch.coats.vapour import VENTILATE
+from studiowatch.service.commands import LayCoat
+from studiowatch.service.preparation_commands import EndPreparation, StartPreparation, TickChore
 from studiowatch.service.snapshot import Snapshot
+from studiowatch.studio.chores import Task
+from studiowatch.studio.preparation import CoatToLay
+from studiowatch.ui.models.laying import LayingStep
 from studiowatch.ui.widgets.coat_dialog import CoatDialog
 from studiowatch.ui.widgets.sentence import SentenceView
 from studiowatch.ui.window import StudioWindow
 
-from .scenes import EARLY, TOLD, WEIGHING
+from .laying_scenes import GO, RESTING, SOLVENT_NEAR, WAIT
+from .scenes import EARLY, NOW_MS, TOLD, WEIGHING, ScriptedClock, ScriptedDesk
 
 pytestmark = pytest.mark.window
 Show = Callable[[Snapshot], StudioWindow]
@@ -78,17 +86,6 @@ def test_that_a_solvent_borne_coat_is_thinned_with_thinner(shown: Show) -> None:
     assert "Water added, %" in words(form)
 
 
-def test_that_the_brush_is_wetted_only_for_a_water_borne_coat_and_other_ticks_stay(shown: Show) -> None:
-    form = opened(shown)
-    boxes = form._steps.findChildren(QCheckBox)
-    for box in boxes:
-        box.setChecked(True)
-    assert any("brush wetted" in one for one in words(form._steps))
-    choose(form, SOLVENT)
-    assert not any("wetted" in one for one in words(form._steps))
-    assert [box.isChecked() for box in boxes] == [True, True, True, False]
-
-
 def test_that_weighing_the_bottle_is_advised_until_an_amount_is_typed(shown: Show) -> None:
     form = opened(shown)
     assert WEIGHING in words(form)
@@ -97,3 +94,149 @@ def test_that_weighing_the_bottle_is_advised_until_an_amount_is_typed(shown: Sho
     form.amount_field.clear()
     choose(form, SOLVENT)  # of this product no coat was laid
     assert WEIGHING not in words(form)
+
+
+def is_gone(form: CoatDialog) -> bool:
+    """Return whether the form has closed; one that has is deleted."""
+    return not isValid(form) or not form.isVisible()
+
+
+def prepared(shown: Show, snapshot: Snapshot = GO, key: str = "orchard") -> CoatDialog:
+    form = shown(snapshot).deeds.lay_coat(key)
+    form.prepare()
+    QApplication.processEvents()
+    return form
+
+
+def test_that_enter_and_enter_lay_a_coat(shown: Show, desk: ScriptedDesk, qtbot: QtBot) -> None:
+    form = shown(GO).deeds.lay_coat("orchard")
+    qtbot.keyClick(form.amount_field, Qt.Key.Key_Return)
+    qtbot.waitUntil(lambda: form.step is LayingStep.READY)
+    qtbot.keyClick(form.focusWidget(), Qt.Key.Key_Return)
+    coat = CoatToLay(piece_key="orchard", sheet="gloss-waterborne", coat_key="o3")
+    assert desk.commands == [
+        StartPreparation(coats=(coat,)),
+        LayCoat(piece_key="orchard", laid_ms=NOW_MS, sheet="gloss-waterborne", coat_key="o3"),
+    ]
+    qtbot.waitUntil(lambda: is_gone(form))
+
+
+def test_that_what_cannot_be_taken_is_said_before_anything_is_prepared(shown: Show, desk: ScriptedDesk) -> None:
+    form = shown(GO).deeds.lay_coat("orchard")
+    form.what.allowance.setText("80")
+    form.prepare()
+    assert "brush and cup is 80 %" in form.fault_words
+    form.what.allowance.clear()
+    form.amount_field.setText("4000")
+    form.prepare()
+    assert "did you mean 54?" in form.fault_words
+    assert desk.commands == []
+    assert form.step is LayingStep.WHAT
+
+
+def test_that_a_refusal_keeps_the_form_at_its_step(shown: Show, desk: ScriptedDesk, qtbot: QtBot) -> None:
+    desk.refuse("The disk is full.")
+    form = prepared(shown)
+    qtbot.waitUntil(lambda: form.fault_words == "The disk is full.")
+    assert form.step is LayingStep.WHAT
+
+
+def test_that_of_what_was_poured_only_what_lies_on_the_piece_is_recorded(shown: Show, desk: ScriptedDesk) -> None:
+    form = shown(GO).deeds.lay_coat("orchard")
+    form.what.allowance.setText("10")
+    assert form.amount_field.placeholderText() == "59"  # 54 mL and a tenth of it
+    form.amount_field.setText("59.4")
+    assert "54 mL on the piece" in " ".join(words(form.what))
+    form.command_or_fault()
+    assert desk.commands[-1].volume_mL == pytest.approx(54.0)
+
+
+def test_that_a_set_is_poured_panel_by_panel(shown: Show) -> None:
+    form = shown(GO).deeds.lay_coat("panels")
+    # nine panels of 20 cm x 20 cm: 0.04 m2 each, at 90 um 3.6 mL, 32.4 mL in all
+    assert any(one.startswith("3.6 mL or 3.7 g on each of 9 panels, 32 mL or 33 g in all") for one in words(form.what))
+
+
+def test_that_a_press_ticks_a_chore_and_another_takes_it_back(shown: Show, desk: ScriptedDesk) -> None:
+    form = prepared(shown)
+    bottle = form.chores.buttons[Task.BOTTLE]
+    bottle.click()
+    assert desk.commands[-1] == TickChore(preparation_key="made", task=Task.BOTTLE)
+    assert "The bottle rests: 15 min" in bottle.accessibleName()
+    bottle.click()
+    assert desk.commands[-1] == TickChore(preparation_key="made", task=Task.BOTTLE, is_done=False)
+    assert "to do" in bottle.accessibleName()
+
+
+def test_that_the_countdown_runs_by_the_clock_and_not_by_snapshots(shown: Show, clock: ScriptedClock) -> None:
+    form = prepared(shown)
+    form.chores.buttons[Task.BOTTLE].click()
+    clock.now_ms += 14 * 60_000 + 20_000
+    form._show_chores()
+    assert "The bottle rests: 40 s" in form.chores.buttons[Task.BOTTLE].accessibleName()
+    clock.now_ms += 60_000
+    form._show_chores()
+    assert "The bottle has rested" in form.chores.buttons[Task.BOTTLE].accessibleName()
+
+
+def test_that_a_preparation_that_is_open_is_gone_on_with(shown: Show) -> None:
+    form = shown(RESTING).deeds.lay_coat("orchard")
+    assert form.step is LayingStep.READY
+    assert "The bottle rests: 9 min" in form.chores.buttons[Task.BOTTLE].accessibleName()
+    assert Task.EXTINGUISHER in form.chores.buttons
+    assert any("extinguisher" in one for one in form._cautions.cautions)
+
+
+def test_that_three_pieces_are_laid_one_after_the_other(shown: Show, desk: ScriptedDesk, qtbot: QtBot) -> None:
+    form = shown(RESTING).deeds.lay_coat("orchard")
+    for title in ("Orchard at Low Water", "Blue Ladder", "Lamp in the Fog"):
+        qtbot.waitUntil(lambda title=title: form.heading.text() == f"Lay a coat: {title}")
+        assert form.brush_down.accessibleName() == f"The brush is down on {title}"
+        form.brush_down.click()
+    qtbot.waitUntil(lambda: is_gone(form))
+    assert [one.piece_key for one in desk.commands] == ["orchard", "ladder", "lamp"]
+
+
+def test_that_others_of_the_same_coat_may_be_laid_along(shown: Show, desk: ScriptedDesk) -> None:
+    form = shown(GO).deeds.lay_coat("orchard")
+    (chip,) = form.what._chips.values()
+    chip.click()
+    form.prepare()
+    assert [coat.piece_key for coat in desk.commands[-1].coats] == ["orchard", "ladder"]
+
+
+def test_that_leaving_it_ends_the_preparation_and_later_does_not(shown: Show, desk: ScriptedDesk, qtbot: QtBot) -> None:
+    form = shown(RESTING).deeds.lay_coat("orchard")
+    form.keep.click()
+    assert desk.commands == []
+    form = shown(RESTING).deeds.lay_coat("orchard")
+    form.leave.click()
+    assert desk.commands == [EndPreparation(preparation_key="prep")]
+    qtbot.waitUntil(lambda: is_gone(form))
+
+
+@pytest.mark.parametrize("minutes", [10, 30, 60])
+def test_that_a_coat_that_is_on_already_is_recorded_by_one_press_for_its_time(
+    shown: Show, desk: ScriptedDesk, minutes: int
+) -> None:
+    form = shown(GO).deeds.lay_coat("orchard")
+    form.earlier_field.click()
+    assert form.brush_down.text() == "Record it"
+    form.when.ago[minutes].click()
+    form.brush_down.click()
+    assert desk.commands[-1].laid_ms == NOW_MS - minutes * 60_000
+    assert desk.commands[-1].volume_mL is None
+
+
+def test_that_a_torch_is_refused_by_name_while_another_coat_gives_off_vapour(shown: Show) -> None:
+    form = shown(SOLVENT_NEAR).deeds.lay_coat("orchard")
+    assert form._cautions.cautions[0].startswith("No torch: gloss 1 on Two Herons, Waiting gives off solvent vapour")
+
+
+def test_that_a_fit_room_says_go_and_a_damp_one_what_to_wait_for_and_how_long(shown: Show) -> None:
+    form = shown(GO).deeds.lay_coat("orchard")
+    verdict = form.findChild(SentenceView)
+    assert verdict.headline == "Go: good to lay a coat"
+    form.set_snapshot(WAIT)
+    assert "wait for 75 % or less" in verdict.headline
+    assert "about 15:10 (55 min)" in verdict.accessibleName()

@@ -9,8 +9,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from studiowatch.coats.stages import Orientation
+from studiowatch.studio.hazards import STANDING_CAUTION
 from studiowatch.ui.models.coat_form import (
-    STANDING_CAUTION,
     SheetOption,
     Unit,
     amount_doubt,
@@ -100,8 +100,8 @@ def test_that_the_suggested_amount_is_area_times_wet_thickness() -> None:
     # 0.60 m x 0.90 m x 100e-6 m = 5.4e-5 m3 = 54 mL; at 1040 kg/m3 that is 56.16 g.
     assert suggested_amount(ORCHARD, GLOSS, Unit.ML) == pytest.approx(54.0)
     assert suggested_amount(ORCHARD, GLOSS, Unit.GRAMS) == pytest.approx(56.16)
-    assert suggestion_words(ORCHARD, GLOSS, Unit.ML) == "54 mL makes the sheet's 100 µm on 0.54 m²"
-    assert suggestion_words(HERONS, ISOLATION, Unit.ML).startswith("8.1 mL")
+    assert suggestion_words(ORCHARD, GLOSS) == "54 mL or 56 g makes the sheet's 100 µm on 0.54 m²"
+    assert suggestion_words(HERONS, ISOLATION).startswith("8.1 mL")
 
 
 @pytest.mark.parametrize(

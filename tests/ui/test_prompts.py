@@ -50,7 +50,7 @@ def test_that_prompts_alike_and_due_together_are_one_row_with_one_caution() -> N
         prompt(Step.BUBBLES, "marsh", NOW_MS + 3 * MINUTE_MS, caution="Torch."),
         prompt(Step.BUBBLES, "gate", NOW_MS + 30 * MINUTE_MS, caution="Torch."),
     )
-    assert [row.when for row in shown] == ["now, since 14:12 · Kiln · Marsh", "14:42 · Gate"]
+    assert [row.when for row in shown] == ["now, since 14:12 · Kiln · Marsh", "in 30 min, 14:42 · Gate"]
     assert shown[0].keys == ("kiln-top:bubbles", "marsh-top:bubbles")
     assert shown[0].caution == "Torch."
 

@@ -10,7 +10,8 @@ import pytest
 from studiowatch.coats.vapour import VENTILATE, solvent_laid_g
 from studiowatch.service.sheet_shelf import SheetShelf, choice_of
 from studiowatch.service.snapshot import SolventView
-from studiowatch.ui.models.coat_form import STANDING_CAUTION, Amounts, Unit, amounts_of, cautions_of
+from studiowatch.studio.hazards import STANDING_CAUTION
+from studiowatch.ui.models.coat_form import Amounts, Unit, amounts_of, cautions_of
 from studiowatch.ui.models.vapour_caution import vapour_cautions
 
 from .scenes import EARLY, ORCHARD, SHEETS

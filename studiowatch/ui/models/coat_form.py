@@ -9,31 +9,15 @@ from enum import StrEnum
 from studiowatch.service.commands import LayCoat
 from studiowatch.service.product_views import SheetChoice
 from studiowatch.service.snapshot import CoatView, PieceView
+from studiowatch.studio.hazards import own_cautions
+from studiowatch.studio.pouring import ALLOWANCE_PCT, VERY_THICK, Pour, laid_of, pours, thickness, thinning
 from studiowatch.ui.models.forms import FormError, number, optional_number
-from studiowatch.ui.models.tones import Tone
+from studiowatch.ui.models.tones import LEVEL_TONES, Tone
 
 GREATEST_AMOUNT = 5000.0
 GREATEST_THINNING_PCT = 100.0
-_THICK = 1.5  # times the sheet's thickness, from which time to dry grows past twice: common practice, no source
-VERY_THICK = 2.0
 _LETTERS_ON_BUTTON = 28
 _G_PER_ML_PER_KG_M3 = 1e-3
-
-# The order of work is common practice, no source.
-_PREPARATION = (
-    "Surface wiped, free of dust and hair; fans and heater fan off ten minutes ago",
-    "Piece level on its supports, back edges taped",
-    "Bottle rolled gently, not shaken, then at rest about 15 minutes so that bubbles rise",
-)
-_WET_BRUSH = "Thin, wide synthetic brush wetted and pressed out; mesh cover within reach, held ready"
-_DRY_BRUSH = "Wide, soft brush, clean and dry; mesh cover within reach, held ready"
-SOLVENT_CAUTIONS = (
-    "No torch anywhere near. Wear gloves.",
-    "Rags can catch fire by themselves: dry them flat outdoors, or keep them in a closed metal tin with water.",
-)
-_VENTILATE_KEY = "ventilate"  # a sheet's caution that begins so is said by the one for the vapour
-_STANDING_KEY = "local codes"  # a sheet that says this says the rest of the standing caution too
-STANDING_CAUTION = f"The product's own sheet, {_STANDING_KEY} and licensed advice come before this program."
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -106,15 +90,40 @@ def amount_words(amount: float) -> str:
     return f"{amount:.0f}" if amount >= 10 else f"{amount:.1f}"  # noqa: PLR2004
 
 
-def suggestion_words(piece: PieceView, sheet: SheetChoice, unit: Unit) -> str:
-    """Return how much to pour and why."""
-    amount = amount_words(suggested_amount(piece, sheet, unit))
-    return f"{amount} {unit} makes the sheet's {sheet.wet_um:.0f} µm on {piece.area_m2:.2f} m²"
+def pours_for(piece: PieceView, sheet: SheetChoice, allowance_pct: float = 0.0) -> tuple[Pour, ...]:
+    """Return what to pour for each panel of a piece."""
+    return pours(
+        [piece.area_m2 / piece.panels] * piece.panels,
+        wet_um=sheet.wet_um,
+        density_kg_m3=sheet.density_kg_m3,
+        allowance_pct=allowance_pct,
+    )
 
 
-def preparation(sheet: SheetChoice) -> tuple[str, ...]:
-    """Return what to see to before the brush goes down."""
-    return (*_PREPARATION, _DRY_BRUSH if sheet.solvent else _WET_BRUSH)
+def suggestion_words(piece: PieceView, sheet: SheetChoice, allowance_pct: float = 0.0) -> str:
+    """Return how much to pour in mL and grams, panel by panel, and why."""
+    made = pours_for(piece, sheet, allowance_pct)
+    whole = f"{_both(sum(one.poured_mL for one in made), sum(one.poured_g for one in made))}"
+    more = f", with {allowance_pct:g} % for brush and cup" if allowance_pct else ""
+    why = f"makes the sheet's {sheet.wet_um:.0f} µm on {piece.area_m2:.2f} m²{more}"
+    if len(made) == 1:
+        return f"{whole} {why}"
+    each = _both(made[0].poured_mL, made[0].poured_g)
+    return f"{each} on each of {len(made)} panels, {whole} in all, {why}"
+
+
+def _both(volume_mL: float, grams: float) -> str:
+    return f"{amount_words(volume_mL)} mL or {amount_words(grams)} g"
+
+
+def thinning_of(sheet: SheetChoice, text: str) -> Thickness:
+    """Return what is to be said of the share that is typed; nothing while it cannot be read."""
+    try:
+        thinned_pct = _thinned(text, sheet)
+    except FormError:
+        return Thickness(words="", tone=Tone.MUTED)
+    verdict = thinning(thinned_pct, thinner=thinner_words(sheet))
+    return Thickness(words=verdict.words, tone=LEVEL_TONES[verdict.level])
 
 
 def thinner_words(sheet: SheetChoice) -> str:
@@ -142,7 +151,7 @@ def weighing_words(sheet: SheetChoice, pieces: Sequence[PieceView]) -> str:
     return next((coat.weighing for coat in coats if coat.weighing), "")
 
 
-def thickness_of(piece: PieceView, sheet: SheetChoice, unit: Unit, text: str) -> Thickness:
+def thickness_of(piece: PieceView, sheet: SheetChoice, unit: Unit, text: str, allowance_pct: float = 0.0) -> Thickness:
     """Return what the typed amount makes; nothing while it cannot be read, for that is told when it is recorded."""
     try:
         amount = _amount(text, unit)
@@ -150,13 +159,11 @@ def thickness_of(piece: PieceView, sheet: SheetChoice, unit: Unit, text: str) ->
         return Thickness(words="", tone=Tone.MUTED)
     if amount is None:
         return Thickness(words="Left empty: recorded as thick as the sheet says.", tone=Tone.MUTED)
-    ratio = amount / suggested_amount(piece, sheet, unit)
-    words = f"{ratio * sheet.wet_um:.0f} µm wet, {ratio:.1f} × the sheet"
-    if ratio > VERY_THICK:
-        return Thickness(words=f"{words}: far too thick, it will dry slowly and may stay milky", tone=Tone.ACT)
-    if ratio > _THICK:
-        return Thickness(words=f"{words}: thick, it will dry slowly", tone=Tone.CAUTION)
-    return Thickness(words=words, tone=Tone.INK)
+    on_it = laid_of(amount, allowance_pct)
+    laid_mL = on_it if unit is Unit.ML else on_it / (sheet.density_kg_m3 * _G_PER_ML_PER_KG_M3)
+    verdict = thickness(laid_mL=laid_mL, area_m2=piece.area_m2, sheet_wet_um=sheet.wet_um)
+    kept = f"{amount_words(on_it)} {unit} on the piece: " if allowance_pct else ""
+    return Thickness(words=f"{kept}{verdict.words}", tone=LEVEL_TONES[verdict.level])
 
 
 def amount_doubt(piece: PieceView, sheet: SheetChoice, command: LayCoat) -> str:
@@ -198,17 +205,35 @@ def short_title(title: str) -> str:
 
 def cautions_of(sheet: SheetChoice) -> tuple[str, ...]:
     """Return what to heed before the brush goes down, the sheet's own cautions first; its vapour is told apart."""
-    own = sheet.cautions or (SOLVENT_CAUTIONS if sheet.solvent else ())
-    if sheet.solvent:
-        own = tuple(caution for caution in own if not caution.lower().startswith(_VENTILATE_KEY))
-    said = any(_STANDING_KEY in caution for caution in own)
-    return own if said else (*own, STANDING_CAUTION)
+    return own_cautions(solvent=sheet.solvent, sheet_cautions=sheet.cautions)
+
+
+def read_allowance(text: str) -> float:
+    """Return what is poured on top for brush and cup, %; nothing typed is none.
+
+    Raises
+    ------
+    FormError
+        If it cannot be read or is not allowed.
+    """
+    low, high = ALLOWANCE_PCT
+    return number(
+        text or "0", field="allowance", name="The share for brush and cup", unit="%", low=low, high=high, example="10"
+    )
 
 
 def read_coat(
-    *, piece: PieceView, option: SheetOption, unit: Unit, amount: str, thinned: str, laid_ms: int, now_ms: int
+    *,
+    piece: PieceView,
+    option: SheetOption,
+    unit: Unit,
+    amount: str,
+    thinned: str,
+    laid_ms: int,
+    now_ms: int,
+    allowance: str = "",
 ) -> LayCoat:
-    """Return the command to lay a coat.
+    """Return the command to lay a coat: of what was poured, what lies on the piece.
 
     Raises
     ------
@@ -216,6 +241,9 @@ def read_coat(
         If a field cannot be taken.
     """
     measured = _amount(amount, unit)
+    allowance_pct = read_allowance(allowance)
+    if measured is not None and allowance_pct:
+        measured = laid_of(measured, allowance_pct)
     thinned_pct = _thinned(thinned, option.sheet)
     if laid_ms > now_ms:
         raise FormError("laid", "The brush went down in the future: choose a time that has passed, or now.")

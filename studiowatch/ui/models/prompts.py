@@ -7,11 +7,13 @@ from dataclasses import dataclass, replace
 from datetime import tzinfo
 from enum import Enum, auto
 
-from studiowatch.service.snapshot import PromptView, Snapshot
+from studiowatch.service.snapshot import PreparationView, PromptView, Snapshot
 from studiowatch.studio.prompts import Step
-from studiowatch.ui.models.times import MINUTE_MS, clock_words
+from studiowatch.ui.models.laying import chore_rows, waiting_words
+from studiowatch.ui.models.times import MINUTE_MS, clock_words, countdown_words
 from studiowatch.ui.models.tones import Tone
 
+COUNTED_MS = 60 * MINUTE_MS  # what comes within the hour is counted down
 TOGETHER_MS = 5 * MINUTE_MS  # prompts alike that are due this near each other are one row: assumption
 _STEPS = tuple(Step)
 
@@ -24,6 +26,7 @@ class Deed(Enum):
     TOUCH = auto()
     LAY = auto()
     READ = auto()
+    PREPARE = auto()
 
 
 _DEEDS = {Step.CLARITY: Deed.LOOK, Step.TOUCH_TEST: Deed.TOUCH, Step.RECOAT: Deed.LAY, Step.READ_ROOM: Deed.READ}
@@ -43,6 +46,10 @@ class PromptRow:
         What to heed while doing it, or "".
     done : bool
         True for a moment after it was ticked.
+    is_near : bool
+        True for what is due or comes next: it is shown large.
+    can_snooze : bool
+        Whether it may be put off for a few minutes.
     """
 
     keys: tuple[str, ...]
@@ -53,6 +60,8 @@ class PromptRow:
     deed: Deed = Deed.TICK
     piece_key: str = ""
     done: bool = False
+    is_near: bool = False
+    can_snooze: bool = False
 
     @property
     def spoken(self) -> str:
@@ -81,7 +90,32 @@ def prompt_rows(snapshot: Snapshot, zone: tzinfo | None = None) -> tuple[PromptR
                 break
         else:
             groups.append([prompt])
-    return tuple(_row(group, snapshot.time_ms, zone) for group in groups)
+    rows = [_row(group, snapshot.time_ms, zone) for group in groups]
+    late = [row for row in rows if row.tone is Tone.CAUTION and row.piece_key]
+    preparing = [_preparing(view, snapshot.time_ms) for view in snapshot.preparations]
+    ordered = [*late, *preparing, *(row for row in rows if row not in late)]
+    near = len(late) + len(preparing) or 1
+    return tuple(replace(row, is_near=at < near) for at, row in enumerate(ordered))
+
+
+def _preparing(view: PreparationView, now_ms: int) -> PromptRow:
+    """Return an open preparation as a row that leads back to it."""
+    preparation = view.preparation
+    waiting = [
+        title for coat, title in zip(preparation.coats, view.titles, strict=True) if coat.laid_ms is None and title
+    ]
+    turn = preparation.turn
+    stands = waiting_words(chore_rows(preparation, now_ms)) or "all is ready"
+    return PromptRow(
+        keys=(preparation.key,),
+        text=f"{'Next' if len(waiting) < len(preparation.coats) else 'Prepare'}: lay a coat on {waiting[0]}"
+        if waiting
+        else "Prepare to lay a coat",
+        when=" · ".join((stands, *waiting[1:])),
+        tone=Tone.LINK,
+        deed=Deed.PREPARE,
+        piece_key="" if turn is None else turn.piece_key,
+    )
 
 
 def _belongs(prompt: PromptView, group: Sequence[PromptView]) -> bool:
@@ -103,12 +137,23 @@ def _row(group: Sequence[PromptView], now_ms: int, zone: tzinfo | None) -> Promp
     return PromptRow(
         keys=tuple(one.key for one in group),
         text=first.text,
-        when=" · ".join(part for part in (f"now, since {clock}" if late else clock, *titles) if part),
+        when=" · ".join(part for part in (_when(first, now_ms, clock, late=late), *titles) if part),
         tone=Tone.CAUTION if late else Tone.MUTED,
         caution=first.caution,
         deed=Deed.TICK if step is None else _DEEDS.get(step, Deed.TICK),
         piece_key=first.piece_key,
+        can_snooze=late and bool(first.piece_key) and not first.useless,
     )
+
+
+def _when(prompt: PromptView, now_ms: int, clock: str, *, late: bool) -> str:
+    if prompt.missed:
+        return f"missed, was due {clock}"
+    if late:
+        return f"now, since {clock}"
+    left_ms = prompt.due_ms - now_ms
+    ahead = f"in {countdown_words(left_ms)}, {clock}" if left_ms < COUNTED_MS else clock
+    return f"put off, {ahead}" if prompt.snoozed else ahead
 
 
 def with_ticked(

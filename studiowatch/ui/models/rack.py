@@ -8,7 +8,7 @@ from datetime import tzinfo
 
 from studiowatch.coats.stages import Stage, Surface
 from studiowatch.service.snapshot import CoatView, PieceView, Snapshot, StageTime
-from studiowatch.ui.models.coat_form import VERY_THICK
+from studiowatch.studio.pouring import VERY_THICK
 from studiowatch.ui.models.film import Section, full_scale_um, section_of
 from studiowatch.ui.models.learning import learnt_line, learnt_sentence
 from studiowatch.ui.models.sealing import blush_words, sealed_words

@@ -39,11 +39,8 @@ def verdict_below(piece: PieceView) -> Sentence | None:
     return replace(stop, detail=" ".join(part for part in (stop.detail, sealed) if part))
 
 
-def verdict_on(piece: PieceView, room: Sentence | None, sheet: str) -> Sentence | None:
-    """Return what to say before a coat of `sheet` is laid: what lies below, then the worse of the room and the risk."""
-    stop = verdict_below(piece)
-    if stop is not None:
-        return stop
+def room_or_risk(piece: PieceView, room: Sentence | None, sheet: str) -> Sentence | None:
+    """Return the worse of what the room says of `sheet` and the risk that the next planned coat clouds in it."""
     following = next((coat.sheet for coat in piece.coats if coat.laid_ms is None), None)
     risk = piece.may_cloud if following == sheet else None
     return risk if risk is not None and (room is None or risk.level > room.level) else room

@@ -9,6 +9,7 @@ MINUTE_MS = 60 * SECOND_MS
 HOUR_MS = 60 * MINUTE_MS
 DAY_MS = 24 * HOUR_MS
 REMIND_AFTER_MS = 10 * MINUTE_MS
+SNOOZE_AFTER_MS = 5 * MINUTE_MS
 _WEEK_DAYS = 6
 
 # Own names: Qt changes the process's locale, and the rest of the window speaks English.
@@ -70,3 +71,10 @@ def ago_words(then_ms: int, now_ms: int) -> str:
     if now_ms - then_ms < 2 * SECOND_MS:
         return "just now"
     return f"{lasting_words(now_ms - then_ms)} ago"
+
+
+def countdown_words(left_ms: int) -> str:
+    """Return "12 min", or "45 s" in the last two minutes, rounded up; what is over is "0 s"."""
+    if left_ms < 2 * MINUTE_MS:
+        return f"{max(0, -(-left_ms // SECOND_MS))} s"
+    return f"{-(-left_ms // MINUTE_MS)} min"

@@ -1,56 +1,64 @@
-"""Lay a coat: a look at the room, how much to pour, what to see to, and one button when the brush is down."""
+"""Lay a coat in two steps: what goes on and whether room and piece are ready, then what is prepared, and one button."""
 
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 
-from PySide6.QtCore import QDateTime
-from PySide6.QtWidgets import (
-    QComboBox,
-    QDateTimeEdit,
-    QHBoxLayout,
-    QLineEdit,
-    QRadioButton,
-    QWidget,
-)
+from PySide6.QtCore import QTimer
+from PySide6.QtWidgets import QWidget
 
 from studiowatch.service.commands import Command, LayCoat
+from studiowatch.service.preparation_commands import StartPreparation
 from studiowatch.service.product_views import SheetChoice
 from studiowatch.service.snapshot import PieceView, Snapshot
-from studiowatch.studio.words import Sentence
+from studiowatch.studio.preparation import CoatToLay
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.coat_form import (
     SheetOption,
     Unit,
     amount_doubt,
-    amount_words,
     amounts_of,
-    cautions_of,
-    preparation,
     read_coat,
     sheet_options,
     short_title,
-    suggested_amount,
-    suggestion_words,
-    thickness_of,
-    thinner_words,
-    weighing_words,
+)
+from studiowatch.ui.models.laying import (
+    LayingStep,
+    check_of,
+    coat_to_lay,
+    hazards_for,
+    laid_along,
+    open_for,
+    option_for,
+    pour_words,
+    waiting_words,
 )
 from studiowatch.ui.models.notices import SentenceCard
-from studiowatch.ui.models.sealing import verdict_on
 from studiowatch.ui.models.tones import Tone
-from studiowatch.ui.models.vapour_caution import vapour_cautions
 from studiowatch.ui.style import Style
+from studiowatch.ui.widgets.chore_list import ChoreList
+from studiowatch.ui.widgets.coat_fields import CoatFields
+from studiowatch.ui.widgets.coat_preparing import Preparing
+from studiowatch.ui.widgets.coat_when import WhenFields
 from studiowatch.ui.widgets.dialog import FormDialog
-from studiowatch.ui.widgets.form_lines import CautionList, TickList, add_primary
+from studiowatch.ui.widgets.form_lines import CautionList, add_primary
 from studiowatch.ui.widgets.sentence import SentenceView
-from studiowatch.ui.widgets.text import label, say
+from studiowatch.ui.widgets.text import button, label, say
 
 BRUSH_DOWN_WORDS = "The brush is down"
+PREPARE_WORDS = "Prepare"
+LATE_WORDS = "It is on already…"
+LEAVE_WORDS = "Leave it"
+KEEP_WORDS = "Later"
+RECORD_WORDS = "Record it"
+_LARGE_PX, _LARGEST_SCALE = 26, 1.5  # of the verdict at 100 %; a scale beyond which it grows no more
+_TWO_COLUMNS_UNITS, _BESIDE_UNITS = 640, 760  # wide enough for two columns, and for a long name on the button
+_SHORT_UNITS = 480  # so low that only the first caution stands, and the others are scrolled to
+_SECOND_MS = 1000
 
 
 class CoatDialog(FormDialog):
-    """The form for a coat that goes down now, or went down earlier."""
+    """The form for a coat that goes down now, or went down earlier; Enter leads through it."""
 
     def __init__(
         self,
@@ -64,88 +72,75 @@ class CoatDialog(FormDialog):
         parent: QWidget,
     ) -> None:
         super().__init__("Lay a coat", courier, style, parent)
-        self._pieces = snapshot.pieces
         self._sheets = tuple(sheets)
         self._now_ms = now_ms
         self._snapshot = snapshot
         self._options: tuple[SheetOption, ...] = ()
-        self._make_fields()
-        self._lay_out()
-        self.brush_down = add_primary(self, BRUSH_DOWN_WORDS, "big")
-        keys = [piece.key for piece in self._pieces]
+        self._step = LayingStep.WHAT
+        self.preparing = Preparing(courier, now_ms, self)
+        self._make_parts()
+        self._connect()
+        keys = [piece.key for piece in snapshot.pieces]
         self.piece_field.setCurrentIndex(keys.index(piece_key) if piece_key in keys else 0)
         self._show_piece()
-        self._connect()
-        self.fit(720, 770)
-        self.amount_field.setFocus()
+        self._take_up()
+        self.fit(860, 760)
+        self._second = QTimer(self)
+        self._second.timeout.connect(self._show_chores)
+        self._second.start(_SECOND_MS)
 
-    def _make_fields(self) -> None:
-        self.piece_field = QComboBox()
-        self.piece_field.addItems([piece.title for piece in self._pieces])
-        self.sheet_field = QComboBox()
-        self.amount_field, self.thinned_field = QLineEdit(), QLineEdit()
-        self.thinned_field.setPlaceholderText("0")
-        self.unit_field = QComboBox()
-        self.unit_field.addItems([unit.value for unit in Unit])
-        self._suggestion = label("small", Tone.MUTED, wrap=True)
-        self._thickness = label("strong", wrap=True)
-        self._weighing = label("small", Tone.MUTED, wrap=True)
-        self.now_field, self.earlier_field = QRadioButton("now"), QRadioButton("earlier, at")
-        self.now_field.setAccessibleName("The brush goes down now")
-        self.earlier_field.setAccessibleName("The brush went down earlier")
-        self.now_field.setChecked(True)
-        self.time_field = QDateTimeEdit(QDateTime.fromMSecsSinceEpoch(self._now_ms()))
-        self.time_field.setCalendarPopup(True)
-        self.time_field.setDisplayFormat("d MMM yyyy  HH:mm")
-        self.time_field.setAccessibleName("When the brush went down")
-        self.time_field.setMinimumWidth(self.dress.px(190))
-        self.time_field.setEnabled(False)
+    def _make_parts(self) -> None:
+        self.what, self.when = CoatFields(self, self._snapshot.pieces), WhenFields(self, self._now_ms)
+        self.piece_field, self.sheet_field = self.what.piece, self.what.sheet
+        self.amount_field, self.thinned_field, self.unit_field = self.what.amount, self.what.thinned, self.what.unit
+        self.time_field = self.when.picker
         self._room = SentenceView()
         self._room.set_style(self.dress)
+        large_px = round(_LARGE_PX * min(self.dress.scale, _LARGEST_SCALE))
+        self._room.setStyleSheet(f'QLabel[role="headline"] {{ font-size: {large_px}px; }}')
+        self._pour = label("dialog", wrap=True)
+        self.chores = ChoreList(self.dress)
         self._cautions, self._own_cautions = CautionList(self.dress), CautionList(self.dress)
-        self._steps = TickList(preparation(self._sheets[0]), self.dress)
-
-    def _lay_out(self) -> None:
-        which = self._row()
-        self.field("Piece", self.piece_field, which, 4)
-        self.field("Coat, by its data sheet", self.sheet_field, which, 7)
-        self.body.addWidget(self._room)
-        amount = self._row()
-        self.field("How much", self.amount_field, amount, 1)
-        self.field("Measured in", self.unit_field, amount)
-        self._thinned_name = self.field("Water added, %", self.thinned_field, amount, 1)
-        self.body.addWidget(self._suggestion)
-        self.body.addWidget(self._thickness)
-        self.body.addWidget(self._weighing)
-        when = self._row()
-        when.addWidget(label("small", Tone.MUTED, "The brush goes down"))
-        for part in (self.now_field, self.earlier_field, self.time_field):
-            when.addWidget(part)
-        when.addStretch(1)
-        self.follow(self.time_field)
-        self.standing.addWidget(self._cautions)
-        self.body.addWidget(self._own_cautions)
-        self.body.addWidget(label("strong", text="See to it first"))
-        self.body.addWidget(self._steps)
+        self._waiting = label("strong", Tone.LINK, wrap=True)
+        for part in (self._room, self.when, self.what, self._pour, self.chores, self._own_cautions):
+            self.body.addWidget(part)
         self.body.addStretch(1)
-
-    def _row(self) -> QHBoxLayout:
-        row = QHBoxLayout()
-        row.setSpacing(self.dress.px(10))
-        self.body.addLayout(row)
-        return row
+        self.standing.addWidget(self._cautions)
+        self.standing.addWidget(self._waiting)
+        self.leave, self.back, self.keep = button(LEAVE_WORDS), button("Back"), button(KEEP_WORDS)
+        self.earlier_field = button(LATE_WORDS)
+        self.earlier_field.setCheckable(True)
+        self.earlier_field.setAccessibleName("The brush went down earlier")
+        for one in (self.leave, self.back, self.keep, self.earlier_field):
+            self.foot.addWidget(one)
+        self.begin = button(PREPARE_WORDS, "big")
+        self.foot.addWidget(self.begin)
+        self.brush_down = add_primary(self, BRUSH_DOWN_WORDS, "big")
 
     def _connect(self) -> None:
         self.piece_field.currentIndexChanged.connect(self._show_piece)
         self.sheet_field.currentIndexChanged.connect(self._show_sheet)
         self.unit_field.currentIndexChanged.connect(self._show_amount)
-        self.amount_field.textChanged.connect(self._show_amount)
-        self.thinned_field.textChanged.connect(self._show_cautions)
-        self.earlier_field.toggled.connect(self.time_field.setEnabled)
+        for field in (self.amount_field, self.thinned_field, self.what.allowance):
+            field.textChanged.connect(self._show_amount)
+        self.what.torch.toggled.connect(self._show_cautions)
+        self.what.along_changed.connect(self._show_cautions)
+        self.earlier_field.toggled.connect(lambda late: self._go(LayingStep.LATE if late else LayingStep.WHAT))
+        self.back.clicked.connect(lambda: self._go(LayingStep.WHAT))
+        self.keep.setToolTip("Closes this; the timers run on")
+        self.keep.clicked.connect(self.drop)
+        self.leave.setToolTip("Ends the preparation")
+        self.leave.clicked.connect(self.preparing.end)
+        self.begin.clicked.connect(self.prepare)
+        self.chores.pressed.connect(self.preparing.press)
+        self.preparing.changed.connect(self._show_chores)
+        self.preparing.begun.connect(lambda: self._go(LayingStep.READY))
+        self.preparing.ended.connect(self.drop)
+        self.preparing.refused.connect(self.say_fault)
 
     @property
     def _piece(self) -> PieceView:
-        return self._pieces[self.piece_field.currentIndex()]
+        return self.what.chosen
 
     @property
     def _option(self) -> SheetOption:
@@ -153,17 +148,83 @@ class CoatDialog(FormDialog):
 
     @property
     def _unit(self) -> Unit:
-        return Unit(self.unit_field.currentText())
+        return self.what.measure
+
+    @property
+    def step(self) -> LayingStep:
+        """Where the form is."""
+        return self._step
+
+    def _take_up(self) -> None:
+        """Go on with a preparation that is open for this piece, else begin with what goes on."""
+        view = open_for(self._snapshot, self._piece.key)
+        if view is None:
+            self._go(LayingStep.WHAT)
+            return
+        self.preparing.now = view.preparation
+        self._show_turn(next(coat for coat in view.preparation.coats if coat.piece_key == self._piece.key))
+        self._go(LayingStep.READY)
+
+    def _show_turn(self, coat: CoatToLay) -> None:
+        """Fill the fields in as they were for the coat whose turn it is."""
+        keys = [piece.key for piece in self._snapshot.pieces]
+        if coat.piece_key in keys:
+            self.piece_field.setCurrentIndex(keys.index(coat.piece_key))
+        self.sheet_field.setCurrentIndex(option_for(coat, self._options))
+        self.unit_field.setCurrentText(Unit.ML if coat.grams is None else Unit.GRAMS)
+        amount = coat.volume_mL if coat.grams is None else coat.grams
+        self.what.allowance.clear()  # what is kept is what lies on the piece
+        self.amount_field.setText("" if amount is None else f"{amount:g}")
+        self.thinned_field.setText(f"{coat.thinned_pct:g}" if coat.thinned_pct else "")
+        if self.preparing.now is not None:
+            self.what.torch.setChecked(self.preparing.now.torch)
+
+    def _go(self, step: LayingStep) -> None:
+        """Show one step, with its own button for Enter."""
+        self._step = step
+        is_what, is_ready, is_late = (step is one for one in (LayingStep.WHAT, LayingStep.READY, LayingStep.LATE))
+        shown = {
+            self.what: not is_ready,
+            self.when: is_late,
+            self._room: not is_late,
+            self._cancel: not is_ready,
+            self.earlier_field: not is_ready,
+            self.begin: is_what,
+            self.brush_down: not is_what,
+            **dict.fromkeys((self._pour, self.chores, self.leave, self.back, self.keep), is_ready),
+        }
+        for part, is_shown in sorted(shown.items(), key=lambda pair: pair[1]):
+            part.setVisible(is_shown)  # what goes first, so that the form is never as wide as all of it
+        self.what.set_late(late=is_late, sheet=self._option.sheet)
+        self.earlier_field.setText("It goes down now" if is_late else LATE_WORDS)
+        self.begin.setDefault(is_what)
+        self.brush_down.setDefault(not is_what)
+        self._name_button()
+        self._show_room()
+        self._show_cautions()
+        self._show_chores()
+        (self.brush_down if is_ready else self.amount_field).setFocus()
+        self.to_top()
+
+    def _name_button(self) -> None:
+        """Name the button by the piece, as far as that fits beside the others; the heading names it in any case."""
+        title = self._piece.title
+        if self._step is LayingStep.LATE:
+            words = spoken = RECORD_WORDS
+        else:
+            on_it = (
+                f" on {short_title(title)}" if self.screen().availableSize().width() > self._px(_BESIDE_UNITS) else ""
+            )
+            words, spoken = f"{BRUSH_DOWN_WORDS}{on_it}", f"{BRUSH_DOWN_WORDS} on {title}"
+        self.brush_down.setText(words)
+        self.brush_down.setAccessibleName(spoken)
+
+    def _px(self, units: int) -> int:
+        return self.dress.px(units)
 
     def _show_piece(self) -> None:
-        title = self._piece.title
-        say(self.heading, f"Lay a coat: {title}")
-        words = f"{BRUSH_DOWN_WORDS} on {short_title(title)}"
-        self.brush_down.setText(words)
-        self.brush_down.setAccessibleName(f"{BRUSH_DOWN_WORDS} on {title}")
-        self._offer_sheets()
-
-    def _offer_sheets(self) -> None:
+        say(self.heading, f"Lay a coat: {self._piece.title}")
+        self._name_button()
         self._options = sheet_options(self._piece, self._sheets)
         self.sheet_field.blockSignals(True)  # noqa: FBT003 - Qt's own
         self.sheet_field.clear()
@@ -172,60 +233,89 @@ class CoatDialog(FormDialog):
         self._show_sheet()
 
     def _show_sheet(self) -> None:
-        sheet = self._option.sheet
-        name = f"{thinner_words(sheet).capitalize()} added, %"
-        self._thinned_name.setText(name)
-        self.thinned_field.setAccessibleName(name)
-        self._steps.set_steps(preparation(sheet))
+        self.what.show_sheet(self._option.sheet)
+        self.what.offer_along(laid_along(self._snapshot, self._piece, self._option, self._sheets))
         self._show_amount()
         self._show_room()
+
+    def _show_amount(self) -> None:
+        self.what.show_amount(self._option.sheet, self._snapshot.pieces)
+        say(self._pour, pour_words(self._piece, self._option.sheet, self._unit, self.amount_field.text()))
+        self._show_cautions()
 
     def _show_cautions(self) -> None:
         piece, sheet = self._piece, self._option.sheet
         typed = amounts_of(piece, sheet, self._unit, self.amount_field.text(), self.thinned_field.text())
-        vapour = vapour_cautions(piece, sheet, typed, self._snapshot.room.temperature_C)
-        self._cautions.set_cautions(vapour or cautions_of(sheet))
-        self._own_cautions.set_cautions(cautions_of(sheet) if vapour else ())
-
-    def _show_amount(self) -> None:
-        piece, sheet, unit = self._piece, self._option.sheet, self._unit
-        self.amount_field.setPlaceholderText(amount_words(suggested_amount(piece, sheet, unit)))
-        say(self._suggestion, suggestion_words(piece, sheet, unit))
-        made = thickness_of(piece, sheet, unit, self.amount_field.text())
-        say(self._thickness, made.words, made.tone)
-        is_measured = bool(self.amount_field.text().strip())
-        weighing = "" if is_measured else weighing_words(sheet, self._snapshot.pieces)
-        say(self._weighing, weighing, hide_empty=True)
-        self._show_cautions()
+        torch = self.what.torch.isChecked() and not sheet.solvent
+        standing, others = hazards_for(piece, sheet, typed, snapshot=self._snapshot, torch=torch)
+        if self.height() < self._px(_SHORT_UNITS):
+            standing, others = standing[:1], (*standing[1:], *others)
+        self._cautions.set_cautions(standing)
+        self._own_cautions.set_cautions(others)
 
     def _show_room(self) -> None:
-        check = self._verdict()
-        self._room.setVisible(check is not None)
+        check = check_of(self._snapshot, self._piece, self._option.sheet)
+        self._room.setVisible(check is not None and self._step is not LayingStep.LATE)
         if check is not None:
             self._room.set_card(SentenceCard(sentence=check))
 
-    def _verdict(self) -> Sentence | None:
-        """Return whether, or why no, coat should go on this piece now, from the newest snapshot."""
-        pieces = {piece.key: piece for piece in self._snapshot.pieces}
-        sheet = self._option.sheet.name
-        return verdict_on(pieces.get(self._piece.key, self._piece), self._snapshot.room_check(sheet), sheet)
+    def _show_chores(self) -> None:
+        rows = self.preparing.rows
+        is_ready = self._step is LayingStep.READY
+        self.chores.set_rows(rows, 2 if self.width() >= self._px(_TWO_COLUMNS_UNITS) else 1)
+        say(self._waiting, waiting_words(rows) if is_ready else "", hide_empty=True)
 
     def set_snapshot(self, snapshot: Snapshot) -> None:
-        """Look at the room again; the pieces stay as they were when the form was opened."""
+        """Look at room and chores again; the pieces stay as they were when the form was opened."""
         self._snapshot = snapshot
+        self.preparing.take(snapshot)
         self._show_room()
+        self._show_cautions()
+        self._show_chores()
+
+    def prepare(self) -> None:
+        """Begin to prepare, once what is typed can be taken."""
+        command = self.checked()
+        if not isinstance(command, LayCoat):
+            return
+        first = coat_to_lay(
+            self._piece,
+            self._option,
+            volume_mL=command.volume_mL,
+            grams=command.grams,
+            thinned_pct=command.thinned_pct,
+        )
+        others = laid_along(self._snapshot, self._piece, self._option, self._sheets)
+        along = tuple(coat_to_lay(piece, option) for piece, option in others if piece.key in self.what.along_keys)
+        torch = self.what.torch.isChecked() and not self._option.sheet.solvent
+        self.clear_fault()
+        self.preparing.begin(
+            StartPreparation(coats=(first, *along), torch=torch),
+            solvent=self._option.sheet.solvent,
+            vapour_in_room=bool(self._snapshot.vapour_near),
+        )
+
+    def carry_on(self) -> None:
+        """Go on to the next piece of the preparation; close once the last brush is down."""
+        turn = self.preparing.laid(self._piece.key)
+        if turn is None:
+            self.accept()
+            return
+        self.wake()
+        self._show_turn(turn)
+        self._go(LayingStep.READY)
 
     def read(self) -> LayCoat:
         """Return the command to lay the coat, or raise FormError."""
         now_ms = self._now_ms()
-        earlier = self.earlier_field.isChecked()
         return read_coat(
             piece=self._piece,
             option=self._option,
             unit=self._unit,
             amount=self.amount_field.text(),
             thinned=self.thinned_field.text(),
-            laid_ms=self.time_field.dateTime().toMSecsSinceEpoch() if earlier else now_ms,
+            allowance=self.what.allowance.text(),
+            laid_ms=self.when.time_ms if self._step is LayingStep.LATE else now_ms,
             now_ms=now_ms,
         )
 
@@ -239,14 +329,16 @@ class CoatDialog(FormDialog):
         return f"Recorded: {self._option.name} laid on {self._piece.title}"
 
     def is_filled(self) -> bool:
-        """Return whether an amount or a share of water was typed."""
-        return bool(self.amount_field.text().strip() or self.thinned_field.text().strip())
+        """Return whether an amount or a share of water was typed that no preparation keeps."""
+        is_typed = bool(self.amount_field.text().strip() or self.thinned_field.text().strip())
+        return is_typed and self._step is not LayingStep.READY
 
     def field_of(self, name: str) -> QWidget | None:
         """Return the widget of the field `name`."""
         fields: dict[str, QWidget] = {
             "amount": self.amount_field,
             "thinned": self.thinned_field,
+            "allowance": self.what.allowance,
             "laid": self.time_field,
         }
         return fields.get(name)

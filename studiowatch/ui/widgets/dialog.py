@@ -75,6 +75,7 @@ class FormDialog(QDialog):
         scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         scroll.setWidget(self._inside)
+        self._bar = scroll.verticalScrollBar()
         fault = QHBoxLayout()
         fault.setSpacing(px(8))
         fault.addWidget(self._mark, 0, Qt.AlignmentFlag.AlignTop)
@@ -165,19 +166,25 @@ class FormDialog(QDialog):
 
     def command_or_fault(self) -> None:
         """Read the form and send its command; say which field cannot be taken; ask once where there is a doubt."""
+        command = self.checked()
+        if command is not None:
+            self.submit(command)
+
+    def checked(self) -> Command | None:
+        """Return the form's command, or None after saying which field cannot be taken, or what is in doubt."""
         try:
             command = self.read()
         except FormError as error:
             self.clear_fault()
             self.say_fault(str(error))
             self._point_at(self.field_of(error.field))
-            return
+            return None
         doubt = self.doubt_of(command)
         if doubt and doubt != self._doubted:
             self.say_fault(doubt, Level.CAUTION)
             self._doubted = doubt
-            return
-        self.submit(command)
+            return None
+        return command
 
     def _point_at(self, wrong: QWidget | None) -> None:
         if wrong is not None:
@@ -223,7 +230,19 @@ class FormDialog(QDialog):
     def _done(self, key: str) -> None:
         self.recorded.emit(key)
         self.told.emit(self._words)
+        self.carry_on()
+
+    def carry_on(self) -> None:
+        """Close, now that the command is carried out."""
         self.accept()
+
+    def to_top(self) -> None:
+        """Show the form from its beginning."""
+        self._bar.setValue(self._bar.minimum())
+
+    def wake(self) -> None:
+        """Let the form be filled in again."""
+        self._inside.setEnabled(True)
 
     def _refused(self, sentence: str) -> None:
         self._inside.setEnabled(True)

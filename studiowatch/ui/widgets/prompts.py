@@ -14,9 +14,10 @@ from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.marks import LevelMark
 from studiowatch.ui.widgets.rows import RowList
-from studiowatch.ui.widgets.text import label, say
+from studiowatch.ui.widgets.text import button, label, say, set_property
 
 TARGET_PX = 42
+SNOOZE_WORDS = "In 5 min"
 HELD_MS = 3000  # a ticked row stays in its place this long, so that no other comes under the pointer: assumption
 _HOVER_ALPHA = 45
 
@@ -78,10 +79,13 @@ class PromptRowView(QWidget):
     """One prompt."""
 
     pressed = Signal(object)
+    snoozed = Signal(object)
 
     def __init__(self) -> None:
         super().__init__()
         self._shown: PromptRow | None = None
+        self.later = button(SNOOZE_WORDS, "plain", "Said again in five minutes")
+        self.later.clicked.connect(lambda: self.snoozed.emit(self._shown))
         self.target = TickTarget()
         self._text = label("strong", wrap=True)
         self._when = label("small", Tone.MUTED, wrap=True)
@@ -100,6 +104,7 @@ class PromptRowView(QWidget):
         words.addWidget(self._text)
         words.addWidget(self._when)
         words.addWidget(self._care)
+        words.addWidget(self.later, 0, Qt.AlignmentFlag.AlignLeft)
         words.addStretch(1)
         self._row = QHBoxLayout(self)
         self._row.setContentsMargins(0, 0, 0, 0)
@@ -123,7 +128,12 @@ class PromptRowView(QWidget):
         say(self._caution, row.caution)
         self._care.setVisible(bool(row.caution))
         self._care.setAccessibleName(row.caution)
-        self.target.setAccessibleName(f"Done: {row.spoken}")
+        set_property(self._text, "role", "ready" if row.is_near else "strong")
+        set_property(self._when, "role", "strong" if row.is_near else "small")
+        self.later.setVisible(row.can_snooze and not row.done)
+        self.later.setAccessibleName(f"{SNOOZE_WORDS}: {row.spoken}")
+        verb = "Go on" if row.deed is Deed.PREPARE else "Done"
+        self.target.setAccessibleName(f"{verb}: {row.spoken}")
         self.setAccessibleName(row.spoken)
 
     def _press(self) -> None:
@@ -131,8 +141,12 @@ class PromptRowView(QWidget):
 
 
 class PromptList(RowList[PromptRow, PromptRowView]):
-    """The prompts. `ticked` carries the keys of what was done, `asked` a row whose tick asks something first."""
+    """The prompts.
 
+    `ticked` and `snoozed` carry the keys of what was done or put off, `asked` a row whose tick asks something first.
+    """
+
+    snoozed = Signal(object)
     ticked = Signal(object)
     asked = Signal(object)
 
@@ -164,6 +178,7 @@ class PromptList(RowList[PromptRow, PromptRowView]):
     def _view(self) -> PromptRowView:
         view = PromptRowView()
         view.pressed.connect(self._pressed)
+        view.snoozed.connect(lambda row: self.snoozed.emit(row.keys))
         return view
 
     def _pressed(self, row: PromptRow) -> None:

@@ -1,0 +1,54 @@
+"""A coat that is on already: when the brush went down, by one press or by the clock."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import QDateTime
+from PySide6.QtWidgets import QDateTimeEdit, QHBoxLayout, QVBoxLayout, QWidget
+
+from studiowatch.ui.models.times import MINUTE_MS
+from studiowatch.ui.models.tones import Tone
+from studiowatch.ui.widgets.dialog import FormDialog
+from studiowatch.ui.widgets.text import button, label
+
+AGO = (("10 min ago", 10), ("30 min ago", 30), ("1 h ago", 60))
+LATER_WORDS = "The amount may stay empty: it can be put right later."
+
+
+class WhenFields(QWidget):
+    """Three times to press, and a picker."""
+
+    def __init__(self, form: FormDialog, now_ms: Callable[[], int]) -> None:
+        super().__init__()
+        self.setObjectName("inside")
+        self.setAccessibleName("When it went on")
+        self._now_ms = now_ms
+        self.picker = QDateTimeEdit(QDateTime.fromMSecsSinceEpoch(now_ms()))
+        self.picker.setCalendarPopup(True)
+        self.picker.setDisplayFormat("d MMM yyyy  HH:mm")
+        self.picker.setMinimumWidth(form.dress.px(210))
+        self.ago = {}
+        row = QHBoxLayout()
+        row.setSpacing(form.dress.px(10))
+        for words, minutes in AGO:
+            made = button(words, "answer")
+            made.clicked.connect(lambda _on=False, minutes=minutes: self.set_ago(minutes))
+            row.addWidget(made)
+            self.ago[minutes] = made
+        row.addStretch(1)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(form.dress.px(8))
+        column.addLayout(row)
+        form.field("When the brush went down", self.picker, column)
+        column.addWidget(label("body", Tone.MUTED, LATER_WORDS, wrap=True))
+
+    def set_ago(self, minutes: int) -> None:
+        """Set the picker so many minutes before now."""
+        self.picker.setDateTime(QDateTime.fromMSecsSinceEpoch(self._now_ms() - minutes * MINUTE_MS))
+
+    @property
+    def time_ms(self) -> int:
+        """The time that is picked, UTC ms."""
+        return self.picker.dateTime().toMSecsSinceEpoch()

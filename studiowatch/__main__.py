@@ -130,6 +130,13 @@ def open_window(clock: Clock, desk: Desk, history: History, exchange: Exchange, 
     return run_window(desk, history, clock, exchange=exchange, title_note=note)
 
 
+def shrink_photo(path: Path) -> bytes:
+    """Return the picture in a file as a small JPEG; Qt is only imported for those who have one."""
+    from studiowatch.ui.photo_shrinker import shrink_photo as shrink  # noqa: PLC0415
+
+    return shrink(path)
+
+
 def sound_trouble() -> str:
     """Return why nothing can be heard here, or ""."""
     from studiowatch.ui.sound import sound_trouble as trouble  # noqa: PLC0415
@@ -178,6 +185,7 @@ def outfit() -> Outfit:
         list_ports=ports,
         open_port=SerialPort,
         window=partial(open_window, clock),
+        shrink_photo=shrink_photo,
         sound_trouble=sound_trouble,
         display_trouble=display_trouble,
         print_record=print_record,

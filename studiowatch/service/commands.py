@@ -9,13 +9,26 @@ from studiowatch.board.mapping import ColumnMapping
 from studiowatch.coats.stages import Orientation
 from studiowatch.room.king_law import BEAD_C
 from studiowatch.room.typed import Felt
+from studiowatch.service.correction_commands import CorrectionCommand, Redo, TakePhoto, Undo
 from studiowatch.service.preparation_commands import PreparationCommand
-from studiowatch.studio.pieces import Finding, Outcome
+from studiowatch.studio.pieces import Finding, Outcome, Shape
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Paint:
+    """The layer of paint below all coats: its sheet, when its last was laid, and how thick it is wet, if known."""
+
+    sheet: str
+    finished_ms: int
+    wet_um: float | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class RegisterPiece:
-    """Put a piece on the rack, with its coats to come as sheet names, lowest first."""
+    """Put a piece on the rack, with its coats to come as sheet names, lowest first.
+
+    `photo` is the name that `TakePhoto` answered with, or "".
+    """
 
     title: str
     width_cm: float
@@ -23,19 +36,36 @@ class RegisterPiece:
     due: date | None = None
     support: str = "canvas"
     orientation: Orientation = Orientation.FACE_UP
+    shape: Shape = Shape.RECTANGLE
+    panels: int = 1
+    photo: str = ""
+    notes: str = ""
+    paint: Paint | None = None
     sheets: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class AmendPiece:
-    """Correct what was registered; fields left None stay."""
+    """Correct what was registered; fields left None stay.
+
+    `no_due` takes the due date away. `sheets` are all the coats to come, lowest first. `paint` corrects the layer of
+    paint, or adds it below the coats.
+    """
 
     piece_key: str
     title: str | None = None
     width_cm: float | None = None
     height_cm: float | None = None
     due: date | None = None
+    no_due: bool = False
     support: str | None = None
+    orientation: Orientation | None = None
+    shape: Shape | None = None
+    panels: int | None = None
+    photo: str | None = None
+    notes: str | None = None
+    paint: Paint | None = None
+    sheets: tuple[str, ...] | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -57,7 +87,8 @@ class MovePiece:
 class LayCoat:
     """The brush went down at `laid_ms`.
 
-    With `coat_key` a planned coat is laid; without, a new coat of `sheet` is added on top.
+    With `coat_key` a planned coat is laid; without, a new coat of `sheet` is added on top. `below` says that it was
+    forgotten, and that a coat laid later lies on it already: it takes the place that its time gives it.
     At most one of `volume_mL`, `grams`, `wet_um` is given; none means as thick as the sheet says.
     """
 
@@ -69,6 +100,7 @@ class LayCoat:
     grams: float | None = None
     wet_um: float | None = None
     thinned_pct: float = 0.0
+    below: bool = False
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -221,6 +253,10 @@ Command = (
     | CoverCoat
     | RecordLook
     | RecordOutcome
+    | CorrectionCommand
+    | Undo
+    | Redo
+    | TakePhoto
     | BoardCommand
     | HearWarning
     | RemindLater

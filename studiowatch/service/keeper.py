@@ -8,14 +8,18 @@ import traceback
 from collections.abc import Callable, Sequence
 from concurrent.futures import Future
 from dataclasses import replace
+from pathlib import Path
 from typing import ParamSpec
 
 from studiowatch.board.events import BoardEvent
 from studiowatch.board.onlooker import Onlooker
 from studiowatch.board.port import PortFault
 from studiowatch.service.commands import AcceptColumns, BoardCommand, Command, Refused
+from studiowatch.service.correction_commands import TakePhoto
+from studiowatch.service.errand_thread import in_a_thread
 from studiowatch.service.inbox import Errand, Inbox
 from studiowatch.service.leavings import Leavings
+from studiowatch.service.photos import PhotoFolder
 from studiowatch.service.ports import BoardSource, Clock
 from studiowatch.service.product_views import SheetChoice
 from studiowatch.service.snapshot import Snapshot
@@ -38,6 +42,8 @@ class Keeper:
         Makes the watchkeeping; called on the keeper's thread, so that the database connection lives where it is used.
     other_trouble : callable
         What else is wrong with the disk, said where the watch itself has nothing to say of it.
+    photos : PhotoFolder or None
+        Where pictures are taken in; on a thread of its own, since a large one takes its time.
     """
 
     def __init__(
@@ -48,12 +54,14 @@ class Keeper:
         clock: Clock,
         sheets: Sequence[SheetChoice],
         other_trouble: Callable[[], str] = lambda: "",
+        photos: PhotoFolder | None = None,
     ) -> None:
         self._open_watch = open_watch
         self._source = source
         self._clock = clock
         self._sheets = tuple(sheets)
         self._other_trouble = other_trouble
+        self._photos = photos
         self._inbox = Inbox()
         self._listeners: list[Callable[[Snapshot], None]] = []
         self._stopping = threading.Event()
@@ -110,7 +118,14 @@ class Keeper:
 
     def submit(self, command: Command) -> Future[str]:
         """Have `command` carried out; see `studiowatch.service.ports.Desk`."""
+        if isinstance(command, TakePhoto) and self._photos is not None:
+            return in_a_thread(self._photos.take, command.path)
         return self._inbox.ask(command)
+
+    @property
+    def photo_folder(self) -> Path | None:
+        """Where the photos of pieces lie."""
+        return None if self._photos is None else self._photos.folder
 
     def subscribe(self, listener: Callable[[Snapshot], None]) -> None:
         """Have `listener` called with each new snapshot, on the keeper's thread."""

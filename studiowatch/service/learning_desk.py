@@ -97,6 +97,18 @@ class LearningDesk:
         self._views = self._viewed()
         return True
 
+    def forget(self, coat_key: str, *, is_there: bool) -> None:
+        """Let go of what a coat taught that was taken back, or whose tests were; `is_there` says that it is kept."""
+        self._planned.pop(coat_key, None)
+        self._unsaved.pop(coat_key, None)
+        record = self._kept.pop(coat_key, None)
+        if record is None:
+            return
+        if is_there:
+            self._unsaved[coat_key] = replace(record, tests=0, rows=())
+            self._save()
+        self._views = self._viewed()
+
     def _save(self) -> None:
         """Put on disk what is not there yet; while the disk refuses, it is tried again with the next test."""
         try:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from concurrent.futures import Future
+from pathlib import Path
 from typing import Protocol
 
 from studiowatch.board.events import BoardEvent
@@ -127,6 +128,10 @@ class Records(Protocol):
         """Save pieces that change together: all of them or none."""
         ...
 
+    def corrections(self, piece_key: str) -> Sequence[tuple[int, Piece]]:
+        """Return the earlier forms of a piece, each with the UTC ms at which it was changed, oldest first."""
+        ...
+
     def warnings(self, limit: int) -> Sequence[WarningRecord]:
         """Return the latest warnings, newest first; open ones are always among them."""
         ...
@@ -221,6 +226,11 @@ class Desk(Protocol):
     @property
     def onlooker(self) -> Onlooker:
         """What may be seen of the board's reader, from any thread: it does not wait for the keeper."""
+        ...
+
+    @property
+    def photo_folder(self) -> Path | None:
+        """Where the photos of pieces lie, or None where none are kept."""
         ...
 
     def sheets(self) -> Sequence[SheetChoice]:

@@ -154,8 +154,13 @@ class PromptDesk:
         self.records.save_telling(telling)
         self._tellings[key] = telling
 
-    def tick(self, key: str, now_ms: int) -> None:
+    def tick(self, key: str, now_ms: int) -> PromptRecord | None:
         """Take a prompt off: it was done. What the disk was given before must be on it already.
+
+        Returns
+        -------
+        PromptRecord or None
+            As it is on disk now, so that it can be unticked; None for what is about no coat.
 
         Raises
         ------
@@ -167,15 +172,28 @@ class PromptDesk:
         if self.reminder is not None and key == self.reminder.key:
             self.reminder.tick(now_ms)
             self.reminder = None
-            return
+            return None
         if key not in self._open:
             raise Refused("That prompt is gone: the coat has moved on.")
         prompt, _ = self._open[key]
-        self.records.save_prompt(_record_of(prompt, done_ms=now_ms))
-        del self._open[key]
-        self._stored.pop(key, None)
-        self._tellings.pop(key, None)
-        self._done |= {key}
+        record = _record_of(prompt, done_ms=now_ms)
+        self.tick_again(record)
+        return record
+
+    def tick_again(self, record: PromptRecord) -> None:
+        """Take a prompt off as it was ticked before. Raises StoreTrouble if the disk refuses."""
+        self.records.save_prompt(record)
+        self._open.pop(record.key, None)
+        self._stored.pop(record.key, None)
+        self._tellings.pop(record.key, None)
+        self._done |= {record.key}
+
+    def untick(self, record: PromptRecord) -> None:
+        """Have a prompt that was ticked come again where it still applies. Raises StoreTrouble if the disk refuses."""
+        again = replace(record, done_ms=None)
+        self.records.save_prompt(again)
+        self._stored[record.key] = again
+        self._done -= {record.key}
 
     def views(self, now_ms: int) -> tuple[PromptView, ...]:
         """Return the open prompts, soonest first, and the reminder behind them."""

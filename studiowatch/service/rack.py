@@ -7,17 +7,22 @@ from collections import deque
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 
+from studiowatch.coats.data_sheet import Kind
 from studiowatch.physics.air import Air
+from studiowatch.service.bench import Bench
 from studiowatch.service.coat_run import CoatRun, coat_fault
 from studiowatch.service.commands import LayCoat, Refused
+from studiowatch.service.correction_desk import CorrectionDesk
+from studiowatch.service.deed_words import deed_words
 from studiowatch.service.happenings import StageHappened
 from studiowatch.service.learning_desk import LearningDesk
-from studiowatch.service.orders import Bench, PieceCommand, carry_out
+from studiowatch.service.orders import PieceCommand, carry_out
 from studiowatch.service.ports import ReadingsLog, Records
 from studiowatch.service.same_drying import dried_alike, dries_alike
 from studiowatch.service.set_clock import moved_along
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.stacks import Stacks
+from studiowatch.service.undo_pile import Deed, UndoPile
 from studiowatch.store.trouble import StoreTrouble
 from studiowatch.studio.pieces import Coat, Piece
 
@@ -34,6 +39,10 @@ class Rack:
         All pieces by key, archived ones too.
     stacks : Stacks
         The runs of their coats.
+    pile : UndoPile
+        What was done in this session.
+    corrections : CorrectionDesk
+        What was corrected.
     """
 
     shelf: SheetShelf
@@ -42,17 +51,25 @@ class Rack:
     pieces: dict[str, Piece] = field(default_factory=dict)
     learning: LearningDesk = field(init=False)
     stacks: Stacks = field(init=False)
+    corrections: CorrectionDesk = field(init=False)
+    pile: UndoPile = field(default_factory=UndoPile)
     _unfollowed: deque[tuple[Piece | None, Piece]] = field(default_factory=deque)
     _laid_here: set[str] = field(default_factory=set)  # keys of the coats laid by this clock, before it was set
 
     def __post_init__(self) -> None:
         self.learning = LearningDesk(records=self.records, shelf=self.shelf)
         self.stacks = Stacks(shelf=self.shelf, log=self.log, learning=self.learning)
+        self.corrections = CorrectionDesk(records=self.records, labels=self.stacks.labels)
 
     @property
     def runs(self) -> dict[str, CoatRun]:
         """The run of each laid coat of a piece on the rack, by the coat's key."""
         return self.stacks.runs
+
+    @property
+    def trouble(self) -> str:
+        """One sentence while something of it cannot be put on disk or read from it, else ""."""
+        return self.learning.trouble or self.corrections.trouble
 
     def open(self, now_ms: int) -> None:
         """Read the records and dry every laid coat through the log up to `now_ms`."""
@@ -62,6 +79,7 @@ class Rack:
     def take_up(self) -> None:
         """Read the records; no coat has a run until `follow` or `follow_next`."""
         self.learning.reopen()
+        self.corrections.forget()
         self.pieces = {piece.key: piece for piece in self.records.pieces()}
         self.dry_anew()
 
@@ -90,16 +108,34 @@ class Rack:
             sheets=frozenset(self.shelf.sheets),
             now_ms=now_ms,
             new_key=lambda: uuid.uuid4().hex,
+            paints=frozenset(name for name, sheet in self.shelf.sheets.items() if sheet.kind is Kind.PAINT),
         )
         changed = carry_out(command, bench)
-        self._try_out(changed.piece, now_ms)
         after = (changed.piece, *changed.moved)
-        self.records.save_pieces(after)
+        changes = tuple((self.pieces.get(piece.key), piece) for piece in after)
+        words = deed_words(command, changes[0][0], changed.piece, self.stacks.labels)
+        self.put(after, now_ms)
         if isinstance(command, LayCoat):
             self._laid_here.add(changed.key)
-        self._unfollowed += [(self.pieces.get(piece.key), piece) for piece in after]
-        self.pieces |= {piece.key: piece for piece in after}
+        if any(before != piece for before, piece in changes):
+            self.pile.record(Deed(words=words, changes=changes))
         return changed.key
+
+    def put(self, pieces: Sequence[Piece], now_ms: int) -> None:
+        """Have `pieces` be as they are given: on disk, and from the next `follow` on in their runs.
+
+        Raises
+        ------
+        Refused
+            If a coat of theirs could not be watched; nothing was changed.
+        StoreTrouble
+            If the disk refused; nothing was changed.
+        """
+        for piece in pieces:
+            self._try_out(piece, now_ms)
+        self.records.save_pieces(pieces)
+        self._unfollowed += [(self.pieces.get(piece.key), piece) for piece in pieces]
+        self.pieces |= {piece.key: piece for piece in pieces}
 
     def follow(self, now_ms: int) -> None:
         """Bring the runs in line with the changes that are on disk.
@@ -155,6 +191,7 @@ class Rack:
             for before, piece in self._unfollowed
         )
         self.pieces = moved
+        self.pile.map_pieces(lambda piece: moved_along(piece, step_ms, self._laid_here))
         for coat in (coat for piece in changed for coat in piece.coats if coat.key in self.runs):
             self.runs[coat.key].coat = coat
         return changed
@@ -175,14 +212,31 @@ class Rack:
         if piece.archived:
             self.stacks.let_go(piece)
             return
+        gone = self._let_go_of_coats(before, piece)
         known = dried_alike(before, piece)
         changed = [coat for coat in piece.coats if not dries_alike(known.get(coat.key), coat)]
         for coat in piece.coats:
             run = self.runs.get(coat.key)
             if run is not None:
                 run.coat = coat
-        if changed and any(coat.laid_ms is not None for coat in changed):
+        if gone or _reordered(before, piece):
+            self.stacks.dry_through_log(piece, now_ms)
+        elif changed and any(coat.laid_ms is not None for coat in changed):
             self.stacks.dry_through_log(piece, now_ms, changed[0])
+
+    def _let_go_of_coats(self, before: Piece | None, piece: Piece) -> bool:
+        """Let go of the coats that are not on any more, and what they taught; return whether there are any."""
+        there = {coat.key: coat for coat in piece.coats}
+        gone = False
+        for coat in () if before is None else before.coats:
+            now = there.get(coat.key)
+            if coat.laid_ms is not None and (now is None or now.laid_ms is None):
+                self.stacks.let_go_of(coat)
+                self.learning.forget(coat.key, is_there=now is not None)
+                gone = True
+            elif now is not None and coat.looks and not now.looks:
+                self.learning.forget(coat.key, is_there=True)
+        return gone
 
     def _heed(self, piece: Piece, now_ms: int) -> None:
         """Learn from her tests of a piece that were not heeded yet, drying it anew where they call for other draws."""
@@ -206,3 +260,12 @@ class Rack:
     def _dried_anew(self, piece: Piece, coat: Coat, now_ms: int) -> CoatRun:
         self.stacks.dry_through_log(piece, now_ms, coat)
         return self.runs[coat.key]
+
+
+def _reordered(before: Piece | None, piece: Piece) -> bool:
+    """Return whether coats that were on before lie on each other in another order now."""
+    now = [coat.key for coat in piece.coats if coat.laid_ms is not None]
+    old = [
+        coat.key for coat in (() if before is None else before.coats) if coat.laid_ms is not None and coat.key in now
+    ]
+    return old != [key for key in now if key in old]

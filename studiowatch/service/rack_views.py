@@ -17,7 +17,7 @@ from studiowatch.service.local_time import when_text
 from studiowatch.service.prompt_desk import Tended
 from studiowatch.service.rack import Rack
 from studiowatch.service.sheet_shelf import SheetShelf
-from studiowatch.service.snapshot import CoatView, PieceView, SolventView
+from studiowatch.service.snapshot import ArchivedView, CoatView, PieceView, SolventView
 from studiowatch.studio.amounts import wet_um_of
 from studiowatch.studio.concern import CoatAtRisk
 from studiowatch.studio.labels import next_step, slack_days, suggested_mL
@@ -151,6 +151,28 @@ def _piece_view(
         would_seal_fluid=_WATER if run is None else _unready_fluid(run.film),
         solvents=_solvents(rack.shelf, piece),
         untested="" if run is None else _untested(rack, piece, run.coat),
+        corrections=rack.corrections.views(piece),
+    )
+
+
+def archived_views(rack: Rack) -> tuple[ArchivedView, ...]:
+    """Return the pieces off the rack, by title."""
+    pieces = sorted((piece for piece in rack.pieces.values() if piece.archived), key=lambda piece: piece.title.lower())
+    return tuple(_archived_view(rack.shelf, piece) for piece in pieces)
+
+
+def _archived_view(shelf: SheetShelf, piece: Piece) -> ArchivedView:
+    return ArchivedView(
+        key=piece.key,
+        title=piece.title,
+        width_cm=piece.width_cm,
+        height_cm=piece.height_cm,
+        support=piece.support,
+        notes=piece.notes,
+        due=piece.due,
+        sheets=tuple(dict.fromkeys(shelf.stand_in(coat.sheet).title for coat in piece.coats)),
+        last_ms=max((coat.laid_ms for coat in piece.coats if coat.laid_ms is not None), default=None),
+        photo=piece.photo,
     )
 
 
@@ -265,6 +287,7 @@ def _coat_view(piece: Piece, coat: Coat, label: str, sheet: DataSheet, run: Coat
         wet_um=wet_um,
         dry_um=wet_um * sheet.volume_solids / (1.0 + coat.thinned_pct / 100.0),
         solvent=sheet.kind is Kind.SOLVENTBORNE,
+        recorded=coat,
     )
     if run is None:
         return as_laid

@@ -68,6 +68,10 @@ class MemoryRecords:
         """Keep pieces."""
         self.held |= {piece.key: piece for piece in pieces}
 
+    def corrections(self, piece_key: str) -> Sequence[tuple[int, Piece]]:  # noqa: ARG002 - a Protocol's signature
+        """Return nothing: what is replayed is not corrected."""
+        return ()
+
     def warnings(self, limit: int) -> Sequence[WarningRecord]:
         """Return the latest warnings, newest first."""
         return tuple(reversed(self.kept_warnings.values()))[:limit]

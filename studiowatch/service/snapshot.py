@@ -11,7 +11,7 @@ from studiowatch.service.board_view import BoardView
 from studiowatch.service.calibration_views import CalibrationsView
 from studiowatch.service.product_views import LearntView
 from studiowatch.studio.concern import TypedAir
-from studiowatch.studio.pieces import Shape, face_m2
+from studiowatch.studio.pieces import Coat, Shape, face_m2
 from studiowatch.studio.preparation import ChoreNow, Phase, Preparation
 from studiowatch.studio.review_views import Risk
 from studiowatch.studio.warnings import WarningState
@@ -108,6 +108,8 @@ class CoatView:
         min; what weighing the bottle would narrow, one sentence at the newest coat of each product, else "".
     risk : Risk or None
         The present risk that a clear coat comes out cloudy, with its strongest reason; None if it is not followed.
+    recorded : Coat or None
+        The coat as it stands in the records, for whoever corrects it.
     """
 
     key: str
@@ -139,6 +141,7 @@ class CoatView:
     blush_min: float = 0.0
     weighing: str = ""
     risk: Risk | None = None
+    recorded: Coat | None = None
 
     def stage(self, stage: Stage) -> StageTime | None:
         """Return the time of `stage`, or None if this coat has no such stage."""
@@ -152,6 +155,38 @@ class SolventView:
     sheet: str
     solvent_g: float
     over_h: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CorrectionView:
+    """What was corrected at a time, UTC ms: "gloss 1: laid 13:05 instead of 13:50"."""
+
+    time_ms: int
+    words: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ArchivedView:
+    """A piece that is off the rack, as the archive lists it; `last_ms` is when its last coat was laid, UTC ms."""
+
+    key: str
+    title: str
+    width_cm: float
+    height_cm: float
+    support: str
+    notes: str
+    due: date | None
+    sheets: tuple[str, ...]
+    last_ms: int | None
+    photo: str = ""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class UndoView:
+    """What undo and redo would do, in words, or "" where there is nothing: "laid gloss 1 on Kiln Light"."""
+
+    undo: str = ""
+    redo: str = ""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -172,6 +207,8 @@ class PieceView:
         What a coat laid now would seal in, g/m², and its name; `solvents` is for each solvent-borne sheet.
     untested : str
         Label of its topmost coat if nobody has touched or looked at it yet, and it is a clear one; else "".
+    corrections : tuple of CorrectionView
+        What was corrected on it, newest first.
     """
 
     key: str
@@ -197,6 +234,7 @@ class PieceView:
     would_seal_fluid: str = "water"
     solvents: tuple[SolventView, ...] = ()
     untested: str = ""
+    corrections: tuple[CorrectionView, ...] = ()
 
     @property
     def area_m2(self) -> float:
@@ -272,6 +310,7 @@ class Snapshot:
     `own_fault` is one sentence after a fault of ours in the keeper's thread, else "".
     `learnt` holds the products that were tested here; `calibrations` what holds for the sensors.
     `store_trouble` is one sentence when readings or records cannot be written, else "".
+    `archived` holds the pieces off the rack, by title; `undo` says what undo and redo would do.
     """
 
     time_ms: int
@@ -288,6 +327,8 @@ class Snapshot:
     calibrations: CalibrationsView = field(default_factory=CalibrationsView)
     store_trouble: str = ""
     own_fault: str = ""
+    archived: tuple[ArchivedView, ...] = ()
+    undo: UndoView = field(default_factory=UndoView)
 
     def room_check(self, sheet: str) -> Sentence | None:
         """Return whether the room is fit to lay `sheet` now, or None if the sheet is not known."""

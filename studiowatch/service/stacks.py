@@ -9,11 +9,11 @@ from functools import partial
 from studiowatch.coats.stages import Stage
 from studiowatch.physics.air import Air
 from studiowatch.physics.ranges import OutOfRange
+from studiowatch.service.bench import AHEAD_MS
 from studiowatch.service.coat_run import CoatRun
 from studiowatch.service.happenings import StageHappened
 from studiowatch.service.learning_desk import LearningDesk
 from studiowatch.service.log_air import UNSEEN_AIR, JudgedLog, Moment, moments, width_for
-from studiowatch.service.orders import AHEAD_MS
 from studiowatch.service.ports import ReadingsLog
 from studiowatch.service.room_now import BRIDGED_MS
 from studiowatch.service.sheet_shelf import SheetShelf
@@ -69,6 +69,11 @@ class Stacks:
         """Forget the runs of a piece that is off the rack."""
         for coat in piece.coats:
             self.runs.pop(coat.key, None)
+
+    def let_go_of(self, coat: Coat) -> None:
+        """Forget the run of a coat that is not on any more."""
+        self.runs.pop(coat.key, None)
+        self.unwatched.pop(coat.key, None)
 
     def forget_log(self) -> None:
         """Let go of what was read from the log: there is more by the next time."""

@@ -5,8 +5,8 @@ from __future__ import annotations
 from studiowatch.room.readings import Reading
 from studiowatch.room.sensor_health import TEMPERATURE
 from studiowatch.room.typed import typed_reading
+from studiowatch.service.bench import past, within
 from studiowatch.service.commands import Refused, TypeReading
-from studiowatch.service.orders import past, within
 from studiowatch.service.room_now import RoomNow
 
 TEMPERATURE_C = (TEMPERATURE.lowest, TEMPERATURE.highest)  # °C, as of a board's sensor

@@ -11,6 +11,7 @@ from studiowatch.service.keeper import Keeper
 from studiowatch.service.leavings import rescue
 from studiowatch.service.local_time import clock_text, local_date
 from studiowatch.service.outfit import Outfit
+from studiowatch.service.photos import PhotoFolder
 from studiowatch.service.ports import BoardSource
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.snapshot import Snapshot
@@ -55,6 +56,7 @@ def watching(
         clock=outfit.clock,
         sheets=shelf.choices(),
         other_trouble=lambda: backups.trouble,
+        photos=PhotoFolder(folder=folder.photos, shrink=outfit.shrink_photo),
     )
     if listener is not None:
         keeper.subscribe(listener)

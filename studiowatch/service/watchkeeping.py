@@ -28,6 +28,7 @@ from studiowatch.service.commands import (
     TickPrompt,
     TypeReading,
 )
+from studiowatch.service.correction_commands import Redo, TakePhoto, Undo
 from studiowatch.service.happenings import Happening
 from studiowatch.service.leavings import Leavings
 from studiowatch.service.ledger import Ledger
@@ -37,13 +38,21 @@ from studiowatch.service.preparation_commands import PreparationCommand
 from studiowatch.service.preparation_desk import PreparationDesk
 from studiowatch.service.prompt_desk import PromptDesk
 from studiowatch.service.rack import Rack
-from studiowatch.service.rack_views import coats_at_risk, coats_to_tend, piece_views, vapour_in_room
+from studiowatch.service.rack_views import (
+    archived_views,
+    coats_at_risk,
+    coats_to_tend,
+    piece_views,
+    vapour_in_room,
+)
 from studiowatch.service.room_now import RoomNow
 from studiowatch.service.room_past import RoomPastDesk
 from studiowatch.service.room_views import room_view
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.snapshot import Snapshot
+from studiowatch.service.taking_back import take_back
 from studiowatch.service.typing_in import typed
+from studiowatch.service.undo_pile import Deed
 from studiowatch.service.verdicts import room_checks, sentence_now
 from studiowatch.service.warning_desk import WarningDesk
 from studiowatch.store.trouble import StoreTrouble
@@ -217,22 +226,21 @@ class Watchkeeping:
 
     def _carried_out(self, command: Command, now_ms: int, now_s: float) -> str:
         match command:
-            case HearWarning():
-                self._unsaid += self._warnings.hear(command.warning_key, now_ms)
-                return command.warning_key
-            case RemindLater():
-                self._unsaid += self._warnings.remind(command.warning_key, command.until_ms, now_ms)
-                return command.warning_key
+            case HearWarning() | RemindLater():
+                return self._heard(command, now_ms)
             case _ if isinstance(command, AtRack):
                 return self._carry_out_at_rack(command, now_ms, now_s)
+            case Undo() | Redo():
+                self._ledger.catch_up(now_s)
+                key = take_back(command, self._rack, self._prompts, now_ms)
             case TypeReading():
                 key = self._type_in(command, now_ms, now_s)
             case _ if isinstance(command, CalibrationCommand):
                 self._ledger.catch_up(now_s)
                 self._ledger.flush(now_s)
                 key = self._calibrations.carry_out(command, now_ms, self._rack)
-            case _ if isinstance(command, BoardCommand):
-                raise Refused("No board is read here, so nothing can be asked of it.")
+            case _ if isinstance(command, BoardCommand | TakePhoto):
+                raise Refused("No board is read and no photo is kept here, so that cannot be done.")
             case _:
                 key = self._rack.carry_out(command, now_ms)
                 self._preparations.heed(command)
@@ -244,12 +252,21 @@ class Watchkeeping:
         self._ledger.catch_up(now_s)
         match command:
             case TickPrompt():
-                self._prompts.tick(command.prompt_key, now_ms)
+                ticked = self._prompts.tick(command.prompt_key, now_ms)
+                if ticked is not None:
+                    self._rack.pile.record(Deed(words=f"ticked off “{ticked.text}”", ticked=ticked))
             case SnoozePrompt():
                 self._prompts.snooze(command.prompt_key, command.until_ms, now_ms)
             case _:
                 return self._preparations.carry_out(command, self._rack, now_ms)
         return command.prompt_key
+
+    def _heard(self, command: HearWarning | RemindLater, now_ms: int) -> str:
+        if isinstance(command, HearWarning):
+            self._unsaid += self._warnings.hear(command.warning_key, now_ms)
+        else:
+            self._unsaid += self._warnings.remind(command.warning_key, command.until_ms, now_ms)
+        return command.warning_key
 
     def _type_in(self, command: TypeReading, now_ms: int, now_s: float) -> str:
         """Take a reading that she typed; the films dry in it, as it grows older, until the next."""
@@ -329,8 +346,10 @@ class Watchkeeping:
             room_checks=room_checks(self._rack, air, self.clock_text, self._past, now_ms),
             learnt=self._rack.learning.views(),
             calibrations=self._calibrations.view(self._rack),
-            store_trouble=self._ledger.trouble or self._rack.learning.trouble or self._unread,
+            store_trouble=self._ledger.trouble or self._rack.trouble or self._unread,
             own_fault=self.own_fault,
+            archived=archived_views(self._rack),
+            undo=self._rack.pile.view(),
         )
 
     def close(self, now_s: float) -> None:

@@ -30,6 +30,11 @@ class StudioFolder:
         return self.path / "sheets"
 
     @property
+    def photos(self) -> Path:
+        """Photos of her pieces."""
+        return self.path / "photos"
+
+    @property
     def board_columns(self) -> Path:
         """What she said of the columns of boards that run a sketch of their own."""
         return self.path / "columns.json"

@@ -60,6 +60,8 @@ _WARNINGS = (
 _OPEN_PROMPTS = f"SELECT {', '.join(_PROMPT_COLUMNS)} FROM prompt WHERE done_ms IS NULL ORDER BY due_ms, rowid"  # noqa: S608
 _LEARNT = f"SELECT {', '.join(_LEARNT_COLUMNS)} FROM learnt ORDER BY laid_ms, rowid"  # noqa: S608
 
+_EARLIER = "SELECT time_ms, earlier FROM correction WHERE piece_key = ? ORDER BY id"
+
 
 class RecordsStore:
     """Writes and reads her records. Every write is one transaction and is on disk on return.
@@ -90,6 +92,12 @@ class RecordsStore:
         with self._database.transaction() as connection:
             for piece in pieces:
                 save_piece(connection, piece, self._utc_ms)
+
+    def corrections(self, piece_key: str) -> Sequence[tuple[int, Piece]]:
+        """Return the earlier forms of a piece, each with the UTC ms at which it was changed, oldest first."""
+        return [
+            (time_ms, piece_of(json.loads(earlier))) for time_ms, earlier in self._database.rows(_EARLIER, (piece_key,))
+        ]
 
     def warnings(self, limit: int) -> Sequence[WarningRecord]:
         """Return the latest warnings, newest first; open ones are always among them."""
@@ -232,12 +240,31 @@ def _put_piece(connection: sqlite3.Connection, piece: Piece) -> None:
     connection.executemany(_PUT_LOOK, [(*astuple(look), coat_key, position) for look, coat_key, position in looks])
 
 
-def _piece(connection: sqlite3.Connection, values: dict[str, Any]) -> Piece:
+def piece_of(values: dict[str, Any]) -> Piece:
+    """Return an earlier form of a piece as a correction keeps it; of an earlier version it may lack fields."""
+    coats = [
+        Coat(**{**coat, "outcome": coat["outcome"] and Outcome(coat["outcome"]), "looks": _looks_of(coat["looks"])})
+        for coat in values["coats"]
+    ]
+    return Piece(**_typed({name: value for name, value in values.items() if name != "coats"}), coats=tuple(coats))
+
+
+def _looks_of(looks: Iterable[dict[str, Any]]) -> tuple[Look, ...]:
+    return tuple(Look(**{**look, "finding": Finding(look["finding"])}) for look in looks)
+
+
+def _typed(values: dict[str, Any]) -> dict[str, Any]:
+    """Return the values of a piece as they are stored in the types that a piece has."""
     values["due"] = date.fromisoformat(values["due"]) if values["due"] else None
     values["orientation"] = Orientation(values["orientation"])
     values["archived"] = bool(values["archived"])
     if "shape" in values:
         values["shape"] = Shape(values["shape"])
+    return values
+
+
+def _piece(connection: sqlite3.Connection, values: dict[str, Any]) -> Piece:
+    values = _typed(values)
     coats = connection.execute(_COATS, (values["key"],)).fetchall()
     return Piece(**values, coats=tuple(_coat(connection, coat) for coat in coats))
 

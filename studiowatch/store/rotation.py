@@ -20,7 +20,7 @@ _ROOM = 2  # times the file's size that must be free: a backup must not fill the
 
 
 def backup_studio(folder: StudioFolder, into: Path, now_ms: int, *, kind: str = BY_HAND) -> StudioFolder:
-    """Copy records, readings and data sheets into a new folder in `into`; the watch may go on meanwhile.
+    """Copy records, readings, data sheets and photos into a new folder in `into`; the watch may go on meanwhile.
 
     Raises
     ------
@@ -45,6 +45,8 @@ def backup_studio(folder: StudioFolder, into: Path, now_ms: int, *, kind: str = 
         backup(folder.database, unfinished.database)
         if folder.sheets.is_dir():
             shutil.copytree(folder.sheets, unfinished.sheets)
+        if folder.photos.is_dir():
+            shutil.copytree(folder.photos, unfinished.photos)
         unfinished.path.rename(target.path)
     except OSError as fault:
         sentence = f"No backup could be made in {into}: {fault.strerror or fault}. Choose another folder with --to."

@@ -8,6 +8,7 @@ from datetime import date
 
 import pytest
 
+from studiowatch.service.bench import Bench
 from studiowatch.service.commands import (
     AmendPiece,
     ArchivePiece,
@@ -20,7 +21,7 @@ from studiowatch.service.commands import (
     Refused,
     RegisterPiece,
 )
-from studiowatch.service.orders import Bench, PieceCommand, carry_out
+from studiowatch.service.orders import PieceCommand, carry_out
 from studiowatch.studio.pieces import Coat, Finding, Outcome, Piece
 
 NOW_MS = 1_800_000_000_000

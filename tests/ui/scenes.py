@@ -7,6 +7,7 @@ from concurrent.futures import Future
 from dataclasses import dataclass, field, replace
 from datetime import UTC, date, datetime
 from math import exp
+from pathlib import Path
 
 import numpy as np
 
@@ -31,6 +32,7 @@ from studiowatch.service.snapshot import (
     WarningView,
 )
 from studiowatch.studio.concern import TypedAir
+from studiowatch.studio.pieces import Coat
 from studiowatch.studio.sentence import NO_BOARD
 from studiowatch.studio.warnings import WarningState
 from studiowatch.studio.words import Level, Sentence
@@ -82,6 +84,17 @@ SHEETS = (
 )
 
 
+PAINT_SHEET = SheetChoice(
+    name="paint-poured",
+    title="Acrylic paint, poured layer",
+    sheen="",
+    clear_film=False,
+    solvent=False,
+    wet_um=1500,
+    density_kg_m3=1200,
+)
+
+
 def _stages(laid_ms: int, hours: Sequence[tuple[Stage, float]], now_ms: int) -> tuple[StageTime, ...]:
     times = [(stage, laid_ms + round(late * HOUR_MS)) for stage, late in hours]
     return tuple(StageTime(stage=stage, time_ms=at, reached=at <= now_ms) for stage, at in times)
@@ -118,6 +131,7 @@ def coat(
         limit_C=9,
         limit_humidity_pct=75,
         film_trace=() if laid_ms is None else _film_trace(laid_ms),
+        recorded=Coat(key=key, sheet=sheet, laid_ms=laid_ms, volume_mL=None if laid_ms is None else 54),
     )
     return replace(plain, **more)
 
@@ -585,6 +599,7 @@ class ScriptedDesk:
     listeners: list[Callable[[Snapshot], None]] = field(default_factory=list)
     offered: tuple[SheetChoice, ...] = SHEETS
     onlooker: Onlooker = field(default_factory=Onlooker)
+    photo_folder: Path | None = None
 
     def submit(self, command: Command) -> Future[str]:
         future: Future[str] = Future()

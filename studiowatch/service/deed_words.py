@@ -1,0 +1,72 @@
+"""What a command did, in words that follow "Undo: "."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+
+from studiowatch.service.commands import (
+    ArchivePiece,
+    CoverCoat,
+    LayCoat,
+    MovePiece,
+    PlanCoat,
+    RecordLook,
+    RecordOutcome,
+    RegisterPiece,
+)
+from studiowatch.service.correction_commands import (
+    CorrectCoat,
+    CorrectLook,
+    RestorePiece,
+    TakeBackCoat,
+    TakeBackLook,
+    TakeBackOutcome,
+)
+from studiowatch.service.orders import PieceCommand
+from studiowatch.studio.pieces import Coat, Piece
+
+Labels = Callable[[Piece], Sequence[str]]
+
+_OF_A_PIECE = {
+    RegisterPiece: "registered {title}",
+    ArchivePiece: "took {title} off the rack",
+    RestorePiece: "put {title} back on the rack",
+    MovePiece: "moved {title}",
+}
+_OF_A_COAT = {
+    LayCoat: "laid {coat} on {title}",
+    PlanCoat: "planned {coat} on {title}",
+    CoverCoat: "set the cover over {coat} on {title}",
+    RecordLook: "tested {coat} on {title}",
+    RecordOutcome: "said how {coat} on {title} came out",
+    CorrectCoat: "corrected {coat} on {title}",
+    TakeBackCoat: "took back {coat} on {title}",
+    CorrectLook: "corrected a look at {coat} on {title}",
+    TakeBackLook: "took back a look at {coat} on {title}",
+    TakeBackOutcome: "took back how {coat} on {title} came out",
+}
+
+
+def deed_words(command: PieceCommand, before: Piece | None, after: Piece, labels: Labels) -> str:
+    """Return what `command` did: "laid gloss 1 on Kiln Light"; `labels` gives the short names of a piece's coats."""
+    of_piece = _OF_A_PIECE.get(type(command))
+    if of_piece is not None:
+        return of_piece.format(title=after.title)
+    of_coat = _OF_A_COAT.get(type(command))
+    if of_coat is None:
+        return f"changed {after.title}"
+    return of_coat.format(title=after.title, coat=_coat_label(before, after, labels))
+
+
+def _coat_label(before: Piece | None, after: Piece, labels: Labels) -> str:
+    """Return the name of the coat that a command changed: as it is now, or as it was if it is gone."""
+    known: dict[str, Coat] = {} if before is None else {coat.key: coat for coat in before.coats}
+    for coat, label in zip(after.coats, labels(after), strict=True):
+        if known.get(coat.key) != coat and (coat.laid_ms is not None or len(after.coats) > len(known)):
+            return label
+    if before is not None:
+        there = {coat.key for coat in after.coats}
+        for coat, label in zip(before.coats, labels(before), strict=True):
+            if coat.key not in there:
+                return label
+    return "a coat"

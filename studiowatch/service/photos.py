@@ -1,0 +1,61 @@
+"""Photos of pieces: copies in a folder beside the records, small enough to be shown and printed at once."""
+
+from __future__ import annotations
+
+import hashlib
+from collections.abc import Callable
+from dataclasses import dataclass
+from pathlib import Path
+
+from studiowatch.service.commands import Refused
+
+LARGEST_MB = 80  # of a picture that is taken: beyond any camera's own; assumption
+
+
+class NoPicture(Exception):  # noqa: N818 - reads as the answer it is
+    """A file that cannot be shown; the message says why, without a stop."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PhotoFolder:
+    """Takes pictures into `folder`; `shrink` makes a JPEG of a file's picture, or raises `NoPicture` or OSError."""
+
+    folder: Path
+    shrink: Callable[[Path], bytes]
+
+    def take(self, path: Path) -> str:
+        """Copy the picture at `path`, scaled down; return its name, which is made from what it shows.
+
+        Raises
+        ------
+        Refused
+            With one sentence if it is no picture, is too large, or cannot be read or kept.
+        """
+        try:
+            size_MB = path.stat().st_size / 1e6 if path.is_file() else None
+        except (OSError, ValueError) as fault:
+            raise Refused(f"The picture {path.name} cannot be read: {fault}. Choose another.") from fault
+        if size_MB is None:
+            raise Refused(f"There is no picture {path.name!r}; choose a file that is there.")
+        if size_MB > LARGEST_MB:
+            raise Refused(
+                f"{path.name} has {size_MB:.0f} MB; a picture may have up to {LARGEST_MB} MB. Choose another."
+            )
+        try:
+            picture = self.shrink(path)
+        except NoPicture as fault:
+            raise Refused(f"{path.name} cannot be shown: {fault}. Choose another picture.") from fault
+        except OSError as fault:
+            raise Refused(f"The picture {path.name} cannot be read: {fault.strerror or fault}.") from fault
+        return self._keep(picture)
+
+    def _keep(self, picture: bytes) -> str:
+        name = f"photo-{hashlib.sha256(picture).hexdigest()[:16]}.jpg"
+        unfinished = self.folder / f"{name}.unfinished"
+        try:
+            self.folder.mkdir(mode=0o700, exist_ok=True)
+            unfinished.write_bytes(picture)
+            unfinished.replace(self.folder / name)
+        except OSError as fault:
+            raise Refused(f"The photo could not be kept in {self.folder}: {fault.strerror or fault}.") from fault
+        return name

@@ -1,0 +1,98 @@
+"""What was done in this session, so that it can be undone and done again: each deed as pieces before and after."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, field, replace
+
+from studiowatch.service.commands import Refused
+from studiowatch.service.snapshot import UndoView
+from studiowatch.store.shapes import PromptRecord
+from studiowatch.studio.pieces import Piece
+
+MOST = 100  # deeds that are kept: more than anyone takes back; assumption
+_CHANGED = "That can no longer be {}: it was changed since."
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Deed:
+    """One thing that was done.
+
+    Attributes
+    ----------
+    words : str
+        What it was: "laid gloss 1 on Kiln Light".
+    changes : tuple of (Piece or None, Piece)
+        Each piece before and after; before is None for one that was registered.
+    ticked : PromptRecord or None
+        The prompt that was ticked, if it was that.
+    """
+
+    words: str
+    changes: tuple[tuple[Piece | None, Piece], ...] = ()
+    ticked: PromptRecord | None = None
+
+
+@dataclass(slots=True)
+class UndoPile:
+    """Deeds, the newest last, and those that were taken back, the newest of these last."""
+
+    done: list[Deed] = field(default_factory=list)
+    undone: list[Deed] = field(default_factory=list)
+
+    def record(self, deed: Deed) -> None:
+        """Put a new deed on the pile; what was taken back before it cannot be done again."""
+        self.done = [*self.done, deed][-MOST:]
+        self.undone = []
+
+    def last(self) -> Deed:
+        """Return the deed that would be undone, or refuse."""
+        if not self.done:
+            raise Refused("There is nothing to undo: nothing was done since studiowatch was started.")
+        return self.done[-1]
+
+    def next(self) -> Deed:
+        """Return the deed that would be done again, or refuse."""
+        if not self.undone:
+            raise Refused("There is nothing to do again: nothing was undone.")
+        return self.undone[-1]
+
+    def undid(self) -> None:
+        """Take note that the last deed was undone."""
+        self.undone.append(self.done.pop())
+
+    def redid(self) -> None:
+        """Take note that the deed undone last was done again."""
+        self.done.append(self.undone.pop())
+
+    def map_pieces(self, change: Callable[[Piece], Piece]) -> None:
+        """Change all pieces that are kept, as all the others were."""
+        self.done = [_mapped(deed, change) for deed in self.done]
+        self.undone = [_mapped(deed, change) for deed in self.undone]
+
+    def view(self) -> UndoView:
+        """Return what undo and redo would do, in words."""
+        return UndoView(
+            undo=self.done[-1].words if self.done else "",
+            redo=self.undone[-1].words if self.undone else "",
+        )
+
+
+def before(deed: Deed, pieces: Callable[[str], Piece | None]) -> Sequence[Piece]:
+    """Return the pieces of a deed as they were before it, or refuse; one that was registered is taken off the rack."""
+    if any(pieces(after.key) != after for _, after in deed.changes):
+        raise Refused(_CHANGED.format("undone"))
+    return [earlier or replace(after, archived=True) for earlier, after in deed.changes]
+
+
+def after(deed: Deed, pieces: Callable[[str], Piece | None]) -> Sequence[Piece]:
+    """Return the pieces of a deed that was undone as they were after it, or refuse."""
+    undone = [earlier or replace(later, archived=True) for earlier, later in deed.changes]
+    if any(pieces(piece.key) != piece for piece in undone):
+        raise Refused(_CHANGED.format("done again"))
+    return [later for _, later in deed.changes]
+
+
+def _mapped(deed: Deed, change: Callable[[Piece], Piece]) -> Deed:
+    changes = tuple((earlier and change(earlier), change(later)) for earlier, later in deed.changes)
+    return replace(deed, changes=changes)

@@ -19,6 +19,8 @@ from studiowatch.service.snapshot import Snapshot
 from studiowatch.store.shapes import LearntRecord, PromptRecord, Series, TellingRecord, WarningRecord
 from studiowatch.studio.pieces import Piece
 from studiowatch.studio.preparation import Preparation
+from studiowatch.studio.recipes import Recipe
+from studiowatch.studio.working_hours import WorkingHours
 
 __all__ = [
     "BoardSource",
@@ -202,6 +204,22 @@ class Records(Protocol):
 
     def save_check(self, check: Sighting) -> None:
         """Add a check of a sensor."""
+        ...
+
+    def recipes(self) -> Sequence[Recipe]:
+        """Return the recipes that she saved."""
+        ...
+
+    def save_recipe(self, name: str, sheets: Sequence[str]) -> None:
+        """Insert or replace a recipe of hers; no sheets drop it."""
+        ...
+
+    def working_hours(self) -> WorkingHours:
+        """Return her working hours."""
+        ...
+
+    def save_working_hours(self, hours: WorkingHours) -> None:
+        """Keep her working hours."""
         ...
 
     def note(self, time_ms: int, kind: str, text: str) -> None:

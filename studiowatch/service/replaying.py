@@ -17,7 +17,9 @@ from studiowatch.service.watchkeeping import Watchkeeping
 from studiowatch.store.shapes import LearntRecord, PromptRecord, TellingRecord, WarningRecord
 from studiowatch.studio.pieces import Piece
 from studiowatch.studio.preparation import Preparation
+from studiowatch.studio.recipes import Recipe
 from studiowatch.studio.watch import SILENT_AFTER_S
+from studiowatch.studio.working_hours import WorkingHours
 
 SILENT_STEPS = 5  # a log of one reading a minute is silent after five minutes; assumption
 
@@ -54,6 +56,8 @@ class MemoryRecords:
     kept_calibrations: dict[str, Kept] = field(default_factory=dict)
     kept_sightings: list[Sighting] = field(default_factory=list)
     kept_checks: list[Sighting] = field(default_factory=list)
+    kept_recipes: dict[str, Recipe] = field(default_factory=dict)
+    kept_hours: WorkingHours = field(default_factory=WorkingHours)
     notes: list[tuple[int, str, str]] = field(default_factory=list)
 
     def pieces(self) -> Sequence[Piece]:
@@ -146,6 +150,24 @@ class MemoryRecords:
         """Keep a check."""
         self.kept_checks.append(check)
 
+    def recipes(self) -> Sequence[Recipe]:
+        """Return the recipes that she saved."""
+        return tuple(self.kept_recipes.values())
+
+    def save_recipe(self, name: str, sheets: Sequence[str]) -> None:
+        """Keep a recipe, or drop it if it has no sheets."""
+        self.kept_recipes.pop(name, None)
+        if sheets:
+            self.kept_recipes[name] = Recipe(name=name, sheets=tuple(sheets), own=True)
+
+    def working_hours(self) -> WorkingHours:
+        """Return her working hours."""
+        return self.kept_hours
+
+    def save_working_hours(self, hours: WorkingHours) -> None:
+        """Keep her working hours."""
+        self.kept_hours = hours
+
     def note(self, time_ms: int, kind: str, text: str) -> None:
         """Keep a fact about the log."""
         self.notes.append((time_ms, kind, text))
@@ -159,6 +181,7 @@ def replay(
     tell: Callable[[Happening], None],
     clock_text: Callable[[int], str],
     local_date: Callable[[int], date],
+    records: MemoryRecords | None = None,
 ) -> Watchkeeping:
     """Run the watch over a log and return it as the log's end left it.
 
@@ -168,11 +191,13 @@ def replay(
         Rising in time; a hole makes the board silent, as it would have.
     tell : callable
         Called with each happening in the order of the log.
+    records : MemoryRecords, optional
+        What is known beside the pieces; they are in there too.
     """
     silent_after_s = max(SILENT_AFTER_S, SILENT_STEPS * _usual_step_s(readings))
     watch = Watchkeeping(
         log=NoLog(),
-        records=MemoryRecords(held={piece.key: piece for piece in pieces}),
+        records=records or MemoryRecords(held={piece.key: piece for piece in pieces}),
         shelf=shelf,
         clock_text=clock_text,
         local_date=local_date,

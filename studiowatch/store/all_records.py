@@ -13,7 +13,7 @@ from studiowatch.store.studio_file import Studio
 from studiowatch.store.studio_tables import TABLES, Row, Table
 from studiowatch.studio.pieces import Piece
 
-_AS_JSON = ("pieces", "rows")  # columns that hold a list
+_AS_JSON = ("pieces", "rows", "sheets")  # columns that hold a list
 
 
 class StudioConflict(Exception):  # noqa: N818 - reads as the answer it is

@@ -11,6 +11,7 @@ from studiowatch.store.backup import write_copy
 from studiowatch.store.calibration_step import CALIBRATION_STEP
 from studiowatch.store.header import APPLICATION_ID, Header, refuse_foreign
 from studiowatch.store.piece_step import PIECE_STEP
+from studiowatch.store.plan_step import PLAN_STEP
 from studiowatch.store.preparation_step import PREPARATION_STEP
 from studiowatch.store.trouble import StoreTrouble
 
@@ -146,7 +147,7 @@ _STEP_2: Step = (
     ) STRICT""",
 )
 
-STEPS: tuple[Step, ...] = (_STEP_1, _STEP_2, CALIBRATION_STEP, PIECE_STEP, PREPARATION_STEP)
+STEPS: tuple[Step, ...] = (_STEP_1, _STEP_2, CALIBRATION_STEP, PIECE_STEP, PREPARATION_STEP, PLAN_STEP)
 
 
 def migrate(connection: sqlite3.Connection, path: Path, steps: Sequence[Step] = STEPS) -> bool:

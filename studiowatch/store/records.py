@@ -20,10 +20,13 @@ from studiowatch.store.calibrations import (
     put_sighting,
 )
 from studiowatch.store.database import Database
+from studiowatch.store.plan_records import all_recipes, kept_hours, put_hours, put_recipe
 from studiowatch.store.preparations import all_tellings, open_preparations, put_preparation, put_telling
 from studiowatch.store.shapes import LearntRecord, PromptRecord, TellingRecord, WarningRecord
 from studiowatch.studio.pieces import Coat, Finding, Look, Outcome, Piece, Shape
 from studiowatch.studio.preparation import Preparation
+from studiowatch.studio.recipes import Recipe
+from studiowatch.studio.working_hours import WorkingHours
 
 
 def _upsert(table: str, columns: Sequence[str]) -> str:
@@ -185,6 +188,22 @@ class RecordsStore:
     def save_check(self, check: Sighting) -> None:
         """Add a check of a sensor."""
         put_check(self._database, check)
+
+    def recipes(self) -> Sequence[Recipe]:
+        """Return the recipes that she saved."""
+        return all_recipes(self._database)
+
+    def save_recipe(self, name: str, sheets: Sequence[str]) -> None:
+        """Insert or replace a recipe of hers; no sheets drop it."""
+        put_recipe(self._database, name, sheets)
+
+    def working_hours(self) -> WorkingHours:
+        """Return her working hours."""
+        return kept_hours(self._database)
+
+    def save_working_hours(self, hours: WorkingHours) -> None:
+        """Keep her working hours."""
+        put_hours(self._database, hours)
 
     def note(self, time_ms: int, kind: str, text: str) -> None:
         """Keep a fact about the log itself: a clock step, a resume, a reset, an overflow."""

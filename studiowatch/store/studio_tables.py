@@ -7,6 +7,7 @@ from dataclasses import dataclass, fields
 from typing import Any
 
 from studiowatch.store.calibrations import calibration_fault
+from studiowatch.store.plan_records import RECIPE_FIELDS, WORKING_DAY_FIELDS, RecipeRecord, WorkingDayRecord
 from studiowatch.store.preparations import preparation_fault
 from studiowatch.store.shapes import (
     CalibrationRecord,
@@ -43,10 +44,12 @@ Row = (
     | NoteRecord
     | PreparationRecord
     | PromptRecord
+    | RecipeRecord
     | SightingRecord
     | TellingRecord
     | WarningChange
     | WarningRecord
+    | WorkingDayRecord
 )
 
 
@@ -133,6 +136,14 @@ TABLES = (
     ),
     Table(heading="sensor_sighting", sql_name="sensor_sighting", shape=SightingRecord, fields=SENSOR_FIELDS),
     Table(heading="sensor_check", sql_name="sensor_check", shape=CheckRecord, fields=SENSOR_FIELDS),
+    Table(heading="recipe", sql_name="recipe", shape=RecipeRecord, fields=RECIPE_FIELDS, key="name"),
+    Table(
+        heading="working_day",
+        sql_name="working_day",
+        shape=WorkingDayRecord,
+        fields=WORKING_DAY_FIELDS,
+        key="day",
+    ),
     Table(heading="note", sql_name="note", shape=NoteRecord, fields=NOTE_FIELDS),
     Table(heading="correction", sql_name="correction", shape=CorrectionRecord, fields=CORRECTION_FIELDS),
 )

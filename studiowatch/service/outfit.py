@@ -90,7 +90,6 @@ class Outfit:
         Opens one port, by name and baud, to listen on it.
     window : callable
         Opens the window, given desk, history, exchange and a note for its title; returns the exit code.
-        Opens the window, given desk, history and a note for its title; returns the exit code.
     shrink_photo : callable
         Makes a small JPEG of the picture in a file; may raise NoPicture or OSError.
     sound_trouble, display_trouble : callable
@@ -116,7 +115,6 @@ class Outfit:
     list_ports: Callable[[], Sequence[PortSeen]]
     open_port: Callable[[str, int], BytePort]
     window: Callable[[Desk, History, Exchange, str], int]
-    window: Callable[[Desk, History, str], int]
     shrink_photo: Callable[[Path], bytes]
     sound_trouble: Callable[[], str]
     display_trouble: Callable[[], str]

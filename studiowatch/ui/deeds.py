@@ -32,9 +32,9 @@ from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.coat_dialog import CoatDialog
 from studiowatch.ui.widgets.dialog import FormDialog
 from studiowatch.ui.widgets.look_dialog import LOOK_TITLE, LookDialog, pieces_with_coats
+from studiowatch.ui.widgets.piece_dialog import RegisterDialog
 from studiowatch.ui.widgets.question import question
 from studiowatch.ui.widgets.reading_dialog import ReadingDialog
-from studiowatch.ui.widgets.register_dialog import RegisterDialog
 
 FormT = TypeVar("FormT", bound=FormDialog)
 

@@ -22,8 +22,8 @@ from studiowatch.ui.settings import ViewSettings
 from studiowatch.ui.widgets.coat_dialog import CoatDialog
 from studiowatch.ui.window import StudioWindow
 from tests.ui.board_pictures import board_states
-from tests.ui.past_pictures import past_states, work_states
 from tests.ui.laying_scenes import GO, LAYING_SCENES, RESTING, SOLVENT_NEAR, WAIT
+from tests.ui.past_pictures import past_states, work_states
 from tests.ui.scenes import SCENES, MadeUpHistory, ScriptedClock, ScriptedDesk
 
 SIZES = {

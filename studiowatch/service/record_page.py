@@ -13,6 +13,7 @@ from studiowatch.studio.finishing_record import CoatRecord, FinishingRecord, Roo
 from studiowatch.studio.labels import coat_word
 
 WIDTH, FILM_HEIGHT, ROOM_HEIGHT = 500.0, 100.0, 110.0  # pt
+HEADINGS = ("What lies on it", "How each coat dried", "For whoever cleans it", "Cautions", "What is not known")
 LONG_MIN = 120.0  # min from which hours are said
 STYLE = """
 :root { color-scheme: light dark; --ink: #2b2a28; --faint: #6d675e; --paper: #fdfcf9; --rule: #d8d2c6; }
@@ -99,17 +100,17 @@ def body(record: FinishingRecord, photo: str, film: str, room: str) -> str:
         parts.append(f'<p class="notes">{escape(record.notes)}</p>')
     if record.coats:
         parts += [
-            "<h2>What lies on it</h2>",
+            _heading(0),
             film,
             _table(record.coats),
             _caption(SHEET_TIMES),
-            "<h2>How each coat dried</h2>",
+            _heading(1),
             room,
         ]
         parts += [_list([_dried(coat) for coat in record.coats]), _caption(WET_MEANS)]
-    parts += ["<h2>For whoever cleans it</h2>", _list(record.removal)]
-    parts += ["<h2>Cautions</h2>", _list(record.cautions)]
-    parts += ["<h2>What is not known</h2>", _list(record.unknown)]
+    parts += [_heading(2), _list(record.removal)]
+    parts += [_heading(3), _list(record.cautions)]
+    parts += [_heading(4), _list(record.unknown)]
     return "\n".join(part for part in parts if part)
 
 
@@ -164,6 +165,10 @@ def _spread(spread: Spread | None, unit: str, digits: int, name: str) -> str:
         return f"{name} not read"
     least, mean, greatest = (f"{value:.{digits}f}" for value in (spread.least, spread.mean, spread.greatest))
     return f"{mean} {unit} ({least} to {greatest})"
+
+
+def _heading(place: int) -> str:
+    return f"<h2>{HEADINGS[place]}</h2>"
 
 
 def _caption(words: str) -> str:

@@ -14,6 +14,7 @@ import pytest
 from pypdf import PdfReader
 from PySide6.QtGui import QColor, QImage
 
+from studiowatch.service.record_page import HEADINGS
 from studiowatch.ui.print.photo import LONGEST_PX, photo_jpeg
 
 from .conftest import Answer, room_text
@@ -219,3 +220,16 @@ def test_that_printing_needs_no_screen(studio: Path, tmp_path: Path) -> None:
     ended = subprocess.run([sys.executable, "-m", "studiowatch", *words], env=screenless, check=False)
     assert ended.returncode == 0
     assert len(PdfReader(out).pages) == 1
+
+
+def test_that_no_heading_stands_alone_at_the_foot_of_a_page(
+    call: Callable[..., Answer], studio: Path, tmp_path: Path
+) -> None:
+    for lines in range(6, 42, 2):  # two lines of notes are lower than a heading with its space
+        notes = "\\n".join(["a line"] * lines)
+        studio.write_text(STUDIO.replace("Hang it <b>out of</b> the sun", notes), "utf-8")
+        out = tmp_path / f"{lines}.pdf"
+        assert call("record-sheet", TITLE, "--studio", studio, "--pdf", out).code == 0
+        for page in PdfReader(out).pages:
+            said = [flat(line) for line in page.extract_text().splitlines() if line.strip()]
+            assert said[-2] not in HEADINGS  # the last line is the foot

@@ -16,10 +16,12 @@ from PySide6.QtGui import (
     QPainter,
     QPalette,
     QPdfWriter,
+    QTextCursor,
     QTextDocument,
+    QTextFormat,
 )
 
-from studiowatch.service.record_page import FILM_HEIGHT, ROOM_HEIGHT, WIDTH, body, film_drawing, room_drawing
+from studiowatch.service.record_page import FILM_HEIGHT, HEADINGS, ROOM_HEIGHT, WIDTH, body, film_drawing, room_drawing
 from studiowatch.studio.finishing_record import FinishingRecord
 from studiowatch.ui.print.drawing import picture_of
 
@@ -92,7 +94,22 @@ def _document(record: FinishingRecord, photo: bytes, points: QSizeF) -> QTextDoc
     words = body(record, shown, film, room)  # a heading of Qt's own has a size that no style changes
     document.setHtml(words.replace("<h2>", '<p class="head">').replace("</h2>", "</p>"))
     document.setPageSize(QSizeF(wide, points.height() - 2 * MARGIN))
+    _keep_headings(document)
     return document
+
+
+def _keep_headings(document: QTextDocument) -> None:
+    """Move each heading at the foot of a page to the page of what it heads."""
+    layout, tall = document.documentLayout(), document.pageSize().height()
+    block = document.begin()
+    while block.isValid() and block.next().isValid():
+        following = block.next()
+        page = int(layout.blockBoundingRect(block).top() // tall)
+        if block.text() in HEADINGS and int((layout.blockBoundingRect(following).bottom() - 1) // tall) > page:
+            form = block.blockFormat()
+            form.setPageBreakPolicy(QTextFormat.PageBreakFlag.PageBreak_AlwaysBefore)
+            QTextCursor(block).setBlockFormat(form)
+        block = block.next()
 
 
 def _drawn(document: QTextDocument, name: str, svg: str, sides: tuple[float, float]) -> str:

@@ -23,7 +23,7 @@ from studiowatch.board.ways import ChooseWay
 from studiowatch.cli.commands import run
 from studiowatch.room.readings import Reading
 from studiowatch.service.clock import SystemClock
-from studiowatch.service.exchange import Exchange
+from studiowatch.service.doors import Doors
 from studiowatch.service.local_time import utc_offset_s
 from studiowatch.service.outfit import OpenStore, Outfit
 from studiowatch.service.past import StudioHistory
@@ -123,11 +123,11 @@ def rebuild_store(path: Path) -> None:
         database.close()
 
 
-def open_window(clock: Clock, desk: Desk, history: History, exchange: Exchange, note: str) -> int:
+def open_window(clock: Clock, desk: Desk, doors: Doors, note: str) -> int:
     """Open the window; Qt is only imported for those who want one."""
     from studiowatch.ui.app import run_window  # noqa: PLC0415
 
-    return run_window(desk, history, clock, exchange=exchange, title_note=note)
+    return run_window(desk, doors, clock, title_note=note)
 
 
 def shrink_photo(path: Path) -> bytes:

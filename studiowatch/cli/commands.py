@@ -7,7 +7,6 @@ import io
 import os
 import sys
 from collections.abc import Callable, Mapping, Sequence
-from contextlib import closing
 
 from studiowatch.cli import (
     backup,
@@ -28,7 +27,7 @@ from studiowatch.cli import (
 from studiowatch.cli.answers import DONE, FAULT, INTERRUPTED, WRONG, WrongCall, complain, wrong
 from studiowatch.cli.calls import parser
 from studiowatch.coats.data_sheet import SheetFaults
-from studiowatch.service.exchange import StudioExchange
+from studiowatch.service.doors import doors_of
 from studiowatch.service.outfit import Outfit
 from studiowatch.service.ports import BoardSource
 from studiowatch.service.sheet_shelf import SheetShelf, SheetUnknown
@@ -90,10 +89,9 @@ def _window(_call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> 
         return FAULT
     with (
         watching(outfit, folder, outfit.board(None, folder)) as keeper,
-        closing(outfit.open_history(folder.database)) as history,
+        doors_of(outfit, folder) as doors,
     ):
-        exchange = StudioExchange(folder=folder, clock=outfit.clock, check=outfit.check_store)
-        return outfit.window(keeper, history, exchange, "")
+        return outfit.window(keeper, doors, "")
 
 
 _ANSWERS: Mapping[str | None, Callable[[argparse.Namespace, Outfit, StudioFolder], int]] = {

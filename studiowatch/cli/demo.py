@@ -3,12 +3,11 @@
 from __future__ import annotations
 
 import argparse
-from contextlib import closing
 
 from studiowatch.cli import inputs, watch
 from studiowatch.cli.answers import FAULT, complain
 from studiowatch.service.demo import Scenario, furnish, scenario
-from studiowatch.service.exchange import StudioExchange
+from studiowatch.service.doors import doors_of
 from studiowatch.service.outfit import MadeUpRoom, Outfit
 from studiowatch.service.watched_studio import watching
 from studiowatch.store.folder import StudioFolder, Watching
@@ -33,10 +32,9 @@ def run(call: argparse.Namespace, outfit: Outfit) -> int:
         return watch.run(outfit, folder, source, seconds, keep_backups=False)
     with (
         watching(outfit, folder, source, keep_backups=False) as keeper,
-        closing(outfit.open_history(folder.database)) as history,
+        doors_of(outfit, folder) as doors,
     ):
-        exchange = StudioExchange(folder=folder, clock=outfit.clock, check=outfit.check_store)
-        return outfit.window(keeper, history, exchange, TITLE)
+        return outfit.window(keeper, doors, TITLE)
 
 
 def _build(folder: StudioFolder, made_up: Scenario, outfit: Outfit, room: MadeUpRoom) -> None:

@@ -11,7 +11,7 @@ from studiowatch.board.mapping import ColumnMapping
 from studiowatch.board.port import BytePort, PortSeen
 from studiowatch.board.ways import ChooseWay
 from studiowatch.room.readings import Reading
-from studiowatch.service.exchange import Exchange
+from studiowatch.service.doors import Doors
 from studiowatch.service.ports import BoardSource, Clock, Desk, History, ReadingsLog, Records
 from studiowatch.store.all_records import TakenOver
 from studiowatch.store.examine import Examination
@@ -89,7 +89,7 @@ class Outfit:
     open_port : callable
         Opens one port, by name and baud, to listen on it.
     window : callable
-        Opens the window, given desk, history, exchange and a note for its title; returns the exit code.
+        Opens the window, given desk, doors and a note for its title; returns the exit code.
     shrink_photo : callable
         Makes a small JPEG of the picture in a file; may raise NoPicture or OSError.
     sound_trouble, display_trouble : callable
@@ -114,7 +114,7 @@ class Outfit:
     made_up_room: Callable[[int], MadeUpRoom]
     list_ports: Callable[[], Sequence[PortSeen]]
     open_port: Callable[[str, int], BytePort]
-    window: Callable[[Desk, History, Exchange, str], int]
+    window: Callable[[Desk, Doors, str], int]
     shrink_photo: Callable[[Path], bytes]
     sound_trouble: Callable[[], str]
     display_trouble: Callable[[], str]

@@ -11,8 +11,10 @@ from typing import TYPE_CHECKING
 from PySide6.QtGui import QIcon, QPixmap
 from PySide6.QtWidgets import QApplication
 
+from studiowatch.service.doors import Doors
 from studiowatch.service.exchange import Exchange
 from studiowatch.service.ports import Clock, Desk, History
+from studiowatch.service.review_ports import Reviews
 from studiowatch.ui.parts import Parts
 from studiowatch.ui.settings import ViewSettings
 from studiowatch.ui.sound import DeviceSpeaker, Speaker
@@ -25,10 +27,9 @@ if TYPE_CHECKING:
 
 def run_window(
     desk: Desk,
-    history: History,
+    doors: Doors,
     clock: Clock,
     *,
-    exchange: Exchange | None = None,
     title_note: str = "",
     night: bool | None = None,
 ) -> int:
@@ -43,8 +44,16 @@ def run_window(
     app.setDesktopFileName("studiowatch")
     app.setQuitOnLastWindowClosed(False)
     with ExitStack() as unless_built:
-        unless_built.callback(history.close)
-        window = build_window(desk, history, clock, exchange=exchange, title_note=title_note, night=night)
+        unless_built.callback(doors.history.close)
+        window = build_window(
+            desk,
+            doors.history,
+            clock,
+            exchange=doors.exchange,
+            reviews=doors.reviews,
+            title_note=title_note,
+            night=night,
+        )
         unless_built.pop_all()
     window.left.connect(app.quit)
     app.commitDataRequest.connect(window.leave)
@@ -60,6 +69,7 @@ def build_window(
     clock: Clock,
     *,
     exchange: Exchange | None = None,
+    reviews: Reviews | None = None,
     title_note: str = "",
     night: bool | None = None,
     settings: ViewSettings | None = None,
@@ -80,6 +90,7 @@ def build_window(
         icon=icon,
         make_plot=make_plot or _room_history,
         exchange=exchange,
+        reviews=reviews,
     )
     return StudioWindow(parts, title_note=title_note, night=night)
 

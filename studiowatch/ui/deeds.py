@@ -50,6 +50,7 @@ class Deeds(QObject):
     tick_refused = Signal(str)
     prompt_answered = Signal(object)
     made = Signal(str)
+    review_asked = Signal(str)
 
     def __init__(self, desk: Desk, clock: Clock, window: QWidget) -> None:
         super().__init__(window)
@@ -249,6 +250,7 @@ class Deeds(QObject):
         menu.addAction("Touch test or look…", lambda: self.touch_test(piece_key)).setEnabled(laid)
         uncovered = laid and piece is not None and piece.top is not None and not piece.top.covered
         menu.addAction("The mesh cover is set", lambda: self.cover(piece_key)).setEnabled(uncovered)
+        menu.addAction("Why did it cloud?", lambda: self.review_asked.emit(piece_key)).setEnabled(laid)
         menu.addSeparator()
         menu.addAction("Take off the rack…", lambda: self.take_off(piece_key))
         return menu

@@ -29,6 +29,7 @@ class MenuDeeds:
     plain_size: Callable[[], object]
     across: Callable[[], object]
     board: Callable[[], object]
+    why: Callable[[], object]
     span: Callable[[str], object]
     records: RecordsDeeds
 
@@ -42,6 +43,7 @@ def add_menus(window: QMainWindow, deeds: MenuDeeds, spans: tuple[str, ...]) -> 
     rack.addAction("&Lay a coat…", QKeySequence("Ctrl+L"), deeds.lay)
     rack.addAction("&Touch test or look…", QKeySequence("Ctrl+T"), deeds.test)
     rack.addAction("Type a read&ing…", QKeySequence("Ctrl+G"), deeds.read)
+    rack.addAction("&Why did it cloud?", QKeySequence("Ctrl+E"), deeds.why)
     rack.addSeparator()
     rack.addAction("&Quit", QKeySequence("Ctrl+Q"), deeds.quit)
     warnings = bar.addMenu("&Warnings")

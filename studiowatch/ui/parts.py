@@ -10,6 +10,7 @@ from PySide6.QtGui import QIcon
 
 from studiowatch.service.exchange import Exchange
 from studiowatch.service.ports import Clock, Desk, History
+from studiowatch.service.review_ports import Reviews
 from studiowatch.ui.settings import ViewSettings
 from studiowatch.ui.sound import Speaker
 from studiowatch.ui.tray import Tray
@@ -22,7 +23,7 @@ if TYPE_CHECKING:
 class Parts:
     """The parts that a test may exchange; `make_plot` imports the history's library when it is called.
 
-    Without an `exchange` nothing can be saved from the window.
+    Without an `exchange` nothing can be saved from the window, without `reviews` no coat reviewed.
     """
 
     desk: Desk
@@ -34,3 +35,4 @@ class Parts:
     icon: QIcon
     make_plot: Callable[[], RoomHistory]
     exchange: Exchange | None = None
+    reviews: Reviews | None = None

@@ -26,6 +26,7 @@ from studiowatch.ui.models.prompts import next_prompt_words
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.parts import Parts
 from studiowatch.ui.records_menu import RecordsDeeds
+from studiowatch.ui.review_deeds import ReviewDeeds
 from studiowatch.ui.style import palette, style_sheet
 from studiowatch.ui.tray import TRAY_WORDS
 from studiowatch.ui.widgets.across import AcrossView
@@ -33,6 +34,7 @@ from studiowatch.ui.widgets.board_page import BoardPage
 from studiowatch.ui.widgets.foot import Foot
 from studiowatch.ui.widgets.page import Page
 from studiowatch.ui.widgets.question import stop_question
+from studiowatch.ui.widgets.review_page import ReviewPage
 
 if TYPE_CHECKING:
     from studiowatch.ui.widgets.history import RoomHistory
@@ -59,6 +61,8 @@ class StudioWindow(QMainWindow):
         self.foot = Foot()  # last, as the keyboard reaches it
         self.deeds = Deeds(parts.desk, parts.clock, self)
         self.exchange = ExchangeDeeds(parts.exchange, parts.clock, self)
+        self.why = ReviewPage()
+        self.reviews = ReviewDeeds(parts.reviews, parts.clock, self.why, self)
         self.dressing = Dressing(parts.settings, night=night, parent=self)
         self._compose()
         self._connect()
@@ -79,6 +83,7 @@ class StudioWindow(QMainWindow):
         self._stack.addWidget(self.page)
         self._stack.addWidget(self.across)
         self._stack.addWidget(self.board)
+        self._stack.addWidget(self.why)
         self._foot_holder = QWidget()
         self._foot_holder.setObjectName("page")
         holder = QVBoxLayout(self._foot_holder)
@@ -114,8 +119,8 @@ class StudioWindow(QMainWindow):
         foot.test_asked.connect(self._test)
         foot.read_asked.connect(deeds.type_reading)
         foot.board_asked.connect(self.show_board)
-        self.board.left.connect(self.show_rack)
-        for told in (deeds, self.board, self.exchange):
+        self._connect_pages()
+        for told in (deeds, self.board, self.exchange, self.reviews):
             told.done.connect(lambda words: self._note(words, Tone.GOOD))
             told.refused.connect(lambda words: self._note(words, Tone.ACT))
         deeds.tick_refused.connect(page.prompts.release)
@@ -123,6 +128,13 @@ class StudioWindow(QMainWindow):
         deeds.made.connect(page.rack.choose_when_there)
         self._parts.tray.opened.connect(self.come_back)
         self._parts.tray.quit_asked.connect(self.leave)
+
+    def _connect_pages(self) -> None:
+        self.board.left.connect(self.show_rack)
+        self.why.left.connect(self.show_rack)
+        self.reviews.opened.connect(self._show_why)
+        self.deeds.review_asked.connect(lambda key: self.reviews.open_piece(self.deeds.piece(key)))
+        self.foot.why_asked.connect(self._why)
 
     def _menu_deeds(self) -> MenuDeeds:
         return MenuDeeds(
@@ -139,6 +151,7 @@ class StudioWindow(QMainWindow):
             plain_size=lambda: self.dressing.set_text_pct(100),
             across=self.toggle_across,
             board=self.show_board,
+            why=self._why,
             span=self._set_span,
             records=RecordsDeeds(
                 save=self._save_readings,
@@ -164,6 +177,7 @@ class StudioWindow(QMainWindow):
         plot.set_history(self._parts.history)
         self._plot = plot
         plot.lane_opened.connect(self._open_lane)
+        plot.review_asked.connect(self.reviews.open_coat)
         self.page.set_plot(plot)
         if self.feed.latest is not None:
             plot.set_snapshot(self.feed.latest)
@@ -238,6 +252,15 @@ class StudioWindow(QMainWindow):
         self._stack.setCurrentWidget(self.board)
         self.board.back.setFocus()
 
+    def _why(self) -> None:
+        self.reviews.open_piece(self.deeds.piece(self.page.rack.chosen_key))
+
+    def _show_why(self) -> None:
+        if self._stack.currentWidget() is self.across:
+            self.toggle_across()
+        self._stack.setCurrentWidget(self.why)
+        self.why.back.setFocus()
+
     def show_rack(self) -> None:
         """Go back to the rack."""
         self._stack.setCurrentWidget(self.page)
@@ -260,7 +283,7 @@ class StudioWindow(QMainWindow):
         app = QApplication.instance()
         if isinstance(app, QApplication):
             app.setStyleSheet(style_sheet(style, self.logicalDpiY()))
-        for part in (self.page, self.across, self.board, self.foot):
+        for part in (self.page, self.across, self.board, self.why, self.foot):
             part.set_style(style)
         self.deeds.style = self.exchange.style = style
         if self._plot is not None:
@@ -319,6 +342,7 @@ class StudioWindow(QMainWindow):
         self.deeds.close()
         self.exchange.close()
         self.board.end()
+        self.reviews.close()
         self._parts.tray.close()
         self.close()
         self.left.emit()

@@ -19,8 +19,8 @@ from PySide6.QtWidgets import QApplication, QDialog, QWidget
 from studiowatch.__main__ import SimulatedStudio, outfit
 from studiowatch.board.simulated_room import SimulatedRoom
 from studiowatch.cli.commands import run
-from studiowatch.service.exchange import Exchange
-from studiowatch.service.ports import Desk, History
+from studiowatch.service.doors import Doors
+from studiowatch.service.ports import Desk
 from studiowatch.ui.app import build_window
 from studiowatch.ui.settings import ViewSettings
 from studiowatch.ui.window import StudioWindow
@@ -96,9 +96,16 @@ def main() -> int:
     with tempfile.TemporaryDirectory() as folder:
         settings = ViewSettings(QSettings(f"{folder}/window.ini", QSettings.Format.IniFormat))
 
-        def window_for(desk: Desk, history: History, exchange: Exchange, note: str) -> int:
+        def window_for(desk: Desk, doors: Doors, note: str) -> int:
             window = build_window(
-                desk, history, clock, exchange=exchange, title_note=note, night=False, settings=settings
+                desk,
+                doors.history,
+                clock,
+                exchange=doors.exchange,
+                reviews=doors.reviews,
+                title_note=note,
+                night=False,
+                settings=settings,
             )
             window.resize(*SIZE)
             window.show()

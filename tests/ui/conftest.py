@@ -26,6 +26,7 @@ class StandInPlot(QFrame):
     """Stands where the room history stands, and keeps what it was given."""
 
     lane_opened = Signal(str)
+    review_asked = Signal(str)
 
     def __init__(self) -> None:
         super().__init__()

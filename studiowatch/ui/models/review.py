@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import tzinfo
 
+from studiowatch.studio.review_causes import Cause
 from studiowatch.studio.review_views import Change, Figures, FoundCause, Review, verdict
 from studiowatch.studio.review_words import amount, lasted
 from studiowatch.ui.models.times import clock_words
@@ -17,7 +18,10 @@ NOTHING_SEALED = 0.05  # g/m², which is shown as 0; the weight of a breath on a
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CauseRow:
-    """One cause: its title and share in words, the share 0-1 for its bar, and sentences; `basis` is its tool tip."""
+    """One cause: its title and share in words, the share 0-1 for its bar, and sentences; `basis` is its tool tip.
+
+    `is_known` is False for what nothing in the records explains.
+    """
 
     title: str
     percent: str
@@ -26,6 +30,7 @@ class CauseRow:
     sentences: tuple[str, ...]
     often: str
     basis: str
+    is_known: bool = True
 
     @property
     def spoken(self) -> str:
@@ -110,6 +115,7 @@ def _cause_row(cause: FoundCause) -> CauseRow:
         sentences=cause.evidence,
         often=cause.often,
         basis=cause.basis,
+        is_known=cause.cause is not Cause.UNKNOWN,
     )
 
 

@@ -76,7 +76,7 @@ class CauseList(QWidget):
             row.hide()
             row.deleteLater()
         strong = [row for row in self._shown if row.share >= _FADED]
-        faint = [row for row in self._shown if row.share < _FADED]
+        faint = [row for row in self._shown if row.share < _FADED and row.is_known]
         self._rows = []
         for cause in strong:
             self._rows += [self._row(cause), rule()]

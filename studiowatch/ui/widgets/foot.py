@@ -20,6 +20,7 @@ class Foot(QFrame):
     test_asked = Signal()
     read_asked = Signal()
     board_asked = Signal()
+    why_asked = Signal()
 
     def __init__(self) -> None:
         super().__init__()
@@ -34,6 +35,8 @@ class Foot(QFrame):
         self._board.clicked.connect(self.board_asked)
         self._lay = button("Lay a coat", "link")
         self._test = button("Record a touch test", "link")
+        self._why = button("Why did it cloud?", "link")
+        self._why.clicked.connect(self.why_asked)
         self._read = button("Type a reading", "link")
         self._read.hide()
         self._read.clicked.connect(self.read_asked)
@@ -43,6 +46,9 @@ class Foot(QFrame):
         self._noting.setSingleShot(True)
         self._noting.setInterval(_NOTE_MS)
         self._noting.timeout.connect(self._draw)
+        self._compose()
+
+    def _compose(self) -> None:
         self._lines = QVBoxLayout(self)
         self._row = QHBoxLayout()
         self._lines.addWidget(self._trouble)
@@ -52,6 +58,7 @@ class Foot(QFrame):
         self._row.addWidget(self._read)
         self._row.addWidget(self._lay)
         self._row.addWidget(self._test)
+        self._row.addWidget(self._why)
 
     def set_style(self, style: Style) -> None:
         """Use `style` from now on."""
@@ -78,6 +85,7 @@ class Foot(QFrame):
         self._read.setVisible(can_read)
         self._lay.setEnabled(can_lay)
         self._test.setEnabled(can_test)
+        self._why.setEnabled(can_test)
 
     @property
     def words(self) -> str:

@@ -117,6 +117,8 @@ class ReviewPage(QWidget):
             self._grid.addWidget(part, row, column, rows, columns)
         self._grid.setColumnStretch(0, 4 if wide else 1)
         self._grid.setColumnStretch(1, 9 if wide else 0)
+        for row in range(4):
+            self._grid.setRowStretch(row, 1 if row == (0 if wide else 1) else 0)
 
     def set_style(self, style: Style) -> None:
         """Use `style` from now on."""

@@ -1,0 +1,39 @@
+"""What the window is given of one folder of records, beside the desk."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from contextlib import closing, contextmanager
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+from studiowatch.service.exchange import Exchange, StudioExchange
+from studiowatch.service.ports import History
+from studiowatch.service.review_ports import Reviews
+from studiowatch.service.studio_reviews import StudioReviews
+from studiowatch.store.folder import StudioFolder
+
+if TYPE_CHECKING:
+    from studiowatch.service.outfit import Outfit
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Doors:
+    """The log and the records of `folder` to look at, files out and in, and the reviews of its coats."""
+
+    folder: StudioFolder
+    history: History
+    exchange: Exchange
+    reviews: Reviews
+
+
+@contextmanager
+def doors_of(outfit: Outfit, folder: StudioFolder) -> Iterator[Doors]:
+    """Open the doors of a folder that is watched; close them on leaving."""
+    with closing(outfit.open_history(folder.database)) as history:
+        yield Doors(
+            folder=folder,
+            history=history,
+            exchange=StudioExchange(folder=folder, clock=outfit.clock, check=outfit.check_store),
+            reviews=StudioReviews(folder),
+        )

@@ -1,0 +1,94 @@
+"""Printing a text document as PDF: pages, margins, the foot with its numbers."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+
+from PySide6.QtCore import QMarginsF, QRectF, QSizeF
+from PySide6.QtGui import (
+    QAbstractTextDocumentLayout,
+    QColor,
+    QFont,
+    QPageLayout,
+    QPageSize,
+    QPainter,
+    QPalette,
+    QPdfWriter,
+    QTextDocument,
+)
+
+PAPERS = {"a4": QPageSize.PageSizeId.A4, "letter": QPageSize.PageSizeId.Letter}
+MARGIN, FOOT = 44.0, 26.0  # pt
+INK, FAINT = "#2b2a28", "#6d675e"
+_UNITS = 10.0  # of the writer in a point
+STYLE = f"""
+h1 {{ font-size: 22px; font-weight: 400; margin-bottom: 0; }}
+.head {{ font-size: 10px; font-weight: 600; margin-top: 9px; margin-bottom: 3px; }}
+p, li, td, th {{ font-size: 8px; }} .facts {{ color: {FAINT}; margin-top: 1px; }} .notes {{ white-space: pre-wrap; }}
+ul, ol {{ margin-top: 0; margin-bottom: 0; margin-left: 0; -qt-list-indent: 0; }}
+li {{ margin-left: 9px; margin-bottom: 2px; }}
+"""
+
+
+def paper_font(size_px: int) -> QFont:
+    """Return the font of printed text; its size in pixels, which are points on this paper."""
+    font = QFont("sans-serif")
+    font.setPixelSize(size_px)
+    font.setHintingPreference(QFont.HintingPreference.PreferNoHinting)
+    return font
+
+
+def new_document() -> QTextDocument:
+    """Return an empty document in the style of the paper."""
+    document = QTextDocument()
+    document.setDocumentMargin(0)
+    document.setUseDesignMetrics(True)
+    document.setDefaultFont(paper_font(8))
+    document.setDefaultStyleSheet(STYLE)
+    return document
+
+
+def print_document(make: Callable[[QSizeF], QTextDocument], path: Path, title: str, paper: str) -> None:
+    """Write the document that `make` returns for a page of that many points; `paper` is one of `PAPERS`.
+
+    Raises
+    ------
+    OSError
+        If it cannot be written.
+    """
+    writer = QPdfWriter(str(path))
+    writer.setTitle(title)
+    writer.setCreator("studiowatch")
+    writer.setResolution(round(72 * _UNITS))
+    size = QPageSize(PAPERS[paper])
+    writer.setPageLayout(QPageLayout(size, QPageLayout.Orientation.Portrait, QMarginsF()))
+    points = QSizeF(size.sizePoints())
+    painter = QPainter()
+    if not painter.begin(writer):
+        raise OSError(0, "it cannot be written", str(path))
+    try:
+        painter.scale(_UNITS, _UNITS)
+        _paint(painter, writer, make(points), title, points)
+    finally:
+        painter.end()
+
+
+def _paint(painter: QPainter, writer: QPdfWriter, document: QTextDocument, title: str, points: QSizeF) -> None:
+    """Paint all pages; the painter's unit is the point."""
+    tall = document.pageSize().height()
+    for number in range(document.pageCount()):
+        if number:
+            writer.newPage()
+        painter.save()
+        painter.translate(MARGIN, MARGIN - number * tall)
+        context = QAbstractTextDocumentLayout.PaintContext()
+        context.palette.setColor(QPalette.ColorRole.Text, QColor(INK))
+        context.clip = QRectF(0, number * tall, document.pageSize().width(), tall)
+        painter.setClipRect(context.clip)
+        document.documentLayout().draw(painter, context)
+        painter.restore()
+        painter.setFont(paper_font(7))
+        painter.setPen(QColor(FAINT))
+        foot = f"{title}, page {number + 1} of {document.pageCount()}"
+        painter.drawText(QRectF(MARGIN, points.height() - MARGIN + 8, points.width() - 2 * MARGIN, FOOT), 0, foot)

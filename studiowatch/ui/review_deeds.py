@@ -1,0 +1,111 @@
+"""Reviews from the window: which coat, worked out beside it, shown on the page, saved as PDF and CSV."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+
+from PySide6.QtCore import QObject, QStandardPaths, Signal
+from PySide6.QtWidgets import QFileDialog, QWidget
+
+from studiowatch.service.ports import Clock
+from studiowatch.service.review_ports import Reviews
+from studiowatch.service.snapshot import CoatView, PieceView
+from studiowatch.studio.pieces import Outcome
+from studiowatch.studio.review_views import Review
+from studiowatch.ui.models.review_csv import review_csv
+from studiowatch.ui.print.review_pdf import write_review
+from studiowatch.ui.review_worker import ReviewWorker
+from studiowatch.ui.widgets.review_page import ReviewPage
+
+NOTHING_LAID = "Choose a piece with a coat on it first: a review is of one coat."
+NOT_HERE = "No coat can be reviewed here: this window has no records to look into."
+
+
+class ReviewDeeds(QObject):
+    """Opens reviews on `page`. `opened` asks for the page to be shown; `done` and `refused` tell in words."""
+
+    opened = Signal()
+    done = Signal(str)
+    refused = Signal(str)
+
+    def __init__(self, reviews: Reviews | None, clock: Clock, page: ReviewPage, window: QWidget) -> None:
+        super().__init__(window)
+        self._clock, self._page, self._window = clock, page, window
+        self._worker = None if reviews is None else ReviewWorker(reviews, self)
+        if self._worker is not None:
+            self._worker.answered.connect(self._show)
+            self._worker.refused.connect(page.refuse)
+        page.pdf_asked.connect(self.save_pdf)
+        page.csv_asked.connect(self.save_csv)
+
+    def open_coat(self, coat_key: str) -> None:
+        """Review one coat."""
+        if self._worker is None:
+            self.refused.emit(NOT_HERE)
+            return
+        self._page.wait()
+        self.opened.emit()
+        self._worker.ask(coat_key)
+
+    def open_piece(self, piece: PieceView | None) -> None:
+        """Review the coat of a piece that most likely is meant: the last that came out badly, else the topmost."""
+        coat = None if piece is None else meant_coat(piece)
+        if coat is None:
+            self.refused.emit(NOTHING_LAID)
+        else:
+            self.open_coat(coat.key)
+
+    def close(self) -> None:
+        """Bring no more answers: the window is going."""
+        if self._worker is not None:
+            self._worker.close()
+
+    def _show(self, review: object) -> None:
+        if isinstance(review, Review):
+            self._page.show_review(review, self._clock.utc_ms())
+
+    def save_pdf(self) -> None:
+        """Ask where to, and save the review as PDF."""
+        review = self._page.review
+        if review is not None:
+            now_ms = self._clock.utc_ms()
+            self._ask("Save the review as PDF", "pdf", lambda path: write_review(review, path, "a4", now_ms))
+
+    def save_csv(self) -> None:
+        """Ask where to, and save the figures as CSV."""
+        review = self._page.review
+        if review is not None:
+            text = review_csv(review)
+            self._ask("Save the figures as CSV", "csv", lambda path: _write(path, text))
+
+    def _ask(self, title: str, ending: str, write: Callable[[Path], None]) -> None:
+        folder = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.DocumentsLocation)
+        dialog = QFileDialog(self._window, title, folder)
+        dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
+        dialog.setDefaultSuffix(ending)
+        dialog.setNameFilter(f"*.{ending}")
+        dialog.selectFile(f"review.{ending}")
+        dialog.fileSelected.connect(lambda name: self._save(Path(name), write))
+        dialog.finished.connect(dialog.deleteLater)
+        dialog.open()
+
+    def _save(self, path: Path, write: Callable[[Path], None]) -> None:
+        try:
+            write(path)
+        except OSError as fault:
+            self.refused.emit(f"{path} cannot be written: {fault.strerror or fault}. Choose another place.")
+        else:
+            self.done.emit(f"Saved as {path.name}.")
+
+
+def meant_coat(piece: PieceView) -> CoatView | None:
+    """Return the coat of a piece that a review is most likely about, or None if none is on."""
+    laid = [coat for coat in piece.coats if coat.laid_ms is not None and coat.clear_film]
+    clouded = [coat for coat in laid if coat.recorded and coat.recorded.outcome not in {None, Outcome.CLEAR}]
+    return next(iter(reversed(clouded or laid)), None)
+
+
+def _write(path: Path, text: str) -> None:
+    with path.open("w", encoding="utf-8", newline="") as out:
+        out.write(text)

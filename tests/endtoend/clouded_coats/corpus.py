@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from . import early_and_damp, laid_and_left
+from . import crossed, early_and_damp, laid_and_left
 from .case import Case
 
 
@@ -20,6 +20,7 @@ def clouded() -> list[Case]:
         *laid_and_left.touched(),
         *laid_and_left.still_clearing(),
         *laid_and_left.unknown(),
+        *crossed.crossed(),
     ]
 
 

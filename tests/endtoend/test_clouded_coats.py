@@ -1,8 +1,8 @@
 """The review names why a coat clouded: made-up coats whose cause is known, written without the program's own film.
 
 The causes, and what a painter would have seen in the log, are common practice, no source. `why` runs as a person runs
-it, on the files alone. Two figures stand as the promise: the true cause named first in nine coats of ten, and in three of
-four within each cause.
+it, on the files alone. Two figures stand as the promise: the true cause named first in nine coats of ten, and in three
+of four within each cause.
 """
 
 from __future__ import annotations
@@ -59,7 +59,10 @@ def answers() -> dict[str, dict[str, Any]]:
 
 @pytest.fixture
 def ask(
-    written: Callable[[Case], Path], answers: dict[str, dict[str, Any]], capsys: pytest.CaptureFixture[str], tmp_path: Path
+    written: Callable[[Case], Path],
+    answers: dict[str, dict[str, Any]],
+    capsys: pytest.CaptureFixture[str],
+    tmp_path: Path,
 ) -> Ask:
     """Ask `why` about a case, once."""
     parts = replace(outfit(), data_folder=tmp_path / "data", demo_folder=tmp_path / "demo")

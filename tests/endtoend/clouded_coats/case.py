@@ -38,7 +38,7 @@ class Case:
     why: str
     air: Air
     coats: Sequence[Laid]
-    logger: Logger = Logger()
+    logger: Logger = field(default_factory=Logger)
     laid: datetime = datetime(2026, 3, 2, 9, 0, tzinfo=UTC)
     size_cm: tuple[float, float] = (40.0, 40.0)
     orientation: str = ""
@@ -131,7 +131,6 @@ def _coat(case: Case, coat: Laid, sheet: Path) -> str:
 
 def _amount(case: Case, coat: Laid, sheet: Path) -> float:
     """Return what was poured: the sheet's film on this piece, so many times over."""
-
     numbers = numbers_of(sheet)
     wet_um = numbers["wet_um"] * coat.times
     volume_mL = wet_um * case.size_cm[0] * case.size_cm[1] / 1e4

@@ -48,7 +48,7 @@ def _of_the_room() -> list[Case]:
         case(
             "held-laundry",
             "condensation",
-            "wet laundry and a shut door: water stood on the panes, and the air was saturated for hours over the wet coat",
+            "wet laundry and a shut door: water on the panes, and the air saturated for hours over the wet coat",
             replace(day(15.0, 70.0), humidity_pct=laundry),
             [PAINT, below(ISO, 60.0, amount=""), top(GLOSS, ALL)],
             traces=False,
@@ -113,7 +113,12 @@ def _of_the_hand() -> list[Case]:
             "matting-build-up",
             "matt over matt over matt, a day apart, and only the blacks look grey",
             day(20.0, 56.0),
-            [replace(PAINT, at_h=-200.0), below(MATT, 56.0), below(MATT, 28.0), top(MATT, "dull in darks", seen_h=50.0)],
+            [
+                replace(PAINT, at_h=-200.0),
+                below(MATT, 56.0),
+                below(MATT, 28.0),
+                top(MATT, "dull in darks", seen_h=50.0),
+            ],
             seed=SEED,
         ),
         case(

@@ -198,9 +198,12 @@ def clear() -> list[Case]:
             "",
             "a fair room, a day's wait, the sheet's film",
             day(*FAIR[index % len(FAIR)], laid_at=9.0 + index % 5),
-            [PAINT, ISOLATION, top(sheets[index % len(sheets)], "clear" if index % 2 else "", times=1.0 + index % 3 / 10)],
+            [
+                PAINT,
+                ISOLATION,
+                top(sheets[index % len(sheets)], "clear" if index % 2 else "", times=1.0 + index % 3 / 10),
+            ],
             own_sheets={OWN: own_sheet()} if index % len(sheets) == 4 else {},
         )
         for index in range(24)
     ]
-

@@ -60,9 +60,7 @@ def wander(rng: np.random.Generator, count: int, size: float, keep: float) -> Fl
     return out
 
 
-def room_log(
-    air: Air, logger: Logger, *, laid: datetime, from_h: float, to_h: float, rng: np.random.Generator
-) -> str:
+def room_log(air: Air, logger: Logger, *, laid: datetime, from_h: float, to_h: float, rng: np.random.Generator) -> str:
     """Return the room log as CSV text."""
     count = max(2, ceil((to_h - from_h) * SECONDS / logger.every_s))
     hours = from_h + np.arange(count) * logger.every_s / SECONDS
@@ -83,7 +81,9 @@ def room_log(
     times = _times(hours, laid, logger)
     kept = [not any(begin <= hour < end for begin, end in logger.gaps_h) for hour in hours]
     head = ",".join(["time_unix" if logger.unix_time else "time", *cells])
-    rows = (",".join(row) for row, keep_it in zip(zip(times, *cells.values(), strict=True), kept, strict=True) if keep_it)
+    rows = (
+        ",".join(row) for row, keep_it in zip(zip(times, *cells.values(), strict=True), kept, strict=True) if keep_it
+    )
     return "\r\n".join([head, *rows]) + "\r\n"
 
 

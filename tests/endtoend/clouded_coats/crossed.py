@@ -94,7 +94,7 @@ def _weather() -> list[Case]:
         case(
             "crossed-dew-damp",
             "condensation",
-            "the room was damp at 78 %, but the piece came from a cold van: its face was under the dew point for an hour",
+            "damp at 78 %, but the piece came from a cold van: its face was under the dew point for an hour",
             replace(
                 day(21.0, 78.0, swing_pct=0.5),
                 surface_C=[(0, 8.0), (0.5, 12.0), (1.0, 15.5), (1.5, 17.5), (2.5, 19.5), (4.0, 20.7)],

@@ -41,7 +41,7 @@ def _of_the_room() -> list[Case]:
             "damp-air",
             "a cellar: 89 % from morning to morning, cool but warm enough for the film",
             cellar,
-            [PAINT, below(ISO, 120.0, amount=""), top(GLOSS, ALL)],
+            [replace(PAINT, at_h=-200.0), below(ISO, 120.0, amount=""), top(GLOSS, ALL)],
             traces=False,
             seed=SEED,
         ),

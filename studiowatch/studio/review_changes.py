@@ -6,13 +6,14 @@ from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, replace
 
 from studiowatch.physics.air import Air
+from studiowatch.room.limits import humidity_limit
 from studiowatch.studio.labels import suggested_mL, volume_text
 from studiowatch.studio.prompts import COVER_MS
 from studiowatch.studio.review_causes import Cause
-from studiowatch.studio.review_course import LONGEST_MS, Course, LaidStack, run
+from studiowatch.studio.review_course import HOUR_MS, LONGEST_MS, Course, LaidStack, run
 from studiowatch.studio.review_curves import Curves, chance
 from studiowatch.studio.review_evidence import Case
-from studiowatch.studio.review_room import Room
+from studiowatch.studio.review_room import Room, step_ends_ms
 from studiowatch.studio.review_severity import severities_of
 from studiowatch.studio.review_views import Change, Figures
 
@@ -22,6 +23,9 @@ LEAST_SHARE = 0.08  # of the explanation that a cause must have to be tried othe
 HELD_C, HELD_PCT = 20.0, 55.0  # °C, %RH: a good room; common practice, no source
 STILL_M_S = 0.05  # m/s, air in a room with nothing on
 EVEN_MS = 600_000  # ms to which a better time is told
+LATEST_MS = 72 * HOUR_MS  # ms after its laying in which a better time is sought; assumption
+FIT_HOURS = 4  # h in a row that the air must be fit for its sheet; assumption
+LEAST_C = 15.0  # °C, where a sheet names no least temperature; common practice, no source
 LOOK_LATER = 1.25  # times the normal milky time after which looking again tells more; judgement
 
 
@@ -75,10 +79,14 @@ def _waited(case: Case, room: Room) -> Iterator[Otherwise]:
     if stack.below is None or case.safe_ms is None:
         return
     laid_ms = -(-(stack.below.laid_ms + case.safe_ms) // EVEN_MS) * EVEN_MS
+    if laid_ms > stack.top.laid_ms:
+        yield _laid_at(case, room, laid_ms, f"Waited until {case.when_text(laid_ms)}")
+
+
+def _laid_at(case: Case, room: Room, laid_ms: int, words: str) -> Otherwise:
+    """Return the same coat laid at another time, and looked at as long after."""
+    stack, coat = case.course.stack, case.course.stack.top.coat
     by_ms = laid_ms - stack.top.laid_ms
-    if by_ms <= 0:
-        return
-    coat = stack.top.coat
     later = replace(
         coat,
         laid_ms=laid_ms,
@@ -86,8 +94,7 @@ def _waited(case: Case, room: Room) -> Iterator[Otherwise]:
         looks=(),
     )
     seen_ms = None if case.seen_ms is None else case.seen_ms + by_ms
-    words = f"Waited until {case.when_text(laid_ms)}"
-    yield Otherwise(words=words, stack=replace(stack.with_top(later), above_ms=None), room=room, seen_ms=seen_ms)
+    return Otherwise(words=words, stack=replace(stack.with_top(later), above_ms=None), room=room, seen_ms=seen_ms)
 
 
 def _held(case: Case, room: Room) -> Iterator[Otherwise]:
@@ -99,6 +106,20 @@ def _held(case: Case, room: Room) -> Iterator[Otherwise]:
         room=room.holding(from_ms, _good),
         seen_ms=case.seen_ms,
     )
+
+
+def _drier(case: Case, room: Room) -> Iterator[Otherwise]:
+    """Yield the first time, later in the log, at which the air stayed fit for its sheet, and the room held better."""
+    stack, from_ms = case.course.stack, case.course.stack.top.laid_ms
+    limit_pct = humidity_limit(stack.top.sheet.max_humidity_pct).caution
+    least_C = LEAST_C if stack.top.sheet.apply_C is None else stack.top.sheet.apply_C[0]
+    ends = step_ends_ms(from_ms, from_ms + LATEST_MS, ((0, HOUR_MS),))
+    steps = room.steps(ends, from_ms)
+    fit = [step.is_read and step.air.humidity_pct < limit_pct and step.air.temperature_C >= least_C for step in steps]
+    first = next((at for at in range(1, len(fit) - FIT_HOURS) if all(fit[at : at + FIT_HOURS])), None)
+    if first is not None:
+        yield _laid_at(case, room, steps[first].start_ms, f"Laid at {case.when_text(steps[first].start_ms)}")
+    yield from _held(case, room)
 
 
 def _good(air: Air) -> Air:
@@ -113,6 +134,11 @@ def _still(case: Case, room: Room) -> Iterator[Otherwise]:
         room=room.holding(top.laid_ms, lambda air: replace(air, air_speed_m_s=min(air.air_speed_m_s, STILL_M_S))),
         seen_ms=case.seen_ms,
     )
+    coat = top.coat
+    if coat.covered_from_ms is None or coat.covered_from_ms > top.laid_ms + COVER_MS:
+        covered = replace(coat, covered_from_ms=top.laid_ms + COVER_MS)
+        words = f"Under a mesh cover from {case.when_text(top.laid_ms + COVER_MS)}"
+        yield Otherwise(words=words, stack=case.course.stack.with_top(covered), room=room, seen_ms=case.seen_ms)
     yield from _held(case, room)
 
 
@@ -171,9 +197,9 @@ _TRIES: Mapping[Cause, Callable[[Case, Room], Iterator[Otherwise]]] = {
     Cause.SEALED_IN_WATER: lambda case, room: (
         other for tries in (_waited(case, room), _held(case, room)) for other in tries
     ),
-    Cause.DAMP_AIR: _held,
-    Cause.BELOW_MFFT: _held,
-    Cause.CONDENSATION: _held,
+    Cause.DAMP_AIR: _drier,
+    Cause.BELOW_MFFT: _drier,
+    Cause.CONDENSATION: _drier,
     Cause.SKINNED: _still,
     Cause.TOO_THICK: _thinner,
     Cause.THINNED: _undiluted,

@@ -59,9 +59,9 @@ CURVES: Mapping[Cause, Curve] = MappingProxyType(
             basis="Even at 0.45 g/m² that had still to leave, as over a coat at half of its recoat time: judgement.",
         ),
         Cause.DAMP_AIR: Curve(
-            even=1.2,  # h
-            steep=2.0,
-            basis="Even at 1.2 hours at 85 %, or 8 % over the sheet's limit: practice of ISO 8502-4; hours: judgement.",
+            even=1.5,  # h
+            steep=2.5,
+            basis="Even at 1.5 hours at 85 %, or 8 % over the sheet's limit: practice of ISO 8502-4; hours: judgement.",
         ),
         Cause.BELOW_MFFT: Curve(
             even=30.0,  # min
@@ -75,16 +75,16 @@ CURVES: Mapping[Cause, Curve] = MappingProxyType(
         ),
         Cause.SKINNED: Curve(
             even=1.5,
-            steep=5.0,
+            steep=6.0,
             basis="Péclet number of Routh and Russel (1998) over the sheet's own run; even at 1.5 times: judgement.",
         ),
         Cause.TOO_THICK: Curve(
             even=2.2, steep=7.0, basis="Even at 2.2 times the sheet's film; care from 1.5, act from 2: judgement."
         ),
-        Cause.THINNED: Curve(even=25.0, steep=4.0, basis="Even at 25 % of water added: judgement."),
+        Cause.THINNED: Curve(even=25.0, steep=5.0, basis="Even at 25 % of water added: judgement."),
         Cause.MATTING_BUILD_UP: Curve(
             even=1.8,
-            steep=5.0,
+            steep=8.0,
             basis="More than one or two coats with matting agent dull the darks: common practice, no source.",
         ),
         Cause.TOUCHED: Curve(

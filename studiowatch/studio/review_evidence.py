@@ -219,7 +219,7 @@ def _clearing(case: Case) -> tuple[str, ...]:
     if ratio <= 0.0:
         return (f"It was looked at {lasted(age_ms)} after it was laid, long after a fresh coat has cleared.",)
     normal = "a day or more" if ratio * age_ms >= 24 * HOUR_MS else f"about {lasted(ratio * age_ms)}"
-    milky = f"in its warmth and thickness such a coat is milky for {normal}"
+    milky = f"in its warmth a coat of usual thickness is milky for {normal}"
     return (f"It was looked at {lasted(age_ms)} after it was laid; {milky}.",)
 
 

@@ -24,6 +24,7 @@ NEWEST = 500  # coats that are learnt from: older ones were laid in another stud
 FOLDS = 10  # parts that the coats are split into, each told by curves that have not seen it
 BINS = (0.0, 0.1, 0.3, 0.5, 0.7, 1.0)  # chances that are told apart in a plot
 _STEPS = 25  # of Newton at most
+_LONGEST = 1.0  # of a step, so that no leak is tried that is 0 or 1
 _SMALL = 1e-4  # of a step that is the last
 _NUDGE = 1e-4  # of a parameter, for the slope
 _LEAST = 1e-9  # of a chance, so that its logarithm is finite
@@ -70,7 +71,8 @@ def learn(told: Sequence[Told]) -> Curves:
             slopes.sum(axis=0) + evidence.prior_slope(at),
             slopes.T @ slopes + evidence.prior_curvature(at),
         )
-        step = np.linalg.solve(curvature + damping * np.diag(np.diag(curvature)) * 0.1, push)
+        step = np.linalg.solve(curvature + 0.1 * damping * np.diag(np.diag(curvature)), push)
+        step = np.clip(step, -_LONGEST, _LONGEST)
         tried = evidence.log_posterior(at + step)
         if tried < value:
             damping *= 8.0

@@ -16,11 +16,12 @@ from studiowatch.coats.stage_table import ROW
 from studiowatch.coats.stages import Stage
 from studiowatch.coats.waterborne import WaterState
 from studiowatch.physics.air import Air
-from studiowatch.physics.ranges import Array
+from studiowatch.physics.ranges import Array, Mask
+from studiowatch.studio.amounts import wet_um_of
 from studiowatch.studio.pieces import Coat, Finding, Outcome
 from studiowatch.studio.prompts import COVER_MS
 from studiowatch.studio.review_causes import MEASURED, Cause
-from studiowatch.studio.review_course import DRAWS, HOUR_MS, Course, LaidCoat, LaidStack, alone, run
+from studiowatch.studio.review_course import DRAWS, HOUR_MS, Course, LaidStack, alone, run
 from studiowatch.studio.review_room import Room
 from studiowatch.studio.review_tally import Tally
 
@@ -32,6 +33,8 @@ LAID_OVER_WET = 0.7  # severity of a brush over a film that was not dry to touch
 STRAIGHT_ON_PAINT = 0.5  # of a coat more: matting agent straight on paint, in its pores; judgement
 FAIR_PCT = 60.0  # %RH at most in the room that the normal milky time is told for; judgement
 LONGEST_CLEARING_MS = 24 * HOUR_MS  # ms after which no coat is in its normal milky time; judgement
+USUAL_FILM = 1.5  # times its sheet's film up to which a coat clears in its normal time; as the limits on thickness
+USUAL_THINNING_PCT = 10.0  # % of water up to which it does; common practice, no source
 COLDEST_TIMES = 4.0  # times its sheet's own that a coat of its sheet's film is milky in a cold room; judgement
 _KEPT = float(water_content(0.5))
 
@@ -117,8 +120,18 @@ def unready_water_g_m2(below: Film) -> Array:
     """
     total = np.zeros(len(below.anchor.draws))
     for film in (*below.below, below):
-        total = total + np.where(film.unready, np.maximum(film.water_kg_m2 - _stays_kg_m2(film), 0.0), 0.0)
+        total = total + np.where(_too_early(film), np.maximum(film.water_kg_m2 - _stays_kg_m2(film), 0.0), 0.0)
     return 1000.0 * total
+
+
+def _too_early(film: Film) -> Mask:
+    """Return whether a coat on this film comes too early for it, per draw.
+
+    Paint that has had its sheet's time counts as ready, though the depth of a poured layer may hold water for weeks:
+    what seeps from there passes through a coat too slowly to cloud it. Assumption.
+    """
+    reached: Mask = np.isinf(film.state.reached[ROW[Stage.DRY_TO_RECOAT]])
+    return reached if film.sheet.kind is Kind.PAINT else film.unready
 
 
 def _stays_kg_m2(film: Film) -> Array | float:
@@ -175,18 +188,30 @@ def _clearing(stack: LaidStack, room: Room, seen_ms: int) -> Array:
     """Return the normal milky time over the age at which it was looked at, per draw; 0 for a coat that has none."""
     laid_ms, sheet = stack.top.laid_ms, stack.top.sheet
     age_ms = max(seen_ms - laid_ms, 60_000)
-    if sheet.kind is not Kind.WATERBORNE or age_ms >= _longest_clearing_ms(stack.top):
+    if sheet.kind is not Kind.WATERBORNE or age_ms >= _longest_clearing_ms(sheet):
         return np.zeros(DRAWS)
-    course = run(alone(stack), room.holding(0, _fair), laid_ms + LONGEST_CLEARING_MS)
+    usual = alone(stack.with_top(_usual(stack)))
+    course = run(usual, room.holding(0, _fair), laid_ms + LONGEST_CLEARING_MS)
     cleared_s: Array = np.minimum(course.film.state.reached[ROW[Stage.CLEAR]], LONGEST_CLEARING_MS / 1000.0)
     return 1000.0 / age_ms * cleared_s
 
 
-def _longest_clearing_ms(laid: LaidCoat) -> float:
-    """Return after how long no such coat is in its normal milky time any more, ms."""
-    coat, sheet = laid.coat, laid.sheet
-    thicker = max((coat.wet_um or sheet.wet_um) / sheet.wet_um, 1.0)
-    return min(COLDEST_TIMES * thicker**2 * (sheet.clear_h or sheet.recoat_h) * HOUR_MS, LONGEST_CLEARING_MS)
+def _usual(stack: LaidStack) -> Coat:
+    """Return the top coat as is usual: neither thick nor thinned far, for those are causes of their own."""
+    coat, sheet = stack.top.coat, stack.top.sheet
+    wet_um = wet_um_of(coat, area_m2=stack.piece.area_m2, density_kg_m3=sheet.density_kg_m3, sheet_wet_um=sheet.wet_um)
+    return replace(
+        coat,
+        wet_um=min(wet_um, USUAL_FILM * sheet.wet_um),
+        volume_mL=None,
+        grams=None,
+        thinned_pct=min(coat.thinned_pct, USUAL_THINNING_PCT),
+    )
+
+
+def _longest_clearing_ms(sheet: DataSheet) -> float:
+    """Return after how long no coat of a sheet is in its normal milky time any more, ms."""
+    return min(COLDEST_TIMES * USUAL_FILM**2 * (sheet.clear_h or sheet.recoat_h) * HOUR_MS, LONGEST_CLEARING_MS)
 
 
 def _fair(air: Air) -> Air:

@@ -74,9 +74,9 @@ CURVES: Mapping[Cause, Curve] = MappingProxyType(
             basis="Even at 6 minutes at the dew point; a solvent-borne coat within 3 K of it (ISO 8502-4): judgement.",
         ),
         Cause.SKINNED: Curve(
-            even=1.5,
+            even=2.3,
             steep=6.0,
-            basis="Péclet number of Routh and Russel (1998) over the sheet's own run; even at 1.5 times: judgement.",
+            basis="Péclet number of Routh and Russel (1998) over the sheet's own run; even at 2.3 times: judgement.",
         ),
         Cause.TOO_THICK: Curve(
             even=2.2, steep=7.0, basis="Even at 2.2 times the sheet's film; care from 1.5, act from 2: judgement."

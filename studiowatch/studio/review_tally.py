@@ -3,21 +3,24 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from functools import lru_cache
 from math import exp, inf, sqrt
 
 import numpy as np
 
-from studiowatch.coats.anchoring import REFERENCE_SIDE_M
+from studiowatch.coats.anchoring import REFERENCE_AIR, REFERENCE_SIDE_M, Anchor
 from studiowatch.coats.bound_water import BOUND_AS_LAID, water_content
-from studiowatch.coats.exposure import airs_at_film
+from studiowatch.coats.exposure import air_at_film, airs_at_film
 from studiowatch.coats.film import Film
+from studiowatch.coats.free_water import steady
 from studiowatch.coats.solventborne import SolventState
 from studiowatch.coats.stage_table import ROW
 from studiowatch.coats.stages import Stage
-from studiowatch.coats.waterborne import WaterState
+from studiowatch.coats.waterborne import Product, WaterState
 from studiowatch.physics.air import Air
 from studiowatch.physics.constants import ZERO_CELSIUS_K
 from studiowatch.physics.moist_air import dew_point
+from studiowatch.physics.plate_transfer import Face
 from studiowatch.physics.ranges import Array
 from studiowatch.room.limits import humidity_limit
 
@@ -28,6 +31,7 @@ DEW_K = 0.3  # K over the dew point at which water settles half of the time: err
 BLUSH_K = 3.0  # K over the dew point at which a solvent-borne film takes up water; ISO 8502-4 practice
 DEW_WIDTH_K = 0.2  # K that this is uncertain by; judgement
 LAG_S = 600.0  # s by which the face of a thin panel lags behind the air: 5 mm of wood, from memory
+COOLING_S = 240.0  # s in which a fresh film loses the warmth it was laid with: fast, but far from skinning; judgement
 FORCED_M_S = (0.1, 0.3)  # m/s, from where a stream along the piece counts, and from where it is all; judgement
 DEW_NOT_DAMP = 3.0  # air that likely settles as dew counts as that, and not as damp air too; judgement
 LATE_DEW = 0.5  # of the harm of dew on an open film that it does once the film has cleared; judgement
@@ -184,11 +188,22 @@ def _pace(before: Film, after: Film, air: Air, dt_s: float) -> Array:
     square root of the side; so a large piece is brought to the side of the sheet's own panel.
     """
     old, new, draws_n = before.state, after.state, len(after.anchor.draws)
-    if not isinstance(old, WaterState) or not isinstance(new, WaterState):
+    cools = before.elapsed_s < COOLING_S
+    if cools or not isinstance(old, WaterState) or not isinstance(new, WaterState):
         return np.zeros(draws_n)
     flux = (old.free - new.free) / dt_s
-    own = before.anchor.fastest / before.anchor.wet_m
     still_m_s, stream_m_s = FORCED_M_S
     forced = min(max((air.air_speed_m_s - still_m_s) / (stream_m_s - still_m_s), 0.0), 1.0)
     edge = 1.0 + forced * (sqrt(before.layer.side_m / REFERENCE_SIDE_M) - 1.0)
-    return np.where(old.free > before.layer.free_packed, edge * flux / new.film_K / own, 0.0)
+    return np.where(old.free > before.layer.free_packed, edge * flux / new.film_K / _own_pace(before.anchor), 0.0)
+
+
+@lru_cache(maxsize=128)
+def _own_pace(tied: Anchor) -> Array:
+    """Return the steady loss of water of the sheet's own run over its film's temperature, kg/(m² s K) per draw."""
+    draws = tied.draws
+    known = draws.in_reference_room()
+    plate = air_at_film(REFERENCE_AIR, known, covered=False, side_m=REFERENCE_SIDE_M, face=Face.UP)
+    kappa = tied.product.kappa if isinstance(tied.product, Product) else np.ones(len(draws))
+    flux, film_K = steady(plate, kappa, draws)
+    return flux / film_K

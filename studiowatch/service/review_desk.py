@@ -43,7 +43,7 @@ class ReviewDesk:
             for piece in reviewer.pieces:
                 for coat in piece.coats:
                     if coat.key == coat_key and coat.laid_ms is not None:
-                        reviewer.told(progress)
+                        reviewer.told(progress, besides=coat_key)
                         return reviewer.review(piece, number_of(piece, coat))
         raise ReviewedCoat("This coat is not among the records, or has not been laid yet.")
 

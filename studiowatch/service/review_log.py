@@ -16,6 +16,7 @@ from studiowatch.service.room_now import WARM_UP_MS, RoomNow
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.studio.labels import stack_labels
 from studiowatch.studio.pieces import Coat, Piece
+from studiowatch.studio.review import SEEN_AFTER_MS
 from studiowatch.studio.review_course import HOUR_MS, LONGEST_MS, LaidStack, laid_stack
 from studiowatch.studio.review_room import Room, RoomMoment
 
@@ -95,12 +96,19 @@ def room_of(minutes: Iterable[Reading], correct: Callable[[Reading], Reading] = 
     return Room(moments=tuple(moments))
 
 
+def until_ms(stack: LaidStack) -> int:
+    """Return up to when the log may matter for the top coat, and for a better time to lay it, UTC ms."""
+    coat, laid_ms = stack.top.coat, stack.top.laid_ms
+    seen_ms = laid_ms + SEEN_AFTER_MS if coat.seen_ms is None else coat.seen_ms
+    return laid_ms + LONGEST_MS if coat.outcome is None else max(seen_ms, laid_ms + SEEN_AFTER_MS)
+
+
 def spans_ms(stack: LaidStack) -> list[tuple[int, int]]:
     """Return the stretches of the log that a review rests on, UTC ms, joined where they meet, in the order of time."""
     laid_ms = stack.top.laid_ms
     wanted = [(laid.laid_ms - WARM_UP_MS, min(laid.laid_ms + FRESH_MS, laid_ms)) for laid in stack.coats[:-1]]
     start_ms = laid_ms - HOUR_MS if stack.below is None else max(laid_ms - BEFORE_MS, stack.below.laid_ms)
-    wanted.append((start_ms - WARM_UP_MS, laid_ms + LONGEST_MS))
+    wanted.append((start_ms - WARM_UP_MS, min(until_ms(stack), laid_ms + LONGEST_MS) + MINUTE_MS))
     joined: list[tuple[int, int]] = []
     for begin_ms, end_ms in sorted(wanted):
         if joined and begin_ms <= joined[-1][1]:
@@ -127,9 +135,9 @@ def room_from(
     log: MinuteLog, stack: LaidStack, correct: Callable[[Reading], Reading] = lambda reading: reading
 ) -> Room:
     """Return the room that a stack dried in, as far as it matters for its top coat."""
-    fine_ms, until_ms = stack.top.laid_ms, stack.top.laid_ms + FINE_MS
+    fine_ms, coarse_ms = stack.top.laid_ms, stack.top.laid_ms + FINE_MS
     minutes = [reading for start_ms, end_ms in spans_ms(stack) for reading in log.minute_means(start_ms, end_ms)]
-    thinned = means_of(minutes, lambda time_ms: MINUTE_MS if fine_ms <= time_ms < until_ms else COARSE_MS)
+    thinned = means_of(minutes, lambda time_ms: MINUTE_MS if fine_ms <= time_ms < coarse_ms else COARSE_MS)
     return room_of(thinned, correct)
 
 

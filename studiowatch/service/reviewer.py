@@ -10,14 +10,14 @@ from typing import Protocol
 
 import numpy as np
 
-from studiowatch.physics.ranges import OutOfRange
+from studiowatch.physics.ranges import Array, OutOfRange
 from studiowatch.room.corrections import Corrections
 from studiowatch.room.readings import Reading
 from studiowatch.service.local_time import when_text
 from studiowatch.service.review_log import MinuteLog, ReviewedCoat, number_of, room_from, stack_of
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.studio.pieces import Coat, Outcome, Piece
-from studiowatch.studio.review import Setting, coat_severities, review
+from studiowatch.studio.review import Setting, coat_severities, review_and_severities
 from studiowatch.studio.review_causes import MEASURED, Cause
 from studiowatch.studio.review_course import DRAWS, LaidStack
 from studiowatch.studio.review_curves import PRIOR, Curves
@@ -73,7 +73,7 @@ class Reviewer:
     when_text: Callable[[int, int], str] = when_text
     correct: Callable[[Reading], Reading] = lambda reading: reading
     correct_stamp: str = ""
-    _told: dict[str, Told] | None = field(default=None, init=False)
+    _told: dict[str, Told | None] = field(default_factory=dict, init=False)
 
     def review(self, piece: Piece, number: int) -> Review:
         """Return the review of the coat `number` of a piece, counted among its laid coats from 1.
@@ -84,26 +84,31 @@ class Reviewer:
             If it cannot be reviewed: one sentence.
         """
         stack = stack_of(piece, self.shelf, number)
-        told = self.told()
-        others = [one for key, one in told.items() if key != stack.top.coat.key]
-        setting = Setting(when_text=self.when_text, curves=learn(others), often=self._often(told))
-        return review(stack, room_from(self.log, stack, self.correct), setting)
+        coat = stack.top.coat
+        others = self.told(besides=coat.key)
+        setting = Setting(when_text=self.when_text, curves=learn(list(others.values())))
+        found, severities = review_and_severities(stack, room_from(self.log, stack, self.correct), setting)
+        if coat.outcome is None:
+            return found
+        values = self._held(coat, stack, severities.values)
+        often = self._often({**others, coat.key: Told(outcome=coat.outcome, severities=values)})
+        return replace(found, causes=tuple(replace(one, often=often.get(one.cause, "")) for one in found.causes))
 
-    def told(self, progress: Callable[[float], None] = lambda _: None) -> Mapping[str, Told]:
-        """Return all clear coats with an outcome, by key in the order of laying.
+    def told(
+        self, progress: Callable[[float], None] = lambda _: None, *, besides: str | None = None
+    ) -> Mapping[str, Told]:
+        """Return all clear coats with an outcome, by key in the order of laying, but the one with the key `besides`.
 
         Those that cannot be followed are left out; `progress` is called with the share done, 0-1.
         """
-        if self._told is None:
-            found = list(self._with_outcome())
-            self._told = {}
-            for place, (piece, coat, outcome) in enumerate(found):
+        found = [one for one in self._with_outcome() if one[1].key != besides]
+        for place, (piece, coat, outcome) in enumerate(found):
+            if coat.key not in self._told:
                 severities = self._severities(piece, coat)
-                if severities is not None:
-                    self._told[coat.key] = Told(outcome=outcome, severities=severities)
-                progress((place + 1) / len(found))
-            self.kept.save()
-        return self._told
+                self._told[coat.key] = None if severities is None else Told(outcome=outcome, severities=severities)
+            progress((place + 1) / len(found))
+        self.kept.save()
+        return {coat.key: told for _, coat, _ in found if (told := self._told[coat.key]) is not None}
 
     def curves(self) -> Curves:
         """Return the curves as all coats have moved them: for coats that are not among them."""
@@ -124,18 +129,24 @@ class Reviewer:
         for _, piece, coat, outcome in sorted(every, key=lambda one: one[0]):
             yield piece, coat, outcome
 
-    def _severities(self, piece: Piece, coat: Coat) -> np.ndarray[tuple[int, ...], np.dtype[np.float64]] | None:
+    def _severities(self, piece: Piece, coat: Coat) -> Array | None:
         try:
             stack = stack_of(piece, self.shelf, number_of(piece, coat))
-            stamp = self._stamp(stack)
-            rows = self.kept.get(coat.key, stamp)
+            rows = self.kept.get(coat.key, self._stamp(stack))
             if rows is not None and len(rows) == DRAWS and all(len(row) == len(MEASURED) for row in rows):
                 return np.array(rows, dtype=np.float64)
             made = coat_severities(stack, room_from(self.log, stack, self.correct)).values
         except (ReviewedCoat, OutOfRange):
             return None
+        return self._held(coat, stack, made)
+
+    def _held(self, coat: Coat, stack: LaidStack, made: Array) -> Array:
+        """Return severities as they are kept, and keep them."""
         fresh = rounded(made)
-        self.kept.put(coat.key, stamp, fresh.tolist())
+        stamp = self._stamp(stack)
+        if self.kept.get(coat.key, stamp) is None:
+            self.kept.put(coat.key, stamp, fresh.tolist())
+            self.kept.save()
         return fresh
 
     def _stamp(self, stack: LaidStack) -> str:

@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field, replace
-from types import MappingProxyType
+from dataclasses import dataclass, replace
 
 import numpy as np
 
@@ -42,13 +41,10 @@ class Setting:
         As they have learnt from her coats, but not from the one that is reviewed.
     when_text : callable
         Turns a time and the time it is seen from, UTC ms, into words, with the day where it is another.
-    often : mapping of Cause to str
-        How often each cause came first here, or nothing.
     """
 
     when_text: Callable[[int, int], str]
     curves: Curves = PRIOR
-    often: Mapping[Cause, str] = field(default_factory=lambda: MappingProxyType({}))
 
 
 def coat_severities(stack: LaidStack, room: Room) -> Severities:
@@ -64,7 +60,12 @@ def coat_severities(stack: LaidStack, room: Room) -> Severities:
 
 
 def review(stack: LaidStack, room: Room, setting: Setting) -> Review:
-    """Return the review of the top coat of a stack.
+    """Return the review of the top coat of a stack; see `review_and_severities`."""
+    return review_and_severities(stack, room, setting)[0]
+
+
+def review_and_severities(stack: LaidStack, room: Room, setting: Setting) -> tuple[Review, Severities]:
+    """Return the review of the top coat of a stack, and what the curves learn from it.
 
     Raises
     ------
@@ -86,10 +87,10 @@ def review(stack: LaidStack, room: Room, setting: Setting) -> Review:
     )
     before = chance(setting.curves, found.values)
     parts = dict(sorted(shares(setting.curves, found.values, coat.outcome).items(), key=lambda item: -item[1]))
-    ranked = _ranked(case, parts, setting)
+    ranked = _ranked(case, parts)
     order = [cause.cause for cause in ranked]
     spans = _spans(course)
-    return Review(
+    told = Review(
         piece_key=stack.piece.key,
         piece_title=stack.piece.title,
         coat_key=coat.key,
@@ -117,6 +118,7 @@ def review(stack: LaidStack, room: Room, setting: Setting) -> Review:
         sealed_in_g_m2=course.fresh.sealed_in_g_m2,
         learnt_from=setting.curves.learnt_from,
     )
+    return told, found
 
 
 def _followed(stack: LaidStack, room: Room) -> tuple[Course, int | None, tuple[str, ...]]:
@@ -149,7 +151,7 @@ def _ready_ages_ms(course: Course, room: Room) -> tuple[int | None, int | None]:
     return recoat_ages_ms(run(below, room, stack.below.laid_ms + NEEDED_WITHIN_MS, longest_ms=NEEDED_WITHIN_MS))
 
 
-def _ranked(case: Case, parts: Mapping[Cause, float], setting: Setting) -> tuple[FoundCause, ...]:
+def _ranked(case: Case, parts: Mapping[Cause, float]) -> tuple[FoundCause, ...]:
     sentences = evidence(case)
     return tuple(
         FoundCause(
@@ -159,7 +161,6 @@ def _ranked(case: Case, parts: Mapping[Cause, float], setting: Setting) -> tuple
             severity=case.severities.shown[cause] if cause in MEASURED else None,
             unit=UNITS[cause],
             evidence=sentences[cause],
-            often=setting.often.get(cause, ""),
             basis=CURVES[cause].basis if cause in MEASURED else LEAK_BASIS,
         )
         for cause, share in parts.items()

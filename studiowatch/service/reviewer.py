@@ -11,9 +11,10 @@ from typing import Protocol
 import numpy as np
 
 from studiowatch.physics.ranges import Array, OutOfRange
-from studiowatch.room.corrections import Corrections
+from studiowatch.room.corrections import Corrections, corrections
 from studiowatch.room.readings import Reading
 from studiowatch.service.local_time import when_text
+from studiowatch.service.ports import Records
 from studiowatch.service.review_log import MinuteLog, ReviewedCoat, number_of, room_from, stack_of
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.studio.pieces import Coat, Outcome, Piece
@@ -64,6 +65,8 @@ class Reviewer:
     ----------
     correct : callable
         Puts a reading right by the calibrations; `correct_stamp` changes with them.
+    dries : bool
+        Whether a coat whose severities are not kept is dried for them; else it is left out.
     """
 
     pieces: Sequence[Piece]
@@ -73,6 +76,7 @@ class Reviewer:
     when_text: Callable[[int, int], str] = when_text
     correct: Callable[[Reading], Reading] = lambda reading: reading
     correct_stamp: str = ""
+    dries: bool = True
     _told: dict[str, Told | None] = field(default_factory=dict, init=False)
 
     def review(self, piece: Piece, number: int) -> Review:
@@ -135,6 +139,8 @@ class Reviewer:
             rows = self.kept.get(coat.key, self._stamp(stack))
             if rows is not None and len(rows) == DRAWS and all(len(row) == len(MEASURED) for row in rows):
                 return np.array(rows, dtype=np.float64)
+            if not self.dries:
+                return None
             made = coat_severities(stack, room_from(self.log, stack, self.correct)).values
         except (ReviewedCoat, OutOfRange):
             return None
@@ -177,3 +183,20 @@ def reviewer_of(records: RecordsToReview, shelf: SheetShelf, kept: Kept) -> Revi
         correct=known.corrected,
         correct_stamp=repr(known),
     )
+
+
+def kept_curves(records: Records, shelf: SheetShelf, kept: Kept) -> Curves:
+    """Return the curves as far as the severities that are kept have moved them: no coat is dried for it."""
+    known = corrections(records.calibrations(), records.sightings())
+    reviewer = Reviewer(
+        pieces=records.pieces(), shelf=shelf, log=NothingLogged(), kept=kept, correct_stamp=repr(known), dries=False
+    )
+    return reviewer.curves()
+
+
+class NothingLogged:
+    """A log that is never asked."""
+
+    def minute_means(self, start_ms: int, end_ms: int) -> Sequence[Reading]:  # noqa: ARG002 - a Protocol's signature
+        """Return nothing."""
+        return ()

@@ -13,10 +13,12 @@ from studiowatch.service.local_time import clock_text, local_date
 from studiowatch.service.outfit import Outfit
 from studiowatch.service.photos import PhotoFolder
 from studiowatch.service.ports import BoardSource
+from studiowatch.service.reviewer import kept_curves
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.service.watchkeeping import Watchkeeping
 from studiowatch.store.folder import StudioFolder, Watching
+from studiowatch.store.kept_severities import KeptSeverities
 from studiowatch.store.trouble import StoreTrouble
 
 
@@ -105,5 +107,6 @@ def _open_watch(
         tell=tell,
         shut=shut,
     )
+    watch.weigh_by(kept_curves(store.records, shelf, KeptSeverities(path=folder.severities)))
     watch.take_up()
     return watch

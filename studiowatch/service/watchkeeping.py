@@ -57,6 +57,7 @@ from studiowatch.service.verdicts import room_checks, sentence_now
 from studiowatch.service.warning_desk import WarningDesk
 from studiowatch.store.trouble import StoreTrouble
 from studiowatch.studio.concern import Kind
+from studiowatch.studio.review_curves import Curves
 from studiowatch.studio.sentence import OPENING
 from studiowatch.studio.watch import SILENT_AFTER_S
 
@@ -143,6 +144,10 @@ class Watchkeeping:
         self._prompts.reopen()
         self._preparations.reopen()
         self.is_opening = True
+
+    def weigh_by(self, curves: Curves) -> None:
+        """Weigh the risk of each coat by these curves from now on."""
+        self._rack.stacks.curves = curves
 
     def _open_next(self, now_ms: int) -> None:
         self.changed = True

@@ -1,0 +1,198 @@
+"""Reviews from the records: each coat by curves that learnt from the others, and what is kept of them."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Sequence
+from dataclasses import replace
+from pathlib import Path
+
+import pytest
+
+from studiowatch.room.readings import Reading
+from studiowatch.service.replaying import MemoryRecords
+from studiowatch.service.review_log import (
+    FINE_MS,
+    LogInMemory,
+    ReviewedCoat,
+    means_of,
+    minute_means,
+    room_from,
+    stack_of,
+)
+from studiowatch.service.reviewer import Reviewer, kept_curves
+from studiowatch.service.sheet_shelf import SheetShelf
+from studiowatch.store.kept_severities import KeptSeverities
+from studiowatch.studio.pieces import Coat, Outcome, Piece
+from studiowatch.studio.review_causes import Cause
+from studiowatch.studio.review_curves import LEARNING
+
+from .rooms import START_MS
+
+MINUTE_MS = 60_000
+HOUR_MS = 60 * MINUTE_MS
+DAMP_PCT, FAIR_PCT = 86.0, 52.0
+
+
+class CountingLog(LogInMemory):
+    """Counts how often it is read."""
+
+    def minute_means(self, start_ms: int, end_ms: int) -> Sequence[Reading]:
+        self.reads.append((start_ms, end_ms))  # type: ignore[attr-defined]
+        return super().minute_means(start_ms, end_ms)
+
+
+def studio(outcomes: Sequence[Outcome | None]) -> list[Piece]:
+    """Return a coat a day, each on a piece of its own."""
+    return [
+        Piece(
+            key=f"p{day}",
+            title=f"P{day}",
+            width_cm=30,
+            height_cm=30,
+            place=day,
+            coats=(
+                Coat(
+                    key=f"c{day}",
+                    sheet="gloss-waterborne",
+                    laid_ms=START_MS + day * 24 * HOUR_MS,
+                    volume_mL=7.2,
+                    outcome=outcome,
+                    seen_ms=None if outcome is None else START_MS + (day * 24 + 20) * HOUR_MS,
+                ),
+            ),
+        )
+        for day, outcome in enumerate(outcomes)
+    ]
+
+
+def log(days: int, damp_days: Sequence[int] = ()) -> CountingLog:
+    readings = [
+        Reading(
+            time_ms=START_MS + minute * MINUTE_MS,
+            temperature_C=20.0,
+            humidity_pct=DAMP_PCT if minute // 1440 in damp_days and minute % 1440 < 180 else FAIR_PCT,
+            air_speed_m_s=0.05,
+        )
+        for minute in range(-60, days * 1440, 5)
+    ]
+    found = CountingLog(readings=readings)
+    object.__setattr__(found, "reads", [])
+    return found
+
+
+def reviewer(pieces: Sequence[Piece], under: LogInMemory, kept: KeptSeverities | None = None) -> Reviewer:
+    return Reviewer(pieces=pieces, shelf=SheetShelf.open(), log=under, kept=kept or KeptSeverities(path=None))
+
+
+def test_that_a_coat_is_weighed_by_the_others_and_not_by_itself() -> None:
+    pieces = studio([Outcome.CLEAR] * 3 + [Outcome.MILKY_ALL_OVER])
+    found = reviewer(pieces, log(4, damp_days=(0, 1, 2, 3))).review(pieces[3], 1)
+    alone = reviewer(pieces[3:], log(4, damp_days=(3,))).review(pieces[3], 1)
+    assert (found.learnt_from, alone.learnt_from) == (3, 0)
+    assert found.chance < alone.chance  # three that were as damp came out clear
+    assert found.causes[0].cause is Cause.DAMP_AIR
+
+
+def test_that_it_is_said_how_often_a_cause_came_first_here() -> None:
+    pieces = studio([Outcome.MILKY_ALL_OVER, Outcome.MILKY_ALL_OVER, Outcome.CLEAR])
+    found = reviewer(pieces, log(3, damp_days=(0, 1))).review(pieces[1], 1)
+    assert found.causes[0].often == "First in 2 of 2 clouded coats here."
+    only = reviewer(pieces[:1], log(1, damp_days=(0,))).review(pieces[0], 1)
+    assert only.causes[0].often == ""
+
+
+def test_that_what_was_worked_out_is_not_worked_out_again_until_the_coat_changes(tmp_path: Path) -> None:
+    pieces, kept = studio([Outcome.CLEAR, Outcome.MILKY_ALL_OVER]), tmp_path / "severities.json"
+    first, again = log(2, damp_days=(1,)), log(2, damp_days=(1,))
+    before = reviewer(pieces, first, KeptSeverities(path=kept)).curves()
+    after = reviewer(pieces, again, KeptSeverities(path=kept)).curves()
+    assert first.reads  # type: ignore[attr-defined]
+    assert not again.reads  # type: ignore[attr-defined]
+    assert before.shifts == pytest.approx(after.shifts)
+    thinned = replace(pieces[0], coats=(replace(pieces[0].coats[0], thinned_pct=30.0),))
+    reviewer([thinned, pieces[1]], again, KeptSeverities(path=kept)).curves()
+    assert len(again.reads) == 1  # type: ignore[attr-defined]
+
+
+def test_that_the_watch_weighs_by_what_is_kept_and_dries_nothing_for_it(tmp_path: Path) -> None:
+    pieces, kept = studio([Outcome.MILKY_ALL_OVER] * 2), tmp_path / "severities.json"
+    records = MemoryRecords(held={piece.key: piece for piece in pieces})
+    shelf = SheetShelf.open()
+    assert kept_curves(records, shelf, KeptSeverities(path=kept)).learnt_from == 0
+    stamp = repr(reviewer_stamp(records))
+    Reviewer(
+        pieces=pieces,
+        shelf=shelf,
+        log=log(2, damp_days=(0, 1)),
+        kept=KeptSeverities(path=kept),
+        correct_stamp=stamp,
+    ).curves()
+    learnt = kept_curves(records, shelf, KeptSeverities(path=kept))
+    assert learnt.learnt_from == 2
+    assert learnt.shifts[LEARNING.index(Cause.DAMP_AIR)] < 0.0
+
+
+def reviewer_stamp(records: MemoryRecords) -> object:
+    from studiowatch.room.corrections import corrections  # noqa: PLC0415
+
+    return corrections(records.calibrations(), records.sightings())
+
+
+@pytest.mark.parametrize("text", ["", "[]", "{", '{"c0": 5}', '{"c0": ["x", [["a"]]]}', '{"c0": ["x", 3]}'])
+def test_that_a_damaged_file_of_severities_is_as_none(tmp_path: Path, text: str) -> None:
+    path = tmp_path / "severities.json"
+    path.write_text(text, "utf-8")
+    held = KeptSeverities(path=path)
+    assert held.get("c0", "x") is None
+    held.put("c1", "y", [[1.0]])
+    held.save()
+    assert json.loads(path.read_text("utf-8"))["c1"] == ["y", [[1.0]]]
+
+
+def test_that_a_folder_that_cannot_be_written_costs_time_and_nothing_else(tmp_path: Path) -> None:
+    held = KeptSeverities(path=tmp_path / "gone" / "severities.json")
+    held.put("c1", "y", [[1.0]])
+    held.save()
+    assert "cannot be written" in held.trouble
+    assert held.get("c1", "y") == [[1.0]]
+
+
+def test_that_a_coat_without_its_sheet_or_of_paint_is_refused_in_one_sentence() -> None:
+    (piece,) = studio([Outcome.MILKY_ALL_OVER])
+    shelf = SheetShelf.open()
+    gone = replace(piece, coats=(replace(piece.coats[0], sheet="gone"),))
+    with pytest.raises(ReviewedCoat, match="data sheet gone is missing"):
+        stack_of(gone, shelf, 1)
+    paint = replace(piece, coats=(replace(piece.coats[0], sheet="paint-brushed"),))
+    with pytest.raises(ReviewedCoat, match="paint, which does not cloud"):
+        stack_of(paint, shelf, 1)
+
+
+def test_that_reliability_counts_every_coat_with_an_outcome() -> None:
+    pieces = studio([Outcome.CLEAR] * 6 + [Outcome.MILKY_ALL_OVER] * 2 + [None])
+    found = reviewer(pieces, log(9, damp_days=(6, 7))).reliability()
+    assert (found.coats, found.clouded) == (8, 2)
+    assert "Of 8 coats" in found.sentence
+
+
+def test_that_means_keep_all_that_was_read_and_the_times_of_a_coarse_log() -> None:
+    rows = [Reading(time_ms=START_MS + second * 1000, temperature_C=float(second % 2)) for second in range(600)]
+    minutes = list(minute_means(rows))
+    assert len(minutes) == 10
+    assert all(minute.temperature_C == pytest.approx(0.5) for minute in minutes)
+    assert all(minute.humidity_pct is None for minute in minutes)
+    coarse = [Reading(time_ms=START_MS + at * 30 * MINUTE_MS, humidity_pct=50.0) for at in range(4)]
+    assert list(means_of(coarse, lambda _: 5 * MINUTE_MS)) == coarse
+
+
+def test_that_the_air_of_the_wet_film_is_taken_by_the_minute_and_the_rest_in_five() -> None:
+    (piece,) = studio([Outcome.CLEAR])
+    every_minute = [
+        Reading(time_ms=START_MS + minute * MINUTE_MS, temperature_C=20.0, humidity_pct=50.0)
+        for minute in range(-60, 1440)
+    ]
+    room = room_from(LogInMemory(readings=every_minute), stack_of(piece, SheetShelf.open(), 1))
+    fine = [one for one in room.moments if START_MS <= one.time_ms < START_MS + FINE_MS]
+    assert len(fine) == FINE_MS // MINUTE_MS
+    assert len(room.moments) == len(fine) + (1500 - 360) // 5

@@ -107,6 +107,18 @@ class PromptDesk:
         """Return when a prompt is due, UTC ms, or until when it was put off."""
         return max(prompt.due_ms, self._telling(prompt.key).snoozed_ms or prompt.due_ms)
 
+    def shift(self, step_ms: int) -> None:
+        """Move what is remembered along with a wall clock that was set: no prompt falls due by its step."""
+        self._due_ms = {key: due_ms + step_ms for key, due_ms in self._due_ms.items()}
+        for telling in list(self._tellings.values()):
+            self._tell(
+                replace(
+                    telling,
+                    told_ms=None if telling.told_ms is None else telling.told_ms + step_ms,
+                    snoozed_ms=None if telling.snoozed_ms is None else telling.snoozed_ms + step_ms,
+                )
+            )
+
     def due(self, now_ms: int) -> list[PromptHappened]:
         """Return the prompts that fell due, each once, over a restart too; after it was put off, once more."""
         fresh = [

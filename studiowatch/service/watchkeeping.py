@@ -191,6 +191,7 @@ class Watchkeeping:
         self._prompts.settle(coats_to_tend(self._rack, self._room.typed_ms), now_ms, corrected=corrected)
         self._prompts.reminder = self._calibrations.reminder(now_ms, self._rack)
         self._preparations.settle(self._rack, now_ms)
+        self._past.look(self._room.air_now(now_ms), now_ms)
         if not self._is_waiting(now_ms):
             self._unsaid += self._prompts.due(now_ms)
             self._unsaid += self._preparations.due(self._rack, now_ms)
@@ -293,7 +294,6 @@ class Watchkeeping:
             self._follow(now_ms)
         elif self._judged_ms is None or abs(now_ms - self._judged_ms) >= JUDGE_EVERY_MS:
             self.changed = True
-            self._past.look(self._room.air_now(now_ms), now_ms)
             self._judge(now_ms)
             is_held = self._room.typed_ms is not None and now_ms - (self._dried_ms or 0) >= TICK_MS
             (self._dry if is_held else self._tend)(now_ms)
@@ -325,6 +325,7 @@ class Watchkeeping:
         step_ms = round(jump_s * 1000)
         self._ledger.keep(self._rack.shift(step_ms))
         self._room.shift(step_ms)
+        self._prompts.shift(step_ms)
         self._preparations.shift(step_ms)
         self._past.forget()
         self._dried_ms = None if self._dried_ms is None else self._dried_ms + step_ms

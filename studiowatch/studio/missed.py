@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 WET_LATE_MS = 5 * 60_000  # ms after its time that a step at the wet film counts as missed; assumption
+OPEN_MS = 20 * 60_000  # ms after its time that nobody goes back into a wet film, set or not; common practice, no source
 DRY_LATE_MS = 60 * 60_000  # ms after its time that a look or a touch test counts as missed; assumption
 
 LEAVE_IT = "The film has begun to set; going back now marks the film. Look for drips and bubbles once it is dry."
@@ -83,7 +84,7 @@ def missed(step: Step, film: FilmNow, late_ms: int) -> Missed | None:
 
 
 def _bubbles(film: FilmNow, late_ms: int) -> Missed | None:
-    if film.is_set:
+    if film.is_set or late_ms > OPEN_MS:
         return Missed(headline="Second pass missed: leave it", advice=LEAVE_IT, is_useless=True)
     if late_ms > WET_LATE_MS:
         return Missed(headline="Second pass is late: a light one, or none", advice=LIGHTLY, keeps_caution=True)

@@ -41,9 +41,14 @@ def test_that_nobody_is_sent_back_into_a_film_that_has_begun_to_set() -> None:
 
 
 def test_that_a_late_second_pass_over_an_open_film_is_light_and_keeps_the_flame_caution() -> None:
-    late = told(Step.BUBBLES, OPEN, 20)
+    late = told(Step.BUBBLES, OPEN, 19)
     assert not late.is_useless
     assert late.with_caution("Torch far from solvent.").endswith("Torch far from solvent.")
+
+
+def test_that_after_twenty_minutes_the_second_pass_is_left_even_if_the_model_has_the_film_open() -> None:
+    # common practice, no source
+    assert told(Step.BUBBLES, OPEN, 20.1).is_useless
 
 
 def test_that_a_late_cover_is_set_until_the_film_takes_no_more_dust() -> None:

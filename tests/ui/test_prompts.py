@@ -2,15 +2,23 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import replace
 from datetime import UTC
 
+from studiowatch.service.commands import SnoozePrompt
 from studiowatch.service.snapshot import PromptView, Snapshot
 from studiowatch.studio.prompts import CoatToTend, Step, prompt_key, prompts_for
+from studiowatch.ui.models.laying import LayingStep
 from studiowatch.ui.models.prompts import Deed, PromptRow, next_prompt_words, prompt_rows, with_ticked
 from studiowatch.ui.models.tones import Tone
+from studiowatch.ui.widgets.coat_dialog import CoatDialog
+from studiowatch.ui.window import StudioWindow
 
-from .scenes import EMPTY, FOUR_WARNED, NOW_MS
+from .laying_scenes import RESTING
+from .scenes import EMPTY, FOUR_WARNED, NOW_MS, ScriptedDesk
+
+Show = Callable[[Snapshot], StudioWindow]
 
 MINUTE_MS = 60_000
 
@@ -110,3 +118,61 @@ def test_that_a_check_of_a_sensor_stands_below_the_coats_however_long_it_is_due(
     assert [row.keys[0] for row in shown] == ["kiln-top:bubbles", "gate-top:recoat", "CAFE0042:1:sensor-check"]
     assert shown[-1].deed is Deed.TICK
     assert shown[-1].when == "now, since 23 Feb 14:12"
+
+
+def test_that_what_comes_within_the_hour_is_counted_down() -> None:
+    shown = rows(
+        prompt(Step.BUBBLES, "a", NOW_MS + 90_000),
+        prompt(Step.CLARITY, "b", NOW_MS + 12 * MINUTE_MS),
+        prompt(Step.CLARITY, "c", NOW_MS + 61 * MINUTE_MS),
+    )
+    assert [row.when for row in shown] == ["in 90 s, 14:13 · A", "in 12 min, 14:24 · B", "15:13 · C"]
+    assert [row.is_near for row in shown] == [True, False, False]
+
+
+def test_that_only_what_is_due_and_of_use_can_be_put_off() -> None:
+    late = prompt(Step.BUBBLES, "a", NOW_MS - MINUTE_MS)
+    shown = rows(
+        late,
+        replace(prompt(Step.BUBBLES, "b", NOW_MS - 30 * MINUTE_MS), missed=True, useless=True),
+        prompt(Step.CLARITY, "c", NOW_MS + MINUTE_MS),
+    )
+    assert {row.piece_key: row.can_snooze for row in shown} == {"a": True, "b": False, "c": False}
+
+
+def test_that_a_missed_prompt_and_one_put_off_say_so() -> None:
+    shown = rows(
+        replace(prompt(Step.BUBBLES, "a", NOW_MS - 30 * MINUTE_MS), missed=True),
+        replace(prompt(Step.COVER, "b", NOW_MS + 4 * MINUTE_MS), snoozed=True),
+    )
+    assert [row.when for row in shown] == ["missed, was due 13:42 · A", "put off, in 4 min, 14:16 · B"]
+
+
+def test_that_an_open_preparation_stands_behind_what_is_due_and_leads_back_to_its_form() -> None:
+    snapshot = replace(
+        RESTING, prompts=(prompt(Step.COVER, "a", NOW_MS - MINUTE_MS), prompt(Step.CLARITY, "b", NOW_MS + MINUTE_MS))
+    )
+    due, preparing, coming = prompt_rows(snapshot, UTC)
+    assert (due.piece_key, coming.piece_key) == ("a", "b")
+    assert preparing.deed is Deed.PREPARE
+    assert preparing.text == "Prepare: lay a coat on Orchard at Low Water"
+    assert preparing.when.startswith("The bottle rests: 9 min · The surface dries: 8 min")
+    assert preparing.piece_key == "orchard"
+
+
+def test_that_the_button_puts_all_prompts_of_a_row_off_for_five_minutes(shown: Show, desk: ScriptedDesk) -> None:
+    window = shown(
+        replace(FOUR_WARNED, prompts=(prompt(Step.BUBBLES, "kiln"), prompt(Step.BUBBLES, "marsh")), warnings=())
+    )
+    window.page.prompts.views[0].later.click()
+    assert desk.commands == [
+        SnoozePrompt(prompt_key=f"{piece}-top:bubbles", until_ms=NOW_MS + 5 * MINUTE_MS) for piece in ("kiln", "marsh")
+    ]
+
+
+def test_that_the_row_of_a_preparation_opens_it_where_it_stood(shown: Show) -> None:
+    window = shown(replace(RESTING, prompts=()))
+    window.page.prompts.views[0].target.click()
+    form = window.findChild(CoatDialog)
+    assert form.step is LayingStep.READY
+    assert form.heading.text() == "Lay a coat: Orchard at Low Water"

@@ -41,11 +41,15 @@ class LogForm:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Layout:
-    """What a header says: where time, cover (None if not there) and values stand, and how they are read."""
+    """What a header says: where time, cover (None if not there) and values stand, and how they are read.
+
+    `is_iso` says that times are in ISO 8601, which many of can be read at once.
+    """
 
     width: int
     time_at: int
     read_time: ReadTime
+    is_iso: bool
     cover_at: int | None
     values: tuple[tuple[int, Channel, Callable[[str], float | None]], ...]
 
@@ -88,6 +92,7 @@ def layout_of(names: Sequence[str], form: LogForm, *, decimal_comma: bool) -> La
         width=len(names),
         time_at=time_at,
         read_time=time_reader(names[time_at], form.zone, form.time_form),
+        is_iso=names[time_at] == "time" and form.time_form is None,
         cover_at=names.index(COVER_COLUMN) if COVER_COLUMN in names else None,
         values=tuple(
             (at, channel, partial(read_value, name, decimal_comma=decimal_comma))

@@ -6,7 +6,10 @@ import csv
 from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 from itertools import chain
-from typing import TypeVar
+from typing import Protocol, TypeVar
+
+import numpy as np
+from numpy.typing import NDArray
 
 from studiowatch.board.room_log_cells import CellFault, FaultKind, read_cover
 from studiowatch.board.room_log_gaps import GapFinder
@@ -77,46 +80,87 @@ def log_events(lines: Iterable[str], form: LogForm) -> Iterator[LogEvent]:
     form : LogForm
         How it is to be read.
     """
+    log = opened(lines, form)
+    yield from log.events
+    if log.layout is None:
+        return
+    rows = RowPass(log.layout)
+    for record in _records(log.table):
+        yield from rows.record(record)
+    yield from rows.end()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Opened:
+    """A log whose header was read.
+
+    Attributes
+    ----------
+    events : tuple of LogEvent
+        What there is to say of the header.
+    layout : Layout or None
+        What it says; None if it is wrong, and then no row is read.
+    table : CSV reader
+        Before the first row.
+    """
+
+    events: tuple[LogEvent, ...]
+    layout: Layout | None
+    table: Table
+
+
+class Table(Protocol):
+    """The CSV library's reader, which has no name of its own."""
+
+    @property
+    def line_num(self) -> int:
+        """The last line that was read."""
+        ...
+
+    def __next__(self) -> list[str]: ...
+
+
+def opened(lines: Iterable[str], form: LogForm) -> Opened:
+    """Read the header of a log."""
     lines = iter(lines)
     first = next(lines, "")
     separator = separator_of(first)
-    records = _records(chain([first] if first else [], lines), separator)
-    header = next(records, None)
+    table = csv.reader(chain([first] if first else [], lines), strict=True, delimiter=separator)
+    header = next(_records(table), None)
     if header is None:
-        yield HeaderRefused(clause="the log is empty; its first line must be a header with the columns' names.")
-        return
-    if isinstance(header, RowRefused):
-        yield HeaderRefused(clause=header.clause)
-        return
-    clauses = list(header_faults(header[1], form))
-    if clauses:
-        yield from (HeaderRefused(clause=clause) for clause in clauses)
-        return
+        clause = "the log is empty; its first line must be a header with the columns' names."
+        return Opened(events=(HeaderRefused(clause=clause),), layout=None, table=table)
+    clauses = [header.clause] if isinstance(header, RowRefused) else list(header_faults(header[1], form))
+    if clauses or isinstance(header, RowRefused):
+        return Opened(events=tuple(HeaderRefused(clause=clause) for clause in clauses), layout=None, table=table)
     names = names_of(header[1], form)
-    if left := unused(names):
-        yield Remark(sentence=f"these columns are not used: {', '.join(left)}.")
-    layout = layout_of(names, form, decimal_comma=separator != ",")
-    yield from _Pass(layout).read(records)
+    left = unused(names)
+    told = (Remark(sentence=f"these columns are not used: {', '.join(left)}."),) if left else ()
+    return Opened(events=told, layout=layout_of(names, form, decimal_comma=separator != ","), table=table)
 
 
-def _records(lines: Iterable[str], separator: str) -> Iterator[tuple[int, list[str]] | RowRefused]:
+def not_csv(line: int, broken: csv.Error) -> RowRefused:
+    """Return the fault of a record that is no CSV."""
+    clause = f"this is no CSV ({broken}); put quotes around the whole cell or leave them out."
+    return RowRefused(line=line, kind=FaultKind.CSV, clause=clause)
+
+
+def _records(table: Table) -> Iterator[tuple[int, list[str]] | RowRefused]:
     """Yield each record with its first line's number; what is no CSV is refused."""
-    table = csv.reader(lines, strict=True, delimiter=separator)
-    begins = 1
+    begins = table.line_num + 1
     while True:
         try:
             record = next(table)
         except StopIteration:
             return
         except csv.Error as broken:
-            clause = f"this is no CSV ({broken}); put quotes around the whole cell or leave them out."
-            yield RowRefused(line=begins, kind=FaultKind.CSV, clause=clause)
+            yield not_csv(begins, broken)
         else:
             yield begins, record
         begins = table.line_num + 1
 
 
-class _Pass:
+class RowPass:
     """The state of one pass over the rows."""
 
     def __init__(self, layout: Layout) -> None:
@@ -125,18 +169,39 @@ class _Pass:
         self._last: RoomRow | None = None
         self._last_line = 0
         self._doubt = ""
+        self._any = False
 
-    def read(self, records: Iterable[tuple[int, list[str]] | RowRefused]) -> Iterator[LogEvent]:
-        rows = 0
-        for record in records:
-            if isinstance(record, RowRefused):
-                rows += 1
-                yield record
-            elif record[1]:
-                rows += 1
-                yield from self._row(*record)
+    @property
+    def last_ms(self) -> int | None:
+        """The time of the last row whose time could be read, UTC ms; None before the first."""
+        return self._last.reading.time_ms if self._last else None
+
+    def record(self, record: tuple[int, list[str]] | RowRefused) -> Iterator[LogEvent]:
+        """Take one record, and yield what it is."""
+        if isinstance(record, RowRefused):
+            self._any = True
+            yield record
+        elif record[1]:
+            self._any = True
+            yield from self._row(*record)
+
+    def absorb(self, last: RoomRow, first_line: int, time_ms: NDArray[np.int64]) -> Iterator[str]:
+        """Take rows that are readings, rising in time in lines that follow each other, the last of which is `last`.
+
+        Yields what there is to say of gaps.
+        """
+        self._any = True
+        before_ms, count = self.last_ms, time_ms.size
+        self._last, self._last_line, self._doubt = last, first_line + count - 1, ""
+        lines = np.arange(first_line, first_line + count)
+        if before_ms is not None:
+            return self._gaps.take_many(lines, np.diff(time_ms, prepend=before_ms))
+        return self._gaps.take_many(lines[1:], np.diff(time_ms))
+
+    def end(self) -> Iterator[LogEvent]:
+        """Yield what is left to say after the last record."""
         yield from (Remark(sentence=sentence) for sentence in self._gaps.judge())
-        if not rows:
+        if not self._any:
             yield Remark(sentence="the log has a header and no rows.")
 
     def _row(self, line: int, cells: list[str]) -> Iterator[LogEvent]:

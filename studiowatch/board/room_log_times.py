@@ -3,9 +3,12 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable
-from datetime import datetime, timedelta, timezone, tzinfo
+from collections.abc import Callable, Sequence
+from datetime import UTC, datetime, timedelta, timezone, tzinfo
 from typing import Protocol
+
+import numpy as np
+from numpy.typing import NDArray
 
 from studiowatch.board.room_log_cells import CellFault, FaultKind, read_number
 
@@ -15,6 +18,7 @@ TIME_ALLOWED = "2000-01-01 to 2100-01-01"
 TIME_COLUMNS = ("time", "time_unix", "time_unix_ms")
 
 _HOUR = timedelta(hours=1)
+_EPOCH = datetime(1970, 1, 1, tzinfo=UTC)
 
 
 class ReadTime(Protocol):
@@ -55,6 +59,21 @@ def time_reader(column: str, zone: tzinfo | None, form: str | None) -> ReadTime:
         return _within(column, text, settled.timestamp()), doubt
 
     return read
+
+
+def iso_times_ms(texts: Sequence[str]) -> NDArray[np.int64] | None:
+    """Return the UTC ms of ISO times that all have a zone and lie in the allowed years, None if any does not.
+
+    What it returns is what the reader of single cells returns for each.
+    """
+    try:
+        times_s = np.array([(datetime.fromisoformat(text.strip()) - _EPOCH).total_seconds() for text in texts])
+    except (ValueError, TypeError):  # the latter for a time without a zone
+        return None
+    if not ((times_s >= FIRST_TIME_S) & (times_s < LAST_TIME_S)).all():
+        return None
+    times_ms: NDArray[np.int64] = np.rint(times_s * 1000).astype(np.int64)
+    return times_ms
 
 
 def _since_1970(column: str, per_unit: float) -> ReadTime:

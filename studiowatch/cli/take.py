@@ -9,7 +9,7 @@ from contextlib import contextmanager
 from pathlib import Path
 
 from studiowatch.board.room_log import RoomLogFaults, log_text
-from studiowatch.board.room_log_rows import log_events
+from studiowatch.board.room_log_blocks import log_blocks
 from studiowatch.cli import inputs
 from studiowatch.cli.answers import DONE, FAULT, WRONG, WrongCall, complain, wrong
 from studiowatch.cli.progress import Progress, progress
@@ -59,7 +59,7 @@ def _take_log(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) ->
                 summary = Summary()
                 try:
                     for summary in take_log(
-                        log_events(lines, form),
+                        log_blocks(lines, form),
                         store.take_in,
                         origin=str(call.file),
                         now_ms=outfit.clock.utc_ms(),

@@ -5,13 +5,20 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass, field
+from itertools import chain, pairwise
 
+import numpy as np
+from numpy.typing import NDArray
+
+from studiowatch.board.room_log_blocks import Event, RowsTaken
 from studiowatch.board.room_log_cells import FaultKind
-from studiowatch.board.room_log_rows import HeaderRefused, LogEvent, Remark, RowRefused, RowRepeated, RowTaken
+from studiowatch.board.room_log_rows import HeaderRefused, Remark, RowRefused, RowRepeated, RowTaken
+from studiowatch.room.log_columns import LogColumns, columns_of, joined
 from studiowatch.service.outfit import TakeReadings
 from studiowatch.store.taking_in import Verdict
 
 HOUR_MS = 3_600_000
+Lines = NDArray[np.int64]
 AT_ONCE = 20_000  # readings in one transaction: more in an hour are split
 
 
@@ -83,7 +90,7 @@ class FaultTeller:
 
 
 def take_log(
-    events: Iterable[LogEvent], take_in: TakeReadings, *, origin: str, now_ms: int, tell: Callable[[str], None]
+    events: Iterable[Event], take_in: TakeReadings, *, origin: str, now_ms: int, tell: Callable[[str], None]
 ) -> Iterator[Summary]:
     """Take a log into the records, and yield the summary as it stands after each hour of it; the last is whole.
 
@@ -95,12 +102,22 @@ def take_log(
         If the disk refuses; what was yielded before is on it.
     """
     taking = _Taking(take_in=take_in, now_ms=now_ms, teller=FaultTeller(origin=origin, tell=tell))
-    for event in events:
+    for event in chain.from_iterable(map(_hour_by_hour, events)):
         if taking.take(event):
             yield taking.summary
     taking.write()
     taking.teller.close()
     yield taking.summary
+
+
+def _hour_by_hour(event: Event) -> Iterator[Event]:
+    """Yield rows of several hours as those of each, and anything else as it is."""
+    if not isinstance(event, RowsTaken):
+        yield event
+        return
+    hours = event.columns.time_ms // HOUR_MS
+    for first, after in pairwise([0, *(np.flatnonzero(np.diff(hours)) + 1).tolist(), hours.size]):
+        yield RowsTaken(first_line=event.first_line + first, columns=event.columns.part(first, after))
 
 
 @dataclass(slots=True, kw_only=True)
@@ -111,16 +128,22 @@ class _Taking:
     now_ms: int
     teller: FaultTeller
     summary: Summary = field(default_factory=Summary)
-    _batch: list[RowTaken] = field(default_factory=list)
+    _hour: int | None = None
+    _waiting: list[tuple[Lines, LogColumns]] = field(default_factory=list)
+    _single: list[RowTaken] = field(default_factory=list)
+    _count: int = 0
     _refused_line: int = 0
 
-    def take(self, event: LogEvent) -> bool:
+    def take(self, event: Event) -> bool:
         """Take one event; return whether readings were written."""
         written = False
         match event:
+            case RowsTaken():
+                written = self._take_rows(event)
             case RowTaken():
-                written = self._is_full(event) and self.write()
-                self._batch.append(event)
+                written = self._turn_to(event.row.reading.time_ms // HOUR_MS)
+                self._single.append(event)
+                self._count += 1
             case RowRepeated():
                 self.summary.there += 1
             case RowRefused():
@@ -133,32 +156,45 @@ class _Taking:
                 self.teller.tell(f"{self.teller.origin}{comma}{event.sentence}")
         return written
 
+    def _take_rows(self, event: RowsTaken) -> bool:
+        written = self._turn_to(int(event.columns.time_ms[0]) // HOUR_MS)
+        self._gather()
+        lines = np.arange(event.first_line, event.first_line + event.columns.size)
+        self._waiting.append((lines, event.columns))
+        self._count += event.columns.size
+        return written
+
+    def _turn_to(self, hour: int) -> bool:
+        """Write what waits if it is of another hour, or enough; return whether it did."""
+        written = (self._hour != hour or self._count >= AT_ONCE) and self.write()
+        self._hour = hour
+        return written
+
+    def _gather(self) -> None:
+        """Put the single rows that wait among the columns."""
+        if self._single:
+            lines = np.array([event.line for event in self._single])
+            self._waiting.append((lines, columns_of([event.row.reading for event in self._single])))
+            self._single = []
+
     def write(self) -> bool:
         """Put on disk what waits; return whether anything did."""
-        batch, self._batch = self._batch, []
-        if not batch:
+        self._gather()
+        waiting, self._waiting, self._count = self._waiting, [], 0
+        if not waiting:
             return False
-        verdicts = self.take_in([event.row.reading for event in batch], seal_before_ms=self.now_ms)
-        for event, verdict in zip(batch, verdicts, strict=True):
-            time_ms = event.row.reading.time_ms
-            match verdict:
-                case Verdict.TAKEN:
-                    self.summary.taken += 1
-                    self.summary.first_ms = time_ms if self.summary.first_ms is None else self.summary.first_ms
-                    self.summary.last_ms = time_ms
-                case Verdict.THERE:
-                    self.summary.there += 1
-                case Verdict.DIFFERENT:
-                    clause = "the records have another reading at this time, which stays; leave one of the two."
-                    self._refuse(event.line, FaultKind.SAME_TIME, clause)
+        readings, lines = joined([columns for _, columns in waiting]), np.concatenate([lines for lines, _ in waiting])
+        verdicts = self.take_in(readings, seal_before_ms=self.now_ms)
+        taken = readings.time_ms[verdicts == Verdict.TAKEN]
+        self.summary.taken += taken.size
+        self.summary.there += int(np.count_nonzero(verdicts == Verdict.THERE))
+        if taken.size:
+            self.summary.first_ms = int(taken[0]) if self.summary.first_ms is None else self.summary.first_ms
+            self.summary.last_ms = int(taken[-1])
+        for line in lines[verdicts == Verdict.DIFFERENT].tolist():
+            clause = "the records have another reading at this time, which stays; leave one of the two."
+            self._refuse(line, FaultKind.SAME_TIME, clause)
         return True
-
-    def _is_full(self, event: RowTaken) -> bool:
-        """Return whether `event` belongs to another hour than what waits, or that is enough."""
-        if not self._batch:
-            return False
-        hours = (self._batch[0].row.reading.time_ms // HOUR_MS, event.row.reading.time_ms // HOUR_MS)
-        return hours[0] != hours[1] or len(self._batch) >= AT_ONCE
 
     def _refuse(self, line: int, kind: FaultKind, clause: str) -> None:
         self.summary.refused += line != self._refused_line

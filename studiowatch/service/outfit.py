@@ -10,6 +10,7 @@ from typing import Protocol
 from studiowatch.board.mapping import ColumnMapping
 from studiowatch.board.port import BytePort, PortSeen
 from studiowatch.board.ways import ChooseWay
+from studiowatch.room.log_columns import LogColumns
 from studiowatch.room.readings import Reading
 from studiowatch.service.doors import Doors
 from studiowatch.service.ports import BoardSource, Clock, Desk, History, ReadingsLog, Records
@@ -18,15 +19,15 @@ from studiowatch.store.examine import Examination
 from studiowatch.store.folder import StudioFolder
 from studiowatch.store.salvage import Salvaged
 from studiowatch.store.studio_file import Studio
-from studiowatch.store.taking_in import Verdict
 from studiowatch.studio.finishing_record import FinishingRecord
+from studiowatch.store.taking_in import Verdicts
 
 
 class TakeReadings(Protocol):
     """Takes readings from outside into the log."""
 
-    def __call__(self, readings: Sequence[Reading], *, seal_before_ms: int) -> Sequence[Verdict]:
-        """Commit readings of one hour, rising in time; none replaces one that is there."""
+    def __call__(self, readings: LogColumns, *, seal_before_ms: int) -> Verdicts:
+        """Commit readings of one hour, rising in time; none replaces one that is there. Returns a verdict for each."""
         ...
 
 

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
+from studiowatch.room.log_columns import LogColumns
 from studiowatch.room.readings import Reading
 from studiowatch.store.database import Database
 from studiowatch.store.minutes import minute_means
 from studiowatch.store.rows import INSERT_READING, READINGS_BETWEEN, reading_of, row_of
 from studiowatch.store.sealing import HOUR_MS, seal_hour, sealed_rows
-from studiowatch.store.taking_in import Verdict, take_in
+from studiowatch.store.taking_in import Verdicts, take_in
 
 
 class ReadingsStore:
@@ -38,7 +39,7 @@ class ReadingsStore:
         with self._database.transaction() as connection:
             connection.executemany(INSERT_READING, rows)
 
-    def take_in(self, readings: Sequence[Reading], *, seal_before_ms: int) -> Sequence[Verdict]:
+    def take_in(self, readings: LogColumns, *, seal_before_ms: int) -> Verdicts:
         """Commit `readings` from outside, of one hour and rising in time; return what became of each.
 
         None replaces one that is there. An hour that ended by `seal_before_ms` is packed at once.
@@ -48,7 +49,7 @@ class ReadingsStore:
         StoreFull, StoreTrouble
             If nothing was written; the same readings may be given again.
         """
-        hour_ms = readings[0].time_ms // HOUR_MS * HOUR_MS
+        hour_ms = int(readings.time_ms[0]) // HOUR_MS * HOUR_MS
         with self._database.transaction() as connection:
             return take_in(connection, hour_ms, readings, seal=hour_ms + HOUR_MS <= seal_before_ms)
 

@@ -3,24 +3,31 @@
 from __future__ import annotations
 
 import sqlite3
-from collections.abc import Sequence
-from enum import Enum, auto
-from typing import Any
+from enum import IntEnum
 
-from studiowatch.room.readings import Reading
-from studiowatch.store.rows import CHANNELS, INSERT_READING, READINGS_BETWEEN, row_of
-from studiowatch.store.sealing import seal_hour, sealed_rows
+import numpy as np
+from numpy.typing import NDArray
+
+from studiowatch.room.log_columns import LogColumns
+from studiowatch.store.packing import Numbers
+from studiowatch.store.rows import CHANNELS, INSERT_READING, READINGS_BETWEEN, integers, numbers
+from studiowatch.store.sealing import HourColumns, seal_columns, seal_hour, sealed_columns
+
+_COUNTER = "SELECT seq FROM sqlite_sequence WHERE name = 'reading'"
 
 
-class Verdict(Enum):
+class Verdict(IntEnum):
     """What became of a reading from outside."""
 
-    TAKEN = auto()
-    THERE = auto()
-    DIFFERENT = auto()
+    TAKEN = 0
+    THERE = 1
+    DIFFERENT = 2
 
 
-def take_in(connection: sqlite3.Connection, hour_ms: int, readings: Sequence[Reading], *, seal: bool) -> list[Verdict]:
+Verdicts = NDArray[np.int8]  # of `Verdict`, one for each reading
+
+
+def take_in(connection: sqlite3.Connection, hour_ms: int, readings: LogColumns, *, seal: bool) -> Verdicts:
     """Insert the `readings` of the hour that begins at `hour_ms`; return what became of each.
 
     One whose time and values are there already is passed over; one with a time that is there with other values is not
@@ -29,26 +36,86 @@ def take_in(connection: sqlite3.Connection, hour_ms: int, readings: Sequence[Rea
     Parameters
     ----------
     seal : bool
-        Whether to pack the hour at once, as one that is over.
+        Whether to pack them at once, as those of an hour that is over.
+
+    Raises
+    ------
+    ValueError
+        If a value is infinite.
     """
-    first_ms, after_ms = readings[0].time_ms, readings[-1].time_ms + 1
-    there: dict[int, list[tuple[Any, ...]]] = {}
-    for rows in (
-        sealed_rows(connection, first_ms, after_ms),
-        connection.execute(READINGS_BETWEEN, (first_ms, after_ms)),
-    ):
-        for row in rows:
-            there.setdefault(row[1], []).append(tuple(row[2 : 2 + len(CHANNELS)]))
-    verdicts = [_verdict(reading, there.get(reading.time_ms)) for reading in readings]
-    taken = [reading for reading, verdict in zip(readings, verdicts, strict=True) if verdict is Verdict.TAKEN]
-    connection.executemany(INSERT_READING, [(*row_of(reading)[:-2], 0, None) for reading in taken])
-    if seal and taken:
-        seal_hour(connection, hour_ms)
+    for channel, column in readings.values.items():
+        if np.isinf(column).any():
+            raise ValueError(f"{channel} is infinite; a reading holds finite numbers, or NaN for what was not read")
+    verdicts = _verdicts(connection, readings)
+    taken = np.flatnonzero(verdicts == Verdict.TAKEN)
+    if taken.size:
+        _put(connection, hour_ms, readings, taken, seal=seal)
     return verdicts
 
 
-def _verdict(reading: Reading, there: list[tuple[Any, ...]] | None) -> Verdict:
-    if there is None:
-        return Verdict.TAKEN
-    values = tuple(reading.value(channel) for channel in CHANNELS)
-    return Verdict.THERE if values in there else Verdict.DIFFERENT
+def _verdicts(connection: sqlite3.Connection, readings: LogColumns) -> Verdicts:
+    verdicts = np.full(readings.size, Verdict.TAKEN, dtype=np.int8)
+    times, values = _there(connection, int(readings.time_ms[0]), int(readings.time_ms[-1]) + 1)
+    if not times.size:
+        return verdicts
+    mine = np.column_stack([readings.column(channel) for channel in CHANNELS])
+    order = np.argsort(times, kind="stable")
+    times, values = times[order], values[order]
+    first, after = np.searchsorted(times, readings.time_ms, "left"), np.searchsorted(times, readings.time_ms, "right")
+    verdicts[after > first] = Verdict.DIFFERENT
+    for ahead in range(int((after - first).max(initial=0))):  # a clock that was set back repeats times
+        at = np.flatnonzero(first + ahead < after)
+        others = values[first[at] + ahead]
+        same = ((others == mine[at]) | (np.isnan(others) & np.isnan(mine[at]))).all(axis=1)
+        verdicts[at[same]] = Verdict.THERE
+    return verdicts
+
+
+def _there(connection: sqlite3.Connection, start_ms: int, end_ms: int) -> tuple[NDArray[np.int64], Numbers]:
+    """Return times and values of the readings that are there, a column for each of `CHANNELS`, in any order."""
+    times, values = [np.empty(0, np.int64)], [np.empty((0, len(CHANNELS)))]
+    for time_ms, _, columns in sealed_columns(connection, start_ms, end_ms, CHANNELS):
+        nothing = np.full(time_ms.size, np.nan)
+        times.append(time_ms)
+        values.append(np.column_stack([columns.get(channel, nothing) for channel in CHANNELS]))
+    rows = connection.execute(READINGS_BETWEEN, (start_ms, end_ms)).fetchall()
+    if rows:
+        times.append(integers(row[1] for row in rows))
+        values.append(np.column_stack([numbers(row[2 + at] for row in rows) for at in range(len(CHANNELS))]))
+    return np.concatenate(times), np.concatenate(values)
+
+
+def _put(
+    connection: sqlite3.Connection, hour_ms: int, readings: LogColumns, taken: NDArray[np.intp], *, seal: bool
+) -> None:
+    time_ms = readings.time_ms[taken]
+    values = {channel: readings.column(channel)[taken] for channel in CHANNELS if channel in readings.values}
+    if not seal:
+        columns = [_with_none(values[channel]) if channel in values else [None] * taken.size for channel in CHANNELS]
+        rows = zip(time_ms.tolist(), *columns, [0] * taken.size, [None] * taken.size, strict=True)
+        connection.executemany(INSERT_READING, rows)
+        return
+    hour = HourColumns(
+        ids=_next_ids(connection, taken.size),
+        time_ms=time_ms,
+        values=values,
+        checked=np.zeros(taken.size, dtype=np.int64),
+        faults=[None] * taken.size,
+    )
+    seal_columns(connection, hour)
+    seal_hour(connection, hour_ms)  # what the watch left of it as rows is over as well
+
+
+def _next_ids(connection: sqlite3.Connection, count: int) -> NDArray[np.int64]:
+    """Take the next numbers of arrival, as if the readings had been rows first: none of them comes again."""
+    row = connection.execute(_COUNTER).fetchone()
+    last = 0 if row is None else int(row[0])
+    if row is None:
+        connection.execute("INSERT INTO sqlite_sequence (name, seq) VALUES ('reading', ?)", (last + count,))
+    else:
+        connection.execute("UPDATE sqlite_sequence SET seq = ? WHERE name = 'reading'", (last + count,))
+    return np.arange(last + 1, last + 1 + count)
+
+
+def _with_none(column: Numbers) -> list[float | None]:
+    return [None if np.isnan(value) else value for value in column.tolist()]

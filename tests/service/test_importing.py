@@ -3,22 +3,24 @@
 from __future__ import annotations
 
 import io
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from contextlib import closing
 from itertools import islice
 from pathlib import Path
 
+import numpy as np
 import pytest
 
+from studiowatch.board.room_log_blocks import Event, log_blocks
 from studiowatch.board.room_log_cells import FaultKind
 from studiowatch.board.room_log_header import LogForm
-from studiowatch.board.room_log_rows import LogEvent, log_events
+from studiowatch.room.log_columns import LogColumns
 from studiowatch.room.readings import Reading
 from studiowatch.service.importing import FaultTeller, Summary, take_log
 from studiowatch.store.database import Database, open_database
 from studiowatch.store.examine import examine
 from studiowatch.store.readings import ReadingsStore
-from studiowatch.store.taking_in import Verdict
+from studiowatch.store.taking_in import Verdict, Verdicts
 from studiowatch.store.trouble import StoreFull
 
 MIDNIGHT_S = 1_772_409_600  # date -u -d 2026-03-02T00:00:00Z +%s
@@ -31,9 +33,9 @@ def database(tmp_path: Path) -> Iterator[Database]:
         yield opened
 
 
-def events(rows: int, step_s: int = 60) -> Iterator[LogEvent]:
+def events(rows: int, step_s: int = 60) -> Iterator[Event]:
     lines = ["time_unix,temperature_C\n", *(f"{MIDNIGHT_S + step_s * at},{at % 50}\n" for at in range(rows))]
-    return log_events(iter(lines), LogForm(all_needed=False))
+    return log_blocks(iter(lines), LogForm(all_needed=False))
 
 
 def taking(database: Database, told: list[str], rows: int, *, now_h: int = 1000) -> Iterator[Summary]:
@@ -74,7 +76,7 @@ def test_that_a_gap_is_told_and_left_as_it_is(database: Database) -> None:
     lines = ["time_unix,temperature_C\n", *(f"{MIDNIGHT_S + 60 * at},20\n" for at in minutes)]
     told: list[str] = []
     log = ReadingsStore(database)
-    read = log_events(iter(lines), LogForm(all_needed=False))
+    read = log_blocks(iter(lines), LogForm(all_needed=False))
     *_, summary = take_log(read, log.take_in, origin="room.csv", now_ms=2**50, tell=told.append)
     assert told == ["room.csv, line 102: no reading for 301 min before this row."]
     assert summary.taken == 200
@@ -84,11 +86,11 @@ def test_that_a_gap_is_told_and_left_as_it_is(database: Database) -> None:
 def test_that_a_disk_that_fills_up_ends_it_with_what_was_told_on_disk() -> None:
     calls: list[int] = []
 
-    def take_in(readings: Sequence[Reading], *, seal_before_ms: int) -> Sequence[Verdict]:
+    def take_in(readings: LogColumns, *, seal_before_ms: int) -> Verdicts:
         calls.append(seal_before_ms)
         if len(calls) > 2:
             raise StoreFull("The disk is full.")
-        return [Verdict.TAKEN] * len(readings)
+        return np.full(readings.size, Verdict.TAKEN, dtype=np.int8)
 
     summaries: list[int] = []
     read = take_log(events(300), take_in, origin="room.csv", now_ms=7, tell=print)
@@ -117,7 +119,7 @@ def test_that_faults_of_one_kind_in_a_row_are_told_as_one_stretch() -> None:
 def test_that_every_line_of_a_log_of_faults_is_told(database: Database) -> None:
     text = "time_unix,temperature_C\n" + "soon,20\n" * 5000
     told: list[str] = []
-    read = log_events(io.StringIO(text, newline=""), LogForm(all_needed=False))
+    read = log_blocks(io.StringIO(text, newline=""), LogForm(all_needed=False))
     *_, summary = take_log(read, ReadingsStore(database).take_in, origin="a", now_ms=2**50, tell=told.append)
     assert (summary.taken, summary.refused) == (0, 5000)
     assert told[0].startswith("a, line 2: ")

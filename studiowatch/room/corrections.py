@@ -1,7 +1,7 @@
 """Which calibration holds for a reading: that of the sensor that was on at its time, from the day it was made.
 
 What is stored stays what the sensor said. A calibration that was withdrawn counts as never made: the one before it
-holds, or none.
+holds, or none. Readings from outside are corrected by none.
 """
 
 from __future__ import annotations
@@ -48,6 +48,14 @@ class Sighting:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Imported:
+    """Readings with start <= time < end, UTC ms, came from outside: no sensor of hers read them."""
+
+    start_ms: int
+    end_ms: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Stretch:
     """A stretch of time with one sensor and one set of calibrations, until the next begins."""
 
@@ -88,15 +96,19 @@ class Corrections:
                 yield stretch, max(stretch.start_ms, start_ms), min(until_ms, end_ms)
 
 
-def corrections(kept: Iterable[Kept], sightings: Iterable[Sighting]) -> Corrections:
-    """Return what holds when, from all calibrations and all sightings in any order."""
+def corrections(kept: Iterable[Kept], sightings: Iterable[Sighting], imported: Iterable[Imported] = ()) -> Corrections:
+    """Return what holds when, from all calibrations, all sightings and what was imported, in any order."""
     valid = sorted((one for one in kept if one.withdrawn_ms is None), key=lambda one: one.made_ms)
     seen = sorted(sightings, key=lambda sighting: sighting.time_ms)
-    starts_ms = sorted({one.made_ms for one in valid} | {sighting.time_ms for sighting in seen})
+    outside = _apart(imported)
+    edges_ms = {edge_ms for one in outside for edge_ms in (one.start_ms, one.end_ms)}
+    starts_ms = sorted({one.made_ms for one in valid} | {sighting.time_ms for sighting in seen} | edges_ms)
     stretches = [Stretch(start_ms=-FOREVER_MS, sensor=UNNAMED)]
     for start_ms in starts_ms:
         sensor = next((sighting.sensor for sighting in reversed(seen) if sighting.time_ms <= start_ms), UNNAMED)
-        mine = [one.calibration for one in valid if one.sensor == sensor and one.made_ms <= start_ms]
+        at = bisect_right(outside, start_ms, key=lambda one: one.start_ms) - 1
+        is_hers = at < 0 or start_ms >= outside[at].end_ms
+        mine = [one.calibration for one in valid if is_hers and one.sensor == sensor and one.made_ms <= start_ms]
         stretches.append(
             Stretch(
                 start_ms=start_ms,
@@ -106,6 +118,17 @@ def corrections(kept: Iterable[Kept], sightings: Iterable[Sighting]) -> Correcti
             )
         )
     return Corrections(stretches=tuple(stretches))
+
+
+def _apart(imported: Iterable[Imported]) -> list[Imported]:
+    """Return the same stretches, rising, those that touch or overlap as one."""
+    found: list[Imported] = []
+    for one in sorted(imported, key=lambda one: one.start_ms):
+        if found and one.start_ms <= found[-1].end_ms:
+            found[-1] = replace(found[-1], end_ms=max(found[-1].end_ms, one.end_ms))
+        else:
+            found.append(one)
+    return found
 
 
 def newest(kept: Iterable[Kept]) -> tuple[Kept, ...]:

@@ -9,7 +9,7 @@ from functools import partial
 
 from studiowatch.board.events import BoardEvent, BoardNamed, PortOpened, ReadingArrived
 from studiowatch.room.air_speed_calibration import AirSpeedCalibration
-from studiowatch.room.corrections import UNNAMED, Corrections, Kept, Sighting, corrections, newest
+from studiowatch.room.corrections import UNNAMED, Corrections, Imported, Kept, Sighting, corrections, newest
 from studiowatch.room.humidity_calibration import HumidityCalibration
 from studiowatch.room.plateau import Plateau, settle
 from studiowatch.room.readings import Reading
@@ -57,6 +57,7 @@ class CalibrationDesk:
     _kept: dict[str, Kept] = field(default_factory=dict)
     _sightings: list[Sighting] = field(default_factory=list)
     _checks: list[Sighting] = field(default_factory=list)
+    _imported: tuple[Imported, ...] = ()
     _opened_ms: int | None = None
 
     def reopen(self) -> None:
@@ -64,7 +65,13 @@ class CalibrationDesk:
         self._kept = {kept.key: kept for kept in self.records.calibrations()}
         self._sightings = list(self.records.sightings())
         self._checks = list(self.records.checks())
+        self._imported = tuple(self.records.imported())
         self.sensor = self._sightings[-1].sensor if self._sightings else UNNAMED
+        self._know()
+
+    def take_imported(self) -> None:
+        """Take up what was imported since: it is corrected by no calibration."""
+        self._imported = tuple(self.records.imported())
         self._know()
 
     def corrected(self, reading: Reading) -> Reading:
@@ -183,7 +190,7 @@ class CalibrationDesk:
         self._know()
 
     def _know(self) -> None:
-        self.known = corrections(self._kept.values(), self._sightings)
+        self.known = corrections(self._kept.values(), self._sightings, self._imported)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

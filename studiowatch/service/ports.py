@@ -10,7 +10,7 @@ from typing import Protocol
 from studiowatch.board.events import BoardEvent
 from studiowatch.board.mapping import ColumnMapping
 from studiowatch.board.onlooker import Onlooker
-from studiowatch.room.corrections import Kept, Sighting
+from studiowatch.room.corrections import Imported, Kept, Sighting
 from studiowatch.room.readings import Channel, Reading
 from studiowatch.service.commands import Command
 from studiowatch.service.past import PastView
@@ -192,6 +192,10 @@ class Records(Protocol):
 
     def sightings(self) -> Sequence[Sighting]:
         """Return which sensor was on from when."""
+        ...
+
+    def imported(self) -> Sequence[Imported]:
+        """Return which stretches of the log came from outside."""
         ...
 
     def save_sighting(self, sighting: Sighting) -> None:

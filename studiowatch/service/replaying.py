@@ -9,7 +9,7 @@ from itertools import pairwise
 from statistics import median
 
 from studiowatch.board.replay import replayed
-from studiowatch.room.corrections import Kept, Sighting
+from studiowatch.room.corrections import Imported, Kept, Sighting
 from studiowatch.room.readings import Reading
 from studiowatch.service.happenings import Happening
 from studiowatch.service.sheet_shelf import SheetShelf
@@ -137,6 +137,10 @@ class MemoryRecords:
     def sightings(self) -> Sequence[Sighting]:
         """Return which sensor was on from when."""
         return tuple(self.kept_sightings)
+
+    def imported(self) -> Sequence[Imported]:
+        """Return nothing: a replay is judged as one log."""
+        return ()
 
     def save_sighting(self, sighting: Sighting) -> None:
         """Keep a sighting."""

@@ -52,7 +52,7 @@ class CorrectedHistory:
         self._reader.close()
 
     def _corrections(self) -> Corrections:
-        return corrections(self._reader.calibrations(), self._reader.sightings())
+        return corrections(self._reader.calibrations(), self._reader.sightings(), self._reader.imported())
 
 
 def _humidity(raw: Series, known: Corrections) -> Series:

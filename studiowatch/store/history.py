@@ -8,11 +8,12 @@ from pathlib import Path
 
 import numpy as np
 
-from studiowatch.room.corrections import Kept, Sighting
+from studiowatch.room.corrections import Imported, Kept, Sighting
 from studiowatch.room.readings import Channel
 from studiowatch.store.buckets import Buckets, bucket_values, coarsen, merge
 from studiowatch.store.calibrations import all_calibrations, all_sightings
 from studiowatch.store.database import open_database
+from studiowatch.store.imported import all_imported
 from studiowatch.store.past import Past, PastReader
 from studiowatch.store.rows import CHANNELS, integers, numbers
 from studiowatch.store.sealing import LEVELS_MS, sealed_buckets, sealed_columns
@@ -87,6 +88,10 @@ class HistoryReader:
     def sightings(self) -> Sequence[Sighting]:
         """Return which sensor was on from when."""
         return all_sightings(self._database)
+
+    def imported(self) -> Sequence[Imported]:
+        """Return which stretches of the log came from outside."""
+        return all_imported(self._database)
 
     def close(self) -> None:
         """Let go of the file."""

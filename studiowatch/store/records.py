@@ -10,7 +10,7 @@ from datetime import date
 from typing import Any
 
 from studiowatch.coats.stages import Orientation
-from studiowatch.room.corrections import Kept, Sighting
+from studiowatch.room.corrections import Imported, Kept, Sighting
 from studiowatch.store.calibrations import (
     all_calibrations,
     all_checks,
@@ -20,6 +20,7 @@ from studiowatch.store.calibrations import (
     put_sighting,
 )
 from studiowatch.store.database import Database
+from studiowatch.store.imported import all_imported
 from studiowatch.store.plan_records import all_recipes, kept_hours, put_hours, put_recipe
 from studiowatch.store.preparations import all_tellings, open_preparations, put_preparation, put_telling
 from studiowatch.store.shapes import LearntRecord, PromptRecord, TellingRecord, WarningRecord
@@ -176,6 +177,10 @@ class RecordsStore:
     def sightings(self) -> Sequence[Sighting]:
         """Return which sensor was on from when."""
         return all_sightings(self._database)
+
+    def imported(self) -> Sequence[Imported]:
+        """Return which stretches of the log came from outside."""
+        return all_imported(self._database)
 
     def save_sighting(self, sighting: Sighting) -> None:
         """Add a sighting of a sensor."""

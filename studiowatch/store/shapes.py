@@ -140,6 +140,14 @@ class CheckRecord:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class ImportedRecord:
+    """Readings with start <= time < end came from outside."""
+
+    start_ms: int
+    end_ms: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class NoteRecord:
     """A fact about the log itself: a clock step, a resume, a reset, an overflow, an import."""
 

@@ -271,6 +271,10 @@ SENSOR_FIELDS = (
     _time("time", "time_ms", required=True),
     Field(name="sensor", attribute="sensor", read=_text, allowed="a sensor's serial number in quotes", required=True),
 )
+IMPORTED_FIELDS = (
+    _time("start", "start_ms", required=True),
+    _time("end", "end_ms", required=True),
+)
 CALIBRATION_FIELDS = (
     _KEY,
     Field(name="sensor", attribute="sensor", read=_text, allowed="a sensor's serial number in quotes", required=True),

@@ -13,6 +13,7 @@ from studiowatch.store.shapes import (
     CalibrationRecord,
     CheckRecord,
     CorrectionRecord,
+    ImportedRecord,
     LearntRecord,
     NoteRecord,
     PreparationRecord,
@@ -26,6 +27,7 @@ from studiowatch.store.studio_fields import (
     CALIBRATION_FIELDS,
     CHANGE_FIELDS,
     CORRECTION_FIELDS,
+    IMPORTED_FIELDS,
     LEARNT_FIELDS,
     NOTE_FIELDS,
     PREPARATION_FIELDS,
@@ -40,6 +42,7 @@ Row = (
     CalibrationRecord
     | CheckRecord
     | CorrectionRecord
+    | ImportedRecord
     | LearntRecord
     | NoteRecord
     | PreparationRecord
@@ -51,6 +54,11 @@ Row = (
     | WarningRecord
     | WorkingDayRecord
 )
+
+
+def imported_fault(record: ImportedRecord) -> str:
+    """Return what is wrong with a stretch from outside, or ""."""
+    return "" if record.start_ms < record.end_ms else "imported: its end is not after its start; correct one of them."
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -144,6 +152,7 @@ TABLES = (
         fields=WORKING_DAY_FIELDS,
         key="day",
     ),
+    Table(heading="imported", sql_name="imported", shape=ImportedRecord, fields=IMPORTED_FIELDS, fault=imported_fault),
     Table(heading="note", sql_name="note", shape=NoteRecord, fields=NOTE_FIELDS),
     Table(heading="correction", sql_name="correction", shape=CorrectionRecord, fields=CORRECTION_FIELDS),
 )

@@ -9,9 +9,10 @@ import numpy as np
 from numpy.typing import NDArray
 
 from studiowatch.room.log_columns import LogColumns
+from studiowatch.store.imported import put_imported, stretches
 from studiowatch.store.packing import Numbers
 from studiowatch.store.rows import CHANNELS, INSERT_READING, READINGS_BETWEEN, integers, numbers
-from studiowatch.store.sealing import HourColumns, seal_columns, seal_hour, sealed_columns
+from studiowatch.store.sealing import HOUR_MS, HourColumns, seal_columns, seal_hour, sealed_columns
 
 _COUNTER = "SELECT seq FROM sqlite_sequence WHERE name = 'reading'"
 
@@ -46,21 +47,22 @@ def take_in(connection: sqlite3.Connection, hour_ms: int, readings: LogColumns, 
     for channel, column in readings.values.items():
         if np.isinf(column).any():
             raise ValueError(f"{channel} is infinite; a reading holds finite numbers, or NaN for what was not read")
-    verdicts = _verdicts(connection, readings)
+    times, values = _there(connection, hour_ms, hour_ms + HOUR_MS)
+    verdicts = _verdicts(times, values, readings)
     taken = np.flatnonzero(verdicts == Verdict.TAKEN)
     if taken.size:
+        for stretch in stretches(readings.time_ms[taken], times, hour_ms, hour_ms + HOUR_MS if seal else None):
+            put_imported(connection, stretch)
         _put(connection, hour_ms, readings, taken, seal=seal)
     return verdicts
 
 
-def _verdicts(connection: sqlite3.Connection, readings: LogColumns) -> Verdicts:
+def _verdicts(times: NDArray[np.int64], values: Numbers, readings: LogColumns) -> Verdicts:
+    """Return what becomes of each reading beside those that are there, whose `times` rise."""
     verdicts = np.full(readings.size, Verdict.TAKEN, dtype=np.int8)
-    times, values = _there(connection, int(readings.time_ms[0]), int(readings.time_ms[-1]) + 1)
     if not times.size:
         return verdicts
     mine = np.column_stack([readings.column(channel) for channel in CHANNELS])
-    order = np.argsort(times, kind="stable")
-    times, values = times[order], values[order]
     first, after = np.searchsorted(times, readings.time_ms, "left"), np.searchsorted(times, readings.time_ms, "right")
     verdicts[after > first] = Verdict.DIFFERENT
     for ahead in range(int((after - first).max(initial=0))):  # a clock that was set back repeats times
@@ -72,7 +74,7 @@ def _verdicts(connection: sqlite3.Connection, readings: LogColumns) -> Verdicts:
 
 
 def _there(connection: sqlite3.Connection, start_ms: int, end_ms: int) -> tuple[NDArray[np.int64], Numbers]:
-    """Return times and values of the readings that are there, a column for each of `CHANNELS`, in any order."""
+    """Return times and values of the readings that are there, a column for each of `CHANNELS`, rising in time."""
     times, values = [np.empty(0, np.int64)], [np.empty((0, len(CHANNELS)))]
     for time_ms, _, columns in sealed_columns(connection, start_ms, end_ms, CHANNELS):
         nothing = np.full(time_ms.size, np.nan)
@@ -82,7 +84,9 @@ def _there(connection: sqlite3.Connection, start_ms: int, end_ms: int) -> tuple[
     if rows:
         times.append(integers(row[1] for row in rows))
         values.append(np.column_stack([numbers(row[2 + at] for row in rows) for at in range(len(CHANNELS))]))
-    return np.concatenate(times), np.concatenate(values)
+    every = np.concatenate(times)
+    order = np.argsort(every, kind="stable")
+    return every[order], np.concatenate(values)[order]
 
 
 def _put(

@@ -7,7 +7,7 @@ from dataclasses import replace
 import pytest
 
 from studiowatch.room.air_speed_calibration import AirSpeedCalibration
-from studiowatch.room.corrections import Corrections, Kept, Sighting, corrections, newest
+from studiowatch.room.corrections import Corrections, Imported, Kept, Sighting, corrections, newest
 from studiowatch.room.humidity_calibration import HumidityCalibration, SaltPoint
 from studiowatch.room.king_law import KingLaw
 from studiowatch.room.readings import Reading
@@ -104,3 +104,14 @@ def test_that_the_newest_of_each_kind_and_sensor_is_named() -> None:
     old, new, air = kept("a", 1.0), kept("b", 3.0), kept("v", 2.0, BEAD)
     gone, other = replace(kept("c", 4.0), withdrawn_ms=START_MS), replace(kept("d", 0.5), sensor="BEEF")
     assert newest([new, old, air, gone, other]) == (other, air, new)
+
+
+def test_that_readings_from_outside_are_corrected_by_no_calibration_and_all_others_as_ever() -> None:
+    outside = Imported(start_ms=START_MS + 2 * DAY_MS, end_ms=START_MS + 3 * DAY_MS)
+    again = Imported(start_ms=START_MS + 5 * DAY_MS // 2, end_ms=START_MS + 4 * DAY_MS)
+    back = Sighting(time_ms=START_MS + 5 * DAY_MS // 2, sensor="CAFE0042")  # seen in the middle of it
+    plain, known = corrections([kept("a", 1.0)], [SEEN]), corrections([kept("a", 1.0)], [SEEN, back], [again, outside])
+    for day in (0.5, 1.5, 2.0, 2.5, 2.75, 3.5, 4.0, 6.0):
+        reading = Reading(time_ms=START_MS + round(day * DAY_MS), humidity_pct=50.0)
+        expected = reading if 2.0 <= day < 4.0 else plain.corrected(reading)
+        assert known.corrected(reading) == expected, day

@@ -14,6 +14,7 @@ from studiowatch.room.log_columns import LogColumns, columns_of, joined
 from studiowatch.room.readings import Channel, Reading
 from studiowatch.store.database import Database
 from studiowatch.store.examine import examine
+from studiowatch.store.imported import all_imported
 from studiowatch.store.readings import ReadingsStore
 from studiowatch.store.taking_in import Verdict
 
@@ -104,3 +105,40 @@ def test_that_parts_joined_are_the_whole(cut: int) -> None:
     assert again.time_ms.tolist() == whole.time_ms.tolist()
     for channel in Channel:
         assert np.array_equal(again.column(channel), whole.column(channel), equal_nan=True)
+
+
+def imported(database: Database) -> list[tuple[int, int]]:
+    return [(one.start_ms - START_MS, one.end_ms - START_MS) for one in all_imported(database)]
+
+
+def test_that_hours_from_outside_are_one_stretch(database: Database) -> None:
+    log = ReadingsStore(database)
+    for hour in range(4):
+        log.take_in(columns_of(readings(600, first=3600 * hour + 60)), seal_before_ms=LATER_MS)
+    assert imported(database) == [(0, 4 * HOUR_MS)]
+
+
+def test_that_a_stretch_ends_where_the_board_was_on(database: Database) -> None:
+    log = ReadingsStore(database)
+    log.append([replace(one, checked=True) for one in readings(100, first=1000)])
+    log.take_in(columns_of(readings(3600)), seal_before_ms=LATER_MS)
+    assert imported(database) == [(0, 999_001), (1_100_000, HOUR_MS)]
+
+
+def test_that_the_hour_that_is_on_is_marked_no_further_than_what_was_taken(database: Database) -> None:
+    ReadingsStore(database).take_in(columns_of(readings(10)), seal_before_ms=START_MS)
+    assert imported(database) == [(0, 9001)]
+
+
+def test_that_what_was_there_already_marks_nothing(database: Database) -> None:
+    log = ReadingsStore(database)
+    log.append([replace(one, checked=True) for one in readings(100)])
+    log.take_in(columns_of(readings(100)), seal_before_ms=LATER_MS)
+    assert imported(database) == []
+
+
+def test_that_two_logs_woven_into_each_other_count_as_the_boards(database: Database) -> None:
+    log = ReadingsStore(database)
+    log.append(readings(400)[::2])
+    log.take_in(columns_of(readings(400)), seal_before_ms=LATER_MS)
+    assert imported(database) == []

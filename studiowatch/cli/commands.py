@@ -89,7 +89,7 @@ def _window(_call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> 
         return FAULT
     with (
         watching(outfit, folder, outfit.board(None, folder)) as keeper,
-        doors_of(outfit, folder) as doors,
+        doors_of(outfit, folder, keeper) as doors,
     ):
         return outfit.window(keeper, doors, "")
 

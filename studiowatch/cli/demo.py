@@ -32,7 +32,7 @@ def run(call: argparse.Namespace, outfit: Outfit) -> int:
         return watch.run(outfit, folder, source, seconds, keep_backups=False)
     with (
         watching(outfit, folder, source, keep_backups=False) as keeper,
-        doors_of(outfit, folder) as doors,
+        doors_of(outfit, folder, keeper) as doors,
     ):
         return outfit.window(keeper, doors, TITLE)
 

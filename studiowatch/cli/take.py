@@ -13,7 +13,7 @@ from studiowatch.board.room_log_blocks import log_blocks
 from studiowatch.cli import inputs
 from studiowatch.cli.answers import DONE, FAULT, WRONG, WrongCall, complain, wrong
 from studiowatch.cli.progress import Progress, progress
-from studiowatch.service.importing import Summary, take_log
+from studiowatch.service.importing import Summary, import_note, take_log
 from studiowatch.service.outfit import OpenStore, Outfit
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.store.all_records import StudioConflict
@@ -113,5 +113,4 @@ def _above(bar: Progress) -> Callable[[str], None]:
 def _note(store: OpenStore, summary: Summary, path: Path, now_ms: int) -> None:
     """Keep where the readings came from, as a fact about the log."""
     if summary.taken:
-        span = f"UTC ms {summary.first_ms} to {summary.last_ms}"
-        store.records.note(now_ms, "import", f"{summary.taken} readings of {path.name}, raw as written there, {span}.")
+        store.records.note(now_ms, "import", import_note(path.name, summary))

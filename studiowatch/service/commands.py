@@ -8,6 +8,7 @@ from datetime import date
 from studiowatch.board.mapping import ColumnMapping
 from studiowatch.coats.stages import Orientation
 from studiowatch.room.king_law import BEAD_C
+from studiowatch.room.log_columns import LogColumns
 from studiowatch.room.typed import Felt
 from studiowatch.service.correction_commands import CorrectionCommand, Redo, TakePhoto, Undo
 from studiowatch.service.preparation_commands import PreparationCommand
@@ -243,6 +244,24 @@ class TypeReading:
     felt: Felt | None = None
 
 
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class TakeLogged:
+    """Take readings of one hour from outside into the log; the answer has a verdict for each, see `verdicts_of`."""
+
+    readings: LogColumns
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class EndTaking:
+    """All of a log is taken, from its first reading to its last, UTC ms; `text` says where it came from."""
+
+    text: str
+    first_ms: int
+    last_ms: int
+
+
+OutsideCommand = TakeLogged | EndTaking
+
 Command = (
     RegisterPiece
     | AmendPiece
@@ -265,6 +284,7 @@ Command = (
     | PreparationCommand
     | CalibrationCommand
     | TypeReading
+    | OutsideCommand
 )
 
 

@@ -7,10 +7,11 @@ from contextlib import closing, contextmanager
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
-from studiowatch.service.exchange import Exchange, StudioExchange
-from studiowatch.service.ports import History
+from studiowatch.service.exchange import Exchange
+from studiowatch.service.ports import Desk, History
+from studiowatch.service.review_desk import ReviewDesk
 from studiowatch.service.review_ports import Reviews
-from studiowatch.service.studio_reviews import StudioReviews
+from studiowatch.service.studio_exchange import StudioExchange
 from studiowatch.store.folder import StudioFolder
 
 if TYPE_CHECKING:
@@ -28,12 +29,12 @@ class Doors:
 
 
 @contextmanager
-def doors_of(outfit: Outfit, folder: StudioFolder) -> Iterator[Doors]:
+def doors_of(outfit: Outfit, folder: StudioFolder, desk: Desk) -> Iterator[Doors]:
     """Open the doors of a folder that is watched; close them on leaving."""
     with closing(outfit.open_history(folder.database)) as history:
         yield Doors(
             folder=folder,
             history=history,
-            exchange=StudioExchange(folder=folder, clock=outfit.clock, check=outfit.check_store),
-            reviews=StudioReviews(folder),
+            exchange=StudioExchange(folder=folder, clock=outfit.clock, desk=desk, check=outfit.check_store),
+            reviews=ReviewDesk(folder=folder),
         )

@@ -53,6 +53,12 @@ class Summary:
         return f"Taken: {self.taken}; there already: {self.there}; {refused}."
 
 
+def import_note(name: str, summary: Summary) -> str:
+    """Return the fact about the log that readings came from the file `name`."""
+    span = f"UTC ms {summary.first_ms} to {summary.last_ms}"
+    return f"{summary.taken} readings of {name}, raw as written there, {span}."
+
+
 @dataclass(slots=True)
 class FaultTeller:
     """Tells every fault by line: those of one kind in lines that follow each other as one stretch.

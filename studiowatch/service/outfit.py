@@ -19,8 +19,8 @@ from studiowatch.store.examine import Examination
 from studiowatch.store.folder import StudioFolder
 from studiowatch.store.salvage import Salvaged
 from studiowatch.store.studio_file import Studio
-from studiowatch.studio.finishing_record import FinishingRecord
 from studiowatch.store.taking_in import Verdicts
+from studiowatch.studio.finishing_record import FinishingRecord
 
 
 class TakeReadings(Protocol):

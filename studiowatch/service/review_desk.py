@@ -6,14 +6,20 @@ from collections.abc import Callable, Iterator
 from contextlib import closing, contextmanager
 from dataclasses import dataclass, field
 
+from studiowatch.coats.data_sheet import SheetFaults
+from studiowatch.physics.ranges import OutOfRange
 from studiowatch.service.review_log import ReviewedCoat, number_of
 from studiowatch.service.reviewer import Reviewer, reviewer_of
-from studiowatch.service.sheet_shelf import SheetShelf
+from studiowatch.service.sheet_shelf import SheetShelf, SheetUnknown
 from studiowatch.store.database import open_database
 from studiowatch.store.folder import StudioFolder
 from studiowatch.store.kept_severities import KeptSeverities
 from studiowatch.store.review_records import ReviewRecords
+from studiowatch.store.trouble import StoreTrouble
 from studiowatch.studio.review_views import Reliability, Review
+
+REFUSALS = (ReviewedCoat, OutOfRange, StoreTrouble, SheetFaults, SheetUnknown)
+"""Why there is no review: the message is for her."""
 
 
 @dataclass(slots=True)

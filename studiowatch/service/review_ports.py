@@ -8,17 +8,16 @@ from typing import Protocol
 from studiowatch.studio.review_views import Reliability, Review
 
 
-class ReviewRefused(Exception):  # noqa: N818 - reads as the answer it is
-    """A coat cannot be reviewed; the message is one sentence for her."""
-
-
 class Reviews(Protocol):
-    """Reviews coats from the records. Every call may take a while, and may come from any one thread."""
+    """Reviews coats from the records. Calls may take a while, and come from one thread at a time.
 
-    def review(self, coat_key: str) -> Review:
-        """Return the review of a laid coat by its key; raises `ReviewRefused`."""
+    `progress` is called with the share done, 0-1, and may raise to cancel. `review_desk.REFUSALS` are answers for her.
+    """
+
+    def review(self, coat_key: str, progress: Callable[[float], None]) -> Review:
+        """Return the review of a laid coat by its key."""
         ...
 
     def reliability(self, progress: Callable[[float], None]) -> Reliability:
-        """Return how often each chance came true here; `progress` is called with the share done, 0-1."""
+        """Return how often each chance came true here."""
         ...

@@ -11,6 +11,7 @@ from studiowatch.service.keeper import Keeper
 from studiowatch.service.leavings import rescue
 from studiowatch.service.local_time import clock_text, local_date
 from studiowatch.service.outfit import Outfit
+from studiowatch.service.outside_desk import OutsideDesk
 from studiowatch.service.photos import PhotoFolder
 from studiowatch.service.ports import BoardSource
 from studiowatch.service.reviewer import kept_curves
@@ -106,6 +107,7 @@ def _open_watch(
         began_ms=outfit.clock.utc_ms(),
         tell=tell,
         shut=shut,
+        outside=OutsideDesk(take_in=store.take_in),
     )
     watch.weigh_by(kept_curves(store.records, shelf, KeptSeverities(path=folder.severities)))
     watch.take_up()

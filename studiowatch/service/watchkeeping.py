@@ -22,9 +22,11 @@ from studiowatch.service.commands import (
     CalibrationCommand,
     Command,
     HearWarning,
+    OutsideCommand,
     Refused,
     RemindLater,
     SnoozePrompt,
+    TakeLogged,
     TickPrompt,
     TypeReading,
 )
@@ -33,6 +35,7 @@ from studiowatch.service.happenings import Happening
 from studiowatch.service.leavings import Leavings
 from studiowatch.service.ledger import Ledger
 from studiowatch.service.log_air import TICK_MS, remember
+from studiowatch.service.outside_desk import OutsideDesk
 from studiowatch.service.ports import ReadingsLog, Records
 from studiowatch.service.preparation_commands import PreparationCommand
 from studiowatch.service.preparation_desk import PreparationDesk
@@ -80,6 +83,8 @@ class Watchkeeping:
         Called by `speak` with each happening, before it is on disk.
     shut : callable
         Called last of all, to let go of the store.
+    outside : OutsideDesk or None
+        Takes readings from outside; None where there is no log of hers.
     """
 
     log: ReadingsLog
@@ -91,6 +96,7 @@ class Watchkeeping:
     tell: Callable[[Happening], None] = lambda _: None
     shut: Callable[[], None] = lambda: None
     silent_after_s: float = SILENT_AFTER_S
+    outside: OutsideDesk | None = None
     changed: bool = True
     is_opening: bool = False
     own_fault: str = ""
@@ -226,6 +232,8 @@ class Watchkeeping:
         """
         self.changed = True
         try:
+            if isinstance(command, OutsideCommand):
+                return self._take_outside(command, now_ms)
             return self._carried_out(command, now_ms, now_s)
         except StoreTrouble as trouble:
             raise Refused(str(trouble)) from trouble
@@ -245,7 +253,7 @@ class Watchkeeping:
                 self._ledger.catch_up(now_s)
                 self._ledger.flush(now_s)
                 key = self._calibrations.carry_out(command, now_ms, self._rack)
-            case _ if isinstance(command, BoardCommand | TakePhoto):
+            case _ if isinstance(command, BoardCommand | TakePhoto | OutsideCommand):
                 raise Refused("No board is read and no photo is kept here, so that cannot be done.")
             case _:
                 key = self._rack.carry_out(command, now_ms)
@@ -273,6 +281,19 @@ class Watchkeeping:
         else:
             self._unsaid += self._warnings.remind(command.warning_key, command.until_ms, now_ms)
         return command.warning_key
+
+    def _take_outside(self, command: OutsideCommand, now_ms: int) -> str:
+        """Take readings from outside, a slice at a time; the coats that they tell of are dried anew at the end."""
+        if self.outside is None:
+            raise Refused("Nothing can be taken in here: this watch keeps no log.")
+        if isinstance(command, TakeLogged):
+            return self.outside.take(command.readings, now_ms)
+        self.records.note(now_ms, "import", command.text)
+        self._calibrations.take_imported()
+        if self.outside.concerns(self._rack, command):
+            self._rack.dry_anew()
+            self._unfollowed = True
+        return ""
 
     def _type_in(self, command: TypeReading, now_ms: int, now_s: float) -> str:
         """Take a reading that she typed; the films dry in it, as it grows older, until the next."""

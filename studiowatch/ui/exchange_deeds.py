@@ -11,7 +11,15 @@ from PySide6.QtWidgets import QFileDialog, QWidget
 from studiowatch.service.exchange import Exchange
 from studiowatch.service.ports import Clock
 from studiowatch.ui.long_work import LongWork, Work
-from studiowatch.ui.models.exchange import NO_FILES, NOTHING_BEHIND, SavePlan, readings_plan, records_plan
+from studiowatch.ui.models.exchange import (
+    NO_FILES,
+    NOTHING_BEHIND,
+    TAKEN_FILES,
+    TAKEN_SO_FAR,
+    SavePlan,
+    readings_plan,
+    records_plan,
+)
 from studiowatch.ui.models.history_range import TimeRange
 from studiowatch.ui.models.work import WorkState, WorkView
 from studiowatch.ui.style import Style
@@ -66,6 +74,21 @@ class ExchangeDeeds(QObject):
         dialog.setFileMode(QFileDialog.FileMode.Directory)
         dialog.setOption(QFileDialog.Option.ShowDirsOnly)
         dialog.fileSelected.connect(lambda name: self.run(title, lambda show, _: exchange.back_up(Path(name), show)))
+        return _opened(dialog)
+
+    def take_in(self) -> QFileDialog | None:
+        """Take another logger's readings in, and show every fault by its line."""
+        exchange = self._there()
+        if exchange is None:
+            return None
+        title = "Take a file in"
+        dialog = QFileDialog(self._window, title, _documents(), TAKEN_FILES)
+        dialog.setFileMode(QFileDialog.FileMode.ExistingFile)
+        dialog.fileSelected.connect(
+            lambda name: self.run(
+                title, lambda show, tell: exchange.take_in(Path(name), show, tell), cancelled_words=TAKEN_SO_FAR
+            )
+        )
         return _opened(dialog)
 
     def run(self, title: str, work: Work, *, cancelled_words: str = "") -> WorkDialog:

@@ -16,6 +16,7 @@ class RecordsDeeds:
     save: Callable[[], object]
     save_senml: Callable[[], object]
     save_records: Callable[[], object]
+    take_in: Callable[[], object]
     back_up: Callable[[], object]
 
 
@@ -30,6 +31,7 @@ def add_records(bar: QMenuBar, deeds: RecordsDeeds) -> QMenu:
     """Add the menu of the records."""
     records = bar.addMenu("R&ecords")
     records.addAction("Save all &records…", deeds.save_records)
+    records.addAction("&Take a file in…", deeds.take_in)
     records.addSeparator()
     records.addAction("&Back up now…", deeds.back_up)
     return records

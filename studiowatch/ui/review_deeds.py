@@ -36,6 +36,7 @@ class ReviewDeeds(QObject):
         if self._worker is not None:
             self._worker.answered.connect(self._show)
             self._worker.refused.connect(page.refuse)
+            self._worker.progressed.connect(page.wait)
         page.pdf_asked.connect(self.save_pdf)
         page.csv_asked.connect(self.save_csv)
 

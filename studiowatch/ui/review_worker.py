@@ -1,25 +1,34 @@
-"""The thread that works a review out; the window never waits for it."""
+"""The thread that works reviews out; the window never waits for it."""
 
 from __future__ import annotations
 
 import logging
 from collections.abc import Callable
+from queue import SimpleQueue
 from threading import Thread
 
 from PySide6.QtCore import QObject, Signal
 
-from studiowatch.service.review_ports import ReviewRefused, Reviews
+from studiowatch.service.review_desk import REFUSALS
+from studiowatch.service.review_ports import Reviews
 
 logger = logging.getLogger(__name__)
 
+Work = Callable[[Callable[[float], None]], object]
+
+
+class _Outdated(Exception):  # noqa: N818 - she has asked for another, or left
+    """What is being worked out is not wanted any more."""
+
 
 class ReviewWorker(QObject):
-    """Works one review out at a time; of those asked for meanwhile, only the answer to the last is told.
+    """Works one thing out at a time; only what was asked for last is told, and what was before it is given up.
 
-    `answered` carries a `Review` or a `Reliability`, `refused` one sentence.
+    `answered` carries a `Review` or a `Reliability`, `progressed` the share done, `refused` one sentence.
     """
 
     answered = Signal(object)
+    progressed = Signal(float)
     refused = Signal(str)
     _worked = Signal(int, object, str)
 
@@ -27,41 +36,55 @@ class ReviewWorker(QObject):
         super().__init__(parent)
         self._reviews = reviews
         self._serial = 0
-        self._closed = False
+        self._waiting: SimpleQueue[tuple[int, Work] | None] = SimpleQueue()
         self._worked.connect(self._tell)
+        self._thread: Thread | None = None
 
     def ask(self, coat_key: str) -> None:
         """Have the review of a coat worked out."""
-        self._begin(lambda: self._reviews.review(coat_key))
+        self._begin(lambda progress: self._reviews.review(coat_key, progress))
 
     def ask_reliability(self) -> None:
         """Have it worked out how often each chance came true."""
-        self._begin(lambda: self._reviews.reliability(lambda _share: None))
-
-    def forget(self) -> None:
-        """Tell nothing of what is still worked out."""
-        self._serial += 1
+        self._begin(self._reviews.reliability)
 
     def close(self) -> None:
-        """Bring no more answers: the window is going. What is being worked out only reads, and is let go."""
-        self._closed = True
-
-    def _begin(self, work: Callable[[], object]) -> None:
+        """Bring no more answers: the window is going. What is being worked out only reads, and is given up."""
         self._serial += 1
-        Thread(target=self._work, args=(self._serial, work), name="review", daemon=True).start()
+        self._waiting.put(None)
 
-    def _work(self, serial: int, work: Callable[[], object]) -> None:
+    def _begin(self, work: Work) -> None:
+        if self._thread is None:
+            self._thread = Thread(target=self._run, name="review", daemon=True)
+            self._thread.start()
+        self._serial += 1
+        self._waiting.put((self._serial, work))
+
+    def _run(self) -> None:
+        while (task := self._waiting.get()) is not None:
+            serial, work = task
+            if serial == self._serial:
+                self._work(serial, work)
+
+    def _work(self, serial: int, work: Work) -> None:
         answer: object = None
         trouble = ""
         try:
-            answer = work()
-        except ReviewRefused as refusal:
+            answer = work(lambda share: self._progress(serial, share))
+        except _Outdated:
+            return
+        except REFUSALS as refusal:
             trouble = str(refusal)
         except Exception as error:  # the thread's top: said on the page, and loud in the log
             logger.exception("a review could not be worked out")
             trouble = f"The review cannot be worked out: {error}"
-        if not self._closed:
+        if serial == self._serial:
             self._worked.emit(serial, answer, trouble)
+
+    def _progress(self, serial: int, share: float) -> None:
+        if serial != self._serial:
+            raise _Outdated
+        self.progressed.emit(share)
 
     def _tell(self, serial: int, answer: object, trouble: str) -> None:
         if serial != self._serial:

@@ -157,6 +157,7 @@ class StudioWindow(QMainWindow):
                 save=self._save_readings,
                 save_senml=lambda: self._save_readings(senml=True),
                 save_records=self.exchange.save_records,
+                take_in=self.exchange.take_in,
                 back_up=self.exchange.back_up,
             ),
         )

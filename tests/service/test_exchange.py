@@ -2,13 +2,19 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+from concurrent.futures import Future
 from pathlib import Path
 
 import pytest
 
+from studiowatch.board.onlooker import Onlooker
 from studiowatch.board.room_log import open_room_log
 from studiowatch.room.readings import Reading
-from studiowatch.service.exchange import ExchangeFault, Interrupted, StudioExchange
+from studiowatch.service.commands import Command
+from studiowatch.service.exchange import ExchangeFault, Interrupted
+from studiowatch.service.product_views import SheetChoice
+from studiowatch.service.studio_exchange import StudioExchange
 from studiowatch.store.database import Database, open_database
 from studiowatch.store.examine import examine
 from studiowatch.store.folder import StudioFolder
@@ -35,6 +41,21 @@ class StandingClock:
         return 0.0
 
 
+class NoDesk:
+    """A desk that nothing is asked of: what goes out goes past the watch."""
+
+    onlooker = Onlooker()
+
+    def submit(self, command: Command) -> Future[str]:
+        raise AssertionError(command)
+
+    def subscribe(self, listener: object) -> None:
+        raise AssertionError(listener)
+
+    def sheets(self) -> Sequence[SheetChoice]:
+        return ()
+
+
 @pytest.fixture
 def folder(tmp_path: Path) -> StudioFolder:
     made = StudioFolder(path=tmp_path / "studio")
@@ -56,7 +77,7 @@ def open_records(folder: StudioFolder) -> Database:
 @pytest.fixture
 def exchange(folder: StudioFolder, open_records: Database) -> StudioExchange:
     del open_records
-    return StudioExchange(folder=folder, clock=StandingClock(), check=examine)
+    return StudioExchange(folder=folder, clock=StandingClock(), desk=NoDesk(), check=examine)
 
 
 def quietly(share: float, words: str) -> None:

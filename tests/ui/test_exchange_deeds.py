@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import threading
+from collections.abc import Callable
 from pathlib import Path
 
 import pytest
@@ -44,6 +45,12 @@ class ScriptedExchange:
 
     def back_up(self, into: Path, show: Show) -> str:
         self.asked.append((into,))
+        return self._done(show)
+
+    def take_in(self, path: Path, show: Show, tell: Callable[[str], None]) -> str:
+        self.asked.append((path,))
+        tell("room.csv, line 7: temperature_C 215 is outside -40 to 80 °C.")
+        tell("room.csv, line 9: the row has 3 cells; the header has 4.")
         return self._done(show)
 
     def _done(self, show: Show) -> str:
@@ -107,6 +114,20 @@ def test_that_a_fault_is_told_and_stays_readable(
         choose(deeds.back_up(), tmp_path)
     assert told.args == ["The disk is full; make room on it."]
     assert deeds._window.findChildren(WorkDialog)[0].words.text() == "The disk is full; make room on it."
+
+
+def test_that_every_fault_of_a_file_that_is_taken_in_stands_in_a_list(
+    qtbot: QtBot, deeds: ExchangeDeeds, tmp_path: Path
+) -> None:
+    with qtbot.waitSignal(deeds.done):
+        choose(deeds.take_in(), tmp_path / "room.csv")
+    dialog = deeds._window.findChildren(WorkDialog)[0]
+    assert [dialog.told.item(row).text()[:16] for row in range(dialog.told.count())] == [
+        "room.csv, line 7",
+        "room.csv, line 9",
+    ]
+    assert dialog.told.isVisible()
+    assert dialog.told_words.text() == "2 to look at:"
 
 
 def test_that_leaving_the_window_ends_the_work(

@@ -9,6 +9,8 @@ from studiowatch.ui.models.history_range import TimeRange
 from studiowatch.ui.models.times import local
 
 CSV_FILES, SENML_FILES, STUDIO_FILES = "Room log (*.csv)", "SenML (*.senml *.json)", "Studio file (*.toml)"
+TAKEN_FILES = "Readings or a studio file (*.csv *.txt *.tsv *.toml);;All files (*)"
+TAKEN_SO_FAR = "Cancelled. What was taken until then is kept; take the same file in again to go on from there."
 NO_FILES = "This window has no studio folder behind it, so there is nothing to save."
 NOTHING_BEHIND = "All of that lies ahead: there are no readings of it yet. Choose a time that is behind now."
 

@@ -140,10 +140,11 @@ class ReviewPage(QWidget):
         super().resizeEvent(event)
         self._arrange()
 
-    def wait(self) -> None:
-        """Show that a review is worked out."""
+    def wait(self, share: float = 0.0) -> None:
+        """Show that a review is worked out, and how much of it is done, 0-1."""
         self.review = None
-        self._say("Why did it cloud?", "", WORKING, Tone.MUTED)
+        words = f"{WORKING} {100.0 * share:.0f} %" if share else WORKING
+        self._say("Why did it cloud?", "", words, Tone.MUTED)
 
     def refuse(self, sentence: str) -> None:
         """Show why there is no review."""

@@ -9,6 +9,7 @@ as ``temperature_F``. With semicolons or tabs between the cells, numbers may hav
 from __future__ import annotations
 
 import io
+from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
@@ -16,6 +17,7 @@ from io import BufferedReader
 from pathlib import Path
 from typing import TextIO
 
+from studiowatch.board.room_log_cells import FaultKind
 from studiowatch.board.room_log_header import LogForm
 from studiowatch.board.room_log_rows import (
     HeaderRefused,
@@ -30,6 +32,7 @@ from studiowatch.room.readings import Reading
 
 __all__ = ["LogForm", "RoomLog", "RoomLogFaults", "RoomRow", "log_text", "open_room_log", "read_room_log"]
 
+SHOWN_OF_A_KIND = 5  # faults of one kind told one by one
 SHOWN_SENTENCES = 50  # of faults or notes of one log; the rest are counted
 _PLAIN = LogForm()
 _OTHER_FILES = (
@@ -48,7 +51,7 @@ class RoomLogFaults(Exception):  # noqa: N818 - these are faults of a file, list
     Attributes
     ----------
     sentences : tuple of str
-        One for each fault, with file, line, value and what is allowed: the first 50, and the number of the rest.
+        One for each fault, with file, line, value and what is allowed: the first few of each kind; the rest counted.
     """
 
     def __init__(self, sentences: tuple[str, ...]) -> None:
@@ -115,24 +118,37 @@ def read_room_log(lines: Iterable[str], origin: str, form: LogForm = _PLAIN) -> 
         If anything in it is wrong. All rows are looked at first, so that all faults are told at once.
     """
     rows: list[RoomRow] = []
-    faults: list[str] = []
+    faults: list[tuple[str, FaultKind | None]] = []
     notes: list[str] = []
     for event in log_events(lines, form):
         match event:
             case RowTaken():
                 rows.append(event.row)
             case RowRefused():
-                faults.append(f"{origin}, line {event.line}: {event.clause}")
+                faults.append((f"{origin}, line {event.line}: {event.clause}", event.kind))
             case HeaderRefused():
-                faults.append(f"{origin}, line 1: {event.clause}")
+                faults.append((f"{origin}, line 1: {event.clause}", None))
             case RowRepeated():
                 clause = f"time {event.time} is the same as in line {event.first_line}; leave one of the two rows."
-                faults.append(f"{origin}, line {event.line}: {clause}")
+                faults.append((f"{origin}, line {event.line}: {clause}", FaultKind.SAME_TIME))
             case Remark():
                 notes.append(f"{origin}{', ' if event.sentence.startswith('line ') else ': '}{event.sentence}")
     if faults:
-        raise RoomLogFaults(_first_sentences(faults, "more faults"))
+        raise RoomLogFaults(_first_sentences(list(_few_of_each(faults)), "more faults"))
     return RoomLog(origin=origin, rows=tuple(rows), notes=_first_sentences(notes, "more notes"))
+
+
+def _few_of_each(faults: Sequence[tuple[str, FaultKind | None]]) -> Iterator[str]:
+    """Yield the first few faults of each kind, and then how many more of it there are: a whole log may have one."""
+    seen: Counter[FaultKind] = Counter()
+    for sentence, kind in faults:
+        if kind is not None:
+            seen[kind] += 1
+        if kind is None or seen[kind] <= SHOWN_OF_A_KIND:
+            yield sentence
+    for kind, count in seen.items():
+        if count > SHOWN_OF_A_KIND:
+            yield f"… and {count - SHOWN_OF_A_KIND} more with the same fault ({kind.value}), {count} in all."
 
 
 def _first_sentences(sentences: Sequence[str], rest: str) -> tuple[str, ...]:

@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import replace
+from itertools import chain
 
 from studiowatch.coats.data_sheet import DataSheet
+from studiowatch.service.bench import AHEAD_MS
 from studiowatch.service.board_view import BoardView
 from studiowatch.service.local_time import when_text
 from studiowatch.service.rack import Rack
@@ -13,10 +15,10 @@ from studiowatch.service.rack_views import coats_at_risk, following_coat
 from studiowatch.service.room_now import RoomNow
 from studiowatch.service.warning_desk import WarningDesk
 from studiowatch.studio.concern import AirNow
-from studiowatch.studio.sentence import most_urgent, room_check
+from studiowatch.studio.sentence import CLOCK_BEHIND, most_urgent, room_check
 from studiowatch.studio.waiting import Outlook, how_long, unmet
 from studiowatch.studio.watch import SILENT_AFTER_IDLE_S
-from studiowatch.studio.words import Sentence
+from studiowatch.studio.words import Level, Sentence
 
 
 def room_checks(
@@ -37,7 +39,19 @@ def _with_wait(check: Sentence, air: AirNow, sheet: DataSheet, outlook: Outlook,
 
 
 def sentence_now(rack: Rack, room: RoomNow, desk: WarningDesk, board: BoardView, now_ms: int) -> Sentence:
-    """Return what to say above all else at `now_ms`."""
+    """Return what to say above all else at `now_ms`; a clock behind all records leaves only the urgent before it."""
+    said = _said(rack, room, desk, board, now_ms)
+    return CLOCK_BEHIND if said.level < Level.ACT and is_clock_behind(rack, desk, now_ms) else said
+
+
+def is_clock_behind(rack: Rack, desk: WarningDesk, now_ms: int) -> bool:
+    """Return whether a coat was laid, or a warning began, at a time that is still to come by the clock."""
+    laid_ms = (coat.laid_ms for piece in rack.pieces.values() for coat in piece.coats if coat.laid_ms is not None)
+    began_ms = (warning.began_ms for warning in (*desk.book.open, *desk.book.recent))
+    return max(chain(laid_ms, began_ms), default=now_ms) > now_ms + AHEAD_MS
+
+
+def _said(rack: Rack, room: RoomNow, desk: WarningDesk, board: BoardView, now_ms: int) -> Sentence:
     at_risk = coats_at_risk(rack)
     ahead = {coat.sheet for piece in rack.on_rack() if (coat := following_coat(piece)) is not None}
     return most_urgent(

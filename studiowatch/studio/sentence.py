@@ -33,6 +33,12 @@ QUIET_BOARD = Sentence(
     detail="Its port is open, but no reading has come.",
     advice="It may still be starting; if not, check its cable.",
 )
+CLOCK_BEHIND = Sentence(
+    level=Level.CAUTION,
+    headline="The computer's clock is behind the records",
+    detail="Something was recorded at a time that is still to come by it, so no drying time can be trusted.",
+    advice="Set the computer's date and time.",
+)
 
 
 def most_urgent(

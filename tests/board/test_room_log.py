@@ -167,10 +167,14 @@ def test_that_line_numbers_count_lines_within_quoted_cells() -> None:
     assert told[0].startswith("room.csv, line 4: ")
 
 
-def test_that_fifty_faults_are_told_and_the_rest_counted() -> None:
-    told = faults(*["never,20,48,0"] * 73)
-    assert len(told) == 51
-    assert told[-1] == "… and 23 more faults."
+def test_that_the_first_faults_of_a_kind_are_told_and_the_rest_counted() -> None:
+    told = faults(*["2026-03-02T09:00:00,20,48,0"] * 73, "2026-03-02T09:00:00Z,20,200,0")
+    assert [sentence.split(":")[0] for sentence in told[:-1]] == [
+        *(f"room.csv, line {line}" for line in range(2, 7)),
+        "room.csv, line 75",
+    ]
+    assert "has no zone" in told[0]
+    assert told[-1] == "… and 68 more with the same fault (time that cannot be read), 73 in all."
 
 
 def test_that_a_gap_is_a_note_not_a_fault() -> None:
@@ -203,7 +207,7 @@ def test_that_any_text_is_whole_readings_or_sentences(rows: list[list[str]]) -> 
     log, told = read_or_told(text)
     if log is None:
         assert told
-        assert all(sentence.startswith("room.csv, line ") for sentence in told)
+        assert all(sentence.startswith(("room.csv, line ", "… and ")) for sentence in told)
     else:
         assert len(log.rows) == sum(1 for row in csv.reader(io.StringIO(text, newline="")) if row) - 1
 

@@ -250,6 +250,20 @@ def test_that_the_board_is_asked_for_another_port_and_its_refusal_is_told(studio
         assert keeper.onlooker is studio.board.onlooker
 
 
+def test_that_a_clock_that_lies_behind_all_records_is_said_first(studio: Studio) -> None:
+    with studio.watched() as keeper:
+        studio.read(20)
+        laying = LayCoat(piece_key=register(keeper), laid_ms=studio.clock.now_ms, sheet="isolation-waterborne")
+        keeper.submit(laying).result(WAIT_S)
+    studio.clock.now_ms -= 30 * 86_400_000
+    studio.seen = queue.Queue()
+    with studio.watched():
+        studio.read(2)
+        seen = studio.until(lambda seen: bool(seen.pieces) and seen.board.counts.good > 0)
+        assert "clock is behind" in seen.sentence.headline
+        assert "Set the computer's date" in seen.sentence.advice
+
+
 def test_that_a_coat_is_as_old_as_it_is_after_the_clock_was_set_back_and_a_restart(studio: Studio) -> None:
     back_ms = 3_600_000
     with studio.watched() as keeper:

@@ -25,6 +25,7 @@ from studiowatch.room.readings import Reading
 from studiowatch.service.clock import SystemClock
 from studiowatch.service.doors import Doors
 from studiowatch.service.local_time import utc_offset_s
+from studiowatch.service.login_entry import LoginEntry, login_entry
 from studiowatch.service.outfit import OpenStore, Outfit
 from studiowatch.service.past import StudioHistory
 from studiowatch.service.ports import Clock, Desk, History
@@ -32,7 +33,7 @@ from studiowatch.store.all_records import take_all
 from studiowatch.store.corrected_history import CorrectedHistory
 from studiowatch.store.database import open_database
 from studiowatch.store.examine import examine, rebuild
-from studiowatch.store.folder import StudioFolder
+from studiowatch.store.folder import StudioFolder, default_folder
 from studiowatch.store.readings import ReadingsStore
 from studiowatch.store.records import RecordsStore
 from studiowatch.store.salvage import salvage
@@ -127,7 +128,8 @@ def open_window(clock: Clock, desk: Desk, doors: Doors, note: str) -> int:
     """Open the window; Qt is only imported for those who want one."""
     from studiowatch.ui.app import run_window  # noqa: PLC0415
 
-    return run_window(desk, doors, clock, title_note=note)
+    folder = None if doors.folder == default_folder(data_folder()) else doors.folder
+    return run_window(desk, doors, clock, title_note=note, login=None if note else start_at_login(folder))
 
 
 def shrink_photo(path: Path) -> bytes:
@@ -137,11 +139,37 @@ def shrink_photo(path: Path) -> bytes:
     return shrink(path)
 
 
+def bring_to_front(folder: StudioFolder) -> bool:
+    """Ask the window that is open on `folder` to come to the front; return whether there is one."""
+    from studiowatch.ui.one_window import bring_to_front as bring  # noqa: PLC0415
+
+    return bring(folder.path)
+
+
+def data_folder() -> Path:
+    """Return the user's own data folder."""
+    return user_data_path("studiowatch", appauthor=False)
+
+
+def start_at_login(folder: StudioFolder | None) -> LoginEntry:
+    """Return what starts the window at login, as it was started now."""
+    program = [sys.executable] if getattr(sys, "frozen", False) else [sys.executable, "-m", "studiowatch"]
+    words = [] if folder is None else ["--folder", str(folder.path.resolve())]
+    return login_entry([*program, *words], environ=os.environ, home=Path.home())
+
+
 def sound_trouble() -> str:
     """Return why nothing can be heard here, or ""."""
     from studiowatch.ui.sound import sound_trouble as trouble  # noqa: PLC0415
 
     return trouble()
+
+
+def sound_way() -> str:
+    """Return what a warning would be heard through here."""
+    from studiowatch.ui.sound import sound_way as way  # noqa: PLC0415
+
+    return way()
 
 
 def display_trouble() -> str:
@@ -171,7 +199,7 @@ def outfit() -> Outfit:
     clock = SystemClock()
     return Outfit(
         clock=clock,
-        data_folder=user_data_path("studiowatch", appauthor=False),
+        data_folder=data_folder(),
         demo_folder=user_cache_path("studiowatch", appauthor=False) / "demo",
         open_store=partial(open_store, utc_ms=clock.utc_ms),
         open_history=open_history,
@@ -186,7 +214,10 @@ def outfit() -> Outfit:
         open_port=SerialPort,
         window=partial(open_window, clock),
         shrink_photo=shrink_photo,
+        bring_to_front=bring_to_front,
+        login_entry=start_at_login,
         sound_trouble=sound_trouble,
+        sound_way=sound_way,
         display_trouble=display_trouble,
         print_record=print_record,
         photo=photo_or_why,

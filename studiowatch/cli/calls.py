@@ -59,6 +59,12 @@ def _asking(calls: argparse._SubParsersAction[Parser]) -> None:
     check.add_argument("--rebuild", action="store_true", help="make the history's overview anew from its readings")
     check.add_argument("--salvage", type=Path, metavar="NEWFILE", help="save what damaged records still hold into this")
     check.add_argument("--json", action="store_true")
+    login = calls.add_parser("login", help="whether the window opens when you log in")
+    wish = login.add_mutually_exclusive_group()
+    wish.add_argument("--on", action="store_true", help="open it at login from now on")
+    wish.add_argument("--off", action="store_true", help="do not")
+    wish.add_argument("--status", action="store_true", help="only say whether it does")
+    login.add_argument("--json", action="store_true")
     _predicting(calls)
     _explaining(calls)
 

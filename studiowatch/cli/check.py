@@ -166,6 +166,7 @@ def _clock(outfit: Outfit) -> Finding:
 def _sound(outfit: Outfit) -> Finding:
     trouble = outfit.sound_trouble()
     if trouble:
-        sentence = f"Warnings cannot be heard: {trouble}. Watch the window, or connect a loudspeaker."
+        sentence = f"Warnings cannot be heard: {trouble}. What is left is {outfit.sound_way()}; connect a loudspeaker."
         return Finding(what="sound", fine=False, sentence=sentence)
-    return Finding(what="sound", fine=True, sentence="A sound device is there; its loudness is for you to try.")
+    sentence = f"Warnings are heard through {outfit.sound_way()}; try the sound in the window, under Warnings."
+    return Finding(what="sound", fine=True, sentence=sentence)

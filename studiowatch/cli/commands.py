@@ -16,6 +16,7 @@ from studiowatch.cli import (
     export,
     history,
     inputs,
+    login,
     predict,
     prompts,
     record_sheet,
@@ -32,7 +33,7 @@ from studiowatch.service.outfit import Outfit
 from studiowatch.service.ports import BoardSource
 from studiowatch.service.sheet_shelf import SheetShelf, SheetUnknown
 from studiowatch.service.watched_studio import watching
-from studiowatch.store.folder import FolderRefused, StudioFolder, default_folder
+from studiowatch.store.folder import FolderRefused, FolderWatched, StudioFolder, default_folder
 from studiowatch.store.trouble import StoreTrouble
 
 SIMULATED_SEED = 1
@@ -87,6 +88,16 @@ def _window(_call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> 
     if trouble:
         complain(trouble)
         return FAULT
+    try:
+        return _open_window(outfit, folder)
+    except FolderWatched:
+        if not outfit.bring_to_front(folder):
+            raise
+        print("studiowatch is open on this studio already; its window was brought to the front.")
+        return DONE
+
+
+def _open_window(outfit: Outfit, folder: StudioFolder) -> int:
     with (
         watching(outfit, folder, outfit.board(None, folder)) as keeper,
         doors_of(outfit, folder, keeper) as doors,
@@ -106,6 +117,7 @@ _ANSWERS: Mapping[str | None, Callable[[argparse.Namespace, Outfit, StudioFolder
     "why": lambda call, _, folder: why.run(call, folder),
     "record-sheet": record_sheet.run,
     "backup": backup.run,
+    "login": login.run,
     "history": lambda call, _, folder: history.run(call, folder),
     "import": take.run,
     "export": lambda call, _, folder: export.run(call, folder),

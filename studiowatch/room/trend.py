@@ -1,7 +1,7 @@
 """Where a figure of the room is heading: a robust slope over the last hour, and when it would pass a limit.
 
-A straight line knows nothing of the night or of a heater that will be put on, so it is trusted for two hours at most,
-and only where the last twenty minutes go the way of the whole hour.
+A straight line knows nothing of the night or of a heater that will be put on, so it is trusted for an hour, upheld for
+two at most, and only where both halves of the hour and its last twenty minutes go the same way.
 """
 
 from __future__ import annotations
@@ -16,13 +16,14 @@ from studiowatch.physics.ranges import Array
 WINDOW_MS = 3_600_000  # ms looked back on
 RECENT_MS = 1_200_000  # ms at the end, which must go the same way
 LEAST_MS = 1_800_000  # ms that must be there; assumption
-HORIZON_MS = 7_200_000  # ms ahead, beyond which a line says nothing of a room; assumption
-KEPT_MS = 9_000_000  # ms ahead up to which what was said is upheld; assumption
+HORIZON_MS = WINDOW_MS  # ms ahead, no farther than was looked back: at twice that nine of ten made-up rooms turned
+SLOWEST_MS = 7_200_000  # ms within which it must be passed at the slowest slope that is likely; assumption
+KEPT_MS = 7_200_000  # ms ahead up to which what was said is upheld; assumption
 SLACKENING = 0.5  # share of the hour's slope that the last minutes must still have; assumption
 UPHELD = 0.25  # the same, once it was said; assumption
 LEAST_MOVE = 4.0  # times its own scatter that a figure must have moved in the window; assumption
 _Z90 = 1.2816  # standard deviations from the middle to p90 of a normal distribution
-_STICKING = 4.0  # times as wide as for minutes that know nothing of each other: a room's do; assumption
+_STICKING = 16.0  # times as wide as for minutes that know nothing of each other: a room's do; assumption
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -40,8 +41,8 @@ class Trend:
 
     Attributes
     ----------
-    slope, recent : float
-        Over the window, and over its last minutes.
+    slope, early, recent : float
+        Over the window, over its first half and over its last minutes.
     spread : float
         How far the slope may be off at p10 and p90.
     moved : float
@@ -49,6 +50,7 @@ class Trend:
     """
 
     slope: float
+    early: float
     recent: float
     spread: float
     moved: float
@@ -65,10 +67,14 @@ class Trend:
         slackening = UPHELD if said_before else SLACKENING
         if slope <= 0.0 or recent < slackening * slope or (self.moved < LEAST_MOVE and not said_before):
             return None
+        if not said_before and way * self.early < slackening * slope:
+            return None
         pace = min(slope, recent)
         middle_ms = abs(distance) / pace
         slowest = pace - self.spread
-        if middle_ms > (KEPT_MS if said_before else HORIZON_MS) or (slowest <= 0.0 and not said_before):
+        if middle_ms > (KEPT_MS if said_before else HORIZON_MS):
+            return None
+        if not said_before and slowest * SLOWEST_MS < abs(distance):
             return None
         fastest = max(slope, recent) + self.spread
         high_ms = abs(distance) / slowest if slowest > 0.0 else inf
@@ -101,9 +107,12 @@ def trend_of(times_ms: Array, values: Array) -> Trend | None:
     slope = _median_slope(times, seen)
     off = seen - slope * times
     scatter = 1.4826 * float(np.median(np.abs(off - np.median(off))))  # as a standard deviation, if it is normal
+    half = times.size // 2
+    early, recent = _median_slope(times[:half], seen[:half]), _median_slope(times[lately], seen[lately])
     spread = _Z90 * sqrt(_STICKING) * scatter / float(np.std(times)) / sqrt(times.size)
     moved = abs(slope) * float(times[-1] - times[0]) / max(scatter, 1e-9)
-    return Trend(slope=slope, recent=_median_slope(times[lately], seen[lately]), spread=spread, moved=moved)
+    spread = max(spread, 0.5 * abs(recent - early))  # a bent line is known no better than by its bend
+    return Trend(slope=slope, early=early, recent=recent, spread=spread, moved=moved)
 
 
 def _median_slope(times: Array, values: Array) -> float:

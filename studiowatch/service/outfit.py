@@ -13,6 +13,7 @@ from studiowatch.board.ways import ChooseWay
 from studiowatch.room.log_columns import LogColumns
 from studiowatch.room.readings import Reading
 from studiowatch.service.doors import Doors
+from studiowatch.service.login_entry import LoginEntry
 from studiowatch.service.ports import BoardSource, Clock, Desk, History, ReadingsLog, Records
 from studiowatch.store.all_records import TakenOver
 from studiowatch.store.examine import Examination
@@ -93,8 +94,14 @@ class Outfit:
         Opens the window, given desk, doors and a note for its title; returns the exit code.
     shrink_photo : callable
         Makes a small JPEG of the picture in a file; may raise NoPicture or OSError.
+    bring_to_front : callable
+        Asks the window that is open on a folder to come to the front; returns whether there is one.
+    login_entry : callable
+        Returns what starts the window at login, on a folder or, if that is None, on the usual one.
     sound_trouble, display_trouble : callable
         Returns why nothing can be heard, or no window shown, on this machine, or "".
+    sound_way : callable
+        Returns what a warning would be heard through.
     print_record : callable
         Writes a finishing record as PDF, with its photo (JPEG or empty), on "a4" or "letter"; may raise OSError.
     photo : callable
@@ -117,7 +124,10 @@ class Outfit:
     open_port: Callable[[str, int], BytePort]
     window: Callable[[Desk, Doors, str], int]
     shrink_photo: Callable[[Path], bytes]
+    bring_to_front: Callable[[StudioFolder], bool]
+    login_entry: Callable[[StudioFolder | None], LoginEntry]
     sound_trouble: Callable[[], str]
+    sound_way: Callable[[], str]
     display_trouble: Callable[[], str]
     print_record: Callable[[FinishingRecord, Path, bytes, str], None]
     photo: Callable[[Path], tuple[bytes, str]]

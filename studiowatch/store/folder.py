@@ -13,6 +13,10 @@ class FolderRefused(Exception):  # noqa: N818 - reads as the answer it is
     """The folder cannot be used; the message is one sentence that says what to do."""
 
 
+class FolderWatched(FolderRefused):
+    """Another studiowatch watches the studio in this folder."""
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class StudioFolder:
     """Paths of one studio's files."""
@@ -110,7 +114,7 @@ class Watching:
         except OSError as fault:
             self._file.close()
             sentence = f"Another studiowatch is watching this studio already ({folder.path})."
-            raise FolderRefused(f"{sentence} Use its window, or close it first.") from fault
+            raise FolderWatched(f"{sentence} Use its window, or close it first.") from fault
 
     def release(self) -> None:
         """Let the next watcher in."""

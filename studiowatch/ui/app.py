@@ -13,8 +13,10 @@ from PySide6.QtWidgets import QApplication
 
 from studiowatch.service.doors import Doors
 from studiowatch.service.exchange import Exchange
+from studiowatch.service.login_entry import LoginEntry
 from studiowatch.service.ports import Clock, Desk, History
 from studiowatch.service.review_ports import Reviews
+from studiowatch.ui.one_window import OneWindow
 from studiowatch.ui.parts import Parts
 from studiowatch.ui.settings import ViewSettings
 from studiowatch.ui.sound import DeviceSpeaker, Speaker
@@ -32,10 +34,12 @@ def run_window(
     *,
     title_note: str = "",
     night: bool | None = None,
+    login: LoginEntry | None = None,
 ) -> int:
     """Open the window, and return the exit code once she has left.
 
-    The caller starts the keeper before and stops it after; `night` None takes her own setting.
+    The caller starts the keeper before and stops it after; `night` None takes her own setting. A second start on
+    `folder` brings this window to the front.
     """
     app = QApplication.instance() or QApplication(["studiowatch"])
     if not isinstance(app, QApplication):
@@ -53,9 +57,13 @@ def run_window(
             reviews=doors.reviews,
             title_note=title_note,
             night=night,
+            login=login,
         )
         unless_built.pop_all()
     window.left.connect(app.quit)
+    one = OneWindow(doors.folder.path, window)
+    one.asked.connect(window.come_back)
+    window.left.connect(one.close)
     app.commitDataRequest.connect(window.leave)
     for number in (signal.SIGINT, signal.SIGTERM):
         signal.signal(number, lambda *_: window.leave())
@@ -75,6 +83,7 @@ def build_window(
     settings: ViewSettings | None = None,
     speaker: Speaker | None = None,
     tray: Tray | None = None,
+    login: LoginEntry | None = None,
     make_plot: Callable[[], RoomHistory] | None = None,
 ) -> StudioWindow:
     """Return the window, not shown yet; what is None is made as the program makes it."""
@@ -88,6 +97,7 @@ def build_window(
         speaker=speaker or DeviceSpeaker(),
         tray=tray or Tray(icon),
         icon=icon,
+        login=login,
         make_plot=make_plot or _room_history,
         exchange=exchange,
         reviews=reviews,

@@ -190,10 +190,10 @@ class Deeds(QObject):
         """Say that the warning was heard."""
         self._send(HearWarning(warning_key=warning_key), "Heard: no more sound for this warning.")
 
-    def remind(self, warning_key: str) -> None:
-        """Put the warning off for ten minutes."""
+    def remind(self, warning_key: str, until_ms: int | None = None) -> None:
+        """Put the warning off until `until_ms`, UTC ms, or for ten minutes."""
         now_ms = self._clock.utc_ms()
-        until_ms = now_ms + REMIND_AFTER_MS
+        until_ms = now_ms + REMIND_AFTER_MS if until_ms is None else until_ms
         words = f"Put off until {clock_words(until_ms, now_ms)}."
         self._send(RemindLater(warning_key=warning_key, until_ms=until_ms), words)
 

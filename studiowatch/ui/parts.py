@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtGui import QIcon
 
 from studiowatch.service.exchange import Exchange
+from studiowatch.service.login_entry import LoginEntry
 from studiowatch.service.ports import Clock, Desk, History
 from studiowatch.service.review_ports import Reviews
 from studiowatch.ui.settings import ViewSettings
@@ -21,8 +22,9 @@ if TYPE_CHECKING:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Parts:
-    """The parts that a test may exchange; `make_plot` imports the history's library when it is called.
+    """The parts that a test may exchange.
 
+    `make_plot` imports the history's library when it is called. `login` is None where nothing may start at login.
     Without an `exchange` nothing can be saved from the window, without `reviews` no coat reviewed.
     """
 
@@ -33,6 +35,7 @@ class Parts:
     speaker: Speaker
     tray: Tray
     icon: QIcon
+    login: LoginEntry | None
     make_plot: Callable[[], RoomHistory]
     exchange: Exchange | None = None
     reviews: Reviews | None = None

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QByteArray, QSettings
 
+from studiowatch.ui.models.quiet_hours import DAY_MIN, QuietHours
 from studiowatch.ui.style import TEXT_SCALES_PCT
 
 
@@ -40,6 +41,28 @@ class ViewSettings:
     @told_of_tray.setter
     def told_of_tray(self, told: bool) -> None:
         self._store.setValue("told_of_tray", "yes" if told else "no")
+
+    @property
+    def quiet_hours(self) -> QuietHours:
+        """When nothing but the worst may be heard; anything else in the file counts as the usual."""
+        usual = QuietHours()
+        return QuietHours(
+            on=self._store.value("quiet", "no") == "yes",
+            from_min=self._minute("quiet_from", usual.from_min),
+            to_min=self._minute("quiet_to", usual.to_min),
+            wakes=self._store.value("quiet_wakes", "no") == "yes",
+        )
+
+    @quiet_hours.setter
+    def quiet_hours(self, quiet: QuietHours) -> None:
+        self._store.setValue("quiet", "yes" if quiet.on else "no")
+        self._store.setValue("quiet_from", str(quiet.from_min))
+        self._store.setValue("quiet_to", str(quiet.to_min))
+        self._store.setValue("quiet_wakes", "yes" if quiet.wakes else "no")
+
+    def _minute(self, name: str, usual: int) -> int:
+        kept = str(self._store.value(name, ""))
+        return int(kept) if kept.isdecimal() and int(kept) < DAY_MIN else usual
 
     @property
     def geometry(self) -> QByteArray:

@@ -2,17 +2,21 @@
 
 from __future__ import annotations
 
+import io
 import queue
 import sys
 import threading
+import wave
 from collections.abc import Generator
 from importlib.resources import files
 from pathlib import Path
 from typing import Protocol
 
 import miniaudio
+import numpy as np
 
 from studiowatch.ui.models.alarm import Sound
+from studiowatch.ui.players import play_elsewhere, player_name
 
 _RATE_HZ = 44100
 _CHANNELS = 1
@@ -29,8 +33,8 @@ class Speaker(Protocol):
         """Return why nothing can be heard, or ""."""
         ...
 
-    def play(self, sound: Sound) -> None:
-        """Play `sound` soon, and return at once."""
+    def play(self, sound: Sound, loudness: float = 1.0) -> None:
+        """Play `sound` soon, 0 to 1 loud, and return at once."""
         ...
 
     def close(self) -> None:
@@ -42,7 +46,7 @@ class DeviceSpeaker:
     """Plays through the machine's sound device, opened only while something is played."""
 
     def __init__(self) -> None:
-        self._wanted: queue.Queue[Sound | None] = queue.Queue(maxsize=2)
+        self._wanted: queue.Queue[tuple[Sound, float] | None] = queue.Queue(maxsize=2)
         self._trouble = sound_trouble()
         self._thread = threading.Thread(target=self._run, name="speaker", daemon=True)
         self._thread.start()
@@ -52,10 +56,10 @@ class DeviceSpeaker:
         """Return why nothing can be heard, or ""."""
         return self._trouble
 
-    def play(self, sound: Sound) -> None:
-        """Play `sound` soon; while two are waiting already, one more says nothing new."""
+    def play(self, sound: Sound, loudness: float = 1.0) -> None:
+        """Play `sound` soon, 0 to 1 loud; while two are waiting already, one more says nothing new."""
         if not self._wanted.full():
-            self._wanted.put_nowait(sound)
+            self._wanted.put_nowait((sound, loudness))
 
     def close(self) -> None:
         """Finish the sound that plays, and join the thread."""
@@ -65,16 +69,28 @@ class DeviceSpeaker:
             raise RuntimeError("the speaker's thread lives on")
 
     def _run(self) -> None:
-        while (sound := self._wanted.get()) is not None:
+        while (wanted := self._wanted.get()) is not None:
             try:
-                self._trouble = _play(sound)
+                trouble = _play(*wanted)
             except miniaudio.MiniaudioError:
-                self._trouble = NO_SOUND
+                trouble = NO_SOUND
+            self._trouble = "" if trouble and play_elsewhere(wave_file(*wanted)) else trouble
 
 
 def sound_trouble() -> str:
     """Return why nothing can be heard on this machine, or ""."""
-    return "" if _backends() else NO_SOUND
+    return "" if _backends() or player_name() else NO_SOUND
+
+
+def sound_way() -> str:
+    """Return what a warning would be heard through on this machine."""
+    backends, player = _backends(), player_name()
+    if backends:
+        names = " or ".join(backend.name for backend in backends)
+        return f"the sound device ({names})" + (f", else the player {player}" if player else "")
+    if player:
+        return f"the player {player}"
+    return "nothing but the desktop's beep; the window flashes"
 
 
 def sound_file(sound: Sound) -> bytes:
@@ -82,7 +98,20 @@ def sound_file(sound: Sound) -> bytes:
     return files("studiowatch.resources").joinpath("sounds", f"{sound}.wav").read_bytes()
 
 
-def _play(sound: Sound) -> str:
+def wave_file(sound: Sound, loudness: float) -> bytes:
+    """Return the WAV file for `sound`, made as loud."""
+    made = io.BytesIO()
+    with wave.open(io.BytesIO(sound_file(sound))) as read, wave.open(made, "wb") as written:
+        written.setparams(read.getparams())
+        written.writeframes(_scaled(read.readframes(read.getnframes()), loudness))
+    return made.getvalue()
+
+
+def _scaled(samples: bytes, loudness: float) -> bytes:
+    return (np.frombuffer(samples, "<i2") * loudness).astype("<i2").tobytes()
+
+
+def _play(sound: Sound, loudness: float) -> str:
     """Play `sound` to its end, and return the trouble, or ""."""
     backends = _backends()
     if not backends:
@@ -95,7 +124,7 @@ def _play(sound: Sound) -> str:
         if device.backend == _NULL_BACKEND:
             return NO_SOUND
         ended = threading.Event()
-        stream = _stream(decoded.samples.tobytes(), ended)
+        stream = _stream(_scaled(decoded.samples.tobytes(), loudness), ended)
         next(stream)
         device.start(stream)
         ended.wait(_LONGEST_SOUND_S)

@@ -110,6 +110,8 @@ def _cards(style: Style) -> str:
     QFrame[card="caution"] {{ background: {theme.caution_wash}; border: 2px solid {theme.caution};
         border-radius: {radius}px; }}
     QFrame[card="act"] {{ background: {theme.act_wash}; border: 2px solid {theme.act}; border-radius: {radius}px; }}
+    QFrame[card="act"][flash="true"] {{ background: {theme.act}; }}
+    QFrame[card="caution"][flash="true"] {{ background: {theme.caution}; }}
     QFrame[card="piece"] {{ background: {theme.card}; border: 2px solid {theme.edge}; border-radius: {radius}px; }}
     QFrame[card="piece"]:hover {{ border-color: {theme.muted}; }}
     QFrame[card="piece"][chosen="true"] {{ border-color: {theme.link}; }}

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, QTimer, Signal
@@ -10,8 +9,6 @@ from PySide6.QtGui import QCloseEvent, QHideEvent, QKeySequence, QPaintEvent, QS
 from PySide6.QtWidgets import QApplication, QMainWindow, QStackedWidget, QVBoxLayout, QWidget
 
 from studiowatch.service.snapshot import Snapshot
-from studiowatch.studio.warnings import WarningState
-from studiowatch.ui.bell import Bell
 from studiowatch.ui.deeds import Deeds
 from studiowatch.ui.dressing import Dressing, first_size
 from studiowatch.ui.exchange_deeds import ExchangeDeeds
@@ -29,6 +26,7 @@ from studiowatch.ui.records_menu import RecordsDeeds
 from studiowatch.ui.review_deeds import ReviewDeeds
 from studiowatch.ui.style import palette, style_sheet
 from studiowatch.ui.tray import TRAY_WORDS
+from studiowatch.ui.warning_deeds import WarningDeeds
 from studiowatch.ui.widgets.across import AcrossView
 from studiowatch.ui.widgets.board_page import BoardPage
 from studiowatch.ui.widgets.foot import Foot
@@ -40,7 +38,6 @@ if TYPE_CHECKING:
     from studiowatch.ui.widgets.history import RoomHistory
 
 SPANS = ("8 h", "day", "week", "month", "all")
-HEARABLE = (WarningState.RAISED, WarningState.REMIND)
 
 
 class StudioWindow(QMainWindow):
@@ -63,20 +60,22 @@ class StudioWindow(QMainWindow):
         self.exchange = ExchangeDeeds(parts.exchange, parts.clock, self)
         self.why = ReviewPage()
         self.reviews = ReviewDeeds(parts.reviews, parts.clock, self.why, self)
+        self.warned = WarningDeeds(parts, self.deeds, self)
         self.dressing = Dressing(parts.settings, night=night, parent=self)
         self._compose()
         self._connect()
-        self._night_action = add_menus(self, self._menu_deeds(), SPANS)
+        self._night_action = add_menus(
+            self, self._menu_deeds(), SPANS, starts_at_login=parts.login is not None and parts.login.is_on
+        )
         self._night_action.setChecked(self.dressing.night)
         self.dressing.changed.connect(self._dress)
         self._dress()
         self.resize(first_size(self.screen().availableSize()))
         self.restoreGeometry(parts.settings.geometry)
-        self._bell = Bell(parts.speaker, parts.clock)
         self.feed = Feed(parts.desk, parts.clock, self)
         self.feed.came.connect(self._came)
         self.feed.due.connect(self._draw)
-        self.feed.second.connect(lambda: self._bell.listen(self.feed.latest))
+        self.feed.second.connect(lambda: self.warned.listen(self.feed.latest))
 
     def _compose(self) -> None:
         self._stack = QStackedWidget()
@@ -126,7 +125,16 @@ class StudioWindow(QMainWindow):
         deeds.tick_refused.connect(page.prompts.release)
         deeds.prompt_answered.connect(page.prompts.hold)
         deeds.made.connect(page.rack.choose_when_there)
+        self._connect_warnings()
+
+    def _connect_warnings(self) -> None:
+        self.page.later.connect(self.warned.ask_when)
+        self.warned.said.connect(lambda words: self._note(words, Tone.MUTED))
+        self.warned.flashed.connect(self.page.sentence.flash)
+        self.warned.flashed.connect(self.across.flash)
+        self.warned.fronted.connect(self.come_back)
         self._parts.tray.opened.connect(self.come_back)
+        self._parts.tray.across_asked.connect(self._come_across)
         self._parts.tray.quit_asked.connect(self.leave)
 
     def _connect_pages(self) -> None:
@@ -142,8 +150,11 @@ class StudioWindow(QMainWindow):
             lay=self._lay,
             test=self._test,
             read=self.deeds.type_reading,
-            hear=lambda: self._answer(self.deeds.hear, HEARABLE),
-            remind=lambda: self._answer(self.deeds.remind, (WarningState.RAISED,)),
+            hear=self.warned.hear_first,
+            put_off=self.warned.put_off_first,
+            try_sound=self.warned.try_sound,
+            quiet=self.warned.choose_quiet_hours,
+            login=self._start_at_login,
             quit=self.quit,
             night=self.dressing.set_night,
             larger=lambda: self.dressing.step_text(1),
@@ -186,7 +197,8 @@ class StudioWindow(QMainWindow):
     def _came(self, before: Snapshot | None, snapshot: Snapshot) -> None:
         """Ring, tell and keep: this goes on while the window is away."""
         self.deeds.set_snapshot(snapshot)
-        self._bell.listen(snapshot)
+        self.warned.listen(snapshot)
+        self._parts.tray.show(snapshot.sentence, next_prompt_words(snapshot))
         for warning in newly_raised(before, snapshot):
             self._parts.tray.say(warning.sentence)
 
@@ -221,14 +233,17 @@ class StudioWindow(QMainWindow):
         self.foot.note(words, tone)
         self.across.note(words, tone)
 
-    def _answer(self, deed: Callable[[str], None], states: tuple[WarningState, ...]) -> None:
-        """Answer the first warning in one of `states`."""
-        warnings = self.feed.latest.warnings if self.feed.latest else ()
-        unheard = next((one for one in warnings if one.state in states), None)
-        if unheard is None:
-            self._note("No warning waits for an answer.", Tone.MUTED)
+    def _start_at_login(self, on: bool) -> None:  # noqa: FBT001 - as the menu tells it
+        entry = self._parts.login
+        if entry is None:
+            self._note("A made-up studio does not start at login.", Tone.MUTED)
+            return
+        try:
+            entry.set_on(on=on)
+        except OSError as fault:
+            self._note(f"{entry.path} cannot be changed: {fault.strerror or fault}.", Tone.ACT)
         else:
-            deed(unheard.key)
+            self._note("Opens at login from now on." if on else "No longer opens at login.", Tone.GOOD)
 
     def _set_span(self, span: str) -> None:
         if self._plot is not None:
@@ -301,9 +316,15 @@ class StudioWindow(QMainWindow):
         super().hideEvent(event)
         self.feed.set_awake(awake=False)
 
+    def _come_across(self) -> None:
+        self.come_back()
+        if self._stack.currentWidget() is not self.across:
+            self.toggle_across()
+
     def come_back(self) -> None:
-        """Show the window again."""
-        self.showNormal()
+        """Show the window again, in front."""
+        self.setWindowState(self.windowState() & ~Qt.WindowState.WindowMinimized)
+        self.show()
         self.raise_()
         self.activateWindow()
 

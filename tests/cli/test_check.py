@@ -83,3 +83,18 @@ def test_that_every_built_in_sheet_passes(check: Callable[..., Answer]) -> None:
     for path in sorted(folder.glob("*.toml")):
         answer = check(path.read_text("utf-8"))
         assert answer.code == 0, answer.out
+
+
+def test_that_it_tells_what_a_warning_would_be_heard_through(call: Callable[..., Answer]) -> None:
+    said = call("check", "--json").document["sound"]["says"]
+    assert "heard through" in said or "What is left is" in said
+
+
+def test_that_starting_at_login_is_put_on_and_off(
+    call: Callable[..., Answer], tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setenv("XDG_CONFIG_HOME", str(tmp_path / "config"))
+    answers = [call("login", word, "--json").document for word in ("--status", "--on", "--status", "--off", "--status")]
+    assert [one["on"] for one in answers] == [False, True, True, False, False]
+    assert answers[0]["file"].startswith(str(tmp_path))
+    assert "does not start at login" in call("login").out

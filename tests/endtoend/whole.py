@@ -62,7 +62,7 @@ class QuietSpeaker:
     def __init__(self) -> None:
         self.played: list[Sound] = []
 
-    def play(self, sound: Sound) -> None:
+    def play(self, sound: Sound, _loudness: float = 1.0) -> None:
         self.played.append(sound)
 
     def close(self) -> None:
@@ -73,11 +73,15 @@ class NoTray(QObject):
     """A desktop without a tray."""
 
     opened = Signal()
+    across_asked = Signal()
     quit_asked = Signal()
     exists = False
 
     def say(self, sentence: Sentence) -> None:
         """Have nowhere to say it."""
+
+    def show(self, sentence: Sentence, prompt: str) -> None:
+        """Have nowhere to show it."""
 
     def close(self) -> None:
         """Have nothing to close."""

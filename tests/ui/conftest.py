@@ -57,11 +57,13 @@ class KeptSpeaker:
 
     def __init__(self) -> None:
         self.played: list[Sound] = []
+        self.loud: list[float] = []
         self.trouble = ""
         self.closed = False
 
-    def play(self, sound: Sound) -> None:
+    def play(self, sound: Sound, loudness: float = 1.0) -> None:
         self.played.append(sound)
+        self.loud.append(loudness)
 
     def close(self) -> None:
         self.closed = True
@@ -71,15 +73,20 @@ class KeptTray(QObject):
     """A tray that may or may not exist, and keeps what it said."""
 
     opened = Signal()
+    across_asked = Signal()
     quit_asked = Signal()
 
     def __init__(self) -> None:
         super().__init__()
         self.exists = False
         self.said: list[Sentence] = []
+        self.shown: list[tuple[Sentence, str]] = []
 
     def say(self, sentence: Sentence) -> None:
         self.said.append(sentence)
+
+    def show(self, sentence: Sentence, prompt: str) -> None:
+        self.shown.append((sentence, prompt))
 
     def close(self) -> None:
         self.exists = False

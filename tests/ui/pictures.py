@@ -40,8 +40,8 @@ class Mute:
 
     trouble = ""
 
-    def play(self, sound: object) -> None:
-        del sound
+    def play(self, sound: object, loudness: float = 1.0) -> None:
+        del sound, loudness
 
     def close(self) -> None:
         """Nothing to close."""

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import io
+import os
 import threading
 import wave
+from pathlib import Path
 
 import miniaudio
 import numpy as np
@@ -12,7 +14,7 @@ import pytest
 
 from studiowatch.ui import sound as sound_module
 from studiowatch.ui.models.alarm import Sound
-from studiowatch.ui.sound import NO_SOUND, DeviceSpeaker, sound_file, sound_trouble
+from studiowatch.ui.sound import NO_SOUND, DeviceSpeaker, sound_file, sound_trouble, sound_way, wave_file
 
 from .make_sounds import SCORES, samples
 
@@ -43,6 +45,11 @@ def test_that_the_shipped_sound_is_what_the_score_says(sound: Sound) -> None:
     assert len(samples(SCORES[sound])) == len(wave_form)
 
 
+@pytest.fixture(autouse=True)
+def no_player(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr("shutil.which", lambda _name: None)
+
+
 @pytest.fixture
 def null_device(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(sound_module, "_backends", lambda: [miniaudio.Backend.NULL])
@@ -67,7 +74,7 @@ def test_that_a_machine_without_a_card_says_so_at_once(monkeypatch: pytest.Monke
 
 
 def test_that_a_device_that_fails_is_no_sound_and_the_thread_lives(monkeypatch: pytest.MonkeyPatch) -> None:
-    def failing(_sound: Sound) -> str:
+    def failing(_sound: Sound, _loudness: float) -> str:
         raise miniaudio.MiniaudioError("failed to init device")
 
     monkeypatch.setattr(sound_module, "_play", failing)
@@ -93,7 +100,7 @@ def test_that_the_stream_gives_every_sample_once_and_then_silence() -> None:
 def test_that_more_sounds_than_two_do_not_pile_up(monkeypatch: pytest.MonkeyPatch) -> None:
     gate, played = threading.Event(), []
 
-    def slow(sound: Sound) -> str:
+    def slow(sound: Sound, _loudness: float) -> str:
         gate.wait(10)
         played.append(sound)
         return ""
@@ -105,3 +112,48 @@ def test_that_more_sounds_than_two_do_not_pile_up(monkeypatch: pytest.MonkeyPatc
     gate.set()
     speaker.close()
     assert 1 <= len(played) <= 4
+
+
+@pytest.mark.parametrize("loudness", [0.2, 0.7, 1.0])
+def test_that_a_sound_is_made_as_loud_as_asked(loudness: float) -> None:
+    with wave.open(io.BytesIO(wave_file(Sound.INSISTENT, loudness))) as opened:
+        made = np.frombuffer(opened.readframes(opened.getnframes()), "<i2").astype(int)
+    full, _ = read(Sound.INSISTENT)
+    assert np.abs(made).max() == pytest.approx(loudness * np.abs(full.astype(int)).max(), abs=1)
+
+
+@pytest.fixture
+def made_player(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
+    """Put a player first on the path that keeps what it is given, and take every sound device away."""
+    heard = tmp_path / "heard.wav"
+    player = tmp_path / "paplay"
+    player.write_text(f'#!/bin/sh\ncat "$1" > "{heard}"\n', "utf-8")
+    player.chmod(0o755)
+    monkeypatch.setenv("PATH", str(tmp_path), prepend=os.pathsep)
+    monkeypatch.setattr("shutil.which", lambda name: str(player) if name == "paplay" else None)
+    monkeypatch.setattr(sound_module, "_backends", lambda: None)
+    return heard
+
+
+def test_that_without_a_device_the_desktops_player_is_heard(made_player: Path) -> None:
+    assert sound_trouble() == ""
+    assert sound_way() == "the player paplay"
+    speaker = DeviceSpeaker()
+    speaker.play(Sound.ATTENTION, 0.5)
+    speaker.close()
+    assert speaker.trouble == ""
+    assert made_player.read_bytes() == wave_file(Sound.ATTENTION, 0.5)
+
+
+def test_that_a_player_that_fails_is_no_sound(made_player: Path, tmp_path: Path) -> None:
+    (tmp_path / "paplay").write_text("#!/bin/sh\nexit 1\n", "utf-8")
+    speaker = DeviceSpeaker()
+    speaker.play(Sound.ATTENTION)
+    speaker.close()
+    assert speaker.trouble == NO_SOUND
+    assert not made_player.exists()
+
+
+def test_that_a_machine_without_anything_says_what_is_left(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(sound_module, "_backends", lambda: None)
+    assert "window flashes" in sound_way()

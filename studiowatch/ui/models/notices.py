@@ -39,6 +39,8 @@ class SentenceCard:
         Which answers are left.
     note, where : str
         What she answered; which pieces, and since when.
+    basis : str
+        Where the limit comes from.
     """
 
     sentence: Sentence
@@ -47,6 +49,7 @@ class SentenceCard:
     can_remind: bool = False
     note: str = ""
     where: str = ""
+    basis: str = ""
 
     @property
     def spoken(self) -> str:
@@ -68,6 +71,7 @@ class WarningRow:
     can_hear: bool
     can_remind: bool
     advice: str
+    basis: str = ""
 
     @property
     def spoken(self) -> str:
@@ -89,6 +93,7 @@ def sentence_card(snapshot: Snapshot, zone: tzinfo | None = None) -> SentenceCar
         can_remind=spoken_of.state is WarningState.RAISED,
         note=_state_words(spoken_of, snapshot.time_ms, zone),
         where=_where(spoken_of, snapshot.time_ms, zone),
+        basis=spoken_of.basis,
     )
 
 
@@ -127,6 +132,7 @@ def _warning_row(warning: WarningView, now_ms: int, zone: tzinfo | None) -> Warn
         can_hear=warning.state in _HEARABLE,
         can_remind=warning.state is WarningState.RAISED,
         advice=warning.sentence.advice,
+        basis=warning.basis,
     )
 
 

@@ -13,7 +13,7 @@ from studiowatch.ui.models.tones import LEVEL_TONES, Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.marks import LevelMark
 from studiowatch.ui.widgets.room_band import FigureView
-from studiowatch.ui.widgets.sentence import CARD_KINDS, REMIND_WORDS, STARTING
+from studiowatch.ui.widgets.sentence import CARD_KINDS, REMIND_WORDS, STARTING, flash_card
 from studiowatch.ui.widgets.text import button, label, say, set_property
 
 _SHOWN_FIGURES = 3
@@ -109,6 +109,10 @@ class AcrossView(QWidget):
         for view, figure in zip(self._figures, figures, strict=False):
             view.set_figure(figure)
         self._fit()
+
+    def flash(self) -> None:
+        """Show the sentence in full colour for a moment, where nothing can be heard."""
+        flash_card(self._sentence)
 
     def note(self, words: str, tone: Tone) -> None:
         """Show how what she did went, until the next thing does."""

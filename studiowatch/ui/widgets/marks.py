@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 from studiowatch.studio.words import Level
 from studiowatch.ui.models.tones import LEVEL_WORDS
 from studiowatch.ui.style import Style
+from studiowatch.ui.theme import Theme
 
 
 class LevelMark(QWidget):
@@ -47,35 +48,41 @@ class LevelMark(QWidget):
         del event
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        theme = self._style.theme
-        calm = theme.good if self._good else theme.muted
-        colour = QColor({Level.ACT: theme.act, Level.CAUTION: theme.caution, Level.CALM: calm}[self._level])
-        stroke = max(1.5, self.height() * 0.09)
-        painter.setPen(_pen(colour, stroke))
-        painter.setBrush(colour if self._filled else Qt.BrushStyle.NoBrush)
-        box = QRectF(self.rect()).adjusted(stroke, stroke, -stroke, -stroke)
-        if self._level is Level.CALM:
-            painter.drawEllipse(box)
-        else:
-            painter.drawPolygon(_triangle(box) if self._level is Level.ACT else _diamond(box))
-        if self._filled:
-            self._sign(painter, box)
+        paint_mark(painter, QRectF(self.rect()), self._level, self._style.theme, filled=self._filled, good=self._good)
 
-    def _sign(self, painter: QPainter, box: QRectF) -> None:
-        """Draw an exclamation mark, or a tick, in the card's colour."""
-        ink = QColor(self._style.theme.card)
-        wide = max(1.5, box.height() * 0.1)
-        painter.setPen(_pen(ink, wide))
-        x, y, h = box.center().x(), box.top(), box.height()
-        if self._level is Level.CALM:
-            if self._good:
-                w = box.width()
-                tick = [QPointF(x - 0.22 * w, y + 0.52 * h), QPointF(x - 0.06 * w, y + 0.68 * h)]
-                painter.drawPolyline([*tick, QPointF(x + 0.24 * w, y + 0.34 * h)])
-            return
-        low = 0.1 if self._level is Level.ACT else 0.0
-        painter.drawLine(QPointF(x, y + (0.28 + low) * h), QPointF(x, y + (0.53 + low) * h))
-        painter.drawPoint(QPointF(x, y + (0.72 + low) * h))
+
+def paint_mark(
+    painter: QPainter, box: QRectF, level: Level, theme: Theme, *, filled: bool = True, good: bool = False
+) -> None:
+    """Draw a mark into `box`."""
+    calm = theme.good if good else theme.muted
+    colour = QColor({Level.ACT: theme.act, Level.CAUTION: theme.caution, Level.CALM: calm}[level])
+    stroke = max(1.5, box.height() * 0.09)
+    painter.setPen(_pen(colour, stroke))
+    painter.setBrush(colour if filled else Qt.BrushStyle.NoBrush)
+    box = box.adjusted(stroke, stroke, -stroke, -stroke)
+    if level is Level.CALM:
+        painter.drawEllipse(box)
+    else:
+        painter.drawPolygon(_triangle(box) if level is Level.ACT else _diamond(box))
+    if filled:
+        _sign(painter, box, level, QColor(theme.card), good=good)
+
+
+def _sign(painter: QPainter, box: QRectF, level: Level, ink: QColor, *, good: bool) -> None:
+    """Draw an exclamation mark, or a tick."""
+    wide = max(1.5, box.height() * 0.1)
+    painter.setPen(_pen(ink, wide))
+    x, y, h = box.center().x(), box.top(), box.height()
+    if level is Level.CALM:
+        if good:
+            w = box.width()
+            tick = [QPointF(x - 0.22 * w, y + 0.52 * h), QPointF(x - 0.06 * w, y + 0.68 * h)]
+            painter.drawPolyline([*tick, QPointF(x + 0.24 * w, y + 0.34 * h)])
+        return
+    low = 0.1 if level is Level.ACT else 0.0
+    painter.drawLine(QPointF(x, y + (0.28 + low) * h), QPointF(x, y + (0.53 + low) * h))
+    painter.drawPoint(QPointF(x, y + (0.72 + low) * h))
 
 
 def _pen(colour: QColor, wide: float) -> QPen:

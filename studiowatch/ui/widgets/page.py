@@ -43,6 +43,7 @@ class Page(QScrollArea):
 
     heard = Signal(str)
     remind = Signal(str)
+    later = Signal(str)
 
     def __init__(self) -> None:
         super().__init__()
@@ -100,6 +101,7 @@ class Page(QScrollArea):
         view = WarningRowView()
         view.heard.connect(self.heard)
         view.remind.connect(self.remind)
+        view.later.connect(self.later)
         return view
 
     def _rack_column(self) -> QWidget:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QSizePolicy, QVBoxLayout
 
 from studiowatch.studio.words import Level, Sentence
@@ -16,6 +16,14 @@ HEARD_WORDS = "Heard"
 REMIND_WORDS = "Remind me in 10 min"
 STARTING = Sentence(level=Level.CAUTION, headline="Starting", detail="The watch has not spoken yet.")
 CARD_KINDS = {Level.ACT: "act", Level.CAUTION: "caution", Level.CALM: "calm"}
+
+_FLASH_MS = 700
+
+
+def flash_card(card: QFrame) -> None:
+    """Show a card in full colour for a moment."""
+    set_property(card, "flash", "true")
+    QTimer.singleShot(_FLASH_MS, card, lambda: set_property(card, "flash", "false"))
 
 
 class SentenceView(QFrame):
@@ -77,6 +85,11 @@ class SentenceView(QFrame):
         self._heard.setVisible(card.can_hear)
         self._remind.setVisible(card.can_remind)
         self.setAccessibleName(card.spoken)
+        self.setToolTip(f"Why this limit? {card.basis}" if card.basis else "")
+
+    def flash(self) -> None:
+        """Show it in full colour for a moment, where nothing can be heard."""
+        flash_card(self)
 
     @property
     def headline(self) -> str:

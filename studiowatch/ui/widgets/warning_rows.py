@@ -12,12 +12,16 @@ from studiowatch.ui.widgets.marks import LevelMark
 from studiowatch.ui.widgets.sentence import HEARD_WORDS, REMIND_WORDS
 from studiowatch.ui.widgets.text import button, label, say
 
+WHY = "Why this limit?"
+LATER_WORDS = "Choose when to be reminded"
+
 
 class WarningRowView(QWidget):
     """One warning."""
 
     heard = Signal(str)
     remind = Signal(str)
+    later = Signal(str)
 
     def __init__(self) -> None:
         super().__init__()
@@ -27,16 +31,25 @@ class WarningRowView(QWidget):
         self._when = label("small", Tone.MUTED, wrap=True)
         self._heard = button(HEARD_WORDS)
         self._remind = button("In 10 min", hint="Remind me in ten minutes if it still stands")
+        self._later = button("Later…", hint="Choose when to be reminded")
+        self._why = button(WHY, "link", "Where the limit of this warning comes from")
+        self._basis = label("small", Tone.MUTED, wrap=True)
+        self._basis.hide()
+        self._later.clicked.connect(lambda: self.later.emit(self._key))
+        self._why.clicked.connect(lambda: self._basis.setVisible(self._basis.isHidden()))
         self._heard.clicked.connect(lambda: self.heard.emit(self._key))
         self._remind.clicked.connect(lambda: self.remind.emit(self._key))
         self._answers = QHBoxLayout()
         self._answers.addWidget(self._heard)
         self._answers.addWidget(self._remind)
+        self._answers.addWidget(self._later)
         self._answers.addStretch(1)
         self._words = QVBoxLayout()
         self._words.addWidget(self._headline)
         self._words.addWidget(self._when)
         self._words.addLayout(self._answers)
+        self._words.addWidget(self._why, 0, Qt.AlignmentFlag.AlignLeft)
+        self._words.addWidget(self._basis)
         self._row = QHBoxLayout(self)
         self._row.addWidget(self._mark, 0, Qt.AlignmentFlag.AlignTop)
         self._row.addLayout(self._words, 1)
@@ -52,6 +65,8 @@ class WarningRowView(QWidget):
 
     def set_row(self, row: WarningRow) -> None:
         """Show `row`: a filled mark while it is open, an outline once it is past."""
+        if row.key != self._key:
+            self._basis.hide()
         self._key = row.key
         self._mark.set_level(row.level, filled=row.is_open)
         say(self._headline, row.headline, LEVEL_TONES[row.level] if row.is_open else Tone.INK)
@@ -59,6 +74,10 @@ class WarningRowView(QWidget):
         self.setToolTip(row.advice)
         self._heard.setVisible(row.can_hear)
         self._remind.setVisible(row.can_remind)
-        for answer, words in ((self._heard, HEARD_WORDS), (self._remind, REMIND_WORDS)):
+        self._later.setVisible(row.can_remind)
+        self._why.setVisible(row.is_open and bool(row.basis))
+        say(self._basis, row.basis)
+        named = {self._heard: HEARD_WORDS, self._remind: REMIND_WORDS, self._later: LATER_WORDS, self._why: WHY}
+        for answer, words in named.items():
             answer.setAccessibleName(f"{words}: {row.headline}")
         self.setAccessibleName(row.spoken)

@@ -1,0 +1,102 @@
+"""Quiet hours: the rule in words, from when to when, and what may wake her."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QTime, Signal
+from PySide6.QtWidgets import QCheckBox, QDialog, QHBoxLayout, QTimeEdit, QVBoxLayout, QWidget
+
+from studiowatch.ui.models.quiet_hours import QuietHours
+from studiowatch.ui.models.tones import Tone
+from studiowatch.ui.style import Style
+from studiowatch.ui.widgets.text import button, label
+
+TITLE = "Quiet hours"
+RULE = (
+    "In quiet hours a caution makes no sound. What must be acted on sounds once, softly, and then only shows. "
+    "Everything is shown and kept as by day."
+)
+WAKE_ME = "Also wake me for a wet coat in moving air"
+
+
+class QuietDialog(QDialog):
+    """The form; `chosen` tells that she took what it says."""
+
+    chosen = Signal()
+
+    def __init__(self, quiet: QuietHours, style: Style, parent: QWidget) -> None:
+        super().__init__(parent)
+        self.setWindowTitle(TITLE)
+        self.setAccessibleName(TITLE)
+        self.finished.connect(self.deleteLater)
+        self.on_field, self.wakes_field = QCheckBox("Keep quiet hours"), QCheckBox(WAKE_ME)
+        self.from_field, self.to_field = _time(quiet.from_min), _time(quiet.to_min)
+        self.on_field.setChecked(quiet.on)
+        self.wakes_field.setChecked(quiet.wakes)
+        for box in (self.on_field, self.wakes_field):
+            box.setAccessibleName(box.text())
+        self._lay_out(style)
+        self.on_field.toggled.connect(self._enable)
+        self._enable(on=quiet.on)
+        self.resize(min(style.px(470), self.screen().availableSize().width() - 40), self.sizeHint().height())
+
+    def _lay_out(self, style: Style) -> None:
+        px = style.px
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(px(20), px(14), px(20), px(14))
+        whole.setSpacing(px(10))
+        whole.addWidget(label("headline", text=TITLE))
+        whole.addWidget(label("body", Tone.MUTED, RULE, wrap=True))
+        whole.addWidget(self.on_field)
+        times = QHBoxLayout()
+        times.setSpacing(px(10))
+        for name, field in (("From", self.from_field), ("To", self.to_field)):
+            caption = label("small", Tone.MUTED, name)
+            caption.setBuddy(field)
+            field.setAccessibleName(f"Quiet {name.lower()}")
+            times.addWidget(caption)
+            times.addWidget(field)
+        times.addStretch(1)
+        whole.addLayout(times)
+        whole.addWidget(self.wakes_field)
+        whole.addStretch(1)
+        whole.addLayout(self._foot(px(8)))
+
+    def _foot(self, spacing: int) -> QHBoxLayout:
+        foot = QHBoxLayout()
+        foot.setSpacing(spacing)
+        cancel, take = button("Cancel"), button("Take it", "primary")
+        cancel.clicked.connect(self.reject)
+        take.clicked.connect(self._take)
+        take.setDefault(True)
+        foot.addWidget(cancel)
+        foot.addStretch(1)
+        foot.addWidget(take)
+        return foot
+
+    @property
+    def quiet_hours(self) -> QuietHours:
+        """Return what the form says."""
+        return QuietHours(
+            on=self.on_field.isChecked(),
+            from_min=_minute(self.from_field),
+            to_min=_minute(self.to_field),
+            wakes=self.wakes_field.isChecked(),
+        )
+
+    def _take(self) -> None:
+        self.chosen.emit()
+        self.accept()
+
+    def _enable(self, on: bool) -> None:  # noqa: FBT001 - as the box tells it
+        for field in (self.from_field, self.to_field, self.wakes_field):
+            field.setEnabled(on)
+
+
+def _time(minute: int) -> QTimeEdit:
+    made = QTimeEdit(QTime(minute // 60, minute % 60))
+    made.setDisplayFormat("HH:mm")
+    return made
+
+
+def _minute(field: QTimeEdit) -> int:
+    return field.time().hour() * 60 + field.time().minute()

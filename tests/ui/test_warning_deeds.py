@@ -1,0 +1,171 @@
+"""Putting off, calling, quiet hours, trying the sound, the tray, and why a limit is what it is."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import Qt, QTime
+from PySide6.QtGui import QIcon, QImage
+from PySide6.QtWidgets import QApplication
+from pytestqt.qtbot import QtBot
+
+from studiowatch.service.commands import RemindLater
+from studiowatch.service.login_entry import LoginEntry
+from studiowatch.service.snapshot import Snapshot
+from studiowatch.studio.words import Level
+from studiowatch.ui.app import app_icon
+from studiowatch.ui.models.alarm import LOUDNESS, REPEAT_S, Sound, Step
+from studiowatch.ui.models.quiet_hours import QuietHours
+from studiowatch.ui.models.reminders import IN_TEN, IN_THIRTY, ONCE_DRY, dry_at_ms, reminders
+from studiowatch.ui.settings import ViewSettings
+from studiowatch.ui.tray import marked
+from studiowatch.ui.warning_deeds import NOTHING_HEARD, NOTHING_WAITS, SOUNDED
+from studiowatch.ui.widgets.quiet_dialog import QuietDialog
+from studiowatch.ui.widgets.warning_rows import WHY, WarningRowView
+from studiowatch.ui.window import StudioWindow
+
+from .conftest import KeptSpeaker, KeptTray, push
+from .scenes import AIR, AIR_WARNING, EMPTY, FOUR_CALM, FOUR_WARNED, NOW_MS, ScriptedClock, ScriptedDesk
+
+pytestmark = pytest.mark.window
+Show = Callable[[Snapshot], StudioWindow]
+MINUTE_MS = 60_000
+
+
+def test_that_a_warning_may_wait_ten_minutes_thirty_or_until_its_coats_are_dry() -> None:
+    choices = reminders(FOUR_WARNED, AIR_WARNING, NOW_MS)
+    assert [one.words for one in choices] == [IN_TEN, IN_THIRTY, ONCE_DRY]
+    assert [one.until_ms - NOW_MS for one in choices[:2]] == [10 * MINUTE_MS, 30 * MINUTE_MS]
+    assert choices[2].until_ms == dry_at_ms(FOUR_WARNED, AIR_WARNING) > NOW_MS
+
+
+def test_that_a_coat_whose_time_is_not_in_sight_offers_no_such_choice() -> None:
+    bare = replace(FOUR_WARNED, pieces=tuple(replace(piece, coats=()) for piece in FOUR_WARNED.pieces))
+    assert [one.words for one in reminders(bare, AIR_WARNING, NOW_MS)] == [IN_TEN, IN_THIRTY]
+
+
+def test_that_the_menu_puts_off_by_the_choice(shown: Show, desk: ScriptedDesk, clock: ScriptedClock) -> None:
+    window = shown(FOUR_WARNED)
+    menu = window.warned.menu_for(AIR_WARNING.key)
+    assert [action.text() for action in menu.actions()] == [IN_TEN, IN_THIRTY, ONCE_DRY]
+    menu.actions()[1].trigger()
+    assert desk.commands[-1] == RemindLater(warning_key=AIR_WARNING.key, until_ms=clock.utc_ms() + 30 * MINUTE_MS)
+
+
+def test_that_nothing_to_answer_is_said(shown: Show) -> None:
+    window = shown(EMPTY)
+    window.warned.put_off_first(2)
+    assert NOTHING_WAITS in window.foot.words
+
+
+def test_that_who_does_not_react_is_called_and_then_the_window_comes(
+    shown: Show, speaker: KeptSpeaker, clock: ScriptedClock, tray: KeptTray, qtbot: QtBot
+) -> None:
+    tray.exists = True
+    window = shown(FOUR_WARNED)
+    window.close()
+    assert not window.isVisible()
+    before = len(tray.said)
+    for _ in range(6):
+        clock.seconds += REPEAT_S
+        window.feed._tick()
+    assert speaker.loud == [LOUDNESS[Step.SOUND]] * 3 + [LOUDNESS[Step.CALL]] * 3 + [LOUDNESS[Step.FRONT]]
+    assert tray.said[before:] == [AIR]
+    qtbot.waitUntil(window.isVisible)
+
+
+def test_that_where_nothing_is_heard_the_sentence_flashes(shown: Show, speaker: KeptSpeaker, qtbot: QtBot) -> None:
+    speaker.trouble = "no sound on this machine"
+    window = shown(FOUR_WARNED)
+    assert window.page.sentence.property("flash") == "true"
+    qtbot.waitUntil(lambda: window.page.sentence.property("flash") == "false")
+
+
+@pytest.mark.parametrize(("trouble", "words"), [("", SOUNDED), ("no sound", NOTHING_HEARD)])
+def test_that_the_sound_may_be_tried(shown: Show, speaker: KeptSpeaker, trouble: str, words: str) -> None:
+    speaker.trouble = trouble
+    window = shown(EMPTY)
+    window.warned.try_sound()
+    assert (speaker.played, speaker.loud) == ([Sound.INSISTENT], [1.0])
+    assert words in window.foot.words
+
+
+def test_that_quiet_hours_are_chosen_kept_and_heeded(
+    shown: Show, settings: ViewSettings, speaker: KeptSpeaker, clock: ScriptedClock
+) -> None:
+    window = shown(EMPTY)
+    form = window.warned.choose_quiet_hours()
+    assert isinstance(form, QuietDialog)
+    assert not form.from_field.isEnabled()
+    form.on_field.setChecked(True)
+    form.from_field.setTime(QTime(0, 0))
+    form.to_field.setTime(QTime(0, 0))
+    push(form, "Take it").click()
+    assert settings.quiet_hours == QuietHours(on=True, from_min=0, to_min=0)
+    assert "Quiet from 00:00 to 00:00." in window.foot.words
+    shown(FOUR_WARNED)
+    clock.seconds += 10 * REPEAT_S
+    window.feed._tick()
+    assert len(speaker.played) == 1
+    assert speaker.loud[0] < LOUDNESS[Step.SOUND]
+
+
+def test_that_quiet_hours_dropped_change_nothing(shown: Show, settings: ViewSettings, qtbot: QtBot) -> None:
+    form = shown(EMPTY).warned.choose_quiet_hours()
+    form.on_field.setChecked(True)
+    qtbot.keyClick(form, Qt.Key.Key_Escape)
+    assert not settings.quiet_hours.on
+
+
+def test_that_a_limit_names_its_basis_on_request(shown: Show) -> None:
+    based = replace(AIR_WARNING, basis="Draught rate of ISO 7730.")
+    window = shown(replace(FOUR_WARNED, warnings=(based,)))
+    row = next(one for one in window.page.findChildren(WarningRowView) if one.isVisible())
+    assert not row._basis.isVisible()
+    push(row, WHY).click()
+    assert row._basis.isVisible()
+    assert row._basis.text() == based.basis
+    assert based.basis in window.page.sentence.toolTip()
+
+
+def test_that_the_tray_follows_the_sentence_while_the_window_is_away(shown: Show, tray: KeptTray) -> None:
+    tray.exists = True
+    window = shown(FOUR_CALM)
+    window.close()
+    window._parts.desk.publish(FOUR_WARNED)
+    QApplication.processEvents()
+    sentence, prompt = tray.shown[-1]
+    assert sentence == FOUR_WARNED.sentence
+    assert prompt
+    tray.across_asked.emit()
+    assert window._stack.currentWidget() is window.across
+
+
+def image(icon: QIcon, side: int) -> QImage:
+    return icon.pixmap(side, side).toImage().convertToFormat(QImage.Format.Format_Alpha8)
+
+
+@pytest.mark.parametrize("side", [16, 22, 64])
+@pytest.mark.usefixtures("qapp")
+def test_that_the_levels_differ_in_the_tray_by_shape_alone(side: int) -> None:
+    shapes = [bytes(image(marked(QIcon(), level), side).constBits()) for level in Level]
+    assert len(set(shapes)) == len(shapes)
+    assert image(marked(app_icon(), Level.ACT), side) != image(app_icon(), side)
+
+
+def test_that_the_menu_makes_it_start_at_login(
+    make_window: Callable[[ViewSettings], StudioWindow], settings: ViewSettings, tmp_path: Path, qtbot: QtBot
+) -> None:
+    window = make_window(settings)
+    qtbot.addWidget(window)
+    entry = LoginEntry(path=tmp_path / "autostart" / "studiowatch.desktop", command=("studiowatch",), platform="linux")
+    window._parts = replace(window._parts, login=entry)
+    window._start_at_login(True)  # noqa: FBT003 - as the menu tells it
+    assert entry.is_on
+    window._start_at_login(False)  # noqa: FBT003 - as the menu tells it
+    assert not entry.is_on
+    assert "No longer opens at login." in window.foot.words
+    window.leave()

@@ -163,6 +163,7 @@ def _fields(style: Style) -> str:
         border: 2px solid {theme.link}; padding: {px(5) - 1}px {px(8) - 1}px; }}
     QLineEdit[wrong="true"], QComboBox[wrong="true"], QDateTimeEdit[wrong="true"] {{
         border: 2px solid {theme.act}; padding: {px(5) - 1}px {px(8) - 1}px; }}
+    QLineEdit:disabled, QComboBox:disabled {{ color: {theme.muted}; }}
     QComboBox QAbstractItemView {{ background: {theme.card}; color: {theme.ink}; border: 1px solid {theme.edge};
         selection-background-color: {theme.link}; selection-color: {theme.card}; }}
     QCheckBox, QRadioButton {{ spacing: {px(8)}px; padding: {px(3)}px; border: 2px solid transparent;

@@ -129,7 +129,10 @@ def _too_much(form: CoatDialog) -> None:
 def special(window: StudioWindow, desk: ScriptedDesk, out: Path, suffix: str, wanted: list[str]) -> None:
     if not wanted or f"across_{suffix}" in wanted:
         window.toggle_across()
-        settle()
+        for name in ("foretold", "silent", "four-calm", "four-warned"):
+            desk.publish(SCENES[name])
+            settle()
+            save(window, out / f"across-{name}_{suffix}.png")
         save(window, out / f"across_{suffix}.png")
         window.toggle_across()
         settle()
@@ -138,6 +141,7 @@ def special(window: StudioWindow, desk: ScriptedDesk, out: Path, suffix: str, wa
         "coat": lambda: window.deeds.lay_coat("orchard"),
         "look": lambda: window.deeds.touch_test("ladder"),
         "reading": window.deeds.type_reading,
+        "quiet": window.warned.choose_quiet_hours,
     }
     desk.answer = Refused("Blue Ladder is not dry to recoat before tomorrow 11:30: wait, or lay it earlier by hand.")
     for name, opened in forms.items():
@@ -146,7 +150,7 @@ def special(window: StudioWindow, desk: ScriptedDesk, out: Path, suffix: str, wa
         form = opened()
         settle()
         save(form, out / f"{name}_{suffix}.png")
-        if name != "look":
+        if name not in ("look", "quiet"):
             form.command_or_fault()
             settle()
             save(form, out / f"{name}-fault_{suffix}.png")

@@ -573,7 +573,49 @@ TWELVE = replace(
         ),
     ),
 )
+AHEAD = Sentence(
+    level=Level.CAUTION,
+    headline="Humidity will pass the limit in about 40 minutes",
+    detail="If the room goes on like this it passes 75 % at about 14:54, between 14:38 and 15:20: Orchard at "
+    "Low Water.",
+    advice="Warm the room gently; keep the heater's air off the pieces, and the heater clear of fabric.",
+)
+DUSTY = Sentence(
+    level=Level.CAUTION,
+    headline="Dust over two sticky coats",
+    detail="400,000 specks over 5 µm in a cubic metre; it sticks until about 15:05: Orchard at Low Water.",
+    advice="Set the mesh cover once no more bubbles rise; move little, and stir nothing up.",
+)
+MATTING = Sentence(
+    level=Level.CAUTION,
+    headline="Too many coats with matting agent",
+    detail="3 lie on each other, 2 are enough: Blue Ladder.",
+    advice="Lay no more satin or matt on it: each one dulls the dark colours below.",
+)
+AHEAD_WARNING = warning(
+    "w11",
+    AHEAD,
+    WarningState.RAISED,
+    2 * MINUTE_MS,
+    kind="damp",
+    piece_titles=("Orchard at Low Water",),
+    basis="75 %: the product's sheet; care 5 % below it: assumption. Foreseen by the room's last hour.",
+    expected_ms=NOW_MS + 42 * MINUTE_MS,
+)
+MANY_WARNED = replace(
+    FOUR_WARNED,
+    warnings=(
+        replace(AIR_WARNING, basis="Draught rate of ISO 7730: 0.15 to 0.31 m/s at 18 to 28 °C; 0.5 m/s: assumption."),
+        AHEAD_WARNING,
+        warning("w12", DUSTY, WarningState.HEARD, 9 * MINUTE_MS, kind="dust", basis="ISO 14644-1, class 9."),
+        warning("w13", MATTING, WarningState.RAISED, 50 * MINUTE_MS, kind="matting-build-up", basis="The sheet."),
+        *PAST_WARNINGS,
+    ),
+)
+FORETOLD = replace(FOUR_WARNED, sentence=AHEAD, warnings=(AHEAD_WARNING, *PAST_WARNINGS))
 SCENES = {
+    "many-warned": MANY_WARNED,
+    "foretold": FORETOLD,
     "first-run": FIRST_RUN,
     "empty": EMPTY,
     "one-wet": ONE_WET,

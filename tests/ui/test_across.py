@@ -21,6 +21,7 @@ from .conftest import activate, push
 from .scenes import (
     AIR,
     FOUR_WARNED,
+    SCENES,
     ScriptedDesk,
 )
 
@@ -89,3 +90,15 @@ def test_that_the_sentence_stays_whole_across_the_room(
             assert part.heightForWidth(part.width()) <= part.height()
 
     qtbot.waitUntil(is_whole)
+
+
+@pytest.mark.parametrize("name", ["foretold", "four-warned", "silent", "many-warned"])
+def test_that_no_advice_loses_its_end_in_any_state_of_warning(shown: Show, name: str) -> None:
+    window = shown(SCENES[name])
+    window.toggle_across()
+    window.resize(1280, 800)
+    window.feed.draw()
+    QApplication.processEvents()
+    advice = window.across._advice
+    assert advice.heightForWidth(advice.width()) <= advice.height()
+    window.toggle_across()

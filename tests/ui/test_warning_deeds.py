@@ -7,7 +7,7 @@ from dataclasses import replace
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import Qt, QTime
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QIcon, QImage
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
@@ -101,8 +101,8 @@ def test_that_quiet_hours_are_chosen_kept_and_heeded(
     assert isinstance(form, QuietDialog)
     assert not form.from_field.isEnabled()
     form.on_field.setChecked(True)
-    form.from_field.setTime(QTime(0, 0))
-    form.to_field.setTime(QTime(0, 0))
+    form.from_field.setCurrentText("00:00")
+    form.to_field.setCurrentText("00:00")
     push(form, "Take it").click()
     assert settings.quiet_hours == QuietHours(on=True, from_min=0, to_min=0)
     assert "Quiet from 00:00 to 00:00." in window.foot.words

@@ -7,6 +7,7 @@ from datetime import tzinfo
 
 from studiowatch.coats.stages import Surface
 from studiowatch.room.air_movement import Movement
+from studiowatch.room.limits import AIR_SPEED, DEW_MARGIN, DUST, FILM_MARGIN, HUMIDITY
 from studiowatch.service.snapshot import RoomView, Snapshot
 from studiowatch.studio.concern import TypedAir
 from studiowatch.studio.rereading import FRESH_S
@@ -24,7 +25,10 @@ NOT_MEASURED = "–"
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Figure:
-    """One large figure. `stale` is True when the board has fallen silent and the number is its last word."""
+    """One large figure. `stale` is True when the board has fallen silent and the number is its last word.
+
+    `basis` says where the limits of the figure come from.
+    """
 
     name: str
     value: str
@@ -32,6 +36,7 @@ class Figure:
     meaning: str = ""
     level: Level = Level.CALM
     stale: bool = False
+    basis: str = ""
 
     @property
     def spoken(self) -> str:
@@ -86,6 +91,7 @@ def _temperature(room: RoomView, films: tuple[tuple[float, str], ...]) -> Figure
         unit="°C",
         meaning=meaning,
         level=room.temperature_level,
+        basis=f"{FILM_MARGIN.basis} Above the dew point: {DEW_MARGIN.basis}",
     )
 
 
@@ -103,6 +109,7 @@ def _humidity(room: RoomView) -> Figure:
         unit="%",
         meaning=meaning.strip(),
         level=room.humidity_level,
+        basis=HUMIDITY.basis,
     )
 
 
@@ -125,8 +132,15 @@ def _calibrated_air(room: RoomView, speed_m_s: float, now_ms: int, zone: tzinfo 
     if speed_m_s < STILL_BELOW_M_S:
         below = f"under {STILL_BELOW_M_S} m/s"
         meaning = below if room.movement is Movement.STILL else f"{below}\n{meaning}".strip()
-        return Figure(name="Air speed", value="still", meaning=meaning, level=room.air_level)
-    return Figure(name="Air speed", value=f"{speed_m_s:.2f}", unit="m/s", meaning=meaning, level=room.air_level)
+        return Figure(name="Air speed", value="still", meaning=meaning, level=room.air_level, basis=AIR_SPEED.basis)
+    return Figure(
+        name="Air speed",
+        value=f"{speed_m_s:.2f}",
+        unit="m/s",
+        meaning=meaning,
+        level=room.air_level,
+        basis=AIR_SPEED.basis,
+    )
 
 
 def _uncalibrated_air(room: RoomView, signal_mV: float) -> Figure:
@@ -141,7 +155,7 @@ def _dust(particles_per_m3: float) -> Figure:
     value = "low" if particles_per_m3 < LITTLE_DUST_PER_M3 else "some"
     if particles_per_m3 >= MUCH_DUST_PER_M3:
         value = "high"
-    return Figure(name="Dust", value=value, meaning=f"{particles_per_m3:,.0f} /m³\nover 5 µm")
+    return Figure(name="Dust", value=value, meaning=f"{particles_per_m3:,.0f} /m³\nover 5 µm", basis=DUST.basis)
 
 
 def _degrees(temperature_C: float) -> str:

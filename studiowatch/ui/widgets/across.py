@@ -18,6 +18,7 @@ from studiowatch.ui.widgets.text import button, label, say, set_property
 
 _SHOWN_FIGURES = 3
 _SIZES = (6.0, 5.2, 4.4, 3.6, 3.0)  # of the headline, in hundredths of the window: the largest that stays whole
+_ADVICE_SIZES = (3.2, 2.7, 2.3, 2.0)  # the same of the advice, which must never lose its end
 _SENTENCE_SHARE = 0.45  # of the window's height, for the card
 _BESIDE, _ABOVE = 198, 80  # pixels of the card that are neither words, mark nor answers: margins and spacing
 
@@ -128,7 +129,6 @@ class AcrossView(QWidget):
         self._mark.set_style(Style(theme=self._style.theme, scale=max(0.5, unit / 10)))
         for shown, size, weight in (
             (self._where, 2.4, 400),
-            (self._advice, 3.2, 700),
             (self._note, 2.0, 600),
             (self._trouble, 2.0, 600),
             (self._prompt, 3.2, 600),
@@ -137,13 +137,18 @@ class AcrossView(QWidget):
         for answer, size in ((self._heard, 2.6), (self._remind, 1.9)):
             answer.setStyleSheet(f"font-size: {round(size * unit)}px; padding: {round(1.4 * unit)}px;")
         self._back.setStyleSheet(f"font-size: {round(1.8 * unit)}px;")
-        self._headline.setStyleSheet(f"font-size: {self._headline_px(unit)}px; font-weight: 700;")
+        for size in _ADVICE_SIZES:
+            self._advice.setStyleSheet(f"font-size: {round(size * unit)}px; font-weight: 700;")
+            headline_px, fits = self._headline_px(unit)
+            if fits:
+                break
+        self._headline.setStyleSheet(f"font-size: {headline_px}px; font-weight: 700;")
         for view in self._figures:
             view.setStyleSheet(f"QLabel {{ font-size: {round(2 * unit)}px; }}")
             view.set_style(Style(theme=self._style.theme, scale=unit / 6))
 
-    def _headline_px(self, unit: float) -> int:
-        """Return the largest size that leaves the sentence whole beside its answers and above its advice."""
+    def _headline_px(self, unit: float) -> tuple[int, bool]:
+        """Return the largest size that leaves the sentence whole above its advice, and whether even that does."""
         for one in (self._heard, self._remind):
             one.ensurePolished()
         answers = [one.sizeHint().width() for one in (self._heard, self._remind) if not one.isHidden()]
@@ -155,8 +160,8 @@ class AcrossView(QWidget):
         for size in _SIZES:
             font.setPixelSize(round(size * unit))
             if _text_height(font, self._headline.text(), width) <= room:
-                break
-        return font.pixelSize()
+                return font.pixelSize(), True
+        return font.pixelSize(), False
 
 
 def _height(shown: QLabel, width: int) -> int:

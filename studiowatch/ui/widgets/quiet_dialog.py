@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QTime, Signal
-from PySide6.QtWidgets import QCheckBox, QDialog, QHBoxLayout, QTimeEdit, QVBoxLayout, QWidget
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QCheckBox, QComboBox, QDialog, QHBoxLayout, QVBoxLayout, QWidget
 
-from studiowatch.ui.models.quiet_hours import QuietHours
+from studiowatch.ui.models.quiet_hours import DAY_MIN, QuietHours, clock
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.text import button, label
@@ -15,6 +15,7 @@ RULE = (
     "In quiet hours a caution makes no sound. What must be acted on sounds once, softly, and then only shows. "
     "Everything is shown and kept as by day."
 )
+_HALF_HOUR_MIN = 30
 WAKE_ME = "Also wake me for a wet coat in moving air"
 
 
@@ -92,11 +93,14 @@ class QuietDialog(QDialog):
             field.setEnabled(on)
 
 
-def _time(minute: int) -> QTimeEdit:
-    made = QTimeEdit(QTime(minute // 60, minute % 60))
-    made.setDisplayFormat("HH:mm")
+def _time(minute: int) -> QComboBox:
+    """Return a list of the half hours, and of `minute` if it is none."""
+    made = QComboBox()
+    for choice in sorted({*range(0, DAY_MIN, _HALF_HOUR_MIN), minute}):
+        made.addItem(clock(choice), choice)
+    made.setCurrentText(clock(minute))
     return made
 
 
-def _minute(field: QTimeEdit) -> int:
-    return field.time().hour() * 60 + field.time().minute()
+def _minute(field: QComboBox) -> int:
+    return int(field.currentData())

@@ -79,6 +79,7 @@ class FigureView(QWidget):
         say(self._meaning, figure.meaning, tone)
         self._value.setAccessibleName(figure.spoken)
         self.setAccessibleName(figure.spoken)
+        self.setToolTip(f"Why these limits? {figure.basis}" if figure.basis else "")
 
 
 class RoomBand(QFrame):

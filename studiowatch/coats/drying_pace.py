@@ -20,7 +20,7 @@ def pace_after(pace: float, before: Film, after: Film) -> float:
 
     The pace is the Péclet number of the drying, averaged over minutes, over that of the sheet's own run once its film
     has cooled, in the run with every draw at its centre. (`Film.skinning` compares the fastest moments, when both
-    films are still as warm as the air.)
+    films are still as warm as the air; a fresh coat begins at 0 here, so that this moment counts for little.)
     """
     elapsed_s = after.elapsed_s - before.elapsed_s
     if not isinstance(after.state, WaterState) or elapsed_s <= 0.0:
@@ -28,8 +28,6 @@ def pace_after(pace: float, before: Film, after: Film) -> float:
     if after.state.free[0] <= after.layer.free_packed[0]:
         return 0.0
     now = _peclet(before, after) / _of_sheet(after.sheet)
-    if before.elapsed_s <= 0.0:
-        return now
     return now + (pace - now) * exp(-elapsed_s / SMOOTHED_S)
 
 

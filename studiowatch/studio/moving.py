@@ -15,11 +15,17 @@ STILL_M_S = 0.1  # m/s, below which the air counts as still: the board's sensor 
 
 
 def air_moving(scene: Scene) -> Concern | None:
-    """Say that air moves over a coat that it still harms: at stage one; aloud from stage two or a strong draught."""
+    """Say that air moves over a coat that it still harms: at stage one; aloud from stage two or a strong draught.
+
+    Over covered coats it is said from stage two on.
+    """
     wet = [coat for coat in scene.coats if coat.wet]
     if not wet or not scene.air.is_moving:
         return None
     bare = [coat for coat in wet if not coat.covered]
+    lasts = scene.air.movement is Movement.FAN or _is_felt(scene) or Kind.AIR_MOVING in scene.before
+    if not bare and not lasts:
+        return None  # who walks by stirs nothing under a cover
     sentence = _moving_over_bare(scene, bare) if bare else _moving_over_covered(scene, wet)
     earlier = scene.before.get(Kind.AIR_MOVING)
     speed_m_s = scene.air.air_speed_m_s

@@ -36,7 +36,8 @@ def test_that_a_sheets_own_coat_in_its_own_room_has_pace_one_and_a_thicker_one_m
     # the Péclet number is in proportion to the thickness: A. F. Routh, W. B. Russel (1998), AIChE J. 44, 2088
     laid = lay(gloss, anchor(gloss), wet_um=wet_um, side_m=0.15)
     _, pace = dried(laid, 0.0, Air(temperature_C=23.0, humidity_pct=50.0, air_speed_m_s=0.1), 900.0)
-    assert pace == pytest.approx(wet_um / 80.0, rel=0.06)  # the warm first minute still counts for a few hundredths
+    # after three times of averaging 5 % of the fresh coat's 0 still counts
+    assert 0.93 * wet_um / 80.0 < pace < 1.03 * wet_um / 80.0
 
 
 def test_that_who_walks_by_changes_little_and_a_fan_much(gloss: DataSheet) -> None:

@@ -27,12 +27,13 @@ from studiowatch.ui.models.learning import AnsweredTest
 from studiowatch.ui.models.look_form import ANSWERS, BY_EYE, BY_TOUCH
 from studiowatch.ui.models.prompts import Deed, PromptRow
 from studiowatch.ui.models.reading_form import Degrees
-from studiowatch.ui.models.times import REMIND_AFTER_MS, SNOOZE_AFTER_MS, clock_words, local
+from studiowatch.ui.models.times import REMIND_AFTER_MS, SNOOZE_AFTER_MS, clock_words
+from studiowatch.ui.record_deeds import RecordDeeds
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.coat_dialog import CoatDialog
 from studiowatch.ui.widgets.dialog import FormDialog
 from studiowatch.ui.widgets.look_dialog import LOOK_TITLE, LookDialog, pieces_with_coats
-from studiowatch.ui.widgets.piece_dialog import RegisterDialog
+from studiowatch.ui.widgets.piece_dialog import PieceDialog
 from studiowatch.ui.widgets.question import question
 from studiowatch.ui.widgets.reading_dialog import ReadingDialog
 
@@ -60,7 +61,19 @@ class Deeds(QObject):
         self._asked: AnsweredTest | None = None
         self._tested: AnsweredTest | None = None
         self._degrees = Degrees.CELSIUS
-        self.style = Style()
+        self._style = Style()
+        self.records = RecordDeeds(desk, clock, self._courier, window)
+        self.records.done.connect(self.done)
+        self.records.refused.connect(self.refused)
+
+    @property
+    def style(self) -> Style:
+        """The style of the forms that are opened."""
+        return self._style
+
+    @style.setter
+    def style(self, style: Style) -> None:
+        self._style = self.records.style = style
 
     def close(self) -> None:
         """Bring no more answers: the window is going."""
@@ -74,21 +87,35 @@ class Deeds(QObject):
     def set_snapshot(self, snapshot: Snapshot) -> None:
         """Take the newest snapshot, and let an open form look at the room again."""
         self.snapshot = snapshot
+        self.records.set_snapshot(snapshot)
         for form in self._window.findChildren(CoatDialog):
             form.set_snapshot(snapshot)
         self._tell_moved()
 
-    def register_piece(self) -> RegisterDialog:
+    def register_piece(self) -> PieceDialog:
         """Open the form for a new piece."""
-        form = RegisterDialog(
+        form = self._piece_form(None)
+        form.recorded.connect(self.made)
+        return self._open(form)
+
+    def edit_piece(self, piece_key: str) -> PieceDialog | None:
+        """Open the form of a piece, filled in."""
+        piece = self.piece(piece_key)
+        if piece is None:
+            self.refused.emit("Choose a piece on the rack first.")
+            return None
+        return self._open(self._piece_form(piece))
+
+    def _piece_form(self, piece: PieceView | None) -> PieceDialog:
+        return PieceDialog(
             sheets=self._desk.sheets(),
-            today=local(self._clock.utc_ms()).date(),
+            now_ms=self._clock.utc_ms,
+            photo_folder=self._desk.photo_folder,
             courier=self._courier,
             style=self.style,
             parent=self._window,
+            piece=piece,
         )
-        form.recorded.connect(self.made)
-        return self._open(form)
 
     def lay_coat(self, piece_key: str) -> CoatDialog | None:
         """Open the form for a coat, if there is a piece."""
@@ -142,6 +169,7 @@ class Deeds(QObject):
         form.answering.connect(self._remember)
         self._open(form)
         form.told.connect(self._await_move)  # after `done`, whose words it replaces
+        form.recorded.connect(lambda _key: self._ask_outcome(form))
         return form
 
     def _remember(self, piece_key: str) -> None:
@@ -151,6 +179,11 @@ class Deeds(QObject):
     def _await_move(self) -> None:
         self._tested = self._asked
         self._tell_moved()
+
+    def _ask_outcome(self, form: LookDialog) -> None:
+        """Ask how the coat came out, once a look has told that it is clear, or milky when it should not be."""
+        if form.is_over:
+            self.records.ask_outcome(form.piece_key)
 
     def _tell_moved(self) -> None:
         """Tell once how a touch test moved the ready time of its piece."""
@@ -250,7 +283,11 @@ class Deeds(QObject):
         menu.addAction("Touch test or look…", lambda: self.touch_test(piece_key)).setEnabled(laid)
         uncovered = laid and piece is not None and piece.top is not None and not piece.top.covered
         menu.addAction("The mesh cover is set", lambda: self.cover(piece_key)).setEnabled(uncovered)
+        menu.addAction("How did it come out…", lambda: self.records.ask_outcome(piece_key)).setEnabled(laid)
         menu.addAction("Why did it cloud?", lambda: self.review_asked.emit(piece_key)).setEnabled(laid)
+        menu.addSeparator()
+        menu.addAction("Edit the piece…", lambda: self.edit_piece(piece_key))
+        menu.addAction("Corrections…", lambda: self.records.show_recorded(piece_key))
         menu.addSeparator()
         menu.addAction("Take off the rack…", lambda: self.take_off(piece_key))
         return menu

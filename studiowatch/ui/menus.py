@@ -9,6 +9,7 @@ from functools import partial
 from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QMainWindow, QMenu, QMenuBar
 
+from studiowatch.service.snapshot import UndoView
 from studiowatch.ui.records_menu import RecordsDeeds, add_records, add_saving
 
 _REMINDERS = (
@@ -16,6 +17,7 @@ _REMINDERS = (
     ("Remind me in &30 min", "Ctrl+Shift+R"),
     ("Not until the coat is &dry", "Ctrl+Alt+R"),
 )
+UNDO, REDO = "&Undo", "Do a&gain"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -31,6 +33,11 @@ class MenuDeeds:
     try_sound: Callable[[], object]
     quiet: Callable[[], object]
     login: Callable[[bool], object]
+    edit: Callable[[], object]
+    correct: Callable[[], object]
+    outcome: Callable[[], object]
+    undo: Callable[[], object]
+    redo: Callable[[], object]
     quit: Callable[[], object]
     night: Callable[[bool], object]
     larger: Callable[[], object]
@@ -43,22 +50,44 @@ class MenuDeeds:
     records: RecordsDeeds
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class MenuActions:
+    """The entries that say how things stand: night colours, and what undo and redo would do."""
+
+    night: QAction
+    undo: QAction
+    redo: QAction
+
+    def show_undo(self, view: UndoView) -> None:
+        """Name what undo and redo would do."""
+        for action, word, words in ((self.undo, UNDO, view.undo), (self.redo, REDO, view.redo)):
+            text = f"{word}: {words.replace('&', '&&')}" if words else word
+            if action.text() != text:
+                action.setText(text)
+
+
 def add_menus(
     window: QMainWindow, deeds: MenuDeeds, spans: tuple[str, ...], *, starts_at_login: bool = False
-) -> QAction:
-    """Fill the window's menu bar, and return the action that shows whether the night colours are on."""
+) -> MenuActions:
+    """Fill the window's menu bar, and return the entries that change."""
     bar = window.menuBar()
     bar.setAccessibleName("Menus")
-    rack, warnings = _rack_menu(bar, deeds, starts_at_login=starts_at_login), _warnings_menu(bar, deeds)
+    rack = _rack_menu(bar, deeds, starts_at_login=starts_at_login)
+    edit = bar.addMenu("&Edit")
+    undo = edit.addAction(UNDO, deeds.undo)
+    undo.setShortcut(QKeySequence("Ctrl+Z"))
+    redo = edit.addAction(REDO, deeds.redo)
+    redo.setShortcuts([QKeySequence("Ctrl+Shift+Z"), QKeySequence("Ctrl+Y")])
+    warnings = _warnings_menu(bar, deeds)
     view, night = _view_menu(bar, deeds)
     history = bar.addMenu("&History")
     for index, span in enumerate(spans, start=1):
         history.addAction(f"&{span}", QKeySequence(f"Ctrl+{index}"), partial(deeds.span, span))
     add_saving(history, deeds.records)
     records = add_records(bar, deeds.records)
-    for menu in (rack, warnings, view, history, records):
+    for menu in (rack, edit, warnings, view, history, records):
         window.addActions(menu.actions())  # so that their keys work while the menu bar is away
-    return night
+    return MenuActions(night=night, undo=undo, redo=redo)
 
 
 def _view_menu(bar: QMenuBar, deeds: MenuDeeds) -> tuple[QMenu, QAction]:
@@ -84,8 +113,12 @@ def _rack_menu(bar: QMenuBar, deeds: MenuDeeds, *, starts_at_login: bool) -> QMe
     rack.addAction("&Register a piece…", QKeySequence("Ctrl+N"), deeds.register)
     rack.addAction("&Lay a coat…", QKeySequence("Ctrl+L"), deeds.lay)
     rack.addAction("&Touch test or look…", QKeySequence("Ctrl+T"), deeds.test)
+    rack.addAction("How did it come &out…", QKeySequence("Ctrl+O"), deeds.outcome)
+    rack.addAction("&Why did it cloud?", QKeySequence("Ctrl+I"), deeds.why)
     rack.addAction("Type a read&ing…", QKeySequence("Ctrl+G"), deeds.read)
-    rack.addAction("&Why did it cloud?", QKeySequence("Ctrl+E"), deeds.why)
+    rack.addSeparator()
+    rack.addAction("&Edit the piece…", QKeySequence("Ctrl+E"), deeds.edit)
+    rack.addAction("&Corrections…", QKeySequence("Ctrl+K"), deeds.correct)
     rack.addSeparator()
     login = rack.addAction("&Start at login")
     login.setCheckable(True)

@@ -156,12 +156,15 @@ def _fields(style: Style) -> str:
     theme, px = style.theme, style.px
     box = px(18)
     return f"""
-    QLineEdit, QComboBox, QDateTimeEdit, QListWidget, QPlainTextEdit {{ background: {theme.card}; color: {theme.ink};
+    QLineEdit, QComboBox, QDateTimeEdit, QSpinBox, QListWidget, QPlainTextEdit {{
+        background: {theme.card}; color: {theme.ink};
         border: 1px solid {theme.edge}; border-radius: {px(5)}px; padding: {px(5)}px {px(8)}px;
         selection-background-color: {theme.link}; selection-color: {theme.card}; }}
-    QLineEdit:focus, QComboBox:focus, QDateTimeEdit:focus, QListWidget:focus, QPlainTextEdit:focus {{
+    QLineEdit:focus, QComboBox:focus, QDateTimeEdit:focus, QSpinBox:focus, QListWidget:focus,
+    QPlainTextEdit:focus {{
         border: 2px solid {theme.link}; padding: {px(5) - 1}px {px(8) - 1}px; }}
-    QLineEdit[wrong="true"], QComboBox[wrong="true"], QDateTimeEdit[wrong="true"] {{
+    QLineEdit[wrong="true"], QComboBox[wrong="true"], QDateTimeEdit[wrong="true"], QSpinBox[wrong="true"],
+    QPlainTextEdit[wrong="true"] {{
         border: 2px solid {theme.act}; padding: {px(5) - 1}px {px(8) - 1}px; }}
     QLineEdit:disabled, QComboBox:disabled {{ color: {theme.muted}; }}
     QComboBox QAbstractItemView {{ background: {theme.card}; color: {theme.ink}; border: 1px solid {theme.edge};
@@ -177,7 +180,9 @@ def _fields(style: Style) -> str:
     QComboBox::down-arrow, QDateTimeEdit::down-arrow {{ image: url("{_icon("down", theme)}"); width: {px(12)}px;
         height: {px(12)}px; }}
     QPlainTextEdit {{ font-family: monospace; font-size: {px(12)}px; }}
-    QLineEdit, QComboBox, QDateTimeEdit {{ min-height: {px(20)}px; }}
+    QPlainTextEdit[role="notes"] {{ font-family: sans-serif; font-size: {px(13)}px; }}
+    QLabel[frame="true"] {{ border: 1px solid {theme.edge}; border-radius: {px(4)}px; }}
+    QLineEdit, QComboBox, QDateTimeEdit, QSpinBox {{ min-height: {px(20)}px; }}
     QCheckBox::indicator:checked, QRadioButton::indicator:checked {{ background: {theme.link};
         border-color: {theme.link}; }}
     """

@@ -64,10 +64,10 @@ class StudioWindow(QMainWindow):
         self.dressing = Dressing(parts.settings, night=night, parent=self)
         self._compose()
         self._connect()
-        self._night_action = add_menus(
+        self.menus = add_menus(
             self, self._menu_deeds(), SPANS, starts_at_login=parts.login is not None and parts.login.is_on
         )
-        self._night_action.setChecked(self.dressing.night)
+        self.menus.night.setChecked(self.dressing.night)
         self.dressing.changed.connect(self._dress)
         self._dress()
         self.resize(first_size(self.screen().availableSize()))
@@ -155,6 +155,11 @@ class StudioWindow(QMainWindow):
             try_sound=self.warned.try_sound,
             quiet=self.warned.choose_quiet_hours,
             login=self._start_at_login,
+            edit=lambda: self.deeds.edit_piece(self.page.rack.chosen_key),
+            correct=lambda: self.deeds.records.show_recorded(self.page.rack.chosen_key),
+            outcome=lambda: self.deeds.records.ask_outcome(self.page.rack.chosen_key),
+            undo=self.deeds.records.undo,
+            redo=self.deeds.records.redo,
             quit=self.quit,
             night=self.dressing.set_night,
             larger=lambda: self.dressing.step_text(1),
@@ -197,6 +202,7 @@ class StudioWindow(QMainWindow):
     def _came(self, before: Snapshot | None, snapshot: Snapshot) -> None:
         """Ring, tell and keep: this goes on while the window is away."""
         self.deeds.set_snapshot(snapshot)
+        self.menus.show_undo(snapshot.undo)
         self.warned.listen(snapshot)
         self._parts.tray.show(snapshot.sentence, next_prompt_words(snapshot))
         for warning in newly_raised(before, snapshot):

@@ -79,9 +79,9 @@ def take(window: StudioWindow, out: Path) -> None:
     until(lambda: window.page.sentence.headline.startswith("Air is moving"))
     spin(12_000)
     keep(window, out, "warning")
-    window._night_action.setChecked(True)
+    window.menus.night.setChecked(True)
     keep(window, out, "night")
-    window._night_action.setChecked(False)
+    window.menus.night.setChecked(False)
     window.toggle_across()
     keep(window, out, "across-the-room")
 

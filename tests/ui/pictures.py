@@ -18,13 +18,15 @@ sys.path.insert(0, str(Path(__file__).parents[2]))
 
 from studiowatch.service.commands import Refused
 from studiowatch.ui.app import build_window
+from studiowatch.ui.models.recorded import recorded_lines
 from studiowatch.ui.settings import ViewSettings
 from studiowatch.ui.widgets.coat_dialog import CoatDialog
+from studiowatch.ui.widgets.dialog import FormDialog
 from studiowatch.ui.window import StudioWindow
 from tests.ui.board_pictures import board_states
 from tests.ui.laying_scenes import GO, LAYING_SCENES, RESTING, SOLVENT_NEAR, WAIT
 from tests.ui.past_pictures import past_states, work_states
-from tests.ui.scenes import SCENES, MadeUpHistory, ScriptedClock, ScriptedDesk
+from tests.ui.scenes import NOW_MS, PAINT_SHEET, SCENES, SHEETS, MadeUpHistory, ScriptedClock, ScriptedDesk
 
 SIZES = {
     "1280x800": (1280, 800, 100),
@@ -61,7 +63,7 @@ def draw(out: Path, wanted: list[str]) -> None:
                     continue
                 settings = ViewSettings(QSettings(f"{folder}/{night}{size_name}.ini", QSettings.Format.IniFormat))
                 settings.text_pct = percent
-                desk = ScriptedDesk()
+                desk = ScriptedDesk(offered=(*SHEETS, PAINT_SHEET))
                 window = build_window(
                     desk,
                     MadeUpHistory(),
@@ -142,6 +144,12 @@ def special(window: StudioWindow, desk: ScriptedDesk, out: Path, suffix: str, wa
         "look": lambda: window.deeds.touch_test("ladder"),
         "reading": window.deeds.type_reading,
         "quiet": window.warned.choose_quiet_hours,
+        "edit": lambda: window.deeds.edit_piece("orchard"),
+        "outcome": lambda: window.deeds.records.ask_outcome("orchard"),
+        "recorded": lambda: window.deeds.records.show_recorded("orchard"),
+        "correct": lambda: window.deeds.records.correct(
+            "orchard", recorded_lines(window.deeds.piece("orchard"), NOW_MS)[0]
+        ),
     }
     desk.answer = Refused("Blue Ladder is not dry to recoat before tomorrow 11:30: wait, or lay it earlier by hand.")
     for name, opened in forms.items():
@@ -150,7 +158,7 @@ def special(window: StudioWindow, desk: ScriptedDesk, out: Path, suffix: str, wa
         form = opened()
         settle()
         save(form, out / f"{name}_{suffix}.png")
-        if name not in ("look", "quiet"):
+        if isinstance(form, FormDialog) and name not in ("look", "outcome", "quiet"):
             form.command_or_fault()
             settle()
             save(form, out / f"{name}-fault_{suffix}.png")

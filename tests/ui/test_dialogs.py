@@ -45,9 +45,9 @@ def test_that_a_piece_is_registered_as_typed(shown: Show, desk: ScriptedDesk, qt
     form.due_on.setChecked(True)
     form.due_field.setDate(QDate(2026, 4, 9))
     form.lies_field.setCurrentText("Upright")
-    form.add_coat()
-    form.sheet_field.setCurrentIndex(1)
-    form.add_coat()
+    form.coats_field.add()
+    form.coats_field.sheet_field.setCurrentIndex(1)
+    form.coats_field.add()
     with qtbot.waitSignal(form.recorded):
         form.command_or_fault()
     assert desk.commands == [
@@ -66,11 +66,11 @@ def test_that_a_piece_is_registered_as_typed(shown: Show, desk: ScriptedDesk, qt
 def test_that_coats_to_come_are_ordered_and_removed(shown: Show) -> None:
     form = shown(EMPTY).deeds.register_piece()
     for index in range(3):
-        form.sheet_field.setCurrentIndex(index)
-        form.add_coat()
-    form._move(-1)
-    form.coats.setCurrentRow(0)
-    form._remove()
+        form.coats_field.sheet_field.setCurrentIndex(index)
+        form.coats_field.add()
+    form.coats_field.move_by(-1)
+    form.coats_field.list.setCurrentRow(0)
+    form.coats_field.remove()
     form.title_field.setText("Gate")
     form.width_field.setText("10")
     form.height_field.setText("10")
@@ -96,7 +96,7 @@ def test_that_a_refusal_stands_in_the_form_with_all_she_typed(shown: Show, desk:
     desk.refuse("There is a piece called Gate already: choose another title.")
     for field, text in ((form.title_field, "Gate"), (form.width_field, "60"), (form.height_field, "90")):
         field.setText(text)
-    form.add_coat()
+    form.coats_field.add()
     form.command_or_fault()
     qtbot.waitUntil(lambda: "choose another title" in form.fault_words)
     assert form.isVisible()
@@ -119,7 +119,7 @@ def test_that_a_registered_piece_stays_chosen_when_the_form_is_gone(
     desk.answer = "new"
     for field, text in ((form.title_field, "Gate"), (form.width_field, "60"), (form.height_field, "90")):
         field.setText(text)
-    form.add_coat()
+    form.coats_field.add()
     form.command_or_fault()
     qtbot.waitUntil(lambda: not isValid(form) or not form.isVisible())
     desk.publish(replace(FOUR_WARNED, pieces=(*FOUR_WARNED.pieces, replace(ORCHARD, key="new", title="Gate"))))
@@ -133,7 +133,7 @@ def test_that_a_fault_in_the_program_is_told_and_loud(shown: Show, desk: Scripte
     desk.answer = ZeroDivisionError("a bug")
     for field, text in ((form.title_field, "Gate"), (form.width_field, "60"), (form.height_field, "90")):
         field.setText(text)
-    form.add_coat()
+    form.coats_field.add()
     with qtbot.captureExceptions() as raised:
         form.command_or_fault()
         qtbot.waitUntil(lambda: form.fault_words == FAULT_WORDS)

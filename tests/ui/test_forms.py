@@ -23,7 +23,7 @@ from studiowatch.ui.models.coat_form import (
     thickness_of,
 )
 from studiowatch.ui.models.forms import FormError, number
-from studiowatch.ui.models.piece_form import in_trade_order, read_piece
+from studiowatch.ui.models.piece_form import PieceTyped, in_trade_order, read_registration
 from studiowatch.ui.models.tones import Tone
 
 from .scenes import HERONS, NOW_MS, ORCHARD, SHEETS
@@ -71,7 +71,7 @@ def piece(**changed: object) -> object:
         "orientation": Orientation.FACE_UP,
         "sheets": (),
     }
-    return read_piece(**{**fields, **changed})
+    return read_registration(PieceTyped(**{**fields, **changed}), NOW_MS)
 
 
 @pytest.mark.parametrize(

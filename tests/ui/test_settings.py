@@ -26,7 +26,7 @@ def test_that_she_finds_the_window_as_she_left_it(reopen: Reopen, make_window: M
     first = make_window(reopen())
     first.show()
     first.dressing.set_text_pct(150)
-    first._night_action.trigger()
+    first.menus.night.trigger()
     first.resize(711, 600)
     first.leave()
     second = make_window(reopen())

@@ -217,7 +217,7 @@ def test_that_nothing_is_pushed_out_sideways(shown: Show, width: int, height: in
 def test_that_night_colours_reach_the_history_and_are_kept(shown: Show, qtbot: QtBot) -> None:
     window = shown(ONE_WET)
     qtbot.waitUntil(lambda: window._plot is not None)
-    window._night_action.trigger()
+    window.menus.night.trigger()
     assert window._plot.themes[-1] == "night"
     assert window._parts.settings.night
 

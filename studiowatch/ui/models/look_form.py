@@ -62,6 +62,18 @@ def answer_command(coat: CoatView, finding: Finding, time_ms: int) -> RecordLook
     return RecordLook(coat_key=coat.key, time_ms=time_ms, finding=finding)
 
 
+def tells_outcome(coat: CoatView, finding: Finding, now_ms: int) -> bool:
+    """Return whether a look tells that `coat` is what it will be: clear, or milky when it should long be clear.
+
+    For a solvent-borne coat, and one whose outcome is known, there is nothing more to ask.
+    """
+    if coat.solvent or coat.recorded is None or coat.recorded.outcome is not None:
+        return False
+    clear = coat.stage(Stage.CLEAR)
+    late_ms = None if clear is None else clear.p90_ms or clear.time_ms
+    return finding is Finding.CLEAR or (finding is Finding.MILKY and late_ms is not None and late_ms < now_ms)
+
+
 def wet_care(coat: CoatView, now_ms: int, zone: tzinfo | None = None) -> str:
     """Return why `coat` should not be touched yet, or ""."""
     if coat.surface is not Surface.WET:

@@ -20,6 +20,7 @@ from studiowatch.ui.models.look_form import (
     answer_words,
     found_words,
     hint_words,
+    tells_outcome,
     wet_care,
 )
 from studiowatch.ui.models.rack import state_words
@@ -37,7 +38,10 @@ def pieces_with_coats(snapshot: Snapshot) -> tuple[PieceView, ...]:
 
 
 class LookDialog(FormDialog):
-    """Records what she felt or saw on the top coat of a piece; `answering` carries the piece as an answer is sent."""
+    """Records what she felt or saw on the top coat of a piece; `answering` carries the piece as an answer is sent.
+
+    `is_over` says whether the answer that was given tells that the coat is what it will be.
+    """
 
     answering = Signal(str)
 
@@ -58,6 +62,7 @@ class LookDialog(FormDialog):
         self._learnt_views = snapshot.learnt
         self._now_ms = now_ms
         self._found = ""
+        self.is_over = False
         self._findings = tuple(findings)
         self.piece_field = QComboBox()
         self.piece_field.addItems([piece.title for piece in self._pieces])
@@ -120,6 +125,11 @@ class LookDialog(FormDialog):
             say(self._hints[finding], hint)
 
     @property
+    def piece_key(self) -> str:
+        """Return the key of the piece that is looked at."""
+        return self._piece.key
+
+    @property
     def learnt_words(self) -> str:
         """Return what was learnt of the product, or ""."""
         return self._learnt.text()
@@ -136,5 +146,6 @@ class LookDialog(FormDialog):
 
     def _answer(self, finding: Finding) -> None:
         self._found = found_words(finding, solvent=self._coat.solvent)
+        self.is_over = tells_outcome(self._coat, finding, self._now_ms())
         self.answering.emit(self._piece.key)
         self.submit(answer_command(self._coat, finding, self._now_ms()))

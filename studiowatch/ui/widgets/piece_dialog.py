@@ -1,98 +1,149 @@
-"""Register a piece: title, size, due date, support, and the coats to come."""
+"""The form of a piece: registered with it, and edited with it later."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from datetime import date
+from pathlib import Path
 
-from PySide6.QtCore import QDate, Qt
+from PySide6.QtCore import QDate, QDateTime
 from PySide6.QtWidgets import (
     QCheckBox,
     QComboBox,
     QDateEdit,
+    QDateTimeEdit,
     QHBoxLayout,
     QLineEdit,
-    QListWidget,
-    QListWidgetItem,
+    QPlainTextEdit,
+    QSpinBox,
     QWidget,
 )
 
 from studiowatch.coats.stages import Orientation
-from studiowatch.service.commands import Command, RegisterPiece
+from studiowatch.service.commands import AmendPiece, Command, RegisterPiece
 from studiowatch.service.product_views import SheetChoice
+from studiowatch.service.snapshot import PieceView
+from studiowatch.studio.pieces import PANELS_MOST, Shape
 from studiowatch.ui.bridge import Courier
-from studiowatch.ui.models.piece_form import NO_COATS, SUPPORTS, in_trade_order, read_piece
+from studiowatch.ui.models.piece_form import (
+    NO_COATS,
+    NO_PAINT,
+    SHAPES,
+    SIZE_NAMES,
+    SUPPORTS,
+    PieceTyped,
+    area_words,
+    clear_coats,
+    is_changed,
+    paints,
+    read_amendment,
+    read_registration,
+    shown_of,
+)
+from studiowatch.ui.models.times import DAY_MS, local
+from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
+from studiowatch.ui.widgets.coats_to_come import NAME as COATS_NAME
+from studiowatch.ui.widgets.coats_to_come import CoatsToCome
 from studiowatch.ui.widgets.dialog import FormDialog
 from studiowatch.ui.widgets.form_lines import add_primary
-from studiowatch.ui.widgets.text import button
+from studiowatch.ui.widgets.photo_field import PhotoField
+from studiowatch.ui.widgets.text import label, say
 
 _DAYS_AHEAD = 21
 _LIES = {"Face up": Orientation.FACE_UP, "Upright": Orientation.VERTICAL}
+REGISTER, EDIT = "Register a piece", "Edit the piece"
 
 
-class RegisterDialog(FormDialog):
-    """The form for a new piece."""
+class PieceDialog(FormDialog):
+    """Registers a new piece, or, given one, edits that."""
 
     def __init__(
-        self, *, sheets: Sequence[SheetChoice], today: date, courier: Courier, style: Style, parent: QWidget
+        self,
+        *,
+        sheets: Sequence[SheetChoice],
+        now_ms: Callable[[], int],
+        photo_folder: Path | None,
+        courier: Courier,
+        style: Style,
+        parent: QWidget,
+        piece: PieceView | None = None,
     ) -> None:
-        super().__init__("Register a piece", courier, style, parent)
-        self._sheets = in_trade_order(sheets)
+        super().__init__(REGISTER if piece is None else f"{EDIT}: {piece.title}", courier, style, parent)
+        self._now_ms = now_ms
+        self._piece = piece
+        self._paints = paints(sheets)
+        self._make_fields(sheets, photo_folder, courier)
+        self._lay_out()
+        began_ms = now_ms() // 60_000 * 60_000
+        self.show_typed(PieceTyped(painted_ms=began_ms - DAY_MS) if piece is None else shown_of(piece, began_ms))
+        self._connect()
+        self._show_shape()
+        self._show_paint()
+        self._shown = self.typed()
+        add_primary(self, "Register the piece" if piece is None else "Keep the changes")
+        self.fit(700, 800)
+        self.title_field.setFocus()
+
+    def _make_fields(self, sheets: Sequence[SheetChoice], photo_folder: Path | None, courier: Courier) -> None:
         self.title_field = QLineEdit()
         self.title_field.setPlaceholderText("what you call it")
+        self.shape_field = QComboBox()
+        self.shape_field.addItems(list(SHAPES))
         self.width_field, self.height_field = QLineEdit(), QLineEdit()
+        self.panels_field = QSpinBox()
+        self.panels_field.setRange(1, PANELS_MOST)
+        self._area = label("small", Tone.MUTED)
         self.support_field = QComboBox()
         self.support_field.setEditable(True)
         self.support_field.addItems(SUPPORTS)
         self.lies_field = QComboBox()
         self.lies_field.addItems(list(_LIES))
+        self.paint_field = QComboBox()
+        self.paint_field.addItems([NO_PAINT, *(sheet.title for sheet in self._paints)])
+        self.paint_um_field = QLineEdit()
+        self.paint_um_field.setPlaceholderText("not known")
+        self.painted_field = QDateTimeEdit()
+        self.painted_field.setCalendarPopup(True)
+        self.painted_field.setDisplayFormat("d MMM yyyy  HH:mm")
+        self._make_due()
+        self.photo_field = PhotoField(courier, photo_folder, self.dress)
+        self.notes_field = QPlainTextEdit()
+        self.notes_field.setProperty("role", "notes")
+        self.notes_field.setTabChangesFocus(True)
+        self.notes_field.setFixedHeight(self.dress.px(62))
+        self.coats_field = CoatsToCome(clear_coats(sheets), self.dress)
+
+    def _make_due(self) -> None:
         self.due_on = QCheckBox("It is due on a day")
         self.due_on.setAccessibleName("It is due on a day")
-        ahead = QDate(today.year, today.month, today.day).addDays(_DAYS_AHEAD)
-        self.due_field = QDateEdit(ahead)
+        self.due_field = QDateEdit()
         self.due_field.setCalendarPopup(True)
         self.due_field.setDisplayFormat("d MMM yyyy")
         self.due_field.setAccessibleName("Due date")
-        self.due_field.setEnabled(False)
-        self.due_on.toggled.connect(self.due_field.setEnabled)
-        self.sheet_field = QComboBox()
-        self.sheet_field.addItems([sheet.title for sheet in self._sheets])
-        self.coats = QListWidget()
-        self._lay_out()
-        add_primary(self, "Register the piece")
-        self.fit(600, 600)
-        self.title_field.setFocus()
 
     def _lay_out(self) -> None:
-        px = self.dress.px
         self.field("Title", self.title_field)
         size = self._row()
-        self.field("Width, cm", self.width_field, size, 3)
-        self.field("Height, cm", self.height_field, size, 3)
-        self.field("Painted on", self.support_field, size, 5)
-        self.field("It dries lying", self.lies_field, size, 4)
+        self.field("Shape", self.shape_field, size, 4)
+        self._width_name = self.field("Width, cm", self.width_field, size, 3)
+        self._height_name = self.field("Height, cm", self.height_field, size, 3)
+        self._panels_name = self.field("Panels", self.panels_field, size)
+        self.body.addWidget(self._area)
+        lies = self._row()
+        self.field("Painted on", self.support_field, lies, 1)
+        self.field("It dries lying", self.lies_field, lies, 1)
+        paint = self._row()
+        self.field("Paint layer", self.paint_field, paint, 1)
+        self._paint_um_name = self.field("Laid how thick, µm", self.paint_um_field, paint)
+        self._painted_name = self.field("Last of it laid", self.painted_field, paint)
         due = self._row()
         due.addWidget(self.due_on)
         due.addWidget(self.due_field, 1)
-        adding = self._row()
-        self.field("Coats to come, lowest first", self.sheet_field, adding, 1)
-        add = button("Add this coat")
-        add.clicked.connect(self.add_coat)
-        adding.addWidget(add, 0, Qt.AlignmentFlag.AlignBottom)
-        self.body.addWidget(self.coats, 1)
-        self.coats.setAccessibleName("Coats to come, lowest first")
-        self.coats.setMinimumHeight(px(84))
-        buttons = self._row()
-        for words, deed in (
-            ("Remove", self._remove),
-            ("Move up", lambda: self._move(-1)),
-            ("Move down", lambda: self._move(1)),
-        ):
-            made = button(words)
-            made.clicked.connect(deed)
-            buttons.addWidget(made)
-        buttons.addStretch(1)
+        self.field(COATS_NAME, self.coats_field)
+        self.field("Photo", self.photo_field)
+        self.field("Notes", self.notes_field)
+        self.body.addStretch(1)
 
     def _row(self) -> QHBoxLayout:
         row = QHBoxLayout()
@@ -100,56 +151,111 @@ class RegisterDialog(FormDialog):
         self.body.addLayout(row)
         return row
 
-    def add_coat(self) -> None:
-        """Add the sheet that is chosen on top of the coats to come."""
-        index = self.sheet_field.currentIndex()
-        if index < 0:
-            return
-        sheet = self._sheets[index]
-        item = QListWidgetItem(sheet.title)
-        item.setData(Qt.ItemDataRole.UserRole, sheet.name)
-        self.coats.addItem(item)
+    def _connect(self) -> None:
+        self.shape_field.currentIndexChanged.connect(self._show_shape)
+        for field in (self.width_field, self.height_field):
+            field.textChanged.connect(self._show_area)
+        self.panels_field.valueChanged.connect(self._show_area)
+        self.paint_field.currentIndexChanged.connect(self._show_paint)
+        self.due_on.toggled.connect(self.due_field.setEnabled)
+        self.coats_field.changed.connect(self.clear_fault)
+        self.photo_field.changed.connect(self.clear_fault)
+        self.photo_field.refused.connect(self._refuse_photo)
+
+    def _refuse_photo(self, sentence: str) -> None:
         self.clear_fault()
-        self.coats.setCurrentItem(item)
+        self.say_fault(sentence)
 
-    def _remove(self) -> None:
-        self.coats.takeItem(self.coats.currentRow())
+    def _show_shape(self) -> None:
+        shape = SHAPES[self.shape_field.currentText()]
+        names = zip((self._width_name, self._height_name), SIZE_NAMES[shape], strict=True)
+        for (caption, name), field in zip(names, (self.width_field, self.height_field), strict=True):
+            say(caption, name)
+            field.setAccessibleName(name)
+        for part in (self._panels_name, self.panels_field):
+            part.setVisible(shape is Shape.PANELS)
+        self._show_area()
 
-    def _move(self, step: int) -> None:
-        row = self.coats.currentRow()
-        if row >= 0 and 0 <= row + step < self.coats.count():
-            item = self.coats.takeItem(row)
-            self.coats.insertItem(row + step, item)
-            self.coats.setCurrentRow(row + step)
+    def _show_area(self) -> None:
+        say(self._area, area_words(self.typed()), hide_empty=True)
 
-    def read(self) -> RegisterPiece:
-        """Return the command to register the piece, or raise FormError."""
-        due = self.due_field.date()
-        return read_piece(
+    def _show_paint(self) -> None:
+        has_paint = self.paint_field.currentIndex() > 0
+        for part in (self._paint_um_name, self.paint_um_field, self._painted_name, self.painted_field):
+            part.setVisible(has_paint)
+
+    def show_typed(self, typed: PieceTyped) -> None:
+        """Show `typed` in the fields."""
+        self.title_field.setText(typed.title)
+        self.shape_field.setCurrentIndex(list(SHAPES.values()).index(typed.shape))
+        self.width_field.setText(typed.width)
+        self.height_field.setText(typed.height)
+        self.panels_field.setValue(typed.panels)
+        self.support_field.setCurrentText(typed.support)
+        self.lies_field.setCurrentIndex(list(_LIES.values()).index(typed.orientation))
+        names = [sheet.name for sheet in self._paints]
+        self.paint_field.setCurrentIndex(names.index(typed.paint) + 1 if typed.paint in names else 0)
+        self.paint_um_field.setText(typed.paint_um)
+        self.painted_field.setDateTime(QDateTime.fromMSecsSinceEpoch(typed.painted_ms))
+        today = local(self._now_ms()).date()
+        ahead = QDate(today.year, today.month, today.day).addDays(_DAYS_AHEAD)
+        self.due_on.setChecked(typed.due is not None)
+        self.due_field.setEnabled(typed.due is not None)
+        self.due_field.setDate(ahead if typed.due is None else QDate(typed.due.year, typed.due.month, typed.due.day))
+        self.photo_field.show_name(typed.photo)
+        self.notes_field.setPlainText(typed.notes)
+        self.coats_field.set_sheets(typed.sheets)
+
+    def typed(self) -> PieceTyped:
+        """Return what stands in the fields."""
+        due, paint = self.due_field.date(), self.paint_field.currentIndex()
+        return PieceTyped(
             title=self.title_field.text(),
+            shape=SHAPES[self.shape_field.currentText()],
             width=self.width_field.text(),
             height=self.height_field.text(),
-            due=date(due.year(), due.month(), due.day()) if self.due_on.isChecked() else None,
+            panels=self.panels_field.value(),
             support=self.support_field.currentText(),
             orientation=_LIES[self.lies_field.currentText()],
-            sheets=tuple(str(self.coats.item(row).data(Qt.ItemDataRole.UserRole)) for row in range(self.coats.count())),
+            paint=self._paints[paint - 1].name if paint > 0 else None,
+            paint_um=self.paint_um_field.text(),
+            painted_ms=self.painted_field.dateTime().toMSecsSinceEpoch(),
+            due=date(due.year(), due.month(), due.day()) if self.due_on.isChecked() else None,
+            photo=self.photo_field.name,
+            notes=self.notes_field.toPlainText(),
+            sheets=self.coats_field.sheets,
         )
+
+    def read(self) -> RegisterPiece | AmendPiece:
+        """Return the command to register or to amend the piece, or raise FormError."""
+        if self._piece is None:
+            return read_registration(self.typed(), self._now_ms())
+        return read_amendment(self.typed(), self._shown, self._piece.key, self._now_ms())
 
     def doubt_of(self, command: Command) -> str:
         """Ask once before a piece without any coat to come is registered."""
         return NO_COATS if isinstance(command, RegisterPiece) and not command.sheets else ""
 
     def words_for(self, command: Command) -> str:
-        """Return which piece is on the rack."""
-        title = command.title if isinstance(command, RegisterPiece) else ""
-        return f"Registered: {title}"
+        """Return which piece is on the rack, or was changed."""
+        if isinstance(command, RegisterPiece):
+            return f"Registered: {command.title}"
+        return f"Changed: {command.title}" if isinstance(command, AmendPiece) else ""
 
     def is_filled(self) -> bool:
-        """Return whether a title, a size or a coat was entered."""
-        typed = (self.title_field.text(), self.width_field.text(), self.height_field.text())
-        return any(text.strip() for text in typed) or self.coats.count() > 0
+        """Return whether something was entered or changed."""
+        return is_changed(self.typed(), self._shown)
 
     def field_of(self, name: str) -> QWidget | None:
         """Return the widget of the field `name`."""
-        fields = {"title": self.title_field, "width": self.width_field, "height": self.height_field}
+        fields: dict[str, QWidget] = {
+            "title": self.title_field,
+            "width": self.width_field,
+            "height": self.height_field,
+            "panels": self.panels_field,
+            "paint": self.paint_field,
+            "paint_um": self.paint_um_field,
+            "painted": self.painted_field,
+            "notes": self.notes_field,
+        }
         return fields.get(name)

@@ -1,0 +1,90 @@
+"""The coats to come: a list that is added to, ordered and thinned out, lowest first."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QListWidget, QListWidgetItem, QVBoxLayout, QWidget
+
+from studiowatch.service.product_views import SheetChoice
+from studiowatch.ui.style import Style
+from studiowatch.ui.widgets.text import button
+
+NAME = "Coats to come, lowest first"
+
+
+class CoatsToCome(QWidget):
+    """Chooses sheets in an order."""
+
+    changed = Signal()
+
+    def __init__(self, sheets: Sequence[SheetChoice], style: Style) -> None:
+        super().__init__()
+        self.setAccessibleName(NAME)
+        self._titles = {sheet.name: sheet.title for sheet in sheets}
+        self._sheets = tuple(sheets)
+        self.sheet_field = QComboBox()
+        self.sheet_field.setAccessibleName(NAME)
+        self.sheet_field.addItems([sheet.title for sheet in self._sheets])
+        self.list = QListWidget()
+        self.list.setAccessibleName(NAME)
+        self.list.setMinimumHeight(style.px(84))
+        self.list.setMaximumHeight(style.px(150))
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.setSpacing(style.px(6))
+        adding, deeds = QHBoxLayout(), QHBoxLayout()
+        adding.addWidget(self.sheet_field, 1)
+        for row, words, deed in (
+            (adding, "Add this coat", self.add),
+            (deeds, "Remove", self.remove),
+            (deeds, "Move up", lambda: self.move_by(-1)),
+            (deeds, "Move down", lambda: self.move_by(1)),
+        ):
+            made = button(words)
+            made.clicked.connect(deed)
+            row.addWidget(made)
+            row.setSpacing(style.px(10))
+        deeds.addStretch(1)
+        whole.addLayout(adding)
+        whole.addWidget(self.list, 1)
+        whole.addLayout(deeds)
+
+    def add(self) -> None:
+        """Add the sheet that is chosen on top."""
+        index = self.sheet_field.currentIndex()
+        if index >= 0:
+            self._add(self._sheets[index].name)
+            self.changed.emit()
+
+    def _add(self, name: str) -> None:
+        item = QListWidgetItem(self._titles.get(name, f"{name} (its sheet is missing)"))
+        item.setData(Qt.ItemDataRole.UserRole, name)
+        self.list.addItem(item)
+        self.list.setCurrentItem(item)
+
+    def remove(self) -> None:
+        """Take the chosen coat out."""
+        self.list.takeItem(self.list.currentRow())
+        self.changed.emit()
+
+    def move_by(self, step: int) -> None:
+        """Move the chosen coat."""
+        row = self.list.currentRow()
+        if row >= 0 and 0 <= row + step < self.list.count():
+            item = self.list.takeItem(row)
+            self.list.insertItem(row + step, item)
+            self.list.setCurrentRow(row + step)
+            self.changed.emit()
+
+    def set_sheets(self, names: Sequence[str]) -> None:
+        """Show the coats `names`."""
+        self.list.clear()
+        for name in names:
+            self._add(name)
+
+    @property
+    def sheets(self) -> tuple[str, ...]:
+        """Names of the sheets, lowest first."""
+        return tuple(str(self.list.item(row).data(Qt.ItemDataRole.UserRole)) for row in range(self.list.count()))

@@ -1,0 +1,186 @@
+"""The forms that correct one thing: a coat as it was laid, or a look."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+
+from PySide6.QtCore import QDateTime
+from PySide6.QtWidgets import QCheckBox, QComboBox, QDateTimeEdit, QHBoxLayout, QLineEdit, QWidget
+
+from studiowatch.service.commands import Command
+from studiowatch.service.correction_commands import CorrectCoat, CorrectLook
+from studiowatch.service.product_views import SheetChoice
+from studiowatch.service.snapshot import CoatView
+from studiowatch.studio.pieces import Coat, Finding, Look
+from studiowatch.ui.bridge import Courier
+from studiowatch.ui.models.correction_form import CoatTyped, Measure, read_correction, shown_of
+from studiowatch.ui.models.forms import FormError
+from studiowatch.ui.models.look_form import ANSWERS
+from studiowatch.ui.models.piece_form import in_trade_order
+from studiowatch.ui.models.tones import Tone
+from studiowatch.ui.style import Style
+from studiowatch.ui.widgets.dialog import FormDialog
+from studiowatch.ui.widgets.form_lines import add_primary
+from studiowatch.ui.widgets.text import label
+
+KEPT_WORDS = "What stood here before is kept in the history of corrections; ready times follow the correction."
+
+
+def time_field(time_ms: int) -> QDateTimeEdit:
+    """Return a field for a time, UTC ms, in her own zone."""
+    field = QDateTimeEdit(QDateTime.fromMSecsSinceEpoch(time_ms))
+    field.setCalendarPopup(True)
+    field.setDisplayFormat("d MMM yyyy  HH:mm")
+    return field
+
+
+class CoatCorrectionDialog(FormDialog):
+    """Corrects what was recorded of a laid coat."""
+
+    def __init__(
+        self,
+        *,
+        title: str,
+        coat: CoatView,
+        kept: Coat,
+        sheets: Sequence[SheetChoice],
+        now_ms: Callable[[], int],
+        courier: Courier,
+        style: Style,
+        parent: QWidget,
+    ) -> None:
+        super().__init__(f"Correct {coat.label} on {title}", courier, style, parent)
+        self._title, self._coat, self._now_ms = title, coat, now_ms
+        self._sheets = in_trade_order(sheets)
+        shown = shown_of(kept)
+        self._make_fields(shown)
+        self._lay_out()
+        self._show_measure()
+        self._shown = self.typed()
+        add_primary(self, "Keep the correction")
+        self.fit(600, 470)
+        self.laid_field.setFocus()
+
+    def _make_fields(self, shown: CoatTyped) -> None:
+        self.laid_field = time_field(shown.laid_ms)
+        names = [sheet.name for sheet in self._sheets]
+        self._missing = () if shown.sheet in names else (shown.sheet,)
+        self.sheet_field = QComboBox()
+        self.sheet_field.addItems([*(sheet.title for sheet in self._sheets), *self._missing])
+        self.sheet_field.setCurrentIndex(names.index(shown.sheet) if shown.sheet in names else len(names))
+        self.measure_field = QComboBox()
+        self.measure_field.addItems([measure.value for measure in Measure])
+        self.measure_field.setCurrentText(shown.measure.value)
+        self.amount_field = QLineEdit(shown.amount)
+        self.thinned_field = QLineEdit(shown.thinned)
+        self.covered_on = QCheckBox("A mesh cover stands over it since")
+        self.covered_on.setAccessibleName("A mesh cover stands over it")
+        self.covered_on.setChecked(shown.covered_ms is not None)
+        self.covered_field = time_field(shown.laid_ms if shown.covered_ms is None else shown.covered_ms)
+        self.covered_field.setAccessibleName("Covered since")
+        self.covered_field.setEnabled(shown.covered_ms is not None)
+        self.covered_on.toggled.connect(self.covered_field.setEnabled)
+        self.measure_field.currentIndexChanged.connect(self._show_measure)
+
+    def _lay_out(self) -> None:
+        self.field("The brush went down", self.laid_field)
+        self.field("Data sheet", self.sheet_field)
+        amount = self._row()
+        self.field("Amount", self.amount_field, amount, 3)
+        self.field("Measured", self.measure_field, amount, 3)
+        self.field("Thinned by, %", self.thinned_field, amount, 2)
+        covered = self._row()
+        covered.addWidget(self.covered_on)
+        covered.addWidget(self.covered_field, 1)
+        self.follow(self.covered_field)
+        self.body.addWidget(label("small", Tone.MUTED, KEPT_WORDS, wrap=True))
+        self.body.addStretch(1)
+
+    def _row(self) -> QHBoxLayout:
+        row = QHBoxLayout()
+        row.setSpacing(self.dress.px(10))
+        self.body.addLayout(row)
+        return row
+
+    def _show_measure(self) -> None:
+        self.amount_field.setEnabled(self.measure_field.currentText() != Measure.SHEET)
+
+    def typed(self) -> CoatTyped:
+        """Return what stands in the fields."""
+        names = (*(sheet.name for sheet in self._sheets), *self._missing)
+        return CoatTyped(
+            sheet=names[self.sheet_field.currentIndex()],
+            laid_ms=self.laid_field.dateTime().toMSecsSinceEpoch(),
+            measure=Measure(self.measure_field.currentText()),
+            amount=self.amount_field.text(),
+            thinned=self.thinned_field.text(),
+            covered_ms=self.covered_field.dateTime().toMSecsSinceEpoch() if self.covered_on.isChecked() else None,
+        )
+
+    def read(self) -> CorrectCoat:
+        """Return the command to correct the coat, or raise FormError."""
+        return read_correction(self.typed(), self._coat.key, self._now_ms())
+
+    def words_for(self, command: Command) -> str:
+        """Return which coat was corrected."""
+        del command
+        return f"Corrected: {self._coat.label} on {self._title}"
+
+    def is_filled(self) -> bool:
+        """Return whether something was changed."""
+        return self.typed() != self._shown
+
+    def field_of(self, name: str) -> QWidget | None:
+        """Return the widget of the field `name`."""
+        fields: dict[str, QWidget] = {
+            "laid": self.laid_field,
+            "covered": self.covered_field,
+            "amount": self.amount_field,
+            "thinned": self.thinned_field,
+        }
+        return fields.get(name)
+
+
+class LookCorrectionDialog(FormDialog):
+    """Corrects when a look was and what it found."""
+
+    def __init__(
+        self,
+        *,
+        title: str,
+        coat: CoatView,
+        look: Look,
+        now_ms: Callable[[], int],
+        courier: Courier,
+        style: Style,
+        parent: QWidget,
+    ) -> None:
+        super().__init__(f"Correct a look at {coat.label} on {title}", courier, style, parent)
+        self._look, self._now_ms, self._title = look, now_ms, title
+        self.finding_field = QComboBox()
+        self.finding_field.addItems([ANSWERS[finding] for finding in Finding])
+        self.finding_field.setCurrentText(ANSWERS[look.finding])
+        self.time_field = time_field(look.time_ms)
+        self.field("It was found", self.finding_field)
+        self.field("When", self.time_field)
+        self.body.addWidget(label("small", Tone.MUTED, KEPT_WORDS, wrap=True))
+        self.body.addStretch(1)
+        add_primary(self, "Keep the correction")
+        self.fit(520, 300)
+
+    def read(self) -> CorrectLook:
+        """Return the command to correct the look, or raise FormError."""
+        time_ms = self.time_field.dateTime().toMSecsSinceEpoch()
+        if time_ms > self._now_ms():
+            raise FormError("time", "The look was in the future: choose a time that has passed.")
+        finding = next(one for one in Finding if ANSWERS[one] == self.finding_field.currentText())
+        return CorrectLook(look_key=self._look.key, time_ms=time_ms, finding=finding)
+
+    def words_for(self, command: Command) -> str:
+        """Return that the look was corrected."""
+        del command
+        return f"Corrected: a look at {self._title}"
+
+    def field_of(self, name: str) -> QWidget | None:
+        """Return the widget of the field `name`."""
+        return self.time_field if name == "time" else None

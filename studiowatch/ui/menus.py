@@ -36,6 +36,8 @@ class MenuDeeds:
     edit: Callable[[], object]
     correct: Callable[[], object]
     outcome: Callable[[], object]
+    archive: Callable[[], object]
+    find: Callable[[], object]
     undo: Callable[[], object]
     redo: Callable[[], object]
     quit: Callable[[], object]
@@ -119,6 +121,9 @@ def _rack_menu(bar: QMenuBar, deeds: MenuDeeds, *, starts_at_login: bool) -> QMe
     rack.addSeparator()
     rack.addAction("&Edit the piece…", QKeySequence("Ctrl+E"), deeds.edit)
     rack.addAction("&Corrections…", QKeySequence("Ctrl+K"), deeds.correct)
+    rack.addSeparator()
+    rack.addAction("&Find on the rack", QKeySequence("Ctrl+F"), deeds.find)
+    rack.addAction("&Archived pieces…", QKeySequence("Ctrl+Shift+A"), deeds.archive)
     rack.addSeparator()
     login = rack.addAction("&Start at login")
     login.setCheckable(True)

@@ -9,13 +9,14 @@ from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QDialog, QMessageBox, QWidget
 
 from studiowatch.service.commands import Command
-from studiowatch.service.correction_commands import Redo, TakeBackCoat, Undo
+from studiowatch.service.correction_commands import Redo, RestorePiece, TakeBackCoat, Undo
 from studiowatch.service.ports import Clock, Desk
 from studiowatch.service.snapshot import CoatView, PieceView, Snapshot
 from studiowatch.studio.pieces import Coat
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.recorded import LineKind, RecordedLine
 from studiowatch.ui.style import Style
+from studiowatch.ui.widgets.archive_dialog import ArchiveDialog
 from studiowatch.ui.widgets.correction_dialogs import CoatCorrectionDialog, LookCorrectionDialog
 from studiowatch.ui.widgets.dialog import FormDialog
 from studiowatch.ui.widgets.outcome_dialog import OutcomeDialog
@@ -39,8 +40,10 @@ class RecordDeeds(QObject):
     def set_snapshot(self, snapshot: Snapshot) -> None:
         """Take the newest snapshot."""
         self.snapshot = snapshot
-        for shown in self._window.findChildren(RecordedDialog):
-            shown.set_snapshot(snapshot)
+        for recorded in self._window.findChildren(RecordedDialog):
+            recorded.set_snapshot(snapshot)
+        for archive in self._window.findChildren(ArchiveDialog):
+            archive.set_snapshot(snapshot)
 
     def piece(self, key: str) -> PieceView | None:
         """Return the piece of `key`, or None."""
@@ -58,6 +61,21 @@ class RecordDeeds(QObject):
         shown.take_back.connect(partial(self.take_back, piece_key, over=shown))
         shown.open()
         return shown
+
+    def show_archive(self) -> ArchiveDialog | None:
+        """Open the archived pieces."""
+        if self.snapshot is None:
+            return None
+        shown = ArchiveDialog(self.snapshot, self._desk.photo_folder, self.style, self._window)
+        shown.restored.connect(self.restore)
+        shown.open()
+        return shown
+
+    def restore(self, piece_key: str) -> None:
+        """Put an archived piece back on the rack."""
+        archived = self.snapshot.archived if self.snapshot else ()
+        title = next((piece.title for piece in archived if piece.key == piece_key), "The piece")
+        self._send(RestorePiece(piece_key=piece_key), f"{title} is back on the rack.")
 
     def correct(self, piece_key: str, line: RecordedLine, over: QDialog | None = None) -> FormDialog | None:
         """Open the form that corrects a line of what was recorded."""

@@ -158,6 +158,8 @@ class StudioWindow(QMainWindow):
             edit=lambda: self.deeds.edit_piece(self.page.rack.chosen_key),
             correct=lambda: self.deeds.records.show_recorded(self.page.rack.chosen_key),
             outcome=lambda: self.deeds.records.ask_outcome(self.page.rack.chosen_key),
+            archive=self.deeds.records.show_archive,
+            find=self._find,
             undo=self.deeds.records.undo,
             redo=self.deeds.records.redo,
             quit=self.quit,
@@ -234,6 +236,12 @@ class StudioWindow(QMainWindow):
 
     def _test(self) -> None:
         self.deeds.touch_test(self.page.rack.chosen_key)
+
+    def _find(self) -> None:
+        """Go to the field that finds pieces on the rack."""
+        if self._stack.currentWidget() is self.board:
+            self.show_rack()
+        self.page.finder.begin()
 
     def _note(self, words: str, tone: Tone) -> None:
         self.foot.note(words, tone)

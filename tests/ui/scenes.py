@@ -613,6 +613,14 @@ MANY_WARNED = replace(
     ),
 )
 FORETOLD = replace(FOUR_WARNED, sentence=AHEAD, warnings=(AHEAD_WARNING, *PAST_WARNINGS))
+TWENTY = replace(
+    FOUR_CALM,
+    pieces=tuple(
+        replace(piece, key=f"{piece.key}{number}", title=f"{piece.title}, {number + 1}")
+        for number in range(5)
+        for piece in FOUR_CALM.pieces
+    ),
+)
 SCENES = {
     "many-warned": MANY_WARNED,
     "foretold": FORETOLD,
@@ -622,6 +630,7 @@ SCENES = {
     "four-warned": FOUR_WARNED,
     "four-calm": FOUR_CALM,
     "twelve": TWELVE,
+    "twenty": TWENTY,
     "silent": SILENT,
     "uncalibrated": UNCALIBRATED,
     "told": TOLD,

@@ -17,6 +17,8 @@ _WIDTH = 210
 SHORTEST = 112  # units: the labels of a usual piece have room
 TALLEST = 176
 _FILM_SHARE = 0.39
+_ALONE_SHARE = 0.8  # of a section without names
+DENSE = 50  # units, of such a section
 _INSET = 5
 _LABEL_PX = 11
 _LABEL_LINE_PX = 14
@@ -32,6 +34,7 @@ class FilmSection(QWidget):
         self._section = Section(layers=())
         self._full_um = 1.0
         self._height = SHORTEST
+        self._named = True
         self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
         self.setAccessibleName("Section through the coats")
 
@@ -40,6 +43,12 @@ class FilmSection(QWidget):
         self._style = style
         self.set_height(style.px(SHORTEST))
         self.update()
+
+    def set_named(self, *, named: bool) -> None:
+        """Show the names of the layers, or the film alone."""
+        if named != self._named:
+            self._named = named
+            self.update()
 
     def set_height(self, height: int) -> None:
         """Be `height` pixels tall: all sections of a rack alike, or their scales would differ."""
@@ -75,7 +84,7 @@ class FilmSection(QWidget):
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         style = self._style
         head = style.px(_HEADROOM)
-        inset, width = style.px(_INSET), self.width() * _FILM_SHARE
+        inset, width = style.px(_INSET), self.width() * (_FILM_SHARE if self._named else _ALONE_SHARE)
         drawn = boxes(self._section, self.height() - head - 1, self._full_um)
         for box in drawn:
             area = QRectF(
@@ -85,7 +94,8 @@ class FilmSection(QWidget):
         laid = [box for box in drawn if box.layer.surface is not None]
         if self._section.covered and laid:
             _draw_cover(painter, laid[-1].top + head, inset + width, style)
-        self._draw_names(painter, drawn, head, inset + width)
+        if self._named:
+            self._draw_names(painter, drawn, head, inset + width)
 
     def _draw_names(self, painter: QPainter, drawn: tuple[Box, ...], head: float, width: float) -> None:
         style = self._style

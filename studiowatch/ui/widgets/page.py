@@ -18,10 +18,12 @@ from PySide6.QtWidgets import (
 
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.ui.models.figures import room_figures
+from studiowatch.ui.models.finding import found_on_rack
 from studiowatch.ui.models.notices import WarningRow, sentence_card, warning_rows
 from studiowatch.ui.models.prompts import prompt_rows
 from studiowatch.ui.models.rack import rack_cards
 from studiowatch.ui.style import Style
+from studiowatch.ui.widgets.finder import Finder
 from studiowatch.ui.widgets.prompts import PromptList
 from studiowatch.ui.widgets.rack_list import RackList
 from studiowatch.ui.widgets.room_band import RoomBand
@@ -56,6 +58,9 @@ class Page(QScrollArea):
         self.band = RoomBand()
         self.sentence = SentenceView()
         self.rack = RackList()
+        self.finder = Finder()
+        self.finder.changed.connect(self._show_rack)
+        self._shown: tuple[Snapshot, Mapping[str, float]] | None = None
         self.prompts = PromptList()
         self.warnings: RowList[WarningRow, WarningRowView] = RowList(
             "Warnings", "No warning so far.", self._warning_view, WarningRowView.set_row
@@ -93,9 +98,21 @@ class Page(QScrollArea):
         """Show the studio as it is; `sheet_um` holds each sheet's wet thickness, µm."""
         self.band.set_figures(room_figures(snapshot))
         self.sentence.set_card(sentence_card(snapshot))
-        self.rack.set_cards(rack_cards(snapshot, sheet_um=sheet_um))
+        self._shown = snapshot, sheet_um
+        self._show_rack()
         self.prompts.show_rows(prompt_rows(snapshot))
         self.warnings.set_rows(warning_rows(snapshot))
+
+    def _show_rack(self) -> None:
+        """Show the pieces that are looked for, or all."""
+        if self._shown is None:
+            return
+        snapshot, sheet_um = self._shown
+        asked = self.finder.asked
+        found = found_on_rack(snapshot, asked)
+        cards = rack_cards(snapshot, sheet_um=sheet_um)
+        self.finder.say_found(len(found), len(cards))
+        self.rack.set_cards(tuple(card for card in cards if card.key in found), found=bool(asked))
 
     def _warning_view(self) -> WarningRowView:
         view = WarningRowView()
@@ -109,6 +126,7 @@ class Page(QScrollArea):
         column = QVBoxLayout(made)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(self._head("Rack", self.register))
+        column.addWidget(self.finder)
         column.addWidget(self.rack, 1)
         return made
 
@@ -145,7 +163,7 @@ class Page(QScrollArea):
     def set_style(self, style: Style) -> None:
         """Use `style` from now on."""
         self._style = style
-        for part in (self.band, self.sentence, self.rack, self.prompts, self.warnings):
+        for part in (self.band, self.sentence, self.finder, self.rack, self.prompts, self.warnings):
             part.set_style(style)
         px = style.px
         for column in self._columns:

@@ -30,6 +30,8 @@ class PieceCardView(QFrame):
         self.key = ""
         self._card: PieceCard | None = None
         self._pressed: QPoint | None = None
+        self._dense = self._chosen = False
+        self._style = Style()
         self.setProperty("card", "piece")
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self._title = ElidedLabel("title")
@@ -72,11 +74,12 @@ class PieceCardView(QFrame):
     def set_style(self, style: Style) -> None:
         """Use `style` from now on."""
         px = style.px
+        self._style = style
         self.section.set_style(style)
-        self._lines.setContentsMargins(px(14), px(9), px(14), px(11))
         self._lines.setSpacing(px(2))
         self._body.setSpacing(px(6))
         self._facts.setSpacing(px(1))
+        self._thin_out()
 
     def set_card(self, card: PieceCard) -> None:
         """Show `card`."""
@@ -98,6 +101,27 @@ class PieceCardView(QFrame):
         say(self._due, card.due)
         say(self._slack, card.slack, card.slack_tone, hide_empty=True)
         self.setAccessibleName(card.spoken)
+        self._thin_out()
+
+    def set_dense(self, *, dense: bool) -> None:
+        """Say only what comes next, unless this is the chosen piece."""
+        if dense != self._dense:
+            self._dense = dense
+            self._thin_out()
+
+    def _thin_out(self) -> None:
+        is_short = self.is_short
+        for part in (self._size, self._ahead, self._likely, self._learnt):
+            part.setVisible(bool(part.text()) and not is_short)
+        self.section.set_named(named=not is_short)
+        px = self._style.px
+        above, below = (px(6), px(7)) if is_short else (px(9), px(11))
+        self._lines.setContentsMargins(px(14), above, px(14), below)
+
+    @property
+    def is_short(self) -> bool:
+        """Whether this card says only what comes next."""
+        return self._dense and not self._chosen
 
     def needed_height(self, width: int) -> int:
         """Return how tall the card must be at `width`, with its section as tall as it is now."""
@@ -106,6 +130,9 @@ class PieceCardView(QFrame):
     def set_chosen(self, *, chosen: bool) -> None:
         """Show whether this is the piece that the actions are about."""
         set_property(self, "chosen", "true" if chosen else "false")
+        if chosen != self._chosen:
+            self._chosen = chosen
+            self._thin_out()
 
     def focusInEvent(self, event: QFocusEvent) -> None:
         """Choose the piece that the keyboard comes to, but not when a form closes and only gives the focus back."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QPoint, Qt, Signal
+from PySide6.QtCore import QPoint, Qt, QTimer, Signal
 from PySide6.QtGui import (
     QColor,
     QDragEnterEvent,
@@ -18,10 +18,11 @@ from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
 from studiowatch.ui.models.rack import PieceCard
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
-from studiowatch.ui.widgets.film_section import SHORTEST, TALLEST
+from studiowatch.ui.widgets.film_section import DENSE, SHORTEST, TALLEST
 from studiowatch.ui.widgets.piece_card import PIECE_MIME, PieceCardView
 from studiowatch.ui.widgets.text import button, label
 
+DENSE_FROM = 9  # pieces from which each card says only what comes next; the chosen one says all
 _SLACK = 6  # units left free below the last card
 
 
@@ -69,6 +70,8 @@ class RackList(QScrollArea):
         self._chosen = ""
         self._awaited = ""
         self._revealing = ""
+        self._found = False
+        self._places: dict[str, int] = {}
         self._empty = self._make_empty()
         self._column = _Column()
         self._stack = QVBoxLayout(self._column)
@@ -111,6 +114,10 @@ class RackList(QScrollArea):
         """Give all sections one height: as tall as lets every card be seen, within limits."""
         if not self._views:
             return
+        if len(self._views) >= DENSE_FROM:
+            for view in self._views:
+                view.section.set_height(self._style.px(DENSE if view.is_short else SHORTEST))
+            return
         gaps = self._stack.spacing() * len(self._views) + self._style.px(_SLACK)
         needed = sum(view.needed_height(view.width()) for view in self._views) + gaps
         spare = (self.viewport().height() - needed) // len(self._views)
@@ -119,8 +126,15 @@ class RackList(QScrollArea):
         for view in self._views:
             view.section.set_height(height)
 
-    def set_cards(self, cards: tuple[PieceCard, ...]) -> None:
-        """Show `cards` in their order; the chosen piece stays chosen while it is there."""
+    def set_cards(self, cards: tuple[PieceCard, ...], *, found: bool = False) -> None:
+        """Show `cards` in their order; the chosen piece stays chosen while it is there.
+
+        Those that were `found` among others keep their places, and are not dense.
+        """
+        self._found = found
+        places = {card.key: place for place, card in enumerate(cards)}
+        has_moved = bool(self._chosen) and self._places.get(self._chosen, 0) != places.get(self._chosen, 0)
+        self._places = places
         while len(self._views) < len(cards):
             self._add_view()
         while len(self._views) > len(cards):
@@ -130,7 +144,8 @@ class RackList(QScrollArea):
         focused = next((view.key for view in self._views if view.hasFocus()), None)
         for view, card in zip(self._views, cards, strict=True):
             view.set_card(card)
-        self._empty.setVisible(not cards)
+            view.set_dense(dense=len(cards) >= DENSE_FROM)
+        self._empty.setVisible(not cards and not found)
         keys = [card.key for card in cards]
         self._revealing = ""
         if self._awaited in keys:
@@ -143,6 +158,14 @@ class RackList(QScrollArea):
         if focused is not None and focused in keys:
             self._views[keys.index(focused)].setFocus()
         self._share_height()
+        if has_moved and self._chosen in keys:
+            QTimer.singleShot(0, self, self._show_chosen)
+
+    def _show_chosen(self) -> None:
+        """Keep the chosen piece in view when it has changed its place."""
+        for view in self._views:
+            if view.key == self._chosen:
+                self.ensureWidgetVisible(view)
 
     def choose(self, key: str) -> None:
         """Choose the piece of `key`."""
@@ -150,6 +173,7 @@ class RackList(QScrollArea):
             return
         self._chosen = key
         self._mark_chosen()
+        self._share_height()
         self.chosen.emit(key)
 
     @property
@@ -199,12 +223,12 @@ class RackList(QScrollArea):
 
     def _move(self, key: str, step: int) -> None:
         place = self._place(key) + step
-        if 0 <= place < len(self._views):
+        if 0 <= place < len(self._views) and not self._found:
             self.placed.emit(key, place)
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
         """Let a card of this rack in."""
-        if event.source() in self._views and event.mimeData().hasFormat(PIECE_MIME):
+        if not self._found and event.source() in self._views and event.mimeData().hasFormat(PIECE_MIME):
             event.acceptProposedAction()
 
     def dragMoveEvent(self, event: QDragMoveEvent) -> None:

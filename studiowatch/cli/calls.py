@@ -7,6 +7,7 @@ from pathlib import Path
 
 from studiowatch import __version__
 from studiowatch.cli.parsing import Parser
+from studiowatch.cli.piece_calls import add_piece_calls
 from studiowatch.coats.stages import Orientation
 from studiowatch.coats.support import Support
 
@@ -21,6 +22,7 @@ def parser() -> Parser:
     calls = top.add_subparsers(dest="call", metavar="command")
     _watching(calls)
     _asking(calls)
+    add_piece_calls(calls)
     _exchanging(calls)
     _at_the_rack(calls)
     return top

@@ -19,6 +19,7 @@ from studiowatch.service.correction_commands import TakePhoto
 from studiowatch.service.errand_thread import in_a_thread
 from studiowatch.service.inbox import Errand, Inbox
 from studiowatch.service.leavings import Leavings
+from studiowatch.service.letterbox import Letterbox
 from studiowatch.service.photos import PhotoFolder
 from studiowatch.service.ports import BoardSource, Clock
 from studiowatch.service.product_views import SheetChoice
@@ -44,6 +45,8 @@ class Keeper:
         What else is wrong with the disk, said where the watch itself has nothing to say of it.
     photos : PhotoFolder or None
         Where pictures are taken in; on a thread of its own, since a large one takes its time.
+    letters : Letterbox or None
+        Where calls in another process ask for something.
     """
 
     def __init__(
@@ -55,6 +58,7 @@ class Keeper:
         sheets: Sequence[SheetChoice],
         other_trouble: Callable[[], str] = lambda: "",
         photos: PhotoFolder | None = None,
+        letters: Letterbox | None = None,
     ) -> None:
         self._open_watch = open_watch
         self._source = source
@@ -62,6 +66,7 @@ class Keeper:
         self._sheets = tuple(sheets)
         self._other_trouble = other_trouble
         self._photos = photos
+        self._letters = letters
         self._inbox = Inbox()
         self._listeners: list[Callable[[Snapshot], None]] = []
         self._stopping = threading.Event()
@@ -165,6 +170,8 @@ class Keeper:
 
         A fault in one step is reported, and the others are taken all the same.
         """
+        if self._letters is not None:
+            self._guard(watch, self._collect, self._letters)
         count = 0
         for item in self._inbox.take(wait_s):
             count += 1
@@ -176,6 +183,9 @@ class Keeper:
         if watch.changed and not self._guard(watch, self._publish, watch):
             self._guard(watch, self._publish_fault, watch)
         return count
+
+    def _collect(self, letters: Letterbox) -> None:
+        letters.collect(self.submit)
 
     def _attend(self, watch: Watchkeeping, item: BoardEvent | Errand) -> None:
         if isinstance(item, Errand):

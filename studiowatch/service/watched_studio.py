@@ -9,6 +9,7 @@ from studiowatch.service.daily_backup import DailyBackup
 from studiowatch.service.happenings import Happening
 from studiowatch.service.keeper import Keeper
 from studiowatch.service.leavings import rescue
+from studiowatch.service.letterbox import Letterbox
 from studiowatch.service.local_time import clock_text, local_date
 from studiowatch.service.outfit import Outfit
 from studiowatch.service.outside_desk import OutsideDesk
@@ -60,6 +61,7 @@ def watching(
         sheets=shelf.choices(),
         other_trouble=lambda: backups.trouble,
         photos=PhotoFolder(folder=folder.photos, shrink=outfit.shrink_photo),
+        letters=Letterbox(folder.letters),
     )
     if listener is not None:
         keeper.subscribe(listener)

@@ -39,6 +39,11 @@ class StudioFolder:
         return self.path / "photos"
 
     @property
+    def letters(self) -> Path:
+        """What a call asks of the watch that is on, and its answers."""
+        return self.path / "letters"
+
+    @property
     def board_columns(self) -> Path:
         """What she said of the columns of boards that run a sketch of their own."""
         return self.path / "columns.json"

@@ -1,0 +1,61 @@
+"""Carries a command out in the records, or has the watch do so that holds them."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from studiowatch.cli.answers import FAULT, complain
+from studiowatch.cli.take import opened
+from studiowatch.service.commands import Refused
+from studiowatch.service.letterbox import ask
+from studiowatch.service.orders import PieceCommand
+from studiowatch.service.outfit import Outfit
+from studiowatch.service.photos import PhotoFolder
+from studiowatch.service.rack import Rack
+from studiowatch.service.sheet_shelf import SheetShelf
+from studiowatch.store.all_records import read_all
+from studiowatch.store.database import looking
+from studiowatch.store.folder import FolderWatched, StudioFolder
+from studiowatch.studio.pieces import Piece
+
+
+def carried_out(command: PieceCommand, outfit: Outfit, folder: StudioFolder) -> str:
+    """Return the key that `command` answers with: by the watch that is on, or in the records while there is none.
+
+    Raises
+    ------
+    Refused
+        With one sentence; nothing was changed.
+    """
+    try:
+        return _in_records(command, outfit, folder)
+    except FolderWatched:
+        return ask(folder.letters, command)
+
+
+def _in_records(command: PieceCommand, outfit: Outfit, folder: StudioFolder) -> str:
+    shelf = SheetShelf.open(folder.sheets)
+    with opened(outfit, folder) as store:
+        rack = Rack(shelf=shelf, records=store.records, log=store.log)
+        rack.take_up()
+        return rack.carry_out(command, outfit.clock.utc_ms())
+
+
+def photo_taken(path: Path, outfit: Outfit, folder: StudioFolder) -> str:
+    """Return the name of a picture that was copied into the folder of photos. Raises Refused."""
+    folder.make()
+    return PhotoFolder(folder=folder.photos, shrink=outfit.shrink_photo).take(path)
+
+
+def pieces_in(folder: StudioFolder) -> tuple[Piece, ...]:
+    """Return all pieces in the records, archived ones too; none where there are no records yet."""
+    if not folder.database.exists():
+        return ()
+    with looking(folder.database) as database:
+        return read_all(database, str(folder.database)).pieces
+
+
+def refused(fault: Refused) -> int:
+    """Say why nothing was done."""
+    complain(str(fault))
+    return FAULT

@@ -69,6 +69,11 @@ def check_sheet(text: str, origin: str) -> SheetReport:
         raw = parsed(text, origin)
     except SheetFaults as fault:
         return SheetReport(sheet=None, kappa=None, faults=fault.faults, assumed=())
+    return check_fields(raw, origin)
+
+
+def check_fields(raw: Mapping[str, object], origin: str) -> SheetReport:
+    """Return what `check_sheet` does of a sheet whose fields are given as they would stand in its file."""
     faults: list[str] = []
     sheet = None
     try:

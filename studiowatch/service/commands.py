@@ -12,6 +12,7 @@ from studiowatch.room.log_columns import LogColumns
 from studiowatch.room.typed import Felt
 from studiowatch.service.correction_commands import CorrectionCommand, Redo, TakePhoto, Undo
 from studiowatch.service.preparation_commands import PreparationCommand
+from studiowatch.service.sheet_commands import SheetCommand
 from studiowatch.studio.pieces import Finding, Outcome, Shape
 
 
@@ -282,6 +283,7 @@ Command = (
     | TickPrompt
     | SnoozePrompt
     | PreparationCommand
+    | SheetCommand
     | CalibrationCommand
     | TypeReading
     | OutsideCommand

@@ -22,7 +22,10 @@ from studiowatch.service.leavings import Leavings
 from studiowatch.service.letterbox import Letterbox
 from studiowatch.service.photos import PhotoFolder
 from studiowatch.service.ports import BoardSource, Clock
-from studiowatch.service.product_views import SheetChoice
+from studiowatch.service.product_views import SheetChoice, SheetEntry
+from studiowatch.service.sheet_commands import KeepSheet, SheetCommand
+from studiowatch.service.sheet_folder import SheetFolder
+from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.service.watchkeeping import Watchkeeping
 
@@ -45,6 +48,10 @@ class Keeper:
         What else is wrong with the disk, said where the watch itself has nothing to say of it.
     photos : PhotoFolder or None
         Where pictures are taken in; on a thread of its own, since a large one takes its time.
+    shelf : SheetShelf
+        The shelf of the watch that `open_watch` makes.
+    sheet_folder : SheetFolder or None
+        Where sheets of hers are kept.
     letters : Letterbox or None
         Where calls in another process ask for something.
     """
@@ -55,15 +62,18 @@ class Keeper:
         open_watch: Callable[[], Watchkeeping],
         source: BoardSource,
         clock: Clock,
-        sheets: Sequence[SheetChoice],
+        shelf: SheetShelf,
         other_trouble: Callable[[], str] = lambda: "",
         photos: PhotoFolder | None = None,
         letters: Letterbox | None = None,
+        sheet_folder: SheetFolder | None = None,
     ) -> None:
         self._open_watch = open_watch
         self._source = source
         self._clock = clock
-        self._sheets = tuple(sheets)
+        self._shelf = shelf
+        self._sheets, self._entries = tuple(shelf.choices()), shelf.entries()
+        self._sheet_folder = sheet_folder
         self._other_trouble = other_trouble
         self._photos = photos
         self._letters = letters
@@ -145,6 +155,10 @@ class Keeper:
         """Return the data sheets that may be laid."""
         return self._sheets
 
+    def shelf(self) -> Sequence[SheetEntry]:
+        """Return the data sheets with all their figures."""
+        return self._entries
+
     def _run(self) -> None:
         try:
             watch = self._open_watch()
@@ -202,6 +216,8 @@ class Keeper:
             watch.mind_the_clock(now_ms, now_s)
             if isinstance(errand.command, BoardCommand):
                 key = self._ask_board(errand.command)
+            elif isinstance(errand.command, SheetCommand) and self._sheet_folder is not None:
+                key = self._change_sheet(watch, errand.command, self._sheet_folder)
             else:
                 key = watch.carry_out(errand.command, now_ms, now_s)
         except Refused as refusal:
@@ -211,6 +227,17 @@ class Keeper:
             raise
         else:
             errand.answer.set_result(key)
+
+    def _change_sheet(self, watch: Watchkeeping, command: SheetCommand, folder: SheetFolder) -> str:
+        if isinstance(command, KeepSheet):
+            sheet = folder.keep(command.fields)
+            watch.take_sheet(sheet)
+            name = sheet.name
+        else:
+            name = command.name
+            watch.drop_sheet(name, folder.drop)
+        self._sheets, self._entries = tuple(self._shelf.choices()), self._shelf.entries()
+        return name
 
     def _ask_board(self, command: BoardCommand) -> str:
         try:

@@ -109,6 +109,11 @@ class LearningDesk:
             self._save()
         self._views = self._viewed()
 
+    def forget_plans(self, sheet: str) -> None:
+        """Let no coat stand on draws that were planned by other figures of its sheet."""
+        self._planned = {key: planned for key, planned in self._planned.items() if planned[0].sheet != sheet}
+        self._views = self._viewed()
+
     def _save(self) -> None:
         """Put on disk what is not there yet; while the disk refuses, it is tried again with the next test."""
         try:

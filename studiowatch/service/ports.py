@@ -14,7 +14,7 @@ from studiowatch.room.corrections import Imported, Kept, Sighting
 from studiowatch.room.readings import Channel, Reading
 from studiowatch.service.commands import Command
 from studiowatch.service.past import PastView
-from studiowatch.service.product_views import SheetChoice
+from studiowatch.service.product_views import SheetChoice, SheetEntry
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.store.shapes import LearntRecord, PromptRecord, Series, TellingRecord, WarningRecord
 from studiowatch.studio.pieces import Piece
@@ -257,4 +257,8 @@ class Desk(Protocol):
 
     def sheets(self) -> Sequence[SheetChoice]:
         """Return the data sheets that may be laid, built-in ones first."""
+        ...
+
+    def shelf(self) -> Sequence[SheetEntry]:
+        """Return the data sheets with all their figures, built-in ones first."""
         ...

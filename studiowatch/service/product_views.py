@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from studiowatch.coats.data_sheet import DataSheet
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SheetChoice:
@@ -21,6 +23,14 @@ class SheetChoice:
     density_kg_m3: float
     cautions: tuple[str, ...] = ()
     flash_point_C: float | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SheetEntry:
+    """A data sheet on the shelf, and whether it is one of hers."""
+
+    sheet: DataSheet
+    is_own: bool
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -89,6 +89,13 @@ class Rack:
         oldest_first = sorted(self.on_rack(), key=lambda piece: piece.first_laid_ms or 0)
         self._unfollowed.extend((None, piece) for piece in oldest_first)
 
+    def dry_anew_by(self, sheet: str) -> None:
+        """Have `follow` dry the pieces anew that have a coat of `sheet`: its figures are others now."""
+        self.learning.forget_plans(sheet)
+        self.stacks.forget_log()
+        used = [piece for piece in self.on_rack() if any(coat.sheet == sheet for coat in piece.coats)]
+        self._unfollowed.extend((None, piece) for piece in used)
+
     def on_rack(self) -> list[Piece]:
         """Return the pieces on the rack, by place."""
         return sorted((piece for piece in self.pieces.values() if not piece.archived), key=lambda piece: piece.place)

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from importlib.resources import files
 from pathlib import Path
 
 from studiowatch.coats.data_sheet import DataSheet, Kind, read_sheet
-from studiowatch.service.product_views import SheetChoice
+from studiowatch.service.product_views import SheetChoice, SheetEntry
 
 
 class SheetUnknown(Exception):  # noqa: N818 - reads as the answer it is
@@ -25,9 +25,10 @@ def built_in_sheets() -> dict[str, DataSheet]:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SheetShelf:
-    """Data sheets by name."""
+    """Data sheets by name; `own` are the names of hers."""
 
     sheets: dict[str, DataSheet]
+    own: set[str] = field(default_factory=set)
 
     @classmethod
     def open(cls, folder: Path | None = None) -> SheetShelf:
@@ -38,12 +39,31 @@ class SheetShelf:
         SheetFaults, SheetUnknown
             If a file in `folder` is not a sheet, with all its faults, or cannot be read.
         """
-        sheets = built_in_sheets()
+        sheets, own = built_in_sheets(), set()
         if folder is not None and folder.is_dir():
             for path in sorted(folder.glob("*.toml")):
                 sheet = _read(path)
                 sheets[sheet.name] = sheet
-        return cls(sheets=sheets)
+                own.add(sheet.name)
+        return cls(sheets=sheets, own=own)
+
+    def put(self, sheet: DataSheet) -> None:
+        """Put a sheet of hers on the shelf, in the place of one of that name."""
+        self.sheets[sheet.name] = sheet
+        self.own.add(sheet.name)
+
+    def drop(self, name: str) -> None:
+        """Take a sheet of hers off the shelf; a built-in one of its name holds again."""
+        self.own.discard(name)
+        del self.sheets[name]
+        built_in = built_in_sheets().get(name)
+        if built_in is not None:
+            self.sheets[name] = built_in
+
+    def entries(self) -> tuple[SheetEntry, ...]:
+        """Return all sheets, built-in ones first."""
+        entries = (SheetEntry(sheet=sheet, is_own=sheet.name in self.own) for sheet in self.sheets.values())
+        return tuple(sorted(entries, key=lambda entry: entry.is_own))
 
     def get(self, name: str) -> DataSheet:
         """Return a sheet by its name.

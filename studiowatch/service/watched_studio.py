@@ -16,6 +16,7 @@ from studiowatch.service.outside_desk import OutsideDesk
 from studiowatch.service.photos import PhotoFolder
 from studiowatch.service.ports import BoardSource
 from studiowatch.service.reviewer import kept_curves
+from studiowatch.service.sheet_folder import SheetFolder
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.service.watchkeeping import Watchkeeping
@@ -58,7 +59,8 @@ def watching(
         open_watch=lambda: _open_watch(outfit, folder, shelf, lock, tell),
         source=source,
         clock=outfit.clock,
-        sheets=shelf.choices(),
+        shelf=shelf,
+        sheet_folder=SheetFolder(folder=folder.sheets),
         other_trouble=lambda: backups.trouble,
         photos=PhotoFolder(folder=folder.photos, shrink=outfit.shrink_photo),
         letters=Letterbox(folder.letters),

@@ -11,6 +11,7 @@ from dataclasses import dataclass, field, replace
 from datetime import date
 
 from studiowatch.board.events import BoardEvent, BoardTrouble, ReadingArrived
+from studiowatch.coats.data_sheet import DataSheet
 from studiowatch.room.readings import Reading
 from studiowatch.service.board_now import followed, noted
 from studiowatch.service.board_view import BoardView
@@ -51,7 +52,8 @@ from studiowatch.service.rack_views import (
 from studiowatch.service.room_now import RoomNow
 from studiowatch.service.room_past import RoomPastDesk
 from studiowatch.service.room_views import room_view
-from studiowatch.service.sheet_shelf import SheetShelf
+from studiowatch.service.sheet_commands import SheetCommand
+from studiowatch.service.sheet_shelf import SheetShelf, built_in_sheets
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.service.taking_back import take_back
 from studiowatch.service.typing_in import typed
@@ -253,8 +255,8 @@ class Watchkeeping:
                 self._ledger.catch_up(now_s)
                 self._ledger.flush(now_s)
                 key = self._calibrations.carry_out(command, now_ms, self._rack)
-            case _ if isinstance(command, BoardCommand | TakePhoto | OutsideCommand):
-                raise Refused("No board is read and no photo is kept here, so that cannot be done.")
+            case _ if isinstance(command, BoardCommand | TakePhoto | OutsideCommand | SheetCommand):
+                raise Refused("No board is read and no file is kept here, so that cannot be done.")
             case _:
                 key = self._rack.carry_out(command, now_ms)
                 self._preparations.heed(command)
@@ -294,6 +296,25 @@ class Watchkeeping:
             self._rack.dry_anew()
             self._unfollowed = True
         return ""
+
+    def take_sheet(self, sheet: DataSheet) -> None:
+        """Have the coats of a data sheet dry by it from now on."""
+        self.shelf.put(sheet)
+        self._sheet_changed(sheet.name)
+
+    def drop_sheet(self, name: str, delete: Callable[[str], None]) -> None:
+        """Have a sheet of hers deleted, unless a coat on the rack would lose it. Raises Refused."""
+        is_built_in = name in built_in_sheets()
+        for piece in self._rack.on_rack():
+            if not is_built_in and any(coat.sheet == name for coat in piece.coats):
+                raise Refused(f"{piece.title} has a coat of this sheet; correct that coat first, or keep the sheet.")
+        delete(name)
+        self.shelf.drop(name)
+        self._sheet_changed(name)
+
+    def _sheet_changed(self, name: str) -> None:
+        self._rack.dry_anew_by(name)
+        self._unfollowed = self.changed = True
 
     def _type_in(self, command: TypeReading, now_ms: int, now_s: float) -> str:
         """Take a reading that she typed; the films dry in it, as it grows older, until the next."""

@@ -29,6 +29,7 @@ from studiowatch.ui.models.prompts import Deed, PromptRow
 from studiowatch.ui.models.reading_form import Degrees
 from studiowatch.ui.models.times import REMIND_AFTER_MS, SNOOZE_AFTER_MS, clock_words
 from studiowatch.ui.record_deeds import RecordDeeds
+from studiowatch.ui.sheet_deeds import SheetDeeds
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.coat_dialog import CoatDialog
 from studiowatch.ui.widgets.dialog import FormDialog
@@ -65,6 +66,9 @@ class Deeds(QObject):
         self.records = RecordDeeds(desk, clock, self._courier, window)
         self.records.done.connect(self.done)
         self.records.refused.connect(self.refused)
+        self.sheets = SheetDeeds(desk, self._courier, window)
+        self.sheets.done.connect(self.done)
+        self.sheets.refused.connect(self.refused)
 
     @property
     def style(self) -> Style:
@@ -73,7 +77,7 @@ class Deeds(QObject):
 
     @style.setter
     def style(self, style: Style) -> None:
-        self._style = self.records.style = style
+        self._style = self.records.style = self.sheets.style = style
 
     def close(self) -> None:
         """Bring no more answers: the window is going."""

@@ -37,6 +37,7 @@ class MenuDeeds:
     correct: Callable[[], object]
     outcome: Callable[[], object]
     archive: Callable[[], object]
+    sheets: Callable[[], object]
     find: Callable[[], object]
     undo: Callable[[], object]
     redo: Callable[[], object]
@@ -124,6 +125,7 @@ def _rack_menu(bar: QMenuBar, deeds: MenuDeeds, *, starts_at_login: bool) -> QMe
     rack.addSeparator()
     rack.addAction("&Find on the rack", QKeySequence("Ctrl+F"), deeds.find)
     rack.addAction("&Archived pieces…", QKeySequence("Ctrl+Shift+A"), deeds.archive)
+    rack.addAction("&Data sheets…", QKeySequence("Ctrl+Shift+D"), deeds.sheets)
     rack.addSeparator()
     login = rack.addAction("&Start at login")
     login.setCheckable(True)

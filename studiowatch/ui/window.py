@@ -159,6 +159,7 @@ class StudioWindow(QMainWindow):
             correct=lambda: self.deeds.records.show_recorded(self.page.rack.chosen_key),
             outcome=lambda: self.deeds.records.ask_outcome(self.page.rack.chosen_key),
             archive=self.deeds.records.show_archive,
+            sheets=self.deeds.sheets.show_shelf,
             find=self._find,
             undo=self.deeds.records.undo,
             redo=self.deeds.records.redo,

@@ -20,7 +20,8 @@ from studiowatch.room.typed import Felt
 from studiowatch.service.board_view import BoardView
 from studiowatch.service.commands import Command, Refused
 from studiowatch.service.ports import PastView, Series
-from studiowatch.service.product_views import LearntView, SheetChoice
+from studiowatch.service.product_views import LearntView, SheetChoice, SheetEntry
+from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.snapshot import (
     CoatView,
     PieceView,
@@ -651,6 +652,7 @@ class ScriptedDesk:
     offered: tuple[SheetChoice, ...] = SHEETS
     onlooker: Onlooker = field(default_factory=Onlooker)
     photo_folder: Path | None = None
+    on_shelf: tuple[SheetEntry, ...] = ()
 
     def submit(self, command: Command) -> Future[str]:
         future: Future[str] = Future()
@@ -674,6 +676,9 @@ class ScriptedDesk:
 
     def sheets(self) -> Sequence[SheetChoice]:
         return self.offered
+
+    def shelf(self) -> Sequence[SheetEntry]:
+        return self.on_shelf or SheetShelf.open().entries()
 
     def publish(self, snapshot: Snapshot) -> None:
         for listener in self.listeners:

@@ -26,6 +26,7 @@ from studiowatch.service.commands import (
     RegisterPiece,
     TickPrompt,
 )
+from studiowatch.service.correction_commands import Undo
 from studiowatch.service.keeper import Keeper
 from studiowatch.service.outfit import Outfit
 from studiowatch.service.snapshot import Snapshot
@@ -229,6 +230,34 @@ def test_that_prompts_are_ticked_off_for_good(studio: Studio) -> None:
         again = studio.until(lambda snapshot: bool(snapshot.prompts)).prompts
         assert prompts[0].key not in {prompt.key for prompt in again}
         assert {prompt.key for prompt in prompts[1:]} <= {prompt.key for prompt in again}
+
+
+def test_that_a_tick_and_a_laid_coat_are_undone_in_turn_and_stay_undone_after_a_restart(studio: Studio) -> None:
+    with studio.watched() as keeper:
+        piece_key = register(keeper)
+        studio.read(10)
+        lay = LayCoat(piece_key=piece_key, laid_ms=studio.clock.now_ms, sheet="isolation-waterborne")
+        keeper.submit(lay).result(WAIT_S)
+        studio.read(10)
+        first = studio.until(lambda snapshot: len(snapshot.prompts) > 1).prompts[0]
+        keeper.submit(TickPrompt(prompt_key=first.key)).result(WAIT_S)
+        ticked = studio.until(lambda snapshot: snapshot.undo.undo.startswith("ticked off"))
+        assert first.key not in {prompt.key for prompt in ticked.prompts}
+        keeper.submit(Undo()).result(WAIT_S)
+        undone = studio.until(lambda snapshot: snapshot.undo.redo.startswith("ticked off"))
+        assert undone.undo.undo == "laid isolation 1 on Low Tide"
+        studio.read(10)
+        studio.until(lambda snapshot: first.key in {prompt.key for prompt in snapshot.prompts})
+        assert keeper.submit(Undo()).result(WAIT_S) == "laid isolation 1 on Low Tide"
+        studio.read(10)
+        bare = studio.until(lambda snapshot: not snapshot.prompts)
+        assert bare.pieces[0].top is None
+    studio.seen = queue.Queue()
+    with studio.watched():
+        studio.read(10)
+        again = studio.until(lambda snapshot: bool(snapshot.pieces) and snapshot.board.counts.good > 0)
+        assert (again.pieces[0].top, again.prompts, again.undo.undo) == (None, (), "")
+        assert [one.words.split(";")[0] for one in again.pieces[0].corrections] == ["isolation 1: not on"]
 
 
 def test_that_what_she_says_of_a_boards_columns_reaches_it_or_is_refused(studio: Studio) -> None:

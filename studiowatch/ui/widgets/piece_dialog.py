@@ -93,6 +93,7 @@ class PieceDialog(FormDialog):
         self.width_field, self.height_field = QLineEdit(), QLineEdit()
         self.panels_field = QSpinBox()
         self.panels_field.setRange(1, PANELS_MOST)
+        self.panels_field.setButtonSymbols(QSpinBox.ButtonSymbols.NoButtons)
         self._area = label("small", Tone.MUTED)
         self.support_field = QComboBox()
         self.support_field.setEditable(True)

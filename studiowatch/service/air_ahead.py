@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 
+from studiowatch.coats.exposure import ahead
 from studiowatch.physics.air import Air
 
 CALM_M_S = 0.1  # m/s, the most that a look ahead counts on: a fan over a wet coat is not there to stay; assumption
@@ -30,3 +32,20 @@ def _is_read_anew(before: Air, after: Air) -> bool:
     if before.age_s is None or after.age_s is None:
         return before.age_s is not after.age_s
     return after.age_s < before.age_s
+
+
+AirAhead = Callable[[int, float], Sequence[tuple[Air, float]]]
+"""The air of so many seconds from a UTC ms on: airs in order and how long each holds, s; the last is carried on."""
+
+
+def steady(air: Air) -> AirAhead:
+    """Return an air ahead that stays as it is now; what nobody measures is less and less certain to stay."""
+    still = calm(air)
+    spans: dict[float, tuple[tuple[Air, float], ...]] = {}
+
+    def air_ahead(_from_ms: int, horizon_s: float) -> Sequence[tuple[Air, float]]:
+        if horizon_s not in spans:
+            spans[horizon_s] = tuple(ahead(still, horizon_s))
+        return spans[horizon_s]
+
+    return air_ahead

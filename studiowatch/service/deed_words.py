@@ -9,10 +9,14 @@ from studiowatch.service.commands import (
     CoverCoat,
     LayCoat,
     MovePiece,
+    MovePlanned,
     PlanCoat,
+    PlanCoats,
     RecordLook,
     RecordOutcome,
     RegisterPiece,
+    ReplacePlanned,
+    UnplanCoat,
 )
 from studiowatch.service.correction_commands import (
     CorrectCoat,
@@ -32,6 +36,10 @@ _OF_A_PIECE = {
     ArchivePiece: "took {title} off the rack",
     RestorePiece: "put {title} back on the rack",
     MovePiece: "moved {title}",
+    PlanCoats: "planned other coats on {title}",
+    UnplanCoat: "took a coat to come off {title}",
+    ReplacePlanned: "planned another coat on {title}",
+    MovePlanned: "moved a coat to come on {title}",
 }
 _OF_A_COAT = {
     LayCoat: "laid {coat} on {title}",

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from datetime import date, datetime
+from datetime import date, datetime, time, timedelta
+
+from studiowatch.studio.working_hours import WallClock
 
 
 def clock_text(time_ms: int) -> str:
@@ -30,3 +32,14 @@ def utc_offset_s(time_ms: int) -> int:
     """Return how far her zone is ahead of UTC at a time, s."""
     offset = datetime.fromtimestamp(time_ms / 1000).astimezone().utcoffset()
     return 0 if offset is None else round(offset.total_seconds())
+
+
+def wall_clock() -> WallClock:
+    """Return her calendar."""
+    return WallClock(day=local_date, at=_local_ms)
+
+
+def _local_ms(day: date, minutes: int) -> int:
+    """Return the UTC ms at which her clock shows so many minutes into a day; one that a clock change skips is moved."""
+    moment = datetime.combine(day, time()) + timedelta(minutes=minutes)
+    return round(moment.astimezone().timestamp() * 1000)

@@ -13,11 +13,16 @@ from studiowatch.service.commands import (
     CoverCoat,
     LayCoat,
     MovePiece,
+    MovePlanned,
     PlanCoat,
+    PlanCoats,
+    PlannedCommand,
     RecordLook,
     RecordOutcome,
     Refused,
     RegisterPiece,
+    ReplacePlanned,
+    UnplanCoat,
 )
 from studiowatch.service.correction_commands import (
     CorrectCoat,
@@ -35,7 +40,8 @@ from studiowatch.service.correction_orders import (
     look_changed,
     outcome_taken_back,
 )
-from studiowatch.service.piece_orders import amended, archived, moved, planned, registered, restored
+from studiowatch.service.piece_orders import amended, archived, moved, registered, restored
+from studiowatch.service.replanning import planned
 from studiowatch.studio.pieces import Coat, Look, Piece
 
 PieceCommand = (
@@ -44,7 +50,7 @@ PieceCommand = (
     | ArchivePiece
     | MovePiece
     | LayCoat
-    | PlanCoat
+    | PlannedCommand
     | CoverCoat
     | RecordLook
     | RecordOutcome
@@ -117,6 +123,10 @@ _ORDERS: Mapping[type[Any], Callable[[Any, Bench], Changed]] = {
     RestorePiece: restored,
     MovePiece: moved,
     PlanCoat: planned,
+    PlanCoats: planned,
+    UnplanCoat: planned,
+    ReplacePlanned: planned,
+    MovePlanned: planned,
     LayCoat: _lay,
     CoverCoat: _note,
     RecordLook: _note,

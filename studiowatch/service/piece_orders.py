@@ -12,7 +12,6 @@ from studiowatch.service.commands import (
     ArchivePiece,
     MovePiece,
     Paint,
-    PlanCoat,
     Refused,
     RegisterPiece,
 )
@@ -70,13 +69,6 @@ def amended(command: AmendPiece, bench: Bench) -> Changed:
         before = tuple(coat for coat in piece.coats if coat.laid_ms is None)
         piece = replace(piece, coats=(*laid, *_planned(command.sheets, before, bench)))
     return Changed(piece=_painted(piece, command.paint, bench), key=piece.key)
-
-
-def planned(command: PlanCoat, bench: Bench) -> Changed:
-    """Return a piece with one more coat to come, on top."""
-    piece = bench.piece(command.piece_key)
-    coat = Coat(key=bench.new_key(), sheet=bench.sheet(command.sheet))
-    return Changed(piece=replace(piece, coats=(*piece.coats, coat)), key=coat.key)
 
 
 def archived(command: ArchivePiece, bench: Bench) -> Changed:

@@ -12,10 +12,13 @@ from studiowatch.service.calibration_views import CalibrationsView
 from studiowatch.service.product_views import LearntView
 from studiowatch.studio.concern import TypedAir
 from studiowatch.studio.pieces import Coat, Shape, face_m2
+from studiowatch.studio.plan_shapes import FinishingPlan
 from studiowatch.studio.preparation import ChoreNow, Phase, Preparation
+from studiowatch.studio.recipes import BUILT_IN, Recipe
 from studiowatch.studio.review_views import Risk
 from studiowatch.studio.warnings import WarningState
 from studiowatch.studio.words import Level, Sentence
+from studiowatch.studio.working_hours import WorkingHours
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -203,6 +206,8 @@ class PieceView:
         Why no coat should go on it now, whatever the room: the one below is wet, or not ready; None if it may.
     may_cloud : Sentence or None
         Why the next coat planned may come out cloudy if it were laid now and the room stayed so; None if it hardly may.
+    stack_checks : tuple of (str, Sentence)
+        For each sheet that would break the order of coats if it were laid now: how.
     would_seal_g_m2, would_seal_fluid
         What a coat laid now would seal in, g/m², and its name; `solvents` is for each solvent-borne sheet.
     untested : str
@@ -229,6 +234,7 @@ class PieceView:
     next_p90_ms: int | None = None
     slack_days: int | None = None
     not_yet: Sentence | None = None
+    stack_checks: tuple[tuple[str, Sentence], ...] = ()
     may_cloud: Sentence | None = None
     would_seal_g_m2: float = 0.0
     would_seal_fluid: str = "water"
@@ -309,6 +315,7 @@ class Snapshot:
     `vapour_near` is a coat on the rack that gives off solvent vapour still, in words, or "".
     `own_fault` is one sentence after a fault of ours in the keeper's thread, else "".
     `learnt` holds the products that were tested here; `calibrations` what holds for the sensors.
+    `plan` is the finishing plan, None until the first is made; `recipes` may be applied, `hours` are those she works.
     `store_trouble` is one sentence when readings or records cannot be written, else "".
     `archived` holds the pieces off the rack, by title; `undo` says what undo and redo would do.
     """
@@ -325,6 +332,9 @@ class Snapshot:
     room_checks: tuple[tuple[str, Sentence], ...] = ()
     learnt: tuple[LearntView, ...] = ()
     calibrations: CalibrationsView = field(default_factory=CalibrationsView)
+    plan: FinishingPlan | None = None
+    recipes: tuple[Recipe, ...] = BUILT_IN
+    hours: WorkingHours = field(default_factory=WorkingHours)
     store_trouble: str = ""
     own_fault: str = ""
     archived: tuple[ArchivedView, ...] = ()

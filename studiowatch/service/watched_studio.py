@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from concurrent.futures import ThreadPoolExecutor
 from contextlib import contextmanager, nullcontext
 
 from studiowatch.service.daily_backup import DailyBackup
@@ -94,10 +95,12 @@ def _open_watch(
     outfit: Outfit, folder: StudioFolder, shelf: SheetShelf, lock: Watching, tell: Callable[[Happening], None]
 ) -> Watchkeeping:
     store = outfit.open_store(folder.database)
+    planner = ThreadPoolExecutor(max_workers=1, thread_name_prefix="plan")
 
     def shut() -> None:
         """Let go of the folder with the store: a keeper that does not end keeps both."""
         try:
+            planner.shutdown(cancel_futures=True)
             store.close()
         finally:
             lock.release()
@@ -110,6 +113,7 @@ def _open_watch(
         local_date=local_date,
         began_ms=outfit.clock.utc_ms(),
         tell=tell,
+        plan_work=planner.submit,
         shut=shut,
         outside=OutsideDesk(take_in=store.take_in),
     )

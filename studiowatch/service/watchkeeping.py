@@ -24,6 +24,7 @@ from studiowatch.service.commands import (
     Command,
     HearWarning,
     OutsideCommand,
+    PlanCommand,
     Refused,
     RemindLater,
     SnoozePrompt,
@@ -35,8 +36,10 @@ from studiowatch.service.correction_commands import Redo, TakePhoto, Undo
 from studiowatch.service.happenings import Happening
 from studiowatch.service.leavings import Leavings
 from studiowatch.service.ledger import Ledger
+from studiowatch.service.local_time import wall_clock
 from studiowatch.service.log_air import TICK_MS, remember
 from studiowatch.service.outside_desk import OutsideDesk
+from studiowatch.service.plan_desk import PlanDesk, Work
 from studiowatch.service.ports import ReadingsLog, Records
 from studiowatch.service.preparation_commands import PreparationCommand
 from studiowatch.service.preparation_desk import PreparationDesk
@@ -62,6 +65,7 @@ from studiowatch.service.verdicts import room_checks, sentence_now
 from studiowatch.service.warning_desk import WarningDesk
 from studiowatch.store.trouble import StoreTrouble
 from studiowatch.studio.concern import Kind
+from studiowatch.studio.plan_shapes import FinishingPlan
 from studiowatch.studio.review_curves import Curves
 from studiowatch.studio.sentence import OPENING
 from studiowatch.studio.watch import SILENT_AFTER_S
@@ -83,6 +87,8 @@ class Watchkeeping:
         One sentence after a fault of ours, set by whoever caught it, else "".
     tell : callable
         Called by `speak` with each happening, before it is on disk.
+    plan_work : callable or None
+        Has finishing plans made; without it none is made but when it is asked for.
     shut : callable
         Called last of all, to let go of the store.
     outside : OutsideDesk or None
@@ -97,6 +103,7 @@ class Watchkeeping:
     began_ms: int
     tell: Callable[[Happening], None] = lambda _: None
     shut: Callable[[], None] = lambda: None
+    plan_work: Work | None = None
     silent_after_s: float = SILENT_AFTER_S
     outside: OutsideDesk | None = None
     changed: bool = True
@@ -110,6 +117,7 @@ class Watchkeeping:
     _prompts: PromptDesk = field(init=False)
     _preparations: PreparationDesk = field(init=False)
     _past: RoomPastDesk = field(init=False)
+    _plans: PlanDesk = field(init=False)
     _jumps: JumpWatch = field(default_factory=JumpWatch)
     _board: BoardView = field(default_factory=BoardView)
     _unsaid: deque[Happening] = field(default_factory=deque)
@@ -134,6 +142,7 @@ class Watchkeeping:
         self._prompts = PromptDesk(records=self.records, disk=self._ledger.disk)
         self._preparations = PreparationDesk(records=self.records, disk=self._ledger.disk)
         self._past = RoomPastDesk(log=log)
+        self._plans = PlanDesk(rack=self._rack, records=self.records, clock=wall_clock(), work=self.plan_work)
 
     def open(self) -> None:
         """Take up the records, and dry every laid coat through the log."""
@@ -151,6 +160,7 @@ class Watchkeeping:
         self._warnings.reopen({piece.title: piece.key for piece in self._rack.on_rack()}, self.began_ms)
         self._prompts.reopen()
         self._preparations.reopen()
+        self._plans.reopen()
         self.is_opening = True
 
     def weigh_by(self, curves: Curves) -> None:
@@ -257,10 +267,13 @@ class Watchkeeping:
                 key = self._calibrations.carry_out(command, now_ms, self._rack)
             case _ if isinstance(command, BoardCommand | TakePhoto | OutsideCommand | SheetCommand):
                 raise Refused("No board is read and no file is kept here, so that cannot be done.")
+            case _ if isinstance(command, PlanCommand):
+                key = self._plans.carry_out(command)
             case _:
                 key = self._rack.carry_out(command, now_ms)
                 self._preparations.heed(command)
         self._unfollowed = True
+        self._plans.mark()
         return key
 
     def _carry_out_at_rack(self, command: AtRack, now_ms: int, now_s: float) -> str:
@@ -339,6 +352,8 @@ class Watchkeeping:
             self._judge(now_ms)
             is_held = self._room.typed_ms is not None and now_ms - (self._dried_ms or 0) >= TICK_MS
             (self._dry if is_held else self._tend)(now_ms)
+        if not self.is_opening and not self._unfollowed and self._plans.tend(self._room.air(now_ms), now_ms):
+            self.changed = True
         if overflowed != self._board.overflowed:
             lost = overflowed - self._board.overflowed
             self._ledger.note(now_ms, "overflow", f"{lost} readings came faster than they could be kept.")
@@ -374,6 +389,10 @@ class Watchkeeping:
         self._judged_ms = None
         self._ledger.note(now_ms, "clock-set", f"The clock was set by {jump_s:+.0f} s.")
 
+    def make_plan(self, now_ms: int) -> FinishingPlan:
+        """Return the finishing plan, made here and now."""
+        return self._plans.make(self._room.air(now_ms), now_ms)
+
     def snapshot(self, now_ms: int) -> Snapshot:
         """Return the studio at this moment."""
         self.changed = False
@@ -386,7 +405,7 @@ class Watchkeeping:
             sentence=OPENING
             if self.is_opening
             else sentence_now(self._rack, self._room, self._warnings, self._board, now_ms),
-            pieces=piece_views(self._rack, self.local_date, now_ms),
+            pieces=self._plans.told(piece_views(self._rack, self.local_date, now_ms)),
             prompts=self._prompts.views(now_ms),
             preparations=self._preparations.views(self._rack, now_ms),
             vapour_near=vapour_in_room(self._rack),
@@ -395,6 +414,9 @@ class Watchkeeping:
             learnt=self._rack.learning.views(),
             calibrations=self._calibrations.view(self._rack),
             store_trouble=self._ledger.trouble or self._rack.trouble or self._unread,
+            plan=self._plans.plan,
+            recipes=self._plans.recipes,
+            hours=self._plans.hours,
             own_fault=self.own_fault,
             archived=archived_views(self._rack),
             undo=self._rack.pile.view(),
@@ -402,6 +424,7 @@ class Watchkeeping:
 
     def close(self, now_s: float) -> None:
         """Put all that waits on disk and let go of the store; see `leavings`."""
+        self._plans.close()
         try:
             self._ledger.close(now_s)
         finally:

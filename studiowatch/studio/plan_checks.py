@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import StrEnum
 
 from studiowatch.coats.data_sheet import DataSheet, Kind
 from studiowatch.studio.labels import ISOLATION, coat_word, stack_labels
-from studiowatch.studio.words import Level
+from studiowatch.studio.words import Level, Sentence
 
 MATTING_COATS = 2  # coats with matting agent, where the sheet names no number: common practice, no source
 COMMON_PRACTICE = "common practice, no source"
@@ -27,6 +27,18 @@ class Rule(StrEnum):
     ISOLATION_ABOVE = "isolation-above-varnish"
     SOLVENT_OVER_WATER = "solvent-over-water"
     WATER_OVER_SOLVENT = "water-over-solvent"
+
+
+HEADLINES = {
+    Rule.UNKNOWN_SHEET: "Its data sheet is missing",
+    Rule.GLOSS_FIRST: "Not in this order: gloss goes below satin and matt",
+    Rule.MATTING: "Too many coats with matting agent",
+    Rule.MATTING_ON_PAINT: "Not in this order: satin or matt wants gloss below",
+    Rule.ISOLATION_MISSING: "No isolation coat lies below",
+    Rule.ISOLATION_ABOVE: "Not in this order: isolation goes below varnish",
+    Rule.SOLVENT_OVER_WATER: "Only once the coat below is dry through",
+    Rule.WATER_OVER_SOLVENT: "Water-borne over solvent-borne is not advised",
+}
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -95,6 +107,32 @@ def check_stack(coats: Sequence[StackCoat]) -> tuple[Remark, ...]:
 def check_laying(laid: Sequence[StackCoat], coat: StackCoat) -> tuple[Remark, ...]:
     """Return what laying `coat` on what is laid would break; the same rules as for a plan."""
     return tuple(_remarks(laid, coat, _labels([*laid, coat]), len(laid)))
+
+
+def laying_sentence(laid: Sequence[StackCoat], coat: StackCoat, *, is_through: bool) -> Sentence | None:
+    """Return what laying `coat` now would break, the worst first, or None; `is_through` if what lies there is."""
+    found = [
+        remark for remark in check_laying(laid, coat) if not (is_through and remark.rule is Rule.SOLVENT_OVER_WATER)
+    ]
+    if not found:
+        return None
+    first = max(found, key=lambda remark: remark.level)
+    return Sentence(
+        level=max(first.level, Level.CAUTION),
+        headline=HEADLINES[first.rule],
+        detail=" ".join(remark.sentence for remark in found),
+        advice="The product's own sheet comes first.",
+    )
+
+
+def joined(one: Sentence | None, other: Sentence | None) -> Sentence | None:
+    """Return two things that stand against a coat as one, the worse first."""
+    if one is None or other is None:
+        return one or other
+    first, second = (one, other) if one.level >= other.level else (other, one)
+    parts = (first.detail, f"{second.headline}.", second.detail)
+    advice = " ".join(part for part in (first.advice, second.advice) if part)
+    return replace(first, detail=" ".join(part for part in parts if part), advice=advice)
 
 
 def needs_dry_through(below: StackCoat | None, coat: StackCoat) -> bool:

@@ -16,10 +16,12 @@ from studiowatch.studio.plan_checks import (
     StackCoat,
     check_laying,
     check_stack,
+    joined,
+    laying_sentence,
     needs_dry_through,
 )
 from studiowatch.studio.recipes import BUILT_IN
-from studiowatch.studio.words import Level
+from studiowatch.studio.words import Level, Sentence
 
 SHEETS = built_in_sheets()
 SHORT = {
@@ -122,3 +124,31 @@ def test_that_a_solvent_borne_coat_asks_for_dry_through_below_unless_that_is_sol
 def test_that_an_unknown_sheet_asks_to_act() -> None:
     (told,) = check_stack(stack("PIx"))
     assert (told.level, "no data sheet 'x'" in told.sentence) == (Level.ACT, True)
+
+
+def test_that_a_coat_about_to_be_laid_is_warned_of_in_one_sentence_with_all_that_it_breaks() -> None:
+    (paint, satin) = stack("PS")
+    told = laying_sentence([replace(paint, laid=True)], satin, is_through=True)
+    assert told is not None
+    assert told.headline == "Not in this order: satin or matt wants gloss below"
+    assert "no isolation coat lies below it" in told.detail
+    (isolation, gloss) = stack("IG")
+    assert laying_sentence([isolation], gloss, is_through=False) is None
+
+
+def test_that_a_solvent_borne_coat_is_warned_of_only_while_the_one_below_is_not_dry_through() -> None:
+    isolation, gloss = stack("Ig")
+    assert laying_sentence([isolation], gloss, is_through=True) is None
+    told = laying_sentence([isolation], gloss, is_through=False)
+    assert told is not None
+    assert (told.level, told.headline) == (Level.CAUTION, "Only once the coat below is dry through")
+
+
+def test_that_two_things_against_a_coat_are_told_as_one_the_worse_first() -> None:
+    wet = Sentence(level=Level.ACT, headline="Not yet: gloss is still wet", detail="Ready from 14:00.", advice="Wait.")
+    order = Sentence(level=Level.CAUTION, headline="No isolation coat lies below", detail="It may touch the paint.")
+    told = joined(order, wet)
+    assert told is not None
+    assert (told.level, told.headline) == (Level.ACT, wet.headline)
+    assert told.detail == "Ready from 14:00. No isolation coat lies below. It may touch the paint."
+    assert (joined(None, wet), joined(order, None), joined(None, None)) == (wet, order, None)

@@ -1,0 +1,229 @@
+"""The finishing plan while the studio is watched: made anew when something changed, off the keeper's thread."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from concurrent.futures import Future
+from dataclasses import dataclass, field, replace
+
+from studiowatch.coats.belief import Belief
+from studiowatch.coats.stages import Stage
+from studiowatch.physics.air import Air
+from studiowatch.service.air_ahead import CALM_M_S, AirAhead, calm, steady
+from studiowatch.service.commands import PlanCommand, Refused, SaveRecipe, SetWorkingHours
+from studiowatch.service.film_waits import FilmWaits
+from studiowatch.service.planning import OnTheRack, gathered, pieces_to_plan
+from studiowatch.service.ports import ReadingsLog, Records
+from studiowatch.service.rack import Rack
+from studiowatch.service.room_now import STILL_M_S
+from studiowatch.service.sheet_shelf import SheetShelf
+from studiowatch.service.snapshot import PieceView
+from studiowatch.studio.finishing_plan import finishing_plan
+from studiowatch.studio.plan_checks import StackCoat, laying_sentence
+from studiowatch.studio.plan_shapes import FinishingPlan
+from studiowatch.studio.recipes import BUILT_IN, Recipe, recipe_fault, with_built_in
+from studiowatch.studio.words import Sentence
+from studiowatch.studio.working_hours import WallClock, WorkingHours
+
+AGAIN_MS = 60_000  # ms after which the plan is made anew though nothing was done: the coats dry
+ROOM_MS = 600_000  # ms in which a room that wanders does not have the coats to come followed anew
+LOOK_BACK_MS = (3_600_000, 86_400_000)  # ms of log that are looked through for the last air
+ROOM_K, ROOM_PCT = 0.5, 3.0  # changes of the air that move the days of a plan; assumption
+UNKNOWN_AIR = Air(temperature_C=23.0, humidity_pct=50.0, air_speed_m_s=0.1)  # the sheets' own: ISO 3270, ASTM D3924
+
+Work = Callable[[Callable[[], FinishingPlan]], "Future[FinishingPlan]"]
+
+
+def at_once(make: Callable[[], FinishingPlan]) -> Future[FinishingPlan]:
+    """Make the plan here and now."""
+    done: Future[FinishingPlan] = Future()
+    done.set_result(make())
+    return done
+
+
+@dataclass(slots=True)
+class PlanDesk:
+    """Holds the plan, her working hours and her recipes.
+
+    Attributes
+    ----------
+    work : callable or None
+        Has a plan made and returns its future; with None none is made but by `make`.
+    room_ahead : callable
+        Turns the air as it is now into the air ahead.
+    plan : FinishingPlan or None
+        The newest.
+    """
+
+    rack: Rack
+    records: Records
+    clock: WallClock
+    work: Work | None = None
+    room_ahead: Callable[[Air], AirAhead] = steady
+    plan: FinishingPlan | None = None
+    hours: WorkingHours = field(default_factory=WorkingHours)
+    recipes: tuple[Recipe, ...] = BUILT_IN
+    _asked: Future[FinishingPlan] | None = None
+    _asked_ms: int | None = None
+    _marked: bool = True
+    _closed: bool = False
+    _checked: dict[tuple[tuple[str, ...], bool], tuple[tuple[str, Sentence], ...]] = field(default_factory=dict)
+    _waits: FilmWaits | None = None
+    _waits_for: tuple[Air, int, object] | None = None
+
+    def reopen(self) -> None:
+        """Take up her hours and recipes from the records."""
+        self.hours, self.recipes = self.records.working_hours(), with_built_in(self.records.recipes())
+        self.mark()
+
+    def mark(self) -> None:
+        """Have the plan made anew: something was done."""
+        self._marked = True
+
+    def close(self) -> None:
+        """Drop a plan that is being made: its worker ends with the coat that it is at."""
+        self._closed = True
+
+    def carry_out(self, command: PlanCommand) -> str:
+        """Change hours or recipes, on disk first; return the name of what was changed.
+
+        Raises
+        ------
+        Refused
+            If it cannot be done; nothing was changed.
+        StoreTrouble
+            If the disk refused; nothing was changed.
+        """
+        match command:
+            case SetWorkingHours():
+                self.records.save_working_hours(command.hours)
+                key = "working hours"
+            case SaveRecipe():
+                key = self._save(command)
+        self.reopen()
+        return key
+
+    def _save(self, command: SaveRecipe) -> str:
+        name = " ".join(command.name.split())
+        unknown = [sheet for sheet in command.sheets if sheet not in self.rack.shelf.sheets]
+        if unknown:
+            raise Refused(f"There is no data sheet {unknown[0]!r}; choose one from the list.")
+        fault = recipe_fault(name, command.sheets or ("none",))
+        if fault:
+            raise Refused(fault)
+        self.records.save_recipe(name, command.sheets)
+        return name
+
+    def tend(self, air: Air | None, now_ms: int) -> bool:
+        """Take a plan that is made, and have one made if it is time; return whether there is a new one."""
+        if self.work is None:
+            return False
+        is_new = self._asked is not None and self._asked.done()
+        if is_new and self._asked is not None:
+            asked, self._asked = self._asked, None
+            self.plan = asked.result()
+        since_ms = now_ms - (self._asked_ms or 0)
+        if self._asked is None and (self._marked or not 0 <= since_ms < AGAIN_MS):
+            self._marked, self._asked_ms = False, now_ms
+            self._asked = self.work(self._making(air, now_ms))
+        return is_new
+
+    def make(self, air: Air | None, now_ms: int) -> FinishingPlan:
+        """Return the plan, made here and now."""
+        self.plan = self._making(air, now_ms)()
+        return self.plan
+
+    def told(self, views: Sequence[PieceView]) -> tuple[PieceView, ...]:
+        """Return the views of the pieces with the slack that the plan gives them, and what a coat now would break."""
+        plans = {} if self.plan is None else {plan.key: plan for plan in self.plan.pieces}
+        return tuple(
+            replace(
+                view,
+                slack_days=plans[view.key].slack_days if view.key in plans else view.slack_days,
+                stack_checks=self._stack_checks(view),
+            )
+            for view in views
+        )
+
+    def _stack_checks(self, view: PieceView) -> tuple[tuple[str, Sentence], ...]:
+        top = view.top
+        through = None if top is None else top.stage(Stage.DRY_THROUGH)
+        key = (tuple(coat.sheet for coat in view.coats if coat.laid_ms is not None), bool(through and through.reached))
+        if key not in self._checked:
+            self._checked[key] = _stack_checks(self.rack.shelf, *key)
+        return self._checked[key]
+
+    def _making(self, air: Air | None, now_ms: int) -> Callable[[], FinishingPlan]:
+        """Return what makes the plan out of what is gathered here."""
+        pieces, hours, clock = gathered(self.rack), self.hours, self.clock
+        known = air or last_air(self.rack.log, now_ms)
+        waits, words = self._film_waits(known or UNKNOWN_AIR, now_ms), _air_words(known)
+
+        def make() -> FinishingPlan:
+            return replace(_made(pieces, waits, hours, clock, now_ms), air=words)
+
+        return make
+
+    def _film_waits(self, air: Air, now_ms: int) -> FilmWaits:
+        """Return what answers for the room and the products as they are, the same one while they hardly change."""
+        learnt = self.rack.learning.views()
+        if self._waits is not None and self._waits_for is not None:
+            before, since_ms, known = self._waits_for
+            is_fresh = 0 <= now_ms - since_ms < ROOM_MS and before is not UNKNOWN_AIR
+            if known == learnt and (is_fresh or _alike(before, air)):
+                return self._waits
+        self._waits = FilmWaits(
+            air_ahead=self.room_ahead(air), beliefs=self._beliefs(), is_wanted=lambda: not self._closed
+        )
+        self._waits_for = (air, now_ms, learnt)
+        return self._waits
+
+    def _beliefs(self) -> dict[str, Belief]:
+        shelf, learning = self.rack.shelf.sheets, self.rack.learning
+        return {view.sheet: learning.belief(shelf[view.sheet]) for view in learning.views() if view.sheet in shelf}
+
+
+def last_air(log: ReadingsLog, now_ms: int) -> Air | None:
+    """Return the last air that the log has of the day before `now_ms`, or None."""
+    for back_ms in LOOK_BACK_MS:
+        for reading in reversed(log.minute_means(now_ms - back_ms, now_ms + 1)):
+            if reading.temperature_C is not None and reading.humidity_pct is not None:
+                speed_m_s = STILL_M_S if reading.air_speed_m_s is None else reading.air_speed_m_s
+                return Air(
+                    temperature_C=reading.temperature_C,
+                    humidity_pct=reading.humidity_pct,
+                    air_speed_m_s=min(speed_m_s, CALM_M_S),
+                )
+    return None
+
+
+def _made(
+    pieces: Sequence[OnTheRack], waits: FilmWaits, hours: WorkingHours, clock: WallClock, now_ms: int
+) -> FinishingPlan:
+    return finishing_plan(pieces_to_plan(pieces, waits, now_ms), hours, clock, now_ms=now_ms)
+
+
+def _stack_checks(shelf: SheetShelf, laid: Sequence[str], is_through: bool) -> tuple[tuple[str, Sentence], ...]:  # noqa: FBT001 - a key's part
+    below = [StackCoat(key=name, name=name, sheet=shelf.sheets.get(name), laid=True) for name in laid]
+    found = []
+    for name, sheet in shelf.sheets.items():
+        coat = StackCoat(key="", name=name, sheet=sheet)
+        sentence = laying_sentence(below, coat, is_through=is_through)
+        if sentence is not None:
+            found.append((name, sentence))
+    return tuple(found)
+
+
+def _alike(before: Air, after: Air) -> bool:
+    one, other = calm(before), calm(after)
+    return (
+        abs(one.temperature_C - other.temperature_C) < ROOM_K
+        and abs(one.humidity_pct - other.humidity_pct) < ROOM_PCT
+        and (one.age_s is None) == (other.age_s is None)
+    )
+
+
+def _air_words(air: Air | None) -> str:
+    if air is None:
+        return "No reading of the room yet: 23 °C and 50 % RH are taken, as on the sheets."
+    return f"Dated for the room as it was read last: {air.temperature_C:.1f} °C, {air.humidity_pct:.0f} % RH."

@@ -1,0 +1,168 @@
+"""The rack as the finishing plan takes it up: frozen values, so that the plan may be made on another thread."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+
+from studiowatch.coats.data_sheet import DataSheet, Kind
+from studiowatch.coats.film import Film
+from studiowatch.coats.learning import Seen
+from studiowatch.coats.readiness import Ready, outlook, ready_times
+from studiowatch.coats.stages import Stage
+from studiowatch.coats.standing import Standing
+from studiowatch.physics.air import Air
+from studiowatch.service.air_ahead import calm
+from studiowatch.service.coat_run import CoatRun
+from studiowatch.service.film_waits import FAR_S, FilmWaits, waits_of
+from studiowatch.service.rack import Rack
+from studiowatch.studio.labels import suggested_mL
+from studiowatch.studio.pieces import Coat, Piece
+from studiowatch.studio.plan_checks import StackCoat, check_stack, needs_dry_through
+from studiowatch.studio.plan_shapes import CoatToCome, PieceToPlan, Times, Waits, WaitsFor
+
+_NEEDED = (Stage.DRY_TO_RECOAT, Stage.DRY_HARD, Stage.DRY_THROUGH, Stage.CURED)
+NOT_IN_SIGHT = Times(p10=None, p50=None, p90=None)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Top:
+    """The topmost coat that is on, as it stood when the plan was asked for."""
+
+    film: Film
+    air: Air
+    covered: bool
+    laid_ms: int
+    standing: Standing
+    tests: tuple[Seen, ...]
+    ahead: Mapping[Stage, Ready]
+
+    @classmethod
+    def of(cls, run: CoatRun) -> Top | None:
+        """Return the coat of a run, or None before its first air."""
+        if run.air is None:
+            return None
+        return cls(
+            film=run.film,
+            air=calm(run.air),
+            covered=run.covered,
+            laid_ms=run.laid_ms,
+            standing=run.standing,
+            tests=run.tests(),
+            ahead=run.ahead,
+        )
+
+    def waits(self, *, through: bool) -> Waits:
+        """Return what it needs from its laying on, in the air as it is; looked for far ahead where that is needed."""
+        if all(stage in self.ahead and self.ahead[stage].p90_s is not None for stage in _NEEDED):
+            return waits_of(self.film.sheet, self.ahead, through=through)
+        table = outlook(self.film, self.air, horizon_s=FAR_S, covered=self.covered)
+        times = ready_times(self.film.sheet, table, self.standing.weights(table, self.tests))
+        return waits_of(self.film.sheet, times, through=through)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class OnTheRack:
+    """One piece, gathered on the keeper's thread.
+
+    Attributes
+    ----------
+    stack : tuple of StackCoat
+        All its coats, from the lowest up.
+    top : Top or None
+        The topmost coat that is on and watched; `is_bare` says that there is none at all.
+    """
+
+    piece: Piece
+    labels: tuple[str, ...]
+    stack: tuple[StackCoat, ...]
+    top: Top | None
+    is_bare: bool
+
+
+def gathered(rack: Rack) -> tuple[OnTheRack, ...]:
+    """Return the pieces on the rack, by place."""
+    return tuple(_gathered(rack, piece) for piece in rack.on_rack())
+
+
+def _gathered(rack: Rack, piece: Piece) -> OnTheRack:
+    run = rack.stacks.top(piece)
+    laid = [coat for coat in piece.coats if coat.laid_ms is not None]
+    is_watched = run is not None and bool(laid) and run.coat.key == laid[-1].key
+    return OnTheRack(
+        piece=piece,
+        labels=rack.stacks.labels(piece),
+        stack=tuple(stack_coat(coat, rack.shelf.sheets.get(coat.sheet)) for coat in piece.coats),
+        top=Top.of(run) if run is not None and is_watched else None,
+        is_bare=not laid,
+    )
+
+
+def stack_coat(coat: Coat, sheet: DataSheet | None) -> StackCoat:
+    """Return a coat as the checks of a stack take it."""
+    return StackCoat(key=coat.key, name=coat.sheet, sheet=sheet, laid=coat.laid_ms is not None)
+
+
+def pieces_to_plan(pieces: Sequence[OnTheRack], waits: FilmWaits, now_ms: int) -> tuple[PieceToPlan, ...]:
+    """Return the pieces with their coats to come and what those need."""
+    return tuple(_to_plan(one, waits, now_ms) for one in pieces)
+
+
+def _to_plan(one: OnTheRack, waits: FilmWaits, now_ms: int) -> PieceToPlan:
+    piece = one.piece
+    first = next((at for at, coat in enumerate(one.stack) if not coat.laid), len(one.stack))
+    coats = tuple(_to_come(one, at) for at in range(first, len(one.stack)))
+    through = bool(coats) and needs_dry_through(one.stack[first - 1] if first else None, one.stack[first])
+    ready, handle, cured = _now(one, through=through, now_ms=now_ms)
+    return PieceToPlan(
+        key=piece.key,
+        title=piece.title,
+        due=piece.due,
+        coats=coats,
+        ready=ready,
+        waits=_waits_for(one, waits),
+        top=one.labels[first - 1] if first else "",
+        handle=handle,
+        cured=cured,
+        remarks=check_stack(one.stack),
+    )
+
+
+def _to_come(one: OnTheRack, at: int) -> CoatToCome:
+    coat, sheet = one.stack[at], one.stack[at].sheet
+    above = one.stack[at + 1] if at + 1 < len(one.stack) else None
+    return CoatToCome(
+        key=coat.key,
+        label=one.labels[at],
+        sheet=coat.name,
+        title=coat.name if sheet is None else sheet.title,
+        volume_mL=None if sheet is None else suggested_mL(one.piece.area_m2, sheet.wet_um),
+        through=above is not None and needs_dry_through(coat, above),
+        solvent=sheet is not None and sheet.kind is Kind.SOLVENTBORNE,
+    )
+
+
+def _now(one: OnTheRack, *, through: bool, now_ms: int) -> tuple[Times, Times | None, Times | None]:
+    """Return when the next coat may go on, and when what lies there is dry-hard and cured, UTC ms."""
+    if one.is_bare:
+        return Times(p10=now_ms, p50=now_ms, p90=now_ms), None, None
+    if one.top is None:
+        return NOT_IN_SIGHT, None, None
+    at = Times(p10=one.top.laid_ms, p50=one.top.laid_ms, p90=one.top.laid_ms)
+    told = one.top.waits(through=through)
+    is_paint = one.stack[-1].paint
+    handle, cured = told.handle.after(at), told.cured.after(at)
+    return told.next.after(at), None if is_paint else handle, None if is_paint else cured
+
+
+def _waits_for(one: OnTheRack, waits: FilmWaits) -> WaitsFor:
+    sheets = {coat.key: coat.sheet for coat in one.stack}
+    piece = one.piece
+
+    def of(coat: CoatToCome, lay_ms: int) -> Waits | None:
+        sheet = sheets[coat.key]
+        if sheet is None:
+            return None
+        return waits.of(sheet, side_m=piece.side_m, orientation=piece.orientation, through=coat.through, lay_ms=lay_ms)
+
+    return of

@@ -1,0 +1,271 @@
+"""The plan beside the watch: its dates are those of the film model, and it is made off the keeper's road."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from concurrent.futures import Future
+from dataclasses import replace
+from datetime import UTC, date, datetime
+
+import pytest
+
+from studiowatch.board.events import LineCounts, ReadingArrived
+from studiowatch.coats.prediction import predict
+from studiowatch.coats.stages import Stage
+from studiowatch.physics.air import Air
+from studiowatch.service.air_ahead import steady
+from studiowatch.service.commands import PlanCoats, Refused, SaveRecipe, SetWorkingHours
+from studiowatch.service.film_waits import FilmWaits, PlanDropped
+from studiowatch.service.local_time import clock_text, local_date
+from studiowatch.service.plan_desk import AGAIN_MS, Work
+from studiowatch.service.replaying import MemoryRecords, NoLog
+from studiowatch.service.sheet_shelf import SheetShelf, built_in_sheets
+from studiowatch.service.watchkeeping import Watchkeeping
+from studiowatch.studio.pieces import Coat, Piece
+from studiowatch.studio.plan_shapes import FinishingPlan, Milestone
+from studiowatch.studio.working_hours import WorkingHours
+
+from .scripted import START_MS, still
+
+HOUR_MS = 3_600_000
+SHEETS = built_in_sheets()
+AIR = Air(temperature_C=20.5, humidity_pct=50.0, air_speed_m_s=0.04)
+ALWAYS = WorkingHours(days=((0, 24 * 60),) * 7)
+
+
+class Later:
+    """A worker that works when the test says so."""
+
+    def __init__(self) -> None:
+        self.asked: list[tuple[Callable[[], FinishingPlan], Future[FinishingPlan]]] = []
+
+    def __call__(self, make: Callable[[], FinishingPlan]) -> Future[FinishingPlan]:
+        done: Future[FinishingPlan] = Future()
+        self.asked.append((make, done))
+        return done
+
+    def work(self) -> None:
+        make, done = self.asked.pop(0)
+        done.set_result(make())
+
+
+def piece(**changes: object) -> Piece:
+    plain = Piece(
+        key="p",
+        title="Kiln Light",
+        width_cm=40,
+        height_cm=40,
+        due=date(2026, 4, 20),
+        coats=(
+            Coat(key="iso", sheet="isolation-waterborne", laid_ms=START_MS - 30 * 60_000),
+            Coat(key="gloss", sheet="gloss-waterborne"),
+        ),
+    )
+    return replace(plain, **changes)
+
+
+def watch_of(*pieces: Piece, work: Work | None = None, hours: WorkingHours = ALWAYS) -> Watchkeeping:
+    records = MemoryRecords(held={one.key: one for one in pieces}, kept_hours=hours)
+    watch = Watchkeeping(
+        log=NoLog(),
+        records=records,
+        shelf=SheetShelf.open(),
+        clock_text=clock_text,
+        local_date=local_date,
+        began_ms=START_MS,
+        plan_work=work,
+    )
+    watch.open()
+    live(watch, 0)
+    return watch
+
+
+def live(watch: Watchkeeping, second: int) -> None:
+    reading = still(START_MS + second * 1000)
+    watch.take(ReadingArrived(reading=reading, counts=LineCounts()), float(second))
+    watch.look(START_MS + second * 1000, float(second))
+
+
+def test_that_a_coat_to_come_needs_what_predict_says_of_it_in_the_same_air() -> None:
+    # predict is another road through the model; it takes the cover from the laying on or not at all, and the waits from
+    # the twentieth minute on, so they lie between its two
+    sheet = SHEETS["gloss-waterborne"]
+    waits = FilmWaits(air_ahead=steady(AIR)).of(
+        sheet, side_m=0.4, orientation=piece().orientation, through=False, lay_ms=START_MS
+    )
+    assert waits is not None
+    bare, covered = (
+        predict(sheet, wet_um=sheet.wet_um, side_m=0.4, room=AIR, covered=cover, seed=20260301)
+        for cover in (False, True)
+    )
+    for stage, told in ((Stage.DRY_HARD, waits.handle), (Stage.CURED, waits.cured)):
+        for share in ("p10", "p50", "p90"):
+            low, high = (getattr(one.stages[stage], f"{share}_s") for one in (bare, covered))
+            assert low * 0.999 <= getattr(told, share) / 1000 <= high * 1.001
+    low, high = (one.stages[Stage.DRY_TO_RECOAT].p90_s for one in (bare, covered))
+    assert low is not None
+    assert high is not None
+    assert low * 0.999 <= (waits.next.p90 or 0) / 1000 <= high * 1.001
+
+
+def test_that_the_next_coat_never_waits_less_than_the_sheet_says() -> None:
+    # 4 h on the generic sheet; its own recoat time is the least, whatever a warm dry room would give
+    warm = replace(AIR, temperature_C=29.0, humidity_pct=35.0)
+    waits = FilmWaits(air_ahead=steady(warm)).of(
+        SHEETS["gloss-waterborne"], side_m=0.4, orientation=piece().orientation, through=False, lay_ms=START_MS
+    )
+    assert waits is not None
+    assert waits.next.p10 is not None
+    assert waits.next.p10 >= 4 * HOUR_MS
+
+
+def test_that_what_was_asked_once_is_remembered_while_the_air_ahead_is_the_same() -> None:
+    waits = FilmWaits(air_ahead=steady(AIR))
+    for lay_ms in (START_MS, START_MS + 5 * HOUR_MS):
+        waits.of(SHEETS["gloss-waterborne"], side_m=0.4, orientation=piece().orientation, through=False, lay_ms=lay_ms)
+    assert waits.runs == 1
+
+
+def test_that_the_air_ahead_of_the_laying_is_what_counts() -> None:
+    cold = replace(AIR, temperature_C=15.0, humidity_pct=70.0)
+
+    def turning(from_ms: int, horizon_s: float) -> tuple[tuple[Air, float], ...]:
+        return ((AIR if from_ms < START_MS + HOUR_MS else cold, horizon_s),)
+
+    waits = FilmWaits(air_ahead=turning)
+    told = [
+        waits.of(SHEETS["gloss-waterborne"], side_m=0.4, orientation=piece().orientation, through=False, lay_ms=lay_ms)
+        for lay_ms in (START_MS, START_MS + 2 * HOUR_MS)
+    ]
+    assert all(one is not None and one.cured.p50 is not None for one in told)
+    assert told[0].cured.p50 < told[1].cured.p50  # type: ignore[union-attr, operator]
+
+
+def test_that_the_first_coat_is_dated_by_the_live_film_and_never_before_the_card_says() -> None:
+    watch = watch_of(piece())
+    plan = watch.make_plan(START_MS)
+    (card,) = watch.snapshot(START_MS).pieces
+    (told,) = plan.pieces
+    assert told.coats[0].ready.p90 == card.next_ms
+    assert card.next_ms is not None
+    assert told.coats[0].lay_ms is not None
+    assert 0 <= told.coats[0].lay_ms - card.next_ms < 5 * 60_000  # the next five minutes on the clock
+
+
+def test_that_a_solvent_borne_coat_waits_until_the_water_borne_below_is_dry_through() -> None:
+    coats = (piece().coats[0], Coat(key="solvent", sheet="gloss-solventborne"))
+    watch = watch_of(piece(coats=coats), piece(key="q", title="Low Tide"))
+    over, plain = watch.make_plan(START_MS).pieces
+    view = watch.snapshot(START_MS).pieces[0].coats[0]
+    through = next(stage for stage in view.stages if stage.stage is Stage.DRY_THROUGH)
+    assert over.coats[0].ready.p90 == max(through.p90_ms or 0, plain.coats[0].ready.p90 or 0)
+    assert [remark.rule.value for remark in over.remarks] == ["solvent-over-water"]
+
+
+def test_that_slack_on_the_card_comes_from_the_plan() -> None:
+    watch = watch_of(piece())
+    assert watch.snapshot(START_MS).pieces[0].slack_days is None
+    plan = watch.make_plan(START_MS)
+    ship = plan.pieces[0].milestone(Milestone.SHIP)
+    assert ship is not None
+    assert ship.times.p90 is not None
+    days = (date(2026, 4, 20) - datetime.fromtimestamp(ship.times.p90 / 1000, UTC).astimezone().date()).days
+    assert watch.snapshot(START_MS).pieces[0].slack_days == days
+
+
+def test_that_a_plan_is_made_by_the_worker_and_the_watch_does_not_wait_for_it() -> None:
+    later = Later()
+    watch = watch_of(piece(), work=later)
+    assert watch.snapshot(START_MS).plan is None
+    assert len(later.asked) == 1
+    live(watch, 5)
+    assert len(later.asked) == 1  # one at a time
+    later.work()
+    live(watch, 6)
+    plan = watch.snapshot(START_MS).plan
+    assert plan is not None
+    assert plan.made_ms == START_MS
+
+
+def test_that_a_plan_is_made_anew_after_a_minute_or_when_something_was_done() -> None:
+    later = Later()
+    watch = watch_of(piece(), work=later)
+    later.work()
+    for second in range(1, 40):
+        live(watch, second)
+    assert not later.asked
+    watch.carry_out(PlanCoats(piece_key="p", sheets=("satin-waterborne",)), START_MS + 40_000, 40.0)
+    live(watch, 41)
+    live(watch, 42)
+    assert len(later.asked) == 1
+    later.work()
+    live(watch, 43)
+    plan = watch.snapshot(START_MS).plan
+    assert plan is not None
+    assert [coat.coat.sheet for coat in plan.pieces[0].coats] == ["satin-waterborne"]
+    for second in range(44, 44 + AGAIN_MS // 1000):
+        live(watch, second)
+    assert len(later.asked) == 1
+
+
+def test_that_a_watch_that_is_closed_does_not_wait_for_a_plan_that_is_being_made() -> None:
+    later = Later()
+    watch = watch_of(piece(), work=later)
+    watch.close(0.0)
+    make, _ = later.asked.pop()
+    with pytest.raises(PlanDropped):
+        make()
+
+
+def test_that_no_reading_yet_is_dated_for_the_sheets_own_air_and_says_so() -> None:
+    records = MemoryRecords(held={"p": piece(coats=(Coat(key="g", sheet="gloss-waterborne"),))}, kept_hours=ALWAYS)
+    watch = Watchkeeping(
+        log=NoLog(),
+        records=records,
+        shelf=SheetShelf.open(),
+        clock_text=clock_text,
+        local_date=local_date,
+        began_ms=START_MS,
+    )
+    watch.open()
+    assert watch.make_plan(START_MS).air.startswith("No reading of the room yet: 23 °C and 50 % RH")
+    live(watch, 1)
+    assert "20.5 °C, 50 % RH" in watch.make_plan(START_MS + 1000).air
+
+
+def test_that_hours_and_recipes_are_kept_and_refused_in_one_sentence() -> None:
+    watch = watch_of(piece())
+    watch.carry_out(SetWorkingHours(hours=WorkingHours()), START_MS, 0.0)
+    assert watch.snapshot(START_MS).hours == WorkingHours()
+    watch.carry_out(SaveRecipe(name=" Two  gloss ", sheets=("gloss-waterborne",) * 2), START_MS, 0.0)
+    assert [recipe.name for recipe in watch.snapshot(START_MS).recipes if recipe.own] == ["Two gloss"]
+    for name, sheets, says in (
+        ("", ("gloss-waterborne",), "0 characters; give it 1 to 60"),
+        ("Thick", ("gloss-waterborne",) * 13, "13 coats; give it 1 to 12"),
+        ("Odd", ("nowhere",), "no data sheet 'nowhere'"),
+    ):
+        with pytest.raises(Refused, match=says):
+            watch.carry_out(SaveRecipe(name=name, sheets=sheets), START_MS, 0.0)
+    watch.carry_out(SaveRecipe(name="Two gloss", sheets=()), START_MS, 0.0)
+    assert not [recipe for recipe in watch.snapshot(START_MS).recipes if recipe.own]
+
+
+def test_that_a_laid_coat_without_its_sheet_leaves_the_piece_undated_and_the_others_planned() -> None:
+    lost = piece(
+        key="q", title="Lost", coats=(Coat(key="x", sheet="gone", laid_ms=START_MS - 1000), *piece().coats[1:])
+    )
+    plan = watch_of(lost, piece()).make_plan(START_MS)
+    assert plan.pieces[0].unsure.startswith("No time for gloss")
+    assert plan.pieces[1].coats[0].lay_ms is not None
+
+
+def test_that_what_a_coat_now_would_break_stands_on_its_piece_for_each_sheet() -> None:
+    coats = (
+        Coat(key="i", sheet="isolation-waterborne", laid_ms=START_MS - 60 * HOUR_MS),
+        Coat(key="s", sheet="satin-waterborne", laid_ms=START_MS - 30 * HOUR_MS),
+    )
+    (view,) = watch_of(piece(coats=coats)).snapshot(START_MS).pieces
+    checks = dict(view.stack_checks)
+    assert checks["gloss-waterborne"].headline == "Not in this order: gloss goes below satin and matt"
+    assert "satin-waterborne" not in checks  # a second coat with matting agent: the generic sheet allows two
+    assert checks["matt-waterborne"].headline == "Too many coats with matting agent"

@@ -69,6 +69,7 @@ def _asking(calls: argparse._SubParsersAction[Parser]) -> None:
     login.add_argument("--json", action="store_true")
     _predicting(calls)
     _explaining(calls)
+    _planning(calls)
 
 
 def _at_the_rack(calls: argparse._SubParsersAction[Parser]) -> None:
@@ -118,6 +119,20 @@ def _explaining(calls: argparse._SubParsersAction[Parser]) -> None:
     sheet.add_argument("--studio", type=Path, metavar="STUDIO.toml", help="instead of the records")
     sheet.add_argument("--room", type=Path, metavar="ROOM.csv", help="with --studio")
     _log_form(sheet)
+
+
+def _planning(calls: argparse._SubParsersAction[Parser]) -> None:
+    plan = calls.add_parser("plan", help="finishing plan and prompts, from the records or of a studio file")
+    plan.add_argument("--studio", type=Path, metavar="STUDIO.toml", help="plan this studio instead of the records")
+    air = plan.add_mutually_exclusive_group()
+    air.add_argument(
+        "--room", type=Path, metavar="ROOM.csv", help="with --studio, its room log; the plan is made at its end"
+    )
+    air.add_argument("--air", metavar="T,RH,V", help="with --studio, °C, %%, m/s held all the time; default: 23,50,0.1")
+    _log_form(plan)
+    plan.add_argument("--now", metavar="ISO", help="with --studio, the moment to plan from, with zone; default: now")
+    plan.add_argument("--ics", metavar="FILE", help="also write a calendar file (RFC 5545); - for stdout, alone")
+    plan.add_argument("--json", action="store_true", help="one JSON document")
 
 
 def _log_form(call: Parser) -> None:

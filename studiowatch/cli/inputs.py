@@ -90,7 +90,14 @@ def studio_file(path: Path) -> Studio:
 
 def studio(path: Path, shelf: SheetShelf) -> tuple[tuple[Piece, ...], SheetShelf]:
     """Return the pieces of a studio file, and the shelf with the sheets that it names."""
-    pieces = studio_file(path).pieces
+    told, shelf = whole_studio(path, shelf)
+    return told.pieces, shelf
+
+
+def whole_studio(path: Path, shelf: SheetShelf) -> tuple[Studio, SheetShelf]:
+    """Return all that a studio file holds, and the shelf with the sheets that it names."""
+    told = studio_file(path)
+    pieces = told.pieces
     names = {coat.sheet for piece in pieces for coat in piece.coats}
     sheets = dict(shelf.sheets)
     faults_found = []
@@ -108,7 +115,7 @@ def studio(path: Path, shelf: SheetShelf) -> tuple[tuple[Piece, ...], SheetShelf
     ]
     if faults_found:
         raise WrongCall("\n".join(faults_found))
-    return pieces, shelf
+    return told, shelf
 
 
 def port(name: str | None) -> str | None:

@@ -104,3 +104,11 @@ def _calibration(kind: str, measured: dict[str, Any]) -> HumidityCalibration | A
     return AirSpeedCalibration(
         law=KingLaw(**measured["law"]), points=tuple(AirPoint(**point) for point in measured["points"])
     )
+
+
+def kept_calibrations(database: Database) -> tuple[list[Kept], list[Sighting]]:
+    """Return all calibrations and sightings; nothing of a file of a version that had none."""
+    tables = {name for (name,) in database.rows("SELECT name FROM sqlite_master WHERE type = 'table'")}
+    if not {"calibration", "sensor_sighting"} <= tables:
+        return [], []
+    return all_calibrations(database), all_sightings(database)

@@ -1,0 +1,161 @@
+"""`plan`: the finishing plan in the terminal, for other programs, and as a calendar file."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import UTC, datetime, timedelta
+from pathlib import Path
+
+import icalendar
+import pytest
+
+from .conftest import Answer, room_text
+
+NOW = "2026-03-02T12:00:00Z"
+STUDIO = """
+[[piece]]
+title = "Salt Marsh; Evening, \\"small\\" 🌊"
+width_cm = 60
+height_cm = 90
+due = 2026-03-06
+[[piece.coat]]
+sheet = "isolation-waterborne"
+laid = 2026-03-02T09:00:00Z
+volume_mL = 55
+[[piece.coat]]
+sheet = "gloss-waterborne"
+[[piece.coat]]
+sheet = "satin-waterborne"
+
+[[piece]]
+title = "Three Gulls"
+width_cm = 30
+height_cm = 30
+[[piece.coat]]
+sheet = "satin-waterborne"
+
+[[working_day]]
+day = "sunday"
+hours = "10:00-14:00"
+"""
+
+
+@pytest.fixture
+def studio(tmp_path: Path) -> Path:
+    path = tmp_path / "planned.toml"
+    path.write_text(STUDIO, "utf-8")
+    return path
+
+
+def test_that_a_studio_file_is_planned_for_a_held_room(call: Callable[..., Answer], studio: Path) -> None:
+    told = call("plan", "--studio", studio, "--now", NOW, "--air", "20,50,0.05", "--json")
+    assert told.code == 0, told.err
+    document = told.document
+    assert document["made"] == NOW
+    assert "20.0 °C, 50 % RH" in document["air"]
+    assert document["working_hours"]["sunday"] == "10:00-14:00"
+    marsh, gulls = document["pieces"]
+    assert marsh["due"] == "2026-03-06"
+    assert marsh["slack_days"] < 0
+    assert marsh["late"].startswith("Cannot be ready by Fri 6 Mar")
+    assert set(marsh["fit"]) == {"handle", "wrap", "ship"}
+    assert [coat["label"] for coat in marsh["coats"]] == ["gloss", "satin"]
+    assert gulls["slack_days"] is None
+    assert [check["rule"] for check in gulls["checks"]] == ["matting-on-paint", "isolation-missing"]
+    for piece in document["pieces"]:
+        for coat in piece["coats"]:
+            prepare, lay, until = (datetime.fromisoformat(coat[name]) for name in ("prepare", "lay", "until"))
+            assert (lay - prepare, until - lay) == (timedelta(minutes=25), timedelta(minutes=45))
+            assert lay >= datetime.fromisoformat(coat["ready"]["p90"])
+    assert {prompt["piece"] for prompt in document["prompts"]} == {marsh["piece"]}
+
+
+def test_that_the_end_of_a_room_log_is_where_the_plan_begins(
+    call: Callable[..., Answer], studio: Path, tmp_path: Path
+) -> None:
+    room = tmp_path / "room.csv"
+    start = datetime(2026, 3, 2, 8, 30, tzinfo=UTC)
+    rows = [[(start + timedelta(minutes=n)).isoformat(), 21.0, 47, 0.04] for n in range(181)]
+    room.write_text(room_text(rows), "utf-8")
+    told = call("plan", "--studio", studio, "--room", room, "--json")
+    assert told.code == 0, told.err
+    assert told.document["made"] == "2026-03-02T11:30:00Z"
+    assert "21.0 °C, 47 % RH" in told.document["air"]
+
+
+def test_that_the_plan_is_told_in_words(call: Callable[..., Answer], studio: Path) -> None:
+    told = call("plan", "--studio", studio, "--now", NOW, "--air", "20,50,0.05")
+    assert told.code == 0, told.err
+    for words in (
+        "Working hours: Mon to Sat 09:00-18:00, Sun 10:00-14:00",
+        "Cannot be ready by Fri 6 Mar",
+        "fit to handle",
+        "common practice, no source",
+        "At the rack",
+    ):
+        assert words in told.out
+
+
+def test_that_the_calendar_file_has_each_coat_each_milestone_and_the_day_due(
+    call: Callable[..., Answer], studio: Path, tmp_path: Path
+) -> None:
+    file = tmp_path / "plan.ics"
+    told = call("plan", "--studio", studio, "--now", NOW, "--air", "20,50,0.05", "--json", "--ics", file)
+    assert told.code == 0, told.err
+    events = icalendar.Calendar.from_ical(file.read_bytes()).walk("VEVENT")
+    summaries = [str(event["SUMMARY"]) for event in events]
+    title = 'Salt Marsh; Evening, "small" 🌊'
+    assert summaries[:2] == [f"{title}: lay gloss, 43 mL", f"{title}: lay satin, 43 mL"]
+    assert summaries[2:6] == [f"{title}: {what}" for what in ("fit to handle", "fit to wrap", "wrap and pack", "due")]
+    planned = [coat for piece in told.document["pieces"] for coat in piece["coats"]]
+    laid = [event for event in events if ": lay " in str(event["SUMMARY"])]
+    assert [event["DTSTART"].dt for event in laid] == [datetime.fromisoformat(coat["prepare"]) for coat in planned]
+    assert [event["DTEND"].dt for event in laid] == [datetime.fromisoformat(coat["until"]) for coat in planned]
+    assert len({event["UID"] for event in events}) == len(events)
+
+
+def test_that_a_calendar_file_on_stdout_is_all_that_stands_there(call: Callable[..., Answer], studio: Path) -> None:
+    told = call("plan", "--studio", studio, "--now", NOW, "--ics", "-")
+    assert told.code == 0
+    assert told.out.startswith("BEGIN:VCALENDAR")
+    assert told.out.rstrip().endswith("END:VCALENDAR")
+
+
+def test_that_the_records_are_planned_and_not_changed(
+    call: Callable[..., Answer], studio: Path, tmp_path: Path
+) -> None:
+    assert call("import", studio).code == 0
+    database = tmp_path / "data" / "studio.sqlite3"
+    before = database.read_bytes()
+    told = call("plan", "--json")
+    assert told.code == 0, told.err
+    assert [piece["piece"] for piece in told.document["pieces"]][1] == "Three Gulls"
+    assert told.document["working_hours"]["sunday"] == "10:00-14:00"
+    assert database.read_bytes() == before
+
+
+@pytest.mark.parametrize(
+    ("words", "says"),
+    [
+        (("--now", NOW), "--now belongs to --studio"),
+        (("--air", "20,50,0.1"), "--air belongs to --studio"),
+        (("--studio", "STUDIO", "--zone", "UTC"), "--zone belongs to --room"),
+        (("--studio", "STUDIO", "--json", "--ics", "-"), "both write to stdout"),
+        (("--studio", "STUDIO", "--now", "noon"), "--now is 'noon'"),
+        (("--studio", "STUDIO", "--air", "warm"), "--air has 'warm'"),
+        (("--studio", "nowhere.toml"), "nowhere.toml cannot be read"),
+    ],
+)
+def test_that_a_wrong_call_is_refused_in_one_sentence(
+    call: Callable[..., Answer], studio: Path, words: tuple[str, ...], says: str
+) -> None:
+    told = call("plan", *(studio if word == "STUDIO" else word for word in words))
+    assert (told.code, told.out) == (2, "")
+    assert says in told.err
+    assert "Traceback" not in told.err
+
+
+def test_that_records_that_are_not_there_are_said_so(call: Callable[..., Answer]) -> None:
+    told = call("plan")
+    assert told.code == 1
+    assert "is not there or is empty" in told.err

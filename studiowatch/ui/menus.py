@@ -49,6 +49,7 @@ class MenuDeeds:
     across: Callable[[], object]
     board: Callable[[], object]
     why: Callable[[], object]
+    plan: Callable[[], object]
     span: Callable[[str], object]
     records: RecordsDeeds
 
@@ -107,6 +108,7 @@ def _view_menu(bar: QMenuBar, deeds: MenuDeeds) -> tuple[QMenu, QAction]:
     view.addAction("Text at &100 %", QKeySequence("Ctrl+0"), deeds.plain_size)
     view.addSeparator()
     view.addAction("&From across the room", QKeySequence("F11"), deeds.across)
+    view.addAction("The finishing &plan", QKeySequence("Ctrl+P"), deeds.plan)
     view.addAction("The &board", QKeySequence("Ctrl+B"), deeds.board)
     return view, night
 

@@ -146,6 +146,11 @@ def _buttons(style: Style) -> str:
         padding: {px(4)}px {px(7)}px; }}
     QPushButton[kind="link"]:hover {{ text-decoration: underline; }}
     QPushButton[kind="link"]:focus {{ border: 2px solid {theme.link}; }}
+    QPushButton[kind="span"] {{ background: transparent; color: {theme.muted}; border: 2px solid transparent;
+        padding: {px(3)}px {px(8)}px; }}
+    QPushButton[kind="span"]:hover {{ color: {theme.link}; }}
+    QPushButton[kind="span"]:checked {{ background: {theme.card}; color: {theme.ink}; border-color: {theme.edge}; }}
+    QPushButton[kind="span"]:focus {{ border-color: {theme.link}; }}
     SpanChooser QPushButton {{ font-weight: 400; }}
     SpanChooser QPushButton:checked {{ font-weight: 700; }}
     SpanChooser {{ min-height: {px(30)}px; max-height: {px(30)}px; }}

@@ -31,6 +31,7 @@ from studiowatch.ui.widgets.across import AcrossView
 from studiowatch.ui.widgets.board_page import BoardPage
 from studiowatch.ui.widgets.foot import Foot
 from studiowatch.ui.widgets.page import Page
+from studiowatch.ui.widgets.plan_page import PlanPage
 from studiowatch.ui.widgets.question import stop_question
 from studiowatch.ui.widgets.review_page import ReviewPage
 
@@ -55,6 +56,7 @@ class StudioWindow(QMainWindow):
         self.setWindowIcon(parts.icon)
         self.setAccessibleName("studiowatch")
         self.page, self.across, self.board = Page(), AcrossView(), BoardPage(parts.desk, parts.clock)
+        self.plan = PlanPage(parts.desk, parts.clock)
         self.foot = Foot()  # last, as the keyboard reaches it
         self.deeds = Deeds(parts.desk, parts.clock, self)
         self.exchange = ExchangeDeeds(parts.exchange, parts.clock, self)
@@ -83,6 +85,7 @@ class StudioWindow(QMainWindow):
         self._stack.addWidget(self.across)
         self._stack.addWidget(self.board)
         self._stack.addWidget(self.why)
+        self._stack.addWidget(self.plan)
         self._foot_holder = QWidget()
         self._foot_holder.setObjectName("page")
         holder = QVBoxLayout(self._foot_holder)
@@ -119,7 +122,7 @@ class StudioWindow(QMainWindow):
         foot.read_asked.connect(deeds.type_reading)
         foot.board_asked.connect(self.show_board)
         self._connect_pages()
-        for told in (deeds, self.board, self.exchange, self.reviews):
+        for told in (deeds, self.board, self.plan, self.exchange, self.reviews):
             told.done.connect(lambda words: self._note(words, Tone.GOOD))
             told.refused.connect(lambda words: self._note(words, Tone.ACT))
         deeds.tick_refused.connect(page.prompts.release)
@@ -140,6 +143,8 @@ class StudioWindow(QMainWindow):
     def _connect_pages(self) -> None:
         self.board.left.connect(self.show_rack)
         self.why.left.connect(self.show_rack)
+        self.plan.left.connect(self.show_rack)
+        self.foot.plan_asked.connect(self.show_plan)
         self.reviews.opened.connect(self._show_why)
         self.deeds.review_asked.connect(lambda key: self.reviews.open_piece(self.deeds.piece(key)))
         self.foot.why_asked.connect(self._why)
@@ -171,6 +176,7 @@ class StudioWindow(QMainWindow):
             across=self.toggle_across,
             board=self.show_board,
             why=self._why,
+            plan=self.show_plan,
             span=self._set_span,
             records=RecordsDeeds(
                 save=self._save_readings,
@@ -222,6 +228,8 @@ class StudioWindow(QMainWindow):
             return
         if self._stack.currentWidget() is self.board:
             self.board.show_snapshot(snapshot)
+        if self._stack.currentWidget() is self.plan:
+            self.plan.show_snapshot(snapshot)
         self.page.show_snapshot(snapshot, {sheet.name: sheet.wet_um for sheet in self._parts.desk.sheets()})
         self.foot.set_line(board_line(snapshot), self._parts.speaker.trouble)
         self.foot.set_actions(
@@ -292,6 +300,15 @@ class StudioWindow(QMainWindow):
         self._stack.setCurrentWidget(self.why)
         self.why.back.setFocus()
 
+    def show_plan(self) -> None:
+        """Go to the finishing plan."""
+        if self._stack.currentWidget() is self.across:
+            self.toggle_across()
+        if self.feed.latest is not None:
+            self.plan.show_snapshot(self.feed.latest)
+        self._stack.setCurrentWidget(self.plan)
+        self.plan.back.setFocus()
+
     def show_rack(self) -> None:
         """Go back to the rack."""
         self._stack.setCurrentWidget(self.page)
@@ -314,7 +331,7 @@ class StudioWindow(QMainWindow):
         app = QApplication.instance()
         if isinstance(app, QApplication):
             app.setStyleSheet(style_sheet(style, self.logicalDpiY()))
-        for part in (self.page, self.across, self.board, self.why, self.foot):
+        for part in (self.page, self.across, self.board, self.why, self.plan, self.foot):
             part.set_style(style)
         self.deeds.style = self.exchange.style = style
         if self._plot is not None:
@@ -380,6 +397,7 @@ class StudioWindow(QMainWindow):
         self.exchange.close()
         self.board.end()
         self.reviews.close()
+        self.plan.end()
         self._parts.tray.close()
         self.close()
         self.left.emit()

@@ -26,6 +26,7 @@ from studiowatch.ui.window import StudioWindow
 from tests.ui.board_pictures import board_states
 from tests.ui.laying_scenes import GO, LAYING_SCENES, RESTING, SOLVENT_NEAR, WAIT
 from tests.ui.past_pictures import past_states, work_states
+from tests.ui.plan_scenes import plan_states
 from tests.ui.scenes import NOW_MS, PAINT_SHEET, SCENES, SHEETS, MadeUpHistory, ScriptedClock, ScriptedDesk
 
 SIZES = {
@@ -168,10 +169,11 @@ def special(window: StudioWindow, desk: ScriptedDesk, out: Path, suffix: str, wa
         form.reject()
         settle(50)
     dialogs(window, out, suffix, wanted)
-    for name in chain(past_states(window, desk), board_states(window, desk)):
+    pages = ((name, window) for name in chain(past_states(window, desk), board_states(window, desk)))
+    for name, pictured in chain(plan_states(window, desk), pages):
         if not wanted or f"{name}_{suffix}" in wanted:
             settle()
-            save(window, out / f"{name}_{suffix}.png")
+            save(pictured, out / f"{name}_{suffix}.png")
 
 
 def dialogs(window: StudioWindow, out: Path, suffix: str, wanted: list[str]) -> None:

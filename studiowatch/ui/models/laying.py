@@ -11,6 +11,7 @@ from studiowatch.service.snapshot import PieceView, PreparationView, Snapshot
 from studiowatch.studio.chores import Task
 from studiowatch.studio.hazards import first_hazards
 from studiowatch.studio.lay_check import lay_check
+from studiowatch.studio.plan_checks import joined
 from studiowatch.studio.preparation import ChoreNow, ChoreState, CoatToLay, Preparation, chores_now
 from studiowatch.studio.words import Sentence
 from studiowatch.ui.models.coat_form import (
@@ -83,7 +84,7 @@ def waiting_words(rows: Sequence[ChoreRow]) -> str:
 def check_of(snapshot: Snapshot, piece: PieceView, sheet: SheetChoice) -> Sentence | None:
     """Return whether `sheet` may go on `piece` now, from the newest snapshot; None if nothing is known."""
     newest = next((one for one in snapshot.pieces if one.key == piece.key), piece)
-    stop = verdict_below(newest)
+    stop = joined(verdict_below(newest), dict(newest.stack_checks).get(sheet.name))
     room = room_or_risk(newest, snapshot.room_check(sheet.name), sheet.name)
     if room is None:
         return stop

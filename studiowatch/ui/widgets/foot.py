@@ -21,6 +21,7 @@ class Foot(QFrame):
     read_asked = Signal()
     board_asked = Signal()
     why_asked = Signal()
+    plan_asked = Signal()
 
     def __init__(self) -> None:
         super().__init__()
@@ -33,6 +34,9 @@ class Foot(QFrame):
         self._board = button("Board", "link", "Ports, live lines and calibration (Ctrl+B)")
         self._board.setAccessibleName("The board: ports, live lines and calibration")
         self._board.clicked.connect(self.board_asked)
+        self._plan = button("Plan", "link", "What to lay when, against the days that are due (Ctrl+P)")
+        self._plan.setAccessibleName("The finishing plan")
+        self._plan.clicked.connect(self.plan_asked)
         self._lay = button("Lay a coat", "link")
         self._test = button("Record a touch test", "link")
         self._why = button("Why did it cloud?", "link")
@@ -54,11 +58,8 @@ class Foot(QFrame):
         self._lines.addWidget(self._trouble)
         self._lines.addLayout(self._row)
         self._row.addWidget(self._words, 1)
-        self._row.addWidget(self._board)
-        self._row.addWidget(self._read)
-        self._row.addWidget(self._lay)
-        self._row.addWidget(self._test)
-        self._row.addWidget(self._why)
+        for part in (self._board, self._plan, self._read, self._lay, self._test, self._why):
+            self._row.addWidget(part)
 
     def set_style(self, style: Style) -> None:
         """Use `style` from now on."""

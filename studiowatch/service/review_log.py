@@ -171,6 +171,14 @@ def _has(laid: int) -> str:
 
 
 def number_of(piece: Piece, coat: Coat) -> int:
-    """Return the number of a laid coat of `piece`, from 1 at the lowest."""
+    """Return the number of a laid coat of `piece`, from 1 at the lowest.
+
+    Raises
+    ------
+    ReviewedCoat
+        If it has not been laid.
+    """
     laid = [one.key for one in piece.coats if one.laid_ms is not None]
+    if coat.key not in laid:
+        raise ReviewedCoat(f"That coat of {piece.title} has not been laid yet; {_has(len(laid))}.")
     return laid.index(coat.key) + 1

@@ -157,9 +157,10 @@ class Reviewer:
 
     def _stamp(self, stack: LaidStack) -> str:
         """Return a hash of all that a coat's severities rest on but the readings, which never change once read."""
-        piece = replace(stack.piece, title="", due=None, place=0, archived=False, coats=())
+        piece = stack.piece
+        face = (piece.area_m2, piece.side_m, piece.support, piece.orientation)
         laid = [(one.coat, one.sheet, one.laid_ms) for one in stack.coats]
-        words = repr((STAMP, self.correct_stamp, piece, laid, stack.above_ms))
+        words = repr((STAMP, self.correct_stamp, face, laid, stack.above_ms))
         return hashlib.sha256(words.encode()).hexdigest()[:16]
 
     def _often(self, told: Mapping[str, Told]) -> dict[Cause, str]:

@@ -14,7 +14,7 @@ from studiowatch.board.room_log_blocks import Event, RowsTaken
 from studiowatch.board.room_log_cells import FaultKind
 from studiowatch.board.room_log_rows import HeaderRefused, Remark, RowRefused, RowRepeated, RowTaken
 from studiowatch.room.log_columns import LogColumns, columns_of, joined
-from studiowatch.service.outfit import TakeReadings
+from studiowatch.service.take_readings import TakeReadings
 from studiowatch.store.taking_in import Verdict
 
 HOUR_MS = 3_600_000

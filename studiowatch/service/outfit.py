@@ -10,26 +10,17 @@ from typing import Protocol
 from studiowatch.board.mapping import ColumnMapping
 from studiowatch.board.port import BytePort, PortSeen
 from studiowatch.board.ways import ChooseWay
-from studiowatch.room.log_columns import LogColumns
 from studiowatch.room.readings import Reading
 from studiowatch.service.doors import Doors
 from studiowatch.service.login_entry import LoginEntry
 from studiowatch.service.ports import BoardSource, Clock, Desk, History, ReadingsLog, Records
+from studiowatch.service.take_readings import TakeReadings
 from studiowatch.store.all_records import TakenOver
 from studiowatch.store.examine import Examination
 from studiowatch.store.folder import StudioFolder
 from studiowatch.store.salvage import Salvaged
 from studiowatch.store.studio_file import Studio
-from studiowatch.store.taking_in import Verdicts
 from studiowatch.studio.finishing_record import FinishingRecord
-
-
-class TakeReadings(Protocol):
-    """Takes readings from outside into the log."""
-
-    def __call__(self, readings: LogColumns, *, seal_before_ms: int) -> Verdicts:
-        """Commit readings of one hour, rising in time; none replaces one that is there. Returns a verdict for each."""
-        ...
 
 
 class TakeStudio(Protocol):

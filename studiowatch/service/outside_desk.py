@@ -8,8 +8,8 @@ import numpy as np
 
 from studiowatch.room.log_columns import LogColumns
 from studiowatch.service.commands import EndTaking
-from studiowatch.service.outfit import TakeReadings
 from studiowatch.service.rack import Rack
+from studiowatch.service.take_readings import TakeReadings
 from studiowatch.store.taking_in import Verdicts
 
 

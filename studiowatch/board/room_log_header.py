@@ -13,7 +13,8 @@ from studiowatch.board.room_log_times import TIME_COLUMNS, ReadTime, time_reader
 from studiowatch.room.readings import Channel
 
 COVER_COLUMN = "cover"
-NEEDED = (Channel.TEMPERATURE, Channel.HUMIDITY, Channel.AIR_SPEED)
+CLIMATE = (Channel.TEMPERATURE, Channel.HUMIDITY)
+NEEDED = (*CLIMATE, Channel.AIR_SPEED)
 SEPARATORS = (",", ";", "\t")  # RFC 4180, and what spreadsheets write where the comma is the decimal mark
 
 
@@ -29,14 +30,14 @@ class LogForm:
         What times without a zone are in; None refuses them.
     time_form : str or None
         How times are written, as for `datetime.strptime`; None for ISO 8601.
-    all_needed : bool
-        Whether temperature, humidity and air speed must all have a column.
+    needed : tuple of Channel
+        What must have a column; empty takes any that has one column of values.
     """
 
     columns: Mapping[str, str] = field(default_factory=dict)
     zone: tzinfo | None = None
     time_form: str | None = None
-    all_needed: bool = True
+    needed: tuple[Channel, ...] = NEEDED
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -111,8 +112,8 @@ def _channel_faults(names: Sequence[str], form: LogForm) -> Iterator[str]:
     for channel, count in there.items():
         if count > 1 and names.count(channel) <= 1:
             yield f'the column "{channel}" is there in {count} units; leave one.'
-    if form.all_needed:
-        for channel in NEEDED:
+    if form.needed:
+        for channel in form.needed:
             if channel not in there:
                 yield f'the column "{channel}" is missing; if it was not measured, add it with empty cells.'
     elif not there:

@@ -12,9 +12,11 @@ from pathlib import Path
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from studiowatch.board.room_log import LogForm, RoomLog, RoomLogFaults, open_room_log
+from studiowatch.board.room_log_header import NEEDED
 from studiowatch.cli.answers import WrongCall, complain, wrong
 from studiowatch.coats.data_sheet import DataSheet, SheetFaults
 from studiowatch.physics.air import Air
+from studiowatch.room.readings import Channel
 from studiowatch.service.coat_run import coat_fault
 from studiowatch.service.sheet_shelf import SheetShelf, SheetUnknown
 from studiowatch.store.studio_faults import StudioFileError
@@ -38,13 +40,13 @@ def room_log(path: Path, form: LogForm) -> RoomLog:
     return log
 
 
-def log_form(call: argparse.Namespace, *, all_needed: bool = True) -> LogForm:
-    """Return how the call says that its room log is written."""
+def log_form(call: argparse.Namespace, needed: tuple[Channel, ...] = NEEDED) -> LogForm:
+    """Return how the call says that its room log is written; `needed` must have columns."""
     return LogForm(
         columns=_column_names(call.columns),
         zone=_zone(call.zone),
         time_form=call.time_format,
-        all_needed=all_needed,
+        needed=needed,
     )
 
 

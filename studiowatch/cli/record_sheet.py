@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from difflib import get_close_matches
 from pathlib import Path
 
+from studiowatch.board.room_log_header import CLIMATE
 from studiowatch.cli import inputs
 from studiowatch.cli.answers import DONE, complain, wrong
 from studiowatch.cli.outputs import written
@@ -60,7 +61,7 @@ def _from_records(call: argparse.Namespace, shelf: SheetShelf, folder: StudioFol
 
 def _from_files(call: argparse.Namespace, shelf: SheetShelf) -> FinishingRecord:
     pieces, shelf = inputs.studio(call.studio, shelf)
-    readings = inputs.room_log(call.room, inputs.log_form(call)).readings() if call.room else ()
+    readings = inputs.room_log(call.room, inputs.log_form(call, CLIMATE)).readings() if call.room else ()
     log = LogInMemory(readings=readings)
     return finishing_record(
         piece_like(pieces, call.piece, str(call.studio)),

@@ -51,7 +51,7 @@ def opened(outfit: Outfit, folder: StudioFolder) -> Iterator[OpenStore]:
 
 
 def _take_log(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> int:
-    form = inputs.log_form(call, all_needed=False)
+    form = inputs.log_form(call, needed=())
     try:
         with inputs.opened(call.file) as file, log_text(file, str(call.file)) as lines, opened(outfit, folder) as store:
             size = os.fstat(file.fileno()).st_size

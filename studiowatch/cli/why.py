@@ -6,6 +6,7 @@ import argparse
 from collections.abc import Iterator, Sequence
 from textwrap import wrap
 
+from studiowatch.board.room_log_header import CLIMATE
 from studiowatch.cli import inputs
 from studiowatch.cli.answers import DONE, WrongCall, print_document, wrong
 from studiowatch.physics.ranges import OutOfRange
@@ -47,7 +48,7 @@ def run(call: argparse.Namespace, folder: StudioFolder) -> int:
 
 def _from_files(call: argparse.Namespace, shelf: SheetShelf) -> Review:
     pieces, shelf = inputs.studio(call.studio, shelf)
-    log = inputs.room_log(call.room, inputs.log_form(call))
+    log = inputs.room_log(call.room, inputs.log_form(call, CLIMATE))
     stack = stack_of(piece_called(pieces, call.piece, str(call.studio)), shelf, call.coat)
     return review(stack, room_from(LogInMemory(readings=log.readings()), stack), Setting(when_text=when_text))
 

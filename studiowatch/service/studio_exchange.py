@@ -92,7 +92,7 @@ class StudioExchange:
         try:
             with path.open("rb") as file, log_text(file, path.name) as lines:
                 size = max(os.fstat(file.fileno()).st_size, 1)
-                events = log_blocks(lines, LogForm(all_needed=False))
+                events = log_blocks(lines, LogForm(needed=()))
                 now_ms = self.clock.utc_ms()
                 for summary in take_log(events, self._through_watch, origin=path.name, now_ms=now_ms, tell=tell):
                     show(min(file.tell() / size, 1.0), f"{summary.taken} readings")

@@ -122,7 +122,7 @@ def remedy(cause: Cause, sheet: DataSheet, outcome: Outcome | None) -> Remedy:
         steps = [_ventilated(step) for step in steps]
         cautions.append(VAPOUR_CAUTION)
     if cause not in _CLEARS:
-        removes = f" Its sheet names: {sheet.removable_with}." if sheet.removable_with else ""
+        removes = f" Removal: {sheet.removable_with}." if sheet.removable_with else ""
         steps += [STOP, REMOVAL + removes, CONSERVATOR]
         cautions += REMOVAL_CAUTIONS
     return Remedy(cause=cause, steps=tuple(steps), cautions=tuple(cautions))

@@ -21,7 +21,7 @@ from studiowatch.board.room_log_rows import Remark, RowTaken, log_events
 from studiowatch.room.readings import Reading
 
 START_S = 1_772_409_600
-FORM = LogForm(all_needed=False)
+FORM = LogForm(needed=())
 HEADER = "time,temperature_C,humidity_pct,cover,note\n"
 ODD_CELLS = (
     "",
@@ -121,7 +121,7 @@ def test_that_a_fault_costs_its_own_block_alone() -> None:
 def test_that_local_times_of_the_night_of_the_change_are_settled_the_same(zone: str) -> None:
     moments = [datetime.fromtimestamp(1_761_436_800 + 300 * at, UTC).astimezone(ZoneInfo(zone)) for at in range(60)]
     text = "time,temperature_C\n" + "".join(f"{moment:%Y-%m-%dT%H:%M:%S},21.5\n" for moment in moments)
-    both(text, LogForm(all_needed=False, zone=ZoneInfo(zone)))
+    both(text, LogForm(needed=(), zone=ZoneInfo(zone)))
 
 
 def test_that_other_units_and_decimal_commas_are_read_the_same() -> None:

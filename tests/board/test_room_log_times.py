@@ -93,7 +93,7 @@ def test_that_a_time_without_a_zone_needs_one() -> None:
 
 
 def test_that_a_log_without_values_names_the_columns_there_may_be() -> None:
-    told = list(log_events(io.StringIO("time,battery\n", newline=""), LogForm(all_needed=False)))
+    told = list(log_events(io.StringIO("time,battery\n", newline=""), LogForm(needed=())))
     assert [type(event) for event in told] == [HeaderRefused]
     assert isinstance(told[0], HeaderRefused)
     assert "temperature_F" in told[0].clause
@@ -116,7 +116,7 @@ def test_that_a_log_without_values_names_the_columns_there_may_be() -> None:
 )
 def test_that_other_units_are_converted(column: str, text: str, value: float) -> None:
     written = io.StringIO(f"time_unix;{column}\n1772442000;{text.replace('.', ',')}\n", newline="")
-    told = list(log_events(written, LogForm(all_needed=False)))
+    told = list(log_events(written, LogForm(needed=())))
     (row,) = [event.row for event in told if isinstance(event, RowTaken)]
     values = [row.reading.temperature_C, row.reading.humidity_pct, row.reading.air_speed_m_s]
     values += [row.reading.surface_C, row.reading.pressure_Pa]

@@ -35,7 +35,7 @@ def database(tmp_path: Path) -> Iterator[Database]:
 
 def events(rows: int, step_s: int = 60) -> Iterator[Event]:
     lines = ["time_unix,temperature_C\n", *(f"{MIDNIGHT_S + step_s * at},{at % 50}\n" for at in range(rows))]
-    return log_blocks(iter(lines), LogForm(all_needed=False))
+    return log_blocks(iter(lines), LogForm(needed=()))
 
 
 def taking(database: Database, told: list[str], rows: int, *, now_h: int = 1000) -> Iterator[Summary]:
@@ -76,7 +76,7 @@ def test_that_a_gap_is_told_and_left_as_it_is(database: Database) -> None:
     lines = ["time_unix,temperature_C\n", *(f"{MIDNIGHT_S + 60 * at},20\n" for at in minutes)]
     told: list[str] = []
     log = ReadingsStore(database)
-    read = log_blocks(iter(lines), LogForm(all_needed=False))
+    read = log_blocks(iter(lines), LogForm(needed=()))
     *_, summary = take_log(read, log.take_in, origin="room.csv", now_ms=2**50, tell=told.append)
     assert told == ["room.csv, line 102: no reading for 301 min before this row."]
     assert summary.taken == 200
@@ -119,7 +119,7 @@ def test_that_faults_of_one_kind_in_a_row_are_told_as_one_stretch() -> None:
 def test_that_every_line_of_a_log_of_faults_is_told(database: Database) -> None:
     text = "time_unix,temperature_C\n" + "soon,20\n" * 5000
     told: list[str] = []
-    read = log_blocks(io.StringIO(text, newline=""), LogForm(all_needed=False))
+    read = log_blocks(io.StringIO(text, newline=""), LogForm(needed=()))
     *_, summary = take_log(read, ReadingsStore(database).take_in, origin="a", now_ms=2**50, tell=told.append)
     assert (summary.taken, summary.refused) == (0, 5000)
     assert told[0].startswith("a, line 2: ")

@@ -9,7 +9,11 @@ from studiowatch.coats.data_sheet import DataSheet, Kind, Sheen
 
 
 def pytest_addoption(parser: pytest.Parser) -> None:
-    parser.addoption("--hard-life", action="store_true", help="kill, tear and fill the file hundreds of times")
+    parser.addoption(
+        "--hard-life",
+        action="store_true",
+        help="kill, tear and fill the file hundreds of times; review all coats of a known cause",
+    )
 
 
 settings.register_profile("untimed", deadline=None)  # a busy machine is no fault of an example
@@ -18,7 +22,7 @@ settings.load_profile("untimed")
 
 @pytest.fixture
 def often(request: pytest.FixtureRequest) -> bool:
-    """Tell whether the file is to be killed, torn and filled hundreds of times."""
+    """Tell whether what takes minutes is to be done in full."""
     return bool(request.config.getoption("--hard-life"))
 
 

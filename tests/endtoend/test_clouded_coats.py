@@ -2,7 +2,7 @@
 
 The causes, and what a painter would have seen in the log, are common practice, no source. `why` runs as a person runs
 it, on the files alone. Two figures stand as the promise: the true cause named first in nine coats of ten, and in three
-of four within each cause.
+of four within each cause. The usual run asks about every third coat; `--hard-life` about all of them.
 """
 
 from __future__ import annotations
@@ -30,6 +30,7 @@ from .clouded_coats.held_out import held_out
 BUILT_IN = Path(studiowatch.__file__).parents[1] / "resources" / "sheets"
 RIGHT_OF_ALL, RIGHT_OF_EACH = 0.90, 0.75
 LOW_MEDIAN, LOW_MOST = 0.3, 0.6
+SAMPLE = 3  # of the coats, every third is asked about in the usual run
 CLOUDED, HELD_OUT, CLEAR = clouded(), held_out(), clear()
 CAUSES = sorted({each.cause for each in CLOUDED})
 
@@ -123,14 +124,17 @@ def test_that_a_painters_rules_of_thumb_find_nothing_in_a_clear_coat(
 
 @pytest.mark.timeout(600)
 @pytest.mark.parametrize("cause", CAUSES)
-def test_that_each_cause_is_named_first_where_it_is_the_true_one(cause: str, ask: Ask) -> None:
+def test_that_each_cause_is_named_first_where_it_is_the_true_one(cause: str, ask: Ask, often: bool) -> None:
+    if not often:
+        pytest.skip("a share of each cause means something only over all its coats: --hard-life")
     share, missed = right_share([case for case in CLOUDED if case.cause == cause], ask)
     assert share >= RIGHT_OF_EACH, missed
 
 
 @pytest.mark.timeout(1200)
-def test_that_the_true_cause_is_named_first_in_nine_coats_of_ten(ask: Ask) -> None:
-    share, missed = right_share(CLOUDED, ask)
+def test_that_the_true_cause_is_named_first_in_nine_coats_of_ten(ask: Ask, often: bool) -> None:
+    in_turn = sorted(CLOUDED, key=lambda case: case.cause)
+    share, missed = right_share(in_turn if often else in_turn[::SAMPLE], ask)
     assert share >= RIGHT_OF_ALL, missed
 
 
@@ -141,7 +145,7 @@ def test_that_coats_of_another_making_are_told_as_well(ask: Ask) -> None:
 
 
 @pytest.mark.timeout(600)
-def test_that_a_coat_in_a_fair_room_is_given_a_low_chance_of_clouding(ask: Ask) -> None:
-    chances = {case.name: ask(case)["chance_of_clouding"] for case in CLEAR}
+def test_that_a_coat_in_a_fair_room_is_given_a_low_chance_of_clouding(ask: Ask, often: bool) -> None:
+    chances = {case.name: ask(case)["chance_of_clouding"] for case in (CLEAR if often else CLEAR[::SAMPLE])}
     assert median(chances.values()) < LOW_MEDIAN, chances
     assert max(chances.values()) <= LOW_MOST, chances

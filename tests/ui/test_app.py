@@ -13,6 +13,11 @@ import pytest
 from PySide6.QtCore import QSettings, QSize, QTimer
 from PySide6.QtWidgets import QApplication
 
+from studiowatch.service.doors import Doors
+from studiowatch.service.review_desk import ReviewDesk
+from studiowatch.service.studio_exchange import StudioExchange
+from studiowatch.store.examine import examine
+from studiowatch.store.folder import StudioFolder
 from studiowatch.ui.app import app_icon, run_window
 from studiowatch.ui.window import StudioWindow
 
@@ -35,8 +40,15 @@ def same_signals() -> Iterator[None]:
 
 
 @pytest.mark.usefixtures("qapp", "own_settings", "same_signals")
-def test_that_the_window_runs_until_the_process_is_asked_to_end() -> None:
+def test_that_the_window_runs_until_the_process_is_asked_to_end(tmp_path: Path) -> None:
     desk, titles = ScriptedDesk(), []
+    folder, clock = StudioFolder(path=tmp_path), ScriptedClock()
+    doors = Doors(
+        folder=folder,
+        history=MadeUpHistory(),
+        exchange=StudioExchange(folder=folder, clock=clock, desk=desk, check=examine),
+        reviews=ReviewDesk(folder=folder),
+    )
 
     def end() -> None:
         desk.publish(EMPTY)
@@ -44,7 +56,7 @@ def test_that_the_window_runs_until_the_process_is_asked_to_end() -> None:
         os.kill(os.getpid(), signal.SIGTERM)
 
     QTimer.singleShot(0, end)
-    assert run_window(desk, MadeUpHistory(), ScriptedClock(), title_note="a made-up studio") == 0
+    assert run_window(desk, doors, clock, title_note="a made-up studio") == 0
     assert "studiowatch · a made-up studio" in titles
 
 

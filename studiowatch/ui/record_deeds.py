@@ -17,7 +17,7 @@ from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.recorded import LineKind, RecordedLine
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.archive_dialog import ArchiveDialog
-from studiowatch.ui.widgets.correction_dialogs import CoatCorrectionDialog, LookCorrectionDialog
+from studiowatch.ui.widgets.correction_dialogs import CoatCorrectionDialog, ForgottenCoatDialog, LookCorrectionDialog
 from studiowatch.ui.widgets.dialog import FormDialog
 from studiowatch.ui.widgets.outcome_dialog import OutcomeDialog
 from studiowatch.ui.widgets.recorded_dialog import RecordedDialog
@@ -59,8 +59,24 @@ class RecordDeeds(QObject):
         shown = RecordedDialog(piece, self._clock.utc_ms, self.style, self._window)
         shown.correct.connect(partial(self.correct, piece_key, over=shown))
         shown.take_back.connect(partial(self.take_back, piece_key, over=shown))
+        shown.forgotten.connect(partial(self.add_forgotten, piece_key, over=shown))
         shown.open()
         return shown
+
+    def add_forgotten(self, piece_key: str, over: QDialog | None = None) -> ForgottenCoatDialog | None:
+        """Open the form of a coat that was laid and forgotten."""
+        piece = self.piece(piece_key)
+        if piece is None or not self._desk.sheets():
+            return None
+        form = ForgottenCoatDialog(
+            piece=piece,
+            sheets=self._desk.sheets(),
+            now_ms=self._clock.utc_ms,
+            courier=self._courier,
+            style=self.style,
+            parent=over or self._window,
+        )
+        return self._open(form)
 
     def show_archive(self) -> ArchiveDialog | None:
         """Open the archived pieces."""

@@ -29,13 +29,15 @@ def folder(tmp_path: Path) -> StudioFolder:
     studio.make()
     studio.sheets.mkdir()
     (studio.sheets / "mine.toml").write_text("name = 'mine'")
+    studio.photos.mkdir()
+    (studio.photos / "photo-0123456789abcdef.jpg").write_bytes(b"a picture")
     database = open_database(studio.database)
     ReadingsStore(database).append([READING])
     database.close()
     return studio
 
 
-def test_that_a_backup_opens_as_a_studio_with_its_sheets(folder: StudioFolder, tmp_path: Path) -> None:
+def test_that_a_backup_opens_as_a_studio_with_its_sheets_and_photos(folder: StudioFolder, tmp_path: Path) -> None:
     writer = open_database(folder.database)
     copy = backup_studio(folder, tmp_path / "elsewhere", NOON_MS)
     writer.close()
@@ -44,7 +46,8 @@ def test_that_a_backup_opens_as_a_studio_with_its_sheets(folder: StudioFolder, t
     database = open_database(copy.database)
     assert ReadingsStore(database).between(0, 2**60) == [READING]
     database.close()
-    assert sorted(path.name for path in copy.path.iterdir()) == ["sheets", "studio.sqlite3"]
+    assert sorted(path.name for path in copy.path.iterdir()) == ["photos", "sheets", "studio.sqlite3"]
+    assert (copy.photos / "photo-0123456789abcdef.jpg").read_bytes() == b"a picture"
 
 
 def test_that_a_backup_is_whole_or_not_there(folder: StudioFolder, tmp_path: Path) -> None:

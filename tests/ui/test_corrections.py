@@ -14,7 +14,7 @@ from PySide6.QtWidgets import QMessageBox, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
 from studiowatch.coats.stages import Orientation, Stage
-from studiowatch.service.commands import AmendPiece, Paint, RecordLook, RecordOutcome, RegisterPiece
+from studiowatch.service.commands import AmendPiece, LayCoat, Paint, RecordLook, RecordOutcome, RegisterPiece
 from studiowatch.service.correction_commands import (
     CorrectCoat,
     CorrectLook,
@@ -29,6 +29,7 @@ from studiowatch.service.snapshot import CorrectionView, PieceView, Snapshot, Un
 from studiowatch.studio.pieces import Coat, Finding, Look, Outcome, Shape
 from studiowatch.ui.models.look_form import tells_outcome
 from studiowatch.ui.models.recorded import correction_lines, recorded_lines
+from studiowatch.ui.widgets.correction_dialogs import ForgottenCoatDialog
 from studiowatch.ui.widgets.outcome_dialog import OutcomeDialog
 from studiowatch.ui.window import StudioWindow
 
@@ -227,6 +228,27 @@ def test_that_a_coat_is_taken_back_only_when_asked(shown: Show, desk: ScriptedDe
     assert desk.commands == []
     next(one for one in box.buttons() if one.text() == words).click()
     assert desk.commands == [TakeBackCoat(coat_key="o2", plan_again=again)]
+
+
+def test_that_a_forgotten_coat_is_added_where_its_time_puts_it(shown: Show, desk: ScriptedDesk, qtbot: QtBot) -> None:
+    listed = shown(with_orchard()).deeds.records.show_recorded("orchard")
+    assert listed is not None
+    named(listed, "Add a coat that was forgotten…").click()
+    (form,) = listed.findChildren(ForgottenCoatDialog)
+    form.laid_field.setDateTime(QDateTime.fromMSecsSinceEpoch(NOW_MS - 86_400_000))
+    form.measure_field.setCurrentText("mL")
+    form.amount_field.setText("50")
+    with qtbot.waitSignal(form.recorded):
+        form.command_or_fault()
+    assert desk.commands == [
+        LayCoat(
+            piece_key="orchard",
+            laid_ms=NOW_MS - 86_400_000,
+            sheet="isolation-waterborne",
+            volume_mL=50,
+            below=True,
+        )
+    ]
 
 
 def test_that_a_look_is_corrected(shown: Show, desk: ScriptedDesk, qtbot: QtBot) -> None:

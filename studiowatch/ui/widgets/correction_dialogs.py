@@ -7,16 +7,17 @@ from collections.abc import Callable, Sequence
 from PySide6.QtCore import QDateTime
 from PySide6.QtWidgets import QCheckBox, QComboBox, QDateTimeEdit, QHBoxLayout, QLineEdit, QWidget
 
-from studiowatch.service.commands import Command
+from studiowatch.service.commands import Command, LayCoat
 from studiowatch.service.correction_commands import CorrectCoat, CorrectLook
 from studiowatch.service.product_views import SheetChoice
-from studiowatch.service.snapshot import CoatView
+from studiowatch.service.snapshot import CoatView, PieceView
 from studiowatch.studio.pieces import Coat, Finding, Look
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.correction_form import CoatTyped, Measure, read_correction, shown_of
 from studiowatch.ui.models.forms import FormError
 from studiowatch.ui.models.look_form import ANSWERS
 from studiowatch.ui.models.piece_form import in_trade_order
+from studiowatch.ui.models.times import MINUTE_MS
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.dialog import FormDialog
@@ -49,7 +50,7 @@ class CoatCorrectionDialog(FormDialog):
         style: Style,
         parent: QWidget,
     ) -> None:
-        super().__init__(f"Correct {coat.label} on {title}", courier, style, parent)
+        super().__init__(self._heading_of(coat.label, title), courier, style, parent)
         self._title, self._coat, self._now_ms = title, coat, now_ms
         self._sheets = in_trade_order(sheets)
         shown = shown_of(kept)
@@ -60,6 +61,10 @@ class CoatCorrectionDialog(FormDialog):
         add_primary(self, "Keep the correction")
         self.fit(600, 470)
         self.laid_field.setFocus()
+
+    @staticmethod
+    def _heading_of(coat: str, title: str) -> str:
+        return f"Correct {coat} on {title}"
 
     def _make_fields(self, shown: CoatTyped) -> None:
         self.laid_field = time_field(shown.laid_ms)
@@ -117,7 +122,7 @@ class CoatCorrectionDialog(FormDialog):
             covered_ms=self.covered_field.dateTime().toMSecsSinceEpoch() if self.covered_on.isChecked() else None,
         )
 
-    def read(self) -> CorrectCoat:
+    def read(self) -> CorrectCoat | LayCoat:
         """Return the command to correct the coat, or raise FormError."""
         return read_correction(self.typed(), self._coat.key, self._now_ms())
 
@@ -139,6 +144,70 @@ class CoatCorrectionDialog(FormDialog):
             "thinned": self.thinned_field,
         }
         return fields.get(name)
+
+
+class ForgottenCoatDialog(CoatCorrectionDialog):
+    """Records a coat that was laid and forgotten: it goes where its time puts it, below others too."""
+
+    def __init__(
+        self,
+        *,
+        piece: PieceView,
+        sheets: Sequence[SheetChoice],
+        now_ms: Callable[[], int],
+        courier: Courier,
+        style: Style,
+        parent: QWidget,
+    ) -> None:
+        self._piece_key = piece.key
+        now = now_ms() // MINUTE_MS * MINUTE_MS
+        blank = Coat(key="", sheet=in_trade_order(sheets)[0].name, laid_ms=now)
+        super().__init__(
+            title=piece.title,
+            coat=CoatView(
+                key="",
+                sheet=blank.sheet,
+                label="a coat",
+                sheen="",
+                clear_film=True,
+                laid_ms=now,
+                surface=None,
+                milky=False,
+                wet_um=0.0,
+                dry_um=0.0,
+            ),
+            kept=blank,
+            sheets=sheets,
+            now_ms=now_ms,
+            courier=courier,
+            style=style,
+            parent=parent,
+        )
+        self.covered_on.hide()
+        self.covered_field.hide()
+
+    @staticmethod
+    def _heading_of(coat: str, title: str) -> str:
+        return f"Add {coat} that was forgotten on {title}"
+
+    def read(self) -> LayCoat:
+        """Return the command to lay the coat, or raise FormError."""
+        typed = read_correction(self.typed(), "", self._now_ms())
+        return LayCoat(
+            piece_key=self._piece_key,
+            laid_ms=typed.laid_ms,
+            sheet=typed.sheet,
+            volume_mL=typed.volume_mL,
+            grams=typed.grams,
+            wet_um=typed.wet_um,
+            thinned_pct=typed.thinned_pct,
+            below=True,
+        )
+
+    def words_for(self, command: Command) -> str:
+        """Return that the coat was recorded."""
+        del command
+        return f"Recorded: a forgotten coat on {self._title}"
 
 
 class LookCorrectionDialog(FormDialog):

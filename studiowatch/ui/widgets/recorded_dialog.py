@@ -28,6 +28,7 @@ class RecordedDialog(QDialog):
 
     correct = Signal(object)
     take_back = Signal(object)
+    forgotten = Signal()
 
     def __init__(self, piece: PieceView, now_ms: Callable[[], int], style: Style, parent: QWidget) -> None:
         super().__init__(parent)
@@ -37,29 +38,33 @@ class RecordedDialog(QDialog):
         self._now_ms, self._style = now_ms, style
         self._piece = piece
         self._shown: tuple[object, ...] = ()
-        px = style.px
-        self._heading = label("headline", text=self.windowTitle(), wrap=True)
-        scroll = QScrollArea()
+        self._scroll = QScrollArea()
+        self._lay_out()
+        self._show()
+        px, room = style.px, self.screen().availableSize()
+        self.resize(min(px(700), room.width() - 40), min(px(560), room.height() - 60))
+
+    def _lay_out(self) -> None:
+        px = self._style.px
+        scroll = self._scroll
         scroll.setAccessibleName(_TITLE)
         scroll.setWidgetResizable(True)
         scroll.setFrameShape(QFrame.Shape.NoFrame)
         scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self._scroll = scroll
-        close = button("Close", "primary")
+        add, close = button("Add a coat that was forgotten…"), button("Close", "primary")
+        add.clicked.connect(self.forgotten)
         close.clicked.connect(self.accept)
         foot = QHBoxLayout()
+        foot.addWidget(add)
         foot.addStretch(1)
         foot.addWidget(close)
         whole = QVBoxLayout(self)
         whole.setContentsMargins(px(20), px(14), px(20), px(14))
         whole.setSpacing(px(10))
-        whole.addWidget(self._heading)
+        whole.addWidget(label("headline", text=self.windowTitle(), wrap=True))
         whole.addWidget(scroll, 1)
         whole.addLayout(foot)
-        self._show()
-        room = self.screen().availableSize()
-        self.resize(min(px(700), room.width() - 40), min(px(560), room.height() - 60))
 
     def set_snapshot(self, snapshot: Snapshot) -> None:
         """Show the piece as it is now."""

@@ -6,11 +6,13 @@ from pathlib import Path
 
 from studiowatch.cli.answers import FAULT, complain
 from studiowatch.cli.take import opened
-from studiowatch.service.commands import Refused
+from studiowatch.service.commands import PlanCommand, Refused
 from studiowatch.service.letterbox import ask
+from studiowatch.service.local_time import wall_clock
 from studiowatch.service.orders import PieceCommand
 from studiowatch.service.outfit import Outfit
 from studiowatch.service.photos import PhotoFolder
+from studiowatch.service.plan_desk import PlanDesk
 from studiowatch.service.rack import Rack
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.store.all_records import read_all
@@ -19,7 +21,7 @@ from studiowatch.store.folder import FolderWatched, StudioFolder
 from studiowatch.studio.pieces import Piece
 
 
-def carried_out(command: PieceCommand, outfit: Outfit, folder: StudioFolder) -> str:
+def carried_out(command: PieceCommand | PlanCommand, outfit: Outfit, folder: StudioFolder) -> str:
     """Return the key that `command` answers with: by the watch that is on, or in the records while there is none.
 
     Raises
@@ -33,11 +35,13 @@ def carried_out(command: PieceCommand, outfit: Outfit, folder: StudioFolder) -> 
         return ask(folder.letters, command)
 
 
-def _in_records(command: PieceCommand, outfit: Outfit, folder: StudioFolder) -> str:
+def _in_records(command: PieceCommand | PlanCommand, outfit: Outfit, folder: StudioFolder) -> str:
     shelf = SheetShelf.open(folder.sheets)
     with opened(outfit, folder) as store:
         rack = Rack(shelf=shelf, records=store.records, log=store.log)
         rack.take_up()
+        if isinstance(command, PlanCommand):
+            return PlanDesk(rack=rack, records=store.records, clock=wall_clock()).carry_out(command)
         return rack.carry_out(command, outfit.clock.utc_ms())
 
 

@@ -131,6 +131,12 @@ def _planning(calls: argparse._SubParsersAction[Parser]) -> None:
     air.add_argument("--air", metavar="T,RH,V", help="with --studio, °C, %%, m/s held all the time; default: 23,50,0.1")
     _log_form(plan)
     plan.add_argument("--now", metavar="ISO", help="with --studio, the moment to plan from, with zone; default: now")
+    plan.add_argument(
+        "--hours", action="append", default=[], metavar="DAY=HOURS", help="set them: monday=09:00-18:00, sunday=off"
+    )
+    plan.add_argument("--keep-recipe", metavar="NAME=SHEET,SHEET", help="keep coats, lowest first, under a name")
+    plan.add_argument("--drop-recipe", metavar="NAME", help="forget a recipe of your own")
+    plan.add_argument("--apply", nargs=2, metavar=("RECIPE", "TITLE"), help="plan a recipe's coats for a piece")
     plan.add_argument("--ics", metavar="FILE", help="also write a calendar file (RFC 5545); - for stdout, alone")
     plan.add_argument("--json", action="store_true", help="one JSON document")
 

@@ -6,7 +6,7 @@ import argparse
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from studiowatch.cli import inputs, plan_text
+from studiowatch.cli import inputs, plan_changes, plan_text
 from studiowatch.cli.answers import DONE, complain, print_document, wrong
 from studiowatch.cli.outputs import STDOUT, written
 from studiowatch.cli.plan_document import document
@@ -39,6 +39,9 @@ class Planned:
 def run(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> int:
     """Answer the call."""
     _check(call)
+    commands = plan_changes.changes(call, folder)
+    if commands:
+        return plan_changes.carry_out(commands, outfit, folder)
     shelf = SheetShelf.open(folder.sheets)
     told = _of_records(outfit, folder, shelf) if call.studio is None else _of_studio(call, outfit, shelf)
     if call.ics is not None:

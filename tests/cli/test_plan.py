@@ -159,3 +159,43 @@ def test_that_records_that_are_not_there_are_said_so(call: Callable[..., Answer]
     told = call("plan")
     assert told.code == 1
     assert "is not there or is empty" in told.err
+
+
+def test_that_hours_recipes_and_coats_to_come_are_changed_in_the_records(
+    call: Callable[..., Answer], studio: Path
+) -> None:
+    assert call("import", studio).code == 0
+    told = call("plan", "--hours", "Wednesday=off", "--hours", "sunday=off")
+    assert (told.code, told.out) == (
+        0,
+        "Recorded: working hours, Mon to Tue 09:00-18:00, Wed off, Thu to Sat 09:00-18:00, Sun off\n",
+    )
+    assert call("plan", "--keep-recipe", "Two gloss=gloss-waterborne,gloss-waterborne").code == 0
+    assert call("plan", "--apply", "Two gloss", "Three Gulls").code == 0
+    document = call("plan", "--json").document
+    assert (document["working_hours"]["wednesday"], document["working_hours"]["sunday"]) == ("off", "off")
+    gulls = next(piece for piece in document["pieces"] if piece["piece"] == "Three Gulls")
+    assert [coat["sheet"] for coat in gulls["coats"]] == ["gloss-waterborne"] * 2
+    assert call("plan", "--drop-recipe", "Two gloss").code == 0
+    assert call("plan", "--apply", "Two gloss", "Three Gulls").code == 2
+
+
+@pytest.mark.parametrize(
+    ("words", "code", "says"),
+    [
+        (("--hours", "funday=off"), 2, "--hours is 'funday=off'"),
+        (("--hours", "monday=noon"), 2, "Working hours are 'noon'"),
+        (("--keep-recipe", "Nothing="), 2, "--keep-recipe is 'Nothing='"),
+        (("--keep-recipe", "Odd=nowhere"), 1, "no data sheet 'nowhere'"),
+        (("--drop-recipe", "Gloss"), 2, "no recipe 'Gloss' of your own"),
+        (("--apply", "Gilded", "Three Gulls"), 2, "no recipe 'Gilded'; there are: Gloss, Satin"),
+        (("--hours", "sunday=off", "--json"), 2, "call `plan` again"),
+        (("--hours", "sunday=off", "--studio", "STUDIO"), 2, "changed in the file itself"),
+    ],
+)
+def test_that_a_change_that_cannot_be_made_is_refused_in_one_sentence(
+    call: Callable[..., Answer], studio: Path, words: tuple[str, ...], code: int, says: str
+) -> None:
+    told = call("plan", *(studio if word == "STUDIO" else word for word in words))
+    assert told.code == code
+    assert says in told.err

@@ -24,7 +24,13 @@ DRAWS = 16  # of a review: the nominal run, and 15 others for how sure it is; it
 SEED = 20260301  # any fixed number: a review says the same each time
 HOUR_MS = 3_600_000  # ms
 # steps of the coat that is reviewed: how long after its laying, and how wide, ms
-_OPEN = ((2 * HOUR_MS, 240_000), (6 * HOUR_MS, 480_000), (12 * HOUR_MS, 900_000), (0, 1_800_000))
+_OPEN = (
+    (2 * HOUR_MS, 240_000),
+    (6 * HOUR_MS, 480_000),
+    (12 * HOUR_MS, 900_000),
+    (48 * HOUR_MS, 1_800_000),
+    (0, 4 * HOUR_MS),
+)
 _BELOW = ((6 * HOUR_MS, 300_000), (24 * HOUR_MS, 600_000), (0, HOUR_MS))  # steps of the coats below
 _TOGETHER = 6  # steps of a coat below that are taken at once
 LONGEST_MS = 48 * HOUR_MS  # ms after its laying for which a coat is followed; assumption: what clouds it is over then

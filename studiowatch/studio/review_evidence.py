@@ -247,7 +247,8 @@ _SAYS: Mapping[Cause, Callable[[Case], tuple[str, ...]]] = {
 
 def recoat_ages_ms(course_below: Course) -> tuple[int | None, int | None]:
     """Return the ages at which half of the draws, and nine in ten, of a coat were ready for the next, ms, or None."""
-    stage = Stage.DRY_THROUGH if course_below.film.sheet.kind is Kind.PAINT else Stage.DRY_TO_RECOAT
-    ready = ready_at(course_below.film.state.reached[ROW[stage]])
-    half, most = (None if age_s is None else round(_MS * age_s) for age_s in (ready.p50_s, ready.p90_s))
+    ready = ready_at(course_below.film.state.reached[ROW[Stage.DRY_TO_RECOAT]])
+    is_paint = course_below.film.sheet.kind is Kind.PAINT  # which is held to its sheet's own time
+    ages_s = (ready.nominal_s,) * 2 if is_paint else (ready.p50_s, ready.p90_s)
+    half, most = (None if age_s is None else round(_MS * age_s) for age_s in ages_s)
     return half, most

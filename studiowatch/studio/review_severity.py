@@ -130,8 +130,9 @@ def _too_early(film: Film) -> Mask:
     Paint that has had its sheet's time counts as ready, though the depth of a poured layer may hold water for weeks:
     what seeps from there passes through a coat too slowly to cloud it. Assumption.
     """
-    reached: Mask = np.isinf(film.state.reached[ROW[Stage.DRY_TO_RECOAT]])
-    return reached if film.sheet.kind is Kind.PAINT else film.unready
+    if film.sheet.kind is not Kind.PAINT:
+        return film.unready
+    return np.full(len(film.anchor.draws), film.reached_s(Stage.DRY_TO_RECOAT) is None)
 
 
 def _stays_kg_m2(film: Film) -> Array | float:

@@ -213,3 +213,13 @@ def test_that_a_solvent_borne_coat_near_the_dew_point_has_blushed() -> None:
     assert "within 3 °C" in told(found, Cause.CONDENSATION)
     assert "still air" not in " ".join(found.remedy.steps)
     assert any("fresh air" in caution for caution in found.remedy.cautions)
+
+
+@pytest.mark.parametrize(("days", "is_early"), [(3, True), (9, False)])
+def test_that_poured_paint_clouds_a_coat_laid_before_its_sheets_time_and_not_after(days: int, is_early: bool) -> None:  # noqa: FBT001
+    """The sheet asks for 168 h, seven days."""
+    paint = Coat(key="p", sheet="paint-poured", laid_ms=at(-24.0 * days))
+    coat = gloss(sheet="isolation-waterborne")
+    found = reviewed(stack(paint, coat), room(step_min=10, hours=(-24.0 * days - 1.0, 30.0)))
+    assert (found.causes[0].cause is Cause.SEALED_IN_WATER) == is_early
+    assert (found.chance > 0.5) == is_early

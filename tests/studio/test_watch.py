@@ -343,3 +343,17 @@ def test_that_one_piece_with_two_wet_coats_is_named_once() -> None:
     (concern,) = look(FAN, MARSH, replace(MARSH, coat_label="gloss 2"))
     assert concern.piece_titles == ("Salt Marsh",)
     assert concern.sentence.headline == "Air is moving over two wet coats"
+
+
+def test_that_who_walks_past_a_covered_coat_raises_nothing_and_a_fan_does() -> None:
+    covered = replace(MARSH, covered=True)
+    assert look(STIRRED, covered) == ()
+    (concern,) = look(FAN, covered)
+    assert concern.level is Level.CAUTION
+    assert not concern.may_sound
+
+
+def test_that_a_cover_set_in_moving_air_leaves_the_warning_until_the_air_is_still() -> None:
+    before = look(STIRRED, MARSH)
+    (concern,) = look(STIRRED, replace(MARSH, covered=True), before=before)
+    assert concern.level is Level.CAUTION

@@ -166,7 +166,7 @@ def _clock(outfit: Outfit) -> Finding:
 def _sound(outfit: Outfit) -> Finding:
     trouble = outfit.sound_trouble()
     if trouble:
-        sentence = f"Warnings cannot be heard: {trouble}. What is left is {outfit.sound_way()}; connect a loudspeaker."
+        sentence = f"Warnings cannot be heard: {trouble}. What is left: {outfit.sound_way()}. Connect a loudspeaker."
         return Finding(what="sound", fine=False, sentence=sentence)
     sentence = f"Warnings are heard through {outfit.sound_way()}; try the sound in the window, under Warnings."
     return Finding(what="sound", fine=True, sentence=sentence)

@@ -90,7 +90,7 @@ def sound_way() -> str:
         return f"the sound device ({names})" + (f", else the player {player}" if player else "")
     if player:
         return f"the player {player}"
-    return "nothing but the desktop's beep; the window flashes"
+    return "the desktop's beep and a flash of the window"
 
 
 def sound_file(sound: Sound) -> bytes:

@@ -87,7 +87,7 @@ def test_that_every_built_in_sheet_passes(check: Callable[..., Answer]) -> None:
 
 def test_that_it_tells_what_a_warning_would_be_heard_through(call: Callable[..., Answer]) -> None:
     said = call("check", "--json").document["sound"]["says"]
-    assert "heard through" in said or "What is left is" in said
+    assert "heard through" in said or "What is left: " in said
 
 
 def test_that_starting_at_login_is_put_on_and_off(

@@ -124,7 +124,7 @@ def test_that_a_painters_rules_of_thumb_find_nothing_in_a_clear_coat(
 
 @pytest.mark.timeout(600)
 @pytest.mark.parametrize("cause", CAUSES)
-def test_that_each_cause_is_named_first_where_it_is_the_true_one(cause: str, ask: Ask, often: bool) -> None:
+def test_that_each_cause_is_named_first_where_it_is_the_true_one(cause: str, ask: Ask, *, often: bool) -> None:
     if not often:
         pytest.skip("a share of each cause means something only over all its coats: --hard-life")
     share, missed = right_share([case for case in CLOUDED if case.cause == cause], ask)
@@ -132,7 +132,7 @@ def test_that_each_cause_is_named_first_where_it_is_the_true_one(cause: str, ask
 
 
 @pytest.mark.timeout(1200)
-def test_that_the_true_cause_is_named_first_in_nine_coats_of_ten(ask: Ask, often: bool) -> None:
+def test_that_the_true_cause_is_named_first_in_nine_coats_of_ten(ask: Ask, *, often: bool) -> None:
     in_turn = sorted(CLOUDED, key=lambda case: case.cause)
     share, missed = right_share(in_turn if often else in_turn[::SAMPLE], ask)
     assert share >= RIGHT_OF_ALL, missed
@@ -145,7 +145,7 @@ def test_that_coats_of_another_making_are_told_as_well(ask: Ask) -> None:
 
 
 @pytest.mark.timeout(600)
-def test_that_a_coat_in_a_fair_room_is_given_a_low_chance_of_clouding(ask: Ask, often: bool) -> None:
+def test_that_a_coat_in_a_fair_room_is_given_a_low_chance_of_clouding(ask: Ask, *, often: bool) -> None:
     chances = {case.name: ask(case)["chance_of_clouding"] for case in (CLEAR if often else CLEAR[::SAMPLE])}
     assert median(chances.values()) < LOW_MEDIAN, chances
     assert max(chances.values()) <= LOW_MOST, chances

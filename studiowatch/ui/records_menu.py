@@ -15,6 +15,7 @@ class RecordsDeeds:
 
     save: Callable[[], object]
     save_senml: Callable[[], object]
+    review: Callable[[], object]
     save_records: Callable[[], object]
     take_in: Callable[[], object]
     back_up: Callable[[], object]
@@ -25,6 +26,7 @@ def add_saving(history: QMenu, deeds: RecordsDeeds) -> None:
     history.addSeparator()
     history.addAction("Save readings as &CSV…", QKeySequence("Ctrl+S"), deeds.save)
     history.addAction("Save readings as SenM&L…", deeds.save_senml)
+    history.addAction("Review what &dried in the chosen stretch", QKeySequence("Ctrl+Shift+E"), deeds.review)
 
 
 def add_records(bar: QMenuBar, deeds: RecordsDeeds) -> QMenu:

@@ -39,6 +39,7 @@ if TYPE_CHECKING:
     from studiowatch.ui.widgets.history import RoomHistory
 
 SPANS = ("8 h", "day", "week", "month", "all")
+NOTHING_CHOSEN = "Choose a stretch in which a coat dried first: drag over the room history with Shift held."
 
 
 class StudioWindow(QMainWindow):
@@ -181,6 +182,7 @@ class StudioWindow(QMainWindow):
             records=RecordsDeeds(
                 save=self._save_readings,
                 save_senml=lambda: self._save_readings(senml=True),
+                review=self._review_range,
                 save_records=self.exchange.save_records,
                 take_in=self.exchange.take_in,
                 back_up=self.exchange.back_up,
@@ -275,6 +277,10 @@ class StudioWindow(QMainWindow):
     def _save_readings(self, *, senml: bool = False) -> None:
         if self._plot is not None:
             self.exchange.save_readings(self._plot.shown_range, senml=senml)
+
+    def _review_range(self) -> None:
+        if self._plot is None or not self._plot.review_range():
+            self._note(NOTHING_CHOSEN, Tone.MUTED)
 
     def _open_lane(self, coat_key: str) -> None:
         pieces = self.feed.latest.pieces if self.feed.latest else ()

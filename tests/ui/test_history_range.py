@@ -11,7 +11,8 @@ from PySide6.QtCore import QPoint, QPointF, Qt
 from PySide6.QtWidgets import QApplication, QMenu
 from pytestqt.qtbot import QtBot
 
-from studiowatch.ui.models.history_range import TimeRange, beginning_ms, dragged, stepped
+from studiowatch.coats.stages import Surface
+from studiowatch.ui.models.history_range import TimeRange, beginning_ms, dragged, dried_within, stepped
 from studiowatch.ui.models.history_view import View
 from studiowatch.ui.models.times import DAY_MS, HOUR_MS, MINUTE_MS
 from studiowatch.ui.widgets.history import RoomHistory
@@ -133,3 +134,28 @@ def test_that_a_review_is_offered_only_where_someone_gives_one(qtbot: QtBot, plo
     plot.review_asked.connect(lambda _: None)
     qtbot.waitUntil(lambda: not plot.findChildren(QMenu))
     assert len(menu_of(plot, qtbot)) == 2
+
+
+def test_that_what_dried_in_a_range_can_be_reviewed(plot: RoomHistory) -> None:
+    asked: list[str] = []
+    plot.review_asked.connect(asked.append)
+    assert not plot.review_range()
+    whole = TimeRange(anchor_ms=NOW_MS - 30 * MINUTE_MS, end_ms=NOW_MS)
+    drying = dried_within(whole, plot.canvas.lanes)
+    wet = {coat.key for piece in FOUR_WARNED.pieces for coat in piece.coats if coat.surface is Surface.WET}
+    assert wet
+    assert wet <= {key for key, _ in drying}
+    plot.canvas.chosen_range = whole
+    assert plot.review_range()
+    (menu,) = plot.findChildren(QMenu)
+    first = menu.actions()[0]
+    assert drying[0][1] in first.text()
+    first.trigger()
+    assert asked == [drying[0][0]]
+    menu.close()
+
+
+def test_that_a_range_before_any_coat_was_laid_offers_nothing(plot: RoomHistory) -> None:
+    laid = [coat.laid_ms for piece in FOUR_WARNED.pieces for coat in piece.coats if coat.laid_ms is not None]
+    before = TimeRange(anchor_ms=min(laid) - DAY_MS, end_ms=min(laid) - HOUR_MS)
+    assert dried_within(before, plot.canvas.lanes) == ()

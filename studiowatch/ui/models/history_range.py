@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import tzinfo
 
 from studiowatch.ui.models.history_axis import moment_words
+from studiowatch.ui.models.history_lanes import Lane
 from studiowatch.ui.models.history_view import View
 from studiowatch.ui.models.times import SECOND_MS, lasting_words, local
 
@@ -41,6 +43,18 @@ class TimeRange:
         if local(self.first_ms, zone).date() == local(self.last_ms, zone).date() and " " in last:
             last = last.rsplit(" ", 1)[1] if ":" in last else last
         return f"{first} to {last}, {lasting_words(self.length_ms)}"
+
+
+def dried_within(chosen: TimeRange, lanes: Sequence[Lane]) -> tuple[tuple[str, str], ...]:
+    """Return the key and the name of each coat that was drying at some time of `chosen`, those laid last first."""
+    found = []
+    for lane in lanes:
+        for coat in lane.coats:
+            over_ms = coat.recoat_ms if coat.recoat_ms is not None else coat.end_ms
+            if coat.start_ms <= chosen.last_ms and (over_ms is None or over_ms >= chosen.first_ms):
+                title = f"{lane.title}, {coat.label}" if lane.title and not lane.shared else coat.label
+                found.append((coat.start_ms, coat.key, title))
+    return tuple((key, title) for _, key, title in sorted(found, reverse=True))
 
 
 def dragged(anchor_ms: float, to_ms: float, now_ms: int) -> TimeRange | None:

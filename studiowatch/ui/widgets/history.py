@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import SIGNAL, QEvent, QPointF, Qt, Signal
+from functools import partial
+
+from PySide6.QtCore import SIGNAL, QEvent, QPoint, QPointF, Qt, Signal
 from PySide6.QtGui import (
     QContextMenuEvent,
     QFocusEvent,
@@ -19,7 +21,7 @@ from studiowatch.service.ports import History
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.ui.models.history_fetch import Request, film_series, plan
 from studiowatch.ui.models.history_lanes import CoatSpan
-from studiowatch.ui.models.history_range import TimeRange
+from studiowatch.ui.models.history_range import TimeRange, dried_within
 from studiowatch.ui.models.history_view import (
     Span,
     View,
@@ -43,6 +45,7 @@ ZOOM_PER_NOTCH = 1.25
 ZOOM_PER_KEY = 1.5
 PAN_PER_KEY = 0.2  # of the view's width
 ROWS_PER_NOTCH = 1.0
+MOST_OFFERED = 12  # coats of a stretch from which one is chosen for a review
 
 
 class RoomHistory(QWidget):
@@ -234,6 +237,7 @@ class RoomHistory(QWidget):
         """Offer what can be done with the coat under the pointer: only what someone listens for."""
         coat = self.canvas.coat_at(QPointF(self.canvas.mapFromGlobal(event.globalPos())))
         if coat is None:
+            self.review_range(event.globalPos())
             return
         menu = QMenu(self)
         menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
@@ -241,6 +245,25 @@ class RoomHistory(QWidget):
         if self.receivers(SIGNAL("review_asked(QString)")):
             menu.addAction("&Why did it cloud?", lambda: self.review_asked.emit(coat.key))
         menu.popup(event.globalPos())
+
+    def review_range(self, at: QPoint | None = None) -> bool:
+        """Ask for the review of a coat that dried in the chosen range, or offer those that did; return if there is one.
+
+        The offer stands at `at` on the screen, or over the middle of the plot.
+        """
+        chosen = self.canvas.chosen_range
+        coats = () if chosen is None else dried_within(chosen, self.canvas.lanes)
+        if len(coats) == 1:
+            self.review_asked.emit(coats[0][0])
+        elif coats:
+            menu = QMenu(self)
+            menu.setAccessibleName("Coats that dried in the chosen stretch")
+            menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+            for key, title in coats[:MOST_OFFERED]:
+                words = f"Why did it cloud? {title}".replace("&", "&&")
+                menu.addAction(words, partial(self.review_asked.emit, key))
+            menu.popup(self.canvas.mapToGlobal(self.canvas.rect().center()) if at is None else at)
+        return bool(coats)
 
     def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
         """Open the coat under the pointer, or the topmost of its lane."""

@@ -34,6 +34,7 @@ LAG_S = 600.0  # s by which the face of a thin panel lags behind the air: 5 mm o
 COOLING_S = 240.0  # s in which a fresh film loses the warmth it was laid with: fast, but far from skinning; judgement
 FORCED_M_S = (0.1, 0.3)  # m/s, from where a stream along the piece counts, and from where it is all; judgement
 DEW_NOT_DAMP = 3.0  # air that likely settles as dew counts as that, and not as damp air too; judgement
+FORGOTTEN_S = 21_600.0  # s from the nearest reading from which a room that nobody measured accuses nothing; judgement
 LATE_DEW = 0.5  # of the harm of dew on an open film that it does once the film has cleared; judgement
 _LEAST_RH = 0.01  # so that there is a dew point
 _KEPT = float(water_content(0.5))  # kg/kg that stays in the film in an ordinary room
@@ -116,12 +117,19 @@ def tallied(
     dew_K = BLUSH_K if isinstance(after.state, SolventState) else DEW_K
     settles = 1.0 / (1.0 + np.exp(np.clip((margin_K - dew_K) / DEW_WIDTH_K, -50.0, 50.0)))
     harm = forming + LATE_DEW * np.maximum(_share_before(before, after, Stage.DRY_TO_RECOAT) - forming, 0.0)
+    known = 0.0 if not is_read and (air.age_s or 0.0) > FORGOTTEN_S else 1.0
     noted = replace(
         tally,
         damp_h=tally.damp_h
-        + worse * np.maximum(1.0 - DEW_NOT_DAMP * settles, 0.0) * _open_share(before, after) * forming * dt_s / 3600.0,
-        dew_min=tally.dew_min + settles * harm * dt_s / 60.0,
-        pace=np.maximum(tally.pace, _pace(before, after, air, dt_s)),
+        + known
+        * worse
+        * np.maximum(1.0 - DEW_NOT_DAMP * settles, 0.0)
+        * _open_share(before, after)
+        * forming
+        * dt_s
+        / 3600.0,
+        dew_min=tally.dew_min + known * settles * harm * dt_s / 60.0,
+        pace=np.maximum(tally.pace, known * _pace(before, after, air, dt_s)),
         support_K=support_K,
     )
     return _extremes(noted, air, dt_s * float(wet[0]), dt_s * float(forming[0]), float(margin_K[0]), is_read=is_read)

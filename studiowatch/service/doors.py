@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
 from studiowatch.service.exchange import Exchange
+from studiowatch.service.finishing_sheets import FinishingSheets, StudioFinishing
 from studiowatch.service.ports import Desk, History
 from studiowatch.service.review_desk import ReviewDesk
 from studiowatch.service.review_ports import Reviews
@@ -20,12 +21,13 @@ if TYPE_CHECKING:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Doors:
-    """The log and the records of `folder` to look at, files out and in, and the reviews of its coats."""
+    """The log and the records of `folder` to look at, files out and in, reviews, finishing records."""
 
     folder: StudioFolder
     history: History
     exchange: Exchange
     reviews: Reviews
+    finishing: FinishingSheets
 
 
 @contextmanager
@@ -37,4 +39,5 @@ def doors_of(outfit: Outfit, folder: StudioFolder, desk: Desk) -> Iterator[Doors
             history=history,
             exchange=StudioExchange(folder=folder, clock=outfit.clock, desk=desk, check=outfit.check_store),
             reviews=ReviewDesk(folder=folder),
+            finishing=StudioFinishing(folder=folder, photo=outfit.photo),
         )

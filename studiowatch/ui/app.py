@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QApplication
 
 from studiowatch.service.doors import Doors
 from studiowatch.service.exchange import Exchange
+from studiowatch.service.finishing_sheets import FinishingSheets
 from studiowatch.service.login_entry import LoginEntry
 from studiowatch.service.ports import Clock, Desk, History
 from studiowatch.service.review_ports import Reviews
@@ -55,6 +56,7 @@ def run_window(
             clock,
             exchange=doors.exchange,
             reviews=doors.reviews,
+            finishing=doors.finishing,
             title_note=title_note,
             night=night,
             login=login,
@@ -78,6 +80,7 @@ def build_window(
     *,
     exchange: Exchange | None = None,
     reviews: Reviews | None = None,
+    finishing: FinishingSheets | None = None,
     title_note: str = "",
     night: bool | None = None,
     settings: ViewSettings | None = None,
@@ -101,6 +104,7 @@ def build_window(
         make_plot=make_plot or _room_history,
         exchange=exchange,
         reviews=reviews,
+        finishing=finishing,
     )
     return StudioWindow(parts, title_note=title_note, night=night)
 

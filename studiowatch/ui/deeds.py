@@ -53,6 +53,7 @@ class Deeds(QObject):
     prompt_answered = Signal(object)
     made = Signal(str)
     review_asked = Signal(str)
+    sheet_asked = Signal(str)
 
     def __init__(self, desk: Desk, clock: Clock, window: QWidget) -> None:
         super().__init__(window)
@@ -292,6 +293,7 @@ class Deeds(QObject):
         menu.addSeparator()
         menu.addAction("Edit the piece…", lambda: self.edit_piece(piece_key))
         menu.addAction("Corrections…", lambda: self.records.show_recorded(piece_key))
+        menu.addAction("Finishing record…", lambda: self.sheet_asked.emit(piece_key))
         menu.addSeparator()
         menu.addAction("Take off the rack…", lambda: self.take_off(piece_key))
         return menu

@@ -6,7 +6,7 @@ from PySide6.QtCore import QObject, QSize, Signal
 
 from studiowatch.ui.settings import ViewSettings
 from studiowatch.ui.style import TEXT_SCALES_PCT, Style
-from studiowatch.ui.theme import LIGHT, NIGHT
+from studiowatch.ui.theme import CONTRAST, LIGHT, NIGHT, Theme
 
 _FIRST_SIZE = QSize(1280, 800)
 _FRAME = QSize(16, 48)  # pixels that a desktop draws around a window, title bar and edges: assumption
@@ -20,8 +20,15 @@ class Dressing(QObject):
     def __init__(self, settings: ViewSettings, *, night: bool | None, parent: QObject) -> None:
         super().__init__(parent)
         self._settings = settings
-        dark = settings.night if night is None else night
-        self.style = Style(theme=NIGHT if dark else LIGHT, scale=settings.text_pct / 100)
+        self._night = settings.night if night is None else night
+        self._contrast = settings.contrast and night is None
+        self.style = Style(theme=self._theme, scale=settings.text_pct / 100)
+
+    @property
+    def _theme(self) -> Theme:
+        if self._contrast:
+            return CONTRAST
+        return NIGHT if self._night else LIGHT
 
     @property
     def night(self) -> bool:
@@ -30,9 +37,25 @@ class Dressing(QObject):
 
     def set_night(self, on: bool) -> None:  # noqa: FBT001 - a slot of toggled(bool)
         """Use the night colours, or the light ones, and keep that."""
-        self._settings.night = on
-        self.style = Style(theme=NIGHT if on else LIGHT, scale=self.style.scale)
-        self.changed.emit()
+        self._settings.night = self._night = on
+        if on:
+            self._settings.contrast = self._contrast = False
+        self._take_theme()
+
+    @property
+    def contrast(self) -> bool:
+        """Whether the colours of high contrast are on."""
+        return self.style.theme is CONTRAST
+
+    def set_contrast(self, on: bool) -> None:  # noqa: FBT001 - a slot of toggled(bool)
+        """Use the colours of high contrast, or those that stood before, and keep that."""
+        self._settings.contrast = self._contrast = on
+        self._take_theme()
+
+    def _take_theme(self) -> None:
+        if self.style.theme is not self._theme:
+            self.style = Style(theme=self._theme, scale=self.style.scale)
+            self.changed.emit()
 
     def step_text(self, step: int) -> None:
         """Go to the next larger or smaller text, while there is one."""

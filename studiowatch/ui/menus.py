@@ -6,6 +6,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from functools import partial
 
+from PySide6.QtCore import QSignalBlocker
 from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QMainWindow, QMenu, QMenuBar
 
@@ -36,6 +37,7 @@ class MenuDeeds:
     edit: Callable[[], object]
     correct: Callable[[], object]
     outcome: Callable[[], object]
+    finishing: Callable[[], object]
     archive: Callable[[], object]
     sheets: Callable[[], object]
     find: Callable[[], object]
@@ -43,6 +45,7 @@ class MenuDeeds:
     redo: Callable[[], object]
     quit: Callable[[], object]
     night: Callable[[bool], object]
+    contrast: Callable[[bool], object]
     larger: Callable[[], object]
     smaller: Callable[[], object]
     plain_size: Callable[[], object]
@@ -56,11 +59,18 @@ class MenuDeeds:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class MenuActions:
-    """The entries that say how things stand: night colours, and what undo and redo would do."""
+    """The entries that say how things stand: the colours, and what undo and redo would do."""
 
     night: QAction
+    contrast: QAction
     undo: QAction
     redo: QAction
+
+    def show_colours(self, *, night: bool, contrast: bool) -> None:
+        """Tick the colours that are in use."""
+        for action, on in ((self.night, night), (self.contrast, contrast)):
+            with QSignalBlocker(action):  # it tells what is; it asks for nothing
+                action.setChecked(on)
 
     def show_undo(self, view: UndoView) -> None:
         """Name what undo and redo would do."""
@@ -83,7 +93,7 @@ def add_menus(
     redo = edit.addAction(REDO, deeds.redo)
     redo.setShortcuts([QKeySequence("Ctrl+Shift+Z"), QKeySequence("Ctrl+Y")])
     warnings = _warnings_menu(bar, deeds)
-    view, night = _view_menu(bar, deeds)
+    view, night, contrast = _view_menu(bar, deeds)
     history = bar.addMenu("&History")
     for index, span in enumerate(spans, start=1):
         history.addAction(f"&{span}", QKeySequence(f"Ctrl+{index}"), partial(deeds.span, span))
@@ -91,15 +101,19 @@ def add_menus(
     records = add_records(bar, deeds.records)
     for menu in (rack, edit, warnings, view, history, records):
         window.addActions(menu.actions())  # so that their keys work while the menu bar is away
-    return MenuActions(night=night, undo=undo, redo=redo)
+    return MenuActions(night=night, contrast=contrast, undo=undo, redo=redo)
 
 
-def _view_menu(bar: QMenuBar, deeds: MenuDeeds) -> tuple[QMenu, QAction]:
+def _view_menu(bar: QMenuBar, deeds: MenuDeeds) -> tuple[QMenu, QAction, QAction]:
     view = bar.addMenu("&View")
     night = view.addAction("&Night colours")
     night.setCheckable(True)
     night.setShortcut(QKeySequence("Ctrl+D"))
     night.toggled.connect(deeds.night)
+    contrast = view.addAction("High &contrast")
+    contrast.setCheckable(True)
+    contrast.setShortcut(QKeySequence("Ctrl+Shift+C"))
+    contrast.toggled.connect(deeds.contrast)
     view.addSeparator()
     larger = view.addAction("&Larger text")
     larger.setShortcuts([QKeySequence("Ctrl++"), QKeySequence("Ctrl+=")])
@@ -110,7 +124,7 @@ def _view_menu(bar: QMenuBar, deeds: MenuDeeds) -> tuple[QMenu, QAction]:
     view.addAction("&From across the room", QKeySequence("F11"), deeds.across)
     view.addAction("The finishing &plan", QKeySequence("Ctrl+P"), deeds.plan)
     view.addAction("The &board", QKeySequence("Ctrl+B"), deeds.board)
-    return view, night
+    return view, night, contrast
 
 
 def _rack_menu(bar: QMenuBar, deeds: MenuDeeds, *, starts_at_login: bool) -> QMenu:
@@ -124,6 +138,7 @@ def _rack_menu(bar: QMenuBar, deeds: MenuDeeds, *, starts_at_login: bool) -> QMe
     rack.addSeparator()
     rack.addAction("&Edit the piece…", QKeySequence("F2"), deeds.edit)
     rack.addAction("&Corrections…", QKeySequence("Ctrl+K"), deeds.correct)
+    rack.addAction("Finis&hing record…", QKeySequence("Ctrl+Shift+P"), deeds.finishing)
     rack.addSeparator()
     rack.addAction("&Find on the rack", QKeySequence("Ctrl+F"), deeds.find)
     rack.addAction("&Archived pieces…", QKeySequence("Ctrl+Shift+A"), deeds.archive)

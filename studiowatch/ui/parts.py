@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtGui import QIcon
 
 from studiowatch.service.exchange import Exchange
+from studiowatch.service.finishing_sheets import FinishingSheets
 from studiowatch.service.login_entry import LoginEntry
 from studiowatch.service.ports import Clock, Desk, History
 from studiowatch.service.review_ports import Reviews
@@ -25,7 +26,8 @@ class Parts:
     """The parts that a test may exchange.
 
     `make_plot` imports the history's library when it is called. `login` is None where nothing may start at login.
-    Without an `exchange` nothing can be saved from the window, without `reviews` no coat reviewed.
+    Without an `exchange` nothing can be saved from the window, without `reviews` no coat reviewed, without
+    `finishing` no finishing record shown.
     """
 
     desk: Desk
@@ -39,3 +41,4 @@ class Parts:
     make_plot: Callable[[], RoomHistory]
     exchange: Exchange | None = None
     reviews: Reviews | None = None
+    finishing: FinishingSheets | None = None

@@ -1,4 +1,4 @@
-"""How she likes the window: night or light, text size, and what she was told already."""
+"""How she likes the window: night, light or high contrast, text size, and what she was told already."""
 
 from __future__ import annotations
 
@@ -22,6 +22,25 @@ class ViewSettings:
     @night.setter
     def night(self, on: bool) -> None:
         self._store.setValue("night", "yes" if on else "no")
+
+    @property
+    def contrast(self) -> bool:
+        """Whether the colours of high contrast are on; they stand before night and light."""
+        return self._store.value("contrast", "no") == "yes"
+
+    @contrast.setter
+    def contrast(self, on: bool) -> None:
+        self._store.setValue("contrast", "yes" if on else "no")
+
+    @property
+    def first_run_step(self) -> int:
+        """The step of the first run that is next, 0 to 2; 3 once it was finished or skipped."""
+        kept = str(self._store.value("first_run_step", "0"))
+        return min(int(kept), 3) if kept.isdecimal() else 0
+
+    @first_run_step.setter
+    def first_run_step(self, step: int) -> None:
+        self._store.setValue("first_run_step", str(step))
 
     @property
     def text_pct(self) -> int:

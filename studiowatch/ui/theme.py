@@ -85,3 +85,31 @@ NIGHT = Theme(
     dew="#6cc0de",
     ahead="#26282b",
 )
+
+CONTRAST = Theme(
+    name="contrast",
+    ground="#ffffff",
+    card="#ffffff",
+    edge="#4a4843",
+    ink="#000000",
+    muted="#38362f",
+    rule="#6b6862",
+    link="#003c6e",
+    act="#8c0b06",
+    act_wash="#fff3f1",
+    caution="#573d00",
+    caution_wash="#fff9e6",
+    good="#08482a",
+    good_wash="#effaf3",
+    film_wet="#00466b",
+    film_wet_mark="#ffffff",
+    film_tacky="#3b6f8a",
+    film_dry="#efe9dc",
+    film_dry_mark="#5a5140",
+    paint="#6a4280",
+    support="#fbf3df",
+    dew="#00587a",
+    ahead="#f6f4ee",
+)
+
+THEMES = (LIGHT, NIGHT, CONTRAST)

@@ -13,6 +13,7 @@ from studiowatch.ui.deeds import Deeds
 from studiowatch.ui.dressing import Dressing, first_size
 from studiowatch.ui.exchange_deeds import ExchangeDeeds
 from studiowatch.ui.feed import Feed
+from studiowatch.ui.finishing_deeds import FinishingDeeds
 from studiowatch.ui.menus import MenuDeeds, add_menus
 from studiowatch.ui.models.alarm import newly_raised
 from studiowatch.ui.models.board import board_line, may_type
@@ -61,6 +62,7 @@ class StudioWindow(QMainWindow):
         self.foot = Foot()  # last, as the keyboard reaches it
         self.deeds = Deeds(parts.desk, parts.clock, self)
         self.exchange = ExchangeDeeds(parts.exchange, parts.clock, self)
+        self.finishing = FinishingDeeds(parts.finishing, self.exchange, self)
         self.why = ReviewPage()
         self.reviews = ReviewDeeds(parts.reviews, parts.clock, self.why, self)
         self.warned = WarningDeeds(parts, self.deeds, self)
@@ -70,7 +72,6 @@ class StudioWindow(QMainWindow):
         self.menus = add_menus(
             self, self._menu_deeds(), SPANS, starts_at_login=parts.login is not None and parts.login.is_on
         )
-        self.menus.night.setChecked(self.dressing.night)
         self.dressing.changed.connect(self._dress)
         self._dress()
         self.resize(first_size(self.screen().availableSize()))
@@ -126,6 +127,7 @@ class StudioWindow(QMainWindow):
         for told in (deeds, self.board, self.plan, self.exchange, self.reviews):
             told.done.connect(lambda words: self._note(words, Tone.GOOD))
             told.refused.connect(lambda words: self._note(words, Tone.ACT))
+        self.finishing.refused.connect(lambda words: self._note(words, Tone.ACT))
         deeds.tick_refused.connect(page.prompts.release)
         deeds.prompt_answered.connect(page.prompts.hold)
         deeds.made.connect(page.rack.choose_when_there)
@@ -149,6 +151,7 @@ class StudioWindow(QMainWindow):
         self.reviews.opened.connect(self._show_why)
         self.deeds.review_asked.connect(lambda key: self.reviews.open_piece(self.deeds.piece(key)))
         self.foot.why_asked.connect(self._why)
+        self.deeds.sheet_asked.connect(lambda key: self.finishing.open(self.deeds.piece(key)))
 
     def _menu_deeds(self) -> MenuDeeds:
         return MenuDeeds(
@@ -164,6 +167,7 @@ class StudioWindow(QMainWindow):
             edit=lambda: self.deeds.edit_piece(self.page.rack.chosen_key),
             correct=lambda: self.deeds.records.show_recorded(self.page.rack.chosen_key),
             outcome=lambda: self.deeds.records.ask_outcome(self.page.rack.chosen_key),
+            finishing=lambda: self.finishing.open(self.deeds.piece(self.page.rack.chosen_key)),
             archive=self.deeds.records.show_archive,
             sheets=self.deeds.sheets.show_shelf,
             find=self._find,
@@ -171,6 +175,7 @@ class StudioWindow(QMainWindow):
             redo=self.deeds.records.redo,
             quit=self.quit,
             night=self.dressing.set_night,
+            contrast=self.dressing.set_contrast,
             larger=lambda: self.dressing.step_text(1),
             smaller=lambda: self.dressing.step_text(-1),
             plain_size=lambda: self.dressing.set_text_pct(100),
@@ -333,13 +338,14 @@ class StudioWindow(QMainWindow):
 
     def _dress(self) -> None:
         style = self.dressing.style
+        self.menus.show_colours(night=self.dressing.night, contrast=self.dressing.contrast)
         QApplication.setPalette(palette(style.theme))
         app = QApplication.instance()
         if isinstance(app, QApplication):
             app.setStyleSheet(style_sheet(style, self.logicalDpiY()))
         for part in (self.page, self.across, self.board, self.why, self.plan, self.foot):
             part.set_style(style)
-        self.deeds.style = self.exchange.style = style
+        self.deeds.style = self.exchange.style = self.finishing.style = style
         if self._plot is not None:
             self._plot.set_theme(style.theme)
 
@@ -401,6 +407,7 @@ class StudioWindow(QMainWindow):
         self.feed.close()
         self.deeds.close()
         self.exchange.close()
+        self.finishing.close()
         self.board.end()
         self.reviews.close()
         self.plan.end()

@@ -10,6 +10,7 @@ from PySide6.QtCore import QSettings
 from PySide6.QtWidgets import QApplication
 
 from studiowatch.ui.settings import ViewSettings
+from studiowatch.ui.theme import CONTRAST, NIGHT
 
 from .conftest import MakeWindow
 
@@ -46,3 +47,23 @@ def test_that_a_text_size_nobody_chose_counts_as_usual(tmp_path: Path, kept: str
     assert settings.text_pct == 100
     assert not settings.night
     assert settings.geometry.isEmpty()
+
+
+def test_that_high_contrast_is_kept_and_night_and_it_take_turns(
+    make_window: MakeWindow, settings: ViewSettings
+) -> None:
+    first = make_window(settings)
+    first.menus.night.trigger()
+    first.menus.contrast.trigger()
+    assert first.dressing.style.theme is CONTRAST
+    assert (first.menus.night.isChecked(), first.menus.contrast.isChecked()) == (False, True)
+    first.leave()
+    second = make_window(settings)
+    assert second.dressing.style.theme is CONTRAST
+    second.menus.contrast.trigger()
+    assert second.dressing.style.theme is NIGHT
+    second.menus.contrast.trigger()
+    second.menus.night.trigger()
+    assert second.dressing.style.theme is NIGHT
+    assert not second.menus.contrast.isChecked()
+    second.leave()

@@ -10,6 +10,7 @@ from PySide6.QtGui import (
     QAbstractTextDocumentLayout,
     QColor,
     QFont,
+    QImage,
     QPageLayout,
     QPageSize,
     QPainter,
@@ -20,6 +21,7 @@ from PySide6.QtGui import (
 
 PAPERS = {"a4": QPageSize.PageSizeId.A4, "letter": QPageSize.PageSizeId.Letter}
 MARGIN, FOOT = 44.0, 26.0  # pt
+SHOWN_AT = 2.0  # pixels a point: 144 dpi
 INK, FAINT = "#2b2a28", "#6d675e"
 _UNITS = 10.0  # of the writer in a point
 STYLE = f"""
@@ -74,21 +76,42 @@ def print_document(make: Callable[[QSizeF], QTextDocument], path: Path, title: s
         painter.end()
 
 
+def page_pictures(make: Callable[[QSizeF], QTextDocument], title: str, paper: str) -> list[QImage]:
+    """Return each page of what `print_document` would print as a picture, `SHOWN_AT` pixels a point."""
+    points = QSizeF(QPageSize(PAPERS[paper]).sizePoints())
+    document = make(points)
+    pictures = []
+    for number in range(document.pageCount()):
+        picture = QImage((points * SHOWN_AT).toSize(), QImage.Format.Format_RGB32)
+        picture.fill(QColor("white"))
+        painter = QPainter(picture)
+        painter.setRenderHints(QPainter.RenderHint.Antialiasing | QPainter.RenderHint.SmoothPixmapTransform)
+        painter.scale(SHOWN_AT, SHOWN_AT)
+        _paint_page(painter, document, number, title, points)
+        painter.end()
+        pictures.append(picture)
+    return pictures
+
+
 def _paint(painter: QPainter, writer: QPdfWriter, document: QTextDocument, title: str, points: QSizeF) -> None:
     """Paint all pages; the painter's unit is the point."""
-    tall = document.pageSize().height()
     for number in range(document.pageCount()):
         if number:
             writer.newPage()
-        painter.save()
-        painter.translate(MARGIN, MARGIN - number * tall)
-        context = QAbstractTextDocumentLayout.PaintContext()
-        context.palette.setColor(QPalette.ColorRole.Text, QColor(INK))
-        context.clip = QRectF(0, number * tall, document.pageSize().width(), tall)
-        painter.setClipRect(context.clip)
-        document.documentLayout().draw(painter, context)
-        painter.restore()
-        painter.setFont(paper_font(7))
-        painter.setPen(QColor(FAINT))
-        foot = f"{title}, page {number + 1} of {document.pageCount()}"
-        painter.drawText(QRectF(MARGIN, points.height() - MARGIN + 8, points.width() - 2 * MARGIN, FOOT), 0, foot)
+        _paint_page(painter, document, number, title, points)
+
+
+def _paint_page(painter: QPainter, document: QTextDocument, number: int, title: str, points: QSizeF) -> None:
+    tall = document.pageSize().height()
+    painter.save()
+    painter.translate(MARGIN, MARGIN - number * tall)
+    context = QAbstractTextDocumentLayout.PaintContext()
+    context.palette.setColor(QPalette.ColorRole.Text, QColor(INK))
+    context.clip = QRectF(0, number * tall, document.pageSize().width(), tall)
+    painter.setClipRect(context.clip)
+    document.documentLayout().draw(painter, context)
+    painter.restore()
+    painter.setFont(paper_font(7))
+    painter.setPen(QColor(FAINT))
+    foot = f"{title}, page {number + 1} of {document.pageCount()}"
+    painter.drawText(QRectF(MARGIN, points.height() - MARGIN + 8, points.width() - 2 * MARGIN, FOOT), 0, foot)

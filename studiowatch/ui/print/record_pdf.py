@@ -11,14 +11,23 @@ from PySide6.QtGui import QImage, QTextCursor, QTextDocument, QTextFormat
 from studiowatch.service.record_page import FILM_HEIGHT, HEADINGS, ROOM_HEIGHT, WIDTH, body, film_drawing, room_drawing
 from studiowatch.studio.finishing_record import FinishingRecord
 from studiowatch.ui.print.drawing import picture_of
-from studiowatch.ui.print.paper import MARGIN, new_document, print_document
+from studiowatch.ui.print.paper import MARGIN, new_document, page_pictures, print_document
 
 PHOTO_HEIGHT = 130.0  # pt, at most
 
 
 def write_pdf(record: FinishingRecord, path: Path, photo: bytes, paper: str) -> None:
     """Write the record; `photo` is a JPEG or empty, `paper` one of `paper.PAPERS`. Raises OSError."""
-    print_document(lambda points: _document(record, photo, points), path, f"{record.title}: finishing record", paper)
+    print_document(lambda points: _document(record, photo, points), path, _title(record), paper)
+
+
+def record_pictures(record: FinishingRecord, photo: bytes, paper: str) -> list[QImage]:
+    """Return the pages that `write_pdf` would print, as pictures."""
+    return page_pictures(lambda points: _document(record, photo, points), _title(record), paper)
+
+
+def _title(record: FinishingRecord) -> str:
+    return f"{record.title}: finishing record"
 
 
 def _document(record: FinishingRecord, photo: bytes, points: QSizeF) -> QTextDocument:

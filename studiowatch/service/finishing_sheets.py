@@ -1,0 +1,79 @@
+"""Finishing records for the window: what the records hold of a piece, asked for while the watch goes on."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Protocol
+
+from studiowatch.coats.data_sheet import SheetFaults
+from studiowatch.service.exchange import ExchangeFault
+from studiowatch.service.record_room import room_while_wet
+from studiowatch.service.sheet_shelf import SheetShelf
+from studiowatch.store.database import looking
+from studiowatch.store.folder import StudioFolder
+from studiowatch.store.review_records import ReviewRecords
+from studiowatch.store.trouble import StoreTrouble
+from studiowatch.studio.finishing_record import FinishingRecord, finishing_record
+
+NO_PIECE = "This piece is not in the records any more."
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FinishingSheet:
+    """A finishing record, its photo (JPEG or empty), and one sentence on a photo that cannot be shown, or ""."""
+
+    record: FinishingRecord
+    photo: bytes
+    photo_trouble: str
+
+
+class FinishingSheets(Protocol):
+    """What the window may ask of finishing records. Calls take long: from a thread of their own."""
+
+    def sheet(self, piece_key: str, *, with_notes: bool) -> FinishingSheet:
+        """Return the record of a piece as it stands; raises ExchangeFault with one sentence if there is none."""
+        ...
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StudioFinishing:
+    """The finishing records of the studio in `folder`.
+
+    Attributes
+    ----------
+    photo : callable
+        Reads a photo as JPEG; or returns none and one sentence that says why.
+    """
+
+    folder: StudioFolder
+    photo: Callable[[Path], tuple[bytes, str]]
+
+    def sheet(self, piece_key: str, *, with_notes: bool) -> FinishingSheet:
+        """Return the record; see `FinishingSheets`."""
+        try:
+            record = self._record(piece_key, with_notes=with_notes)
+        except OSError as fault:
+            raise ExchangeFault(f"{fault.filename}: {fault.strerror or fault}.") from fault
+        except (StoreTrouble, SheetFaults) as fault:
+            raise ExchangeFault(str(fault)) from fault
+        photo, trouble = b"", ""
+        if record.photo:
+            photo, trouble = self.photo(self.folder.path / "photos" / Path(record.photo).name)
+        return FinishingSheet(record=record, photo=photo, photo_trouble=trouble)
+
+    def _record(self, piece_key: str, *, with_notes: bool) -> FinishingRecord:
+        shelf = SheetShelf.open(self.folder.sheets)
+        with looking(self.folder.database) as database:
+            records = ReviewRecords(database)
+            piece = next((one for one in records.pieces() if one.key == piece_key), None)
+            if piece is None:
+                raise ExchangeFault(NO_PIECE)
+            correct = records.corrections().corrected
+            return finishing_record(
+                piece,
+                shelf.sheets,
+                lambda start_ms, end_ms: room_while_wet(records, start_ms, end_ms, correct),
+                with_notes=with_notes,
+            )

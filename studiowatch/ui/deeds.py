@@ -284,18 +284,18 @@ class Deeds(QObject):
         menu = QMenu(self._window)
         menu.setAccessibleName("What to do with this piece")
         menu.aboutToHide.connect(menu.deleteLater)
-        menu.addAction("Lay a coat…", lambda: self.lay_coat(piece_key))
-        menu.addAction("Touch test or look…", lambda: self.touch_test(piece_key)).setEnabled(laid)
+        menu.addAction("&Lay a coat…", lambda: self.lay_coat(piece_key))
+        menu.addAction("&Touch test or look…", lambda: self.touch_test(piece_key)).setEnabled(laid)
         uncovered = laid and piece is not None and piece.top is not None and not piece.top.covered
-        menu.addAction("The mesh cover is set", lambda: self.cover(piece_key)).setEnabled(uncovered)
-        menu.addAction("How did it come out…", lambda: self.records.ask_outcome(piece_key)).setEnabled(laid)
-        menu.addAction("Why did it cloud?", lambda: self.review_asked.emit(piece_key)).setEnabled(laid)
+        menu.addAction("The &mesh cover is set", lambda: self.cover(piece_key)).setEnabled(uncovered)
+        menu.addAction("How did it come &out…", lambda: self.records.ask_outcome(piece_key)).setEnabled(laid)
+        menu.addAction("&Why did it cloud?", lambda: self.review_asked.emit(piece_key)).setEnabled(laid)
         menu.addSeparator()
-        menu.addAction("Edit the piece…", lambda: self.edit_piece(piece_key))
-        menu.addAction("Corrections…", lambda: self.records.show_recorded(piece_key))
-        menu.addAction("Finishing record…", lambda: self.sheet_asked.emit(piece_key))
+        menu.addAction("&Edit the piece…", lambda: self.edit_piece(piece_key))
+        menu.addAction("&Corrections…", lambda: self.records.show_recorded(piece_key))
+        menu.addAction("Finis&hing record…", lambda: self.sheet_asked.emit(piece_key))
         menu.addSeparator()
-        menu.addAction("Take off the rack…", lambda: self.take_off(piece_key))
+        menu.addAction("Take off the &rack…", lambda: self.take_off(piece_key))
         return menu
 
     def show_menu(self, piece_key: str, at: QPoint) -> None:

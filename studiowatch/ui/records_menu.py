@@ -31,7 +31,7 @@ def add_saving(history: QMenu, deeds: RecordsDeeds) -> None:
 
 def add_records(bar: QMenuBar, deeds: RecordsDeeds) -> QMenu:
     """Add the menu of the records."""
-    records = bar.addMenu("R&ecords")
+    records = bar.addMenu("Re&cords")
     records.addAction("Save all &records…", deeds.save_records)
     records.addAction("&Take a file in…", deeds.take_in)
     records.addSeparator()

@@ -308,5 +308,5 @@ def test_that_undo_is_named_in_the_menu_and_on_the_keys(shown: Show, desk: Scrip
 
 
 def test_that_the_piece_menu_offers_edit_corrections_and_outcome(shown: Show) -> None:
-    words = [action.text() for action in shown(FOUR_CALM).deeds.menu_for("orchard").actions()]
+    words = [action.text().replace("&", "") for action in shown(FOUR_CALM).deeds.menu_for("orchard").actions()]
     assert {"Edit the piece…", "Corrections…", "How did it come out…"} <= set(words)

@@ -129,10 +129,10 @@ def test_that_the_menu_covers_a_wet_coat_and_takes_a_piece_off(
     shown: Show, desk: ScriptedDesk, clock: ScriptedClock
 ) -> None:
     window = shown(FOUR_WARNED)
-    entries = {action.text(): action for action in window.deeds.menu_for("orchard").actions()}
+    entries = {action.text().replace("&", ""): action for action in window.deeds.menu_for("orchard").actions()}
     entries["The mesh cover is set"].trigger()
     assert desk.commands == [CoverCoat(coat_key="o2", covered_ms=clock.utc_ms())]
-    covered = {action.text(): action for action in window.deeds.menu_for("lamp").actions()}
+    covered = {action.text().replace("&", ""): action for action in window.deeds.menu_for("lamp").actions()}
     assert not covered["The mesh cover is set"].isEnabled()
     entries["Take off the rack…"].trigger()
     box = window.findChild(QMessageBox)

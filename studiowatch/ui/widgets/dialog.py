@@ -104,6 +104,9 @@ class FormDialog(QDialog):
         caption = label("small", Tone.MUTED, name)
         caption.setBuddy(widget)
         widget.setAccessibleName(name)
+        typed = widget.lineEdit() if isinstance(widget, QComboBox) else None
+        if typed is not None:  # which is what has the keyboard
+            typed.setAccessibleName(name)
         holder.addWidget(caption)
         holder.addWidget(widget)
         (into or self.body).addLayout(holder, share)

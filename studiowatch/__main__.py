@@ -129,7 +129,9 @@ def open_window(clock: Clock, desk: Desk, doors: Doors, note: str) -> int:
     from studiowatch.ui.app import run_window  # noqa: PLC0415
 
     folder = None if doors.folder == default_folder(data_folder()) else doors.folder
-    return run_window(desk, doors, clock, title_note=note, login=None if note else start_at_login(folder))
+    login = None if note else start_at_login(folder)
+    demo = () if note else (*program(), "demo")
+    return run_window(desk, doors, clock, title_note=note, login=login, demo=demo)
 
 
 def shrink_photo(path: Path) -> bytes:
@@ -151,11 +153,15 @@ def data_folder() -> Path:
     return user_data_path("studiowatch", appauthor=False)
 
 
+def program() -> list[str]:
+    """Return how this program is started again, before its own words."""
+    return [sys.executable] if getattr(sys, "frozen", False) else [sys.executable, "-m", "studiowatch"]
+
+
 def start_at_login(folder: StudioFolder | None) -> LoginEntry:
     """Return what starts the window at login, as it was started now."""
-    program = [sys.executable] if getattr(sys, "frozen", False) else [sys.executable, "-m", "studiowatch"]
     words = [] if folder is None else ["--folder", str(folder.path.resolve())]
-    return login_entry([*program, *words], environ=os.environ, home=Path.home())
+    return login_entry([*program(), *words], environ=os.environ, home=Path.home())
 
 
 def sound_trouble() -> str:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import signal
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from contextlib import ExitStack
 from importlib.resources import files
 from typing import TYPE_CHECKING
@@ -36,6 +36,7 @@ def run_window(
     title_note: str = "",
     night: bool | None = None,
     login: LoginEntry | None = None,
+    demo: Sequence[str] = (),
 ) -> int:
     """Open the window, and return the exit code once she has left.
 
@@ -60,6 +61,7 @@ def run_window(
             title_note=title_note,
             night=night,
             login=login,
+            demo=demo,
         )
         unless_built.pop_all()
     window.left.connect(app.quit)
@@ -88,6 +90,7 @@ def build_window(
     tray: Tray | None = None,
     login: LoginEntry | None = None,
     make_plot: Callable[[], RoomHistory] | None = None,
+    demo: Sequence[str] = (),
 ) -> StudioWindow:
     """Return the window, not shown yet; what is None is made as the program makes it."""
     QApplication.setStyle("Fusion")
@@ -105,6 +108,7 @@ def build_window(
         exchange=exchange,
         reviews=reviews,
         finishing=finishing,
+        demo=demo,
     )
     return StudioWindow(parts, title_note=title_note, night=night)
 

@@ -53,6 +53,7 @@ class MenuDeeds:
     board: Callable[[], object]
     why: Callable[[], object]
     plan: Callable[[], object]
+    first: Callable[[], object]
     span: Callable[[str], object]
     records: RecordsDeeds
 
@@ -124,6 +125,8 @@ def _view_menu(bar: QMenuBar, deeds: MenuDeeds) -> tuple[QMenu, QAction, QAction
     view.addAction("&From across the room", QKeySequence("F11"), deeds.across)
     view.addAction("The finishing &plan", QKeySequence("Ctrl+P"), deeds.plan)
     view.addAction("The &board", QKeySequence("Ctrl+B"), deeds.board)
+    view.addSeparator()
+    view.addAction("F&irst steps", QKeySequence("Ctrl+Shift+F"), deeds.first)
     return view, night, contrast
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING
 
@@ -27,7 +27,8 @@ class Parts:
 
     `make_plot` imports the history's library when it is called. `login` is None where nothing may start at login.
     Without an `exchange` nothing can be saved from the window, without `reviews` no coat reviewed, without
-    `finishing` no finishing record shown.
+    `finishing` no finishing record shown. `demo`
+    starts the made-up studio, program and words; without it there is no first run either.
     """
 
     desk: Desk
@@ -42,3 +43,4 @@ class Parts:
     exchange: Exchange | None = None
     reviews: Reviews | None = None
     finishing: FinishingSheets | None = None
+    demo: Sequence[str] = ()

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, QTimer, Signal
@@ -14,6 +15,7 @@ from studiowatch.ui.dressing import Dressing, first_size
 from studiowatch.ui.exchange_deeds import ExchangeDeeds
 from studiowatch.ui.feed import Feed
 from studiowatch.ui.finishing_deeds import FinishingDeeds
+from studiowatch.ui.first_deeds import FirstDeeds
 from studiowatch.ui.menus import MenuDeeds, add_menus
 from studiowatch.ui.models.alarm import newly_raised
 from studiowatch.ui.models.board import board_line, may_type
@@ -30,6 +32,7 @@ from studiowatch.ui.tray import TRAY_WORDS
 from studiowatch.ui.warning_deeds import WarningDeeds
 from studiowatch.ui.widgets.across import AcrossView
 from studiowatch.ui.widgets.board_page import BoardPage
+from studiowatch.ui.widgets.first_steps_page import FirstStepsPage
 from studiowatch.ui.widgets.foot import Foot
 from studiowatch.ui.widgets.page import Page
 from studiowatch.ui.widgets.plan_page import PlanPage
@@ -82,12 +85,15 @@ class StudioWindow(QMainWindow):
         self.feed.second.connect(lambda: self.warned.listen(self.feed.latest))
 
     def _compose(self) -> None:
+        self.first_page, parts = FirstStepsPage(), self._parts
+        self.first = FirstDeeds(self.first_page, parts.settings, self._first_deeds(), demo=parts.demo, parent=self)
         self._stack = QStackedWidget()
         self._stack.addWidget(self.page)
         self._stack.addWidget(self.across)
         self._stack.addWidget(self.board)
         self._stack.addWidget(self.why)
         self._stack.addWidget(self.plan)
+        self._stack.addWidget(self.first_page)
         self._foot_holder = QWidget()
         self._foot_holder.setObjectName("page")
         holder = QVBoxLayout(self._foot_holder)
@@ -124,7 +130,7 @@ class StudioWindow(QMainWindow):
         foot.read_asked.connect(deeds.type_reading)
         foot.board_asked.connect(self.show_board)
         self._connect_pages()
-        for told in (deeds, self.board, self.plan, self.exchange, self.reviews):
+        for told in (deeds, self.board, self.plan, self.exchange, self.reviews, self.first):
             told.done.connect(lambda words: self._note(words, Tone.GOOD))
             told.refused.connect(lambda words: self._note(words, Tone.ACT))
         self.finishing.refused.connect(lambda words: self._note(words, Tone.ACT))
@@ -147,11 +153,22 @@ class StudioWindow(QMainWindow):
         self.board.left.connect(self.show_rack)
         self.why.left.connect(self.show_rack)
         self.plan.left.connect(self.show_rack)
+        self.first.over.connect(self.show_rack)
+        self.first.wanted.connect(self._show_first)
         self.foot.plan_asked.connect(self.show_plan)
         self.reviews.opened.connect(self._show_why)
         self.deeds.review_asked.connect(lambda key: self.reviews.open_piece(self.deeds.piece(key)))
         self.foot.why_asked.connect(self._why)
         self.deeds.sheet_asked.connect(lambda key: self.finishing.open(self.deeds.piece(key)))
+
+    def _first_deeds(self) -> dict[str, Callable[[], object]]:
+        return {
+            "board": self.show_board,
+            "reading": self.deeds.type_reading,
+            "hours": self.plan.hours.click,
+            "quiet": self.warned.choose_quiet_hours,
+            "register": self.deeds.register_piece,
+        }
 
     def _menu_deeds(self) -> MenuDeeds:
         return MenuDeeds(
@@ -183,6 +200,7 @@ class StudioWindow(QMainWindow):
             board=self.show_board,
             why=self._why,
             plan=self.show_plan,
+            first=self.first.show_again,
             span=self._set_span,
             records=RecordsDeeds(
                 save=self._save_readings,
@@ -219,6 +237,7 @@ class StudioWindow(QMainWindow):
         """Ring, tell and keep: this goes on while the window is away."""
         self.deeds.set_snapshot(snapshot)
         self.menus.show_undo(snapshot.undo)
+        self.first.set_snapshot(snapshot)
         self.warned.listen(snapshot)
         self._parts.tray.show(snapshot.sentence, next_prompt_words(snapshot))
         for warning in newly_raised(before, snapshot):
@@ -237,6 +256,7 @@ class StudioWindow(QMainWindow):
             self.board.show_snapshot(snapshot)
         if self._stack.currentWidget() is self.plan:
             self.plan.show_snapshot(snapshot)
+        self.first_page.show_snapshot(snapshot)
         self.page.show_snapshot(snapshot, {sheet.name: sheet.wet_um for sheet in self._parts.desk.sheets()})
         self.foot.set_line(board_line(snapshot), self._parts.speaker.trouble)
         self.foot.set_actions(
@@ -320,6 +340,14 @@ class StudioWindow(QMainWindow):
         self._stack.setCurrentWidget(self.plan)
         self.plan.back.setFocus()
 
+    def _show_first(self) -> None:
+        if self._stack.currentWidget() is self.across:
+            self.toggle_across()
+        if self.feed.latest is not None:
+            self.plan.show_snapshot(self.feed.latest)  # whose working hours the second step opens
+        self._stack.setCurrentWidget(self.first_page)
+        self.first_page.next.setFocus()
+
     def show_rack(self) -> None:
         """Go back to the rack."""
         self._stack.setCurrentWidget(self.page)
@@ -343,7 +371,7 @@ class StudioWindow(QMainWindow):
         app = QApplication.instance()
         if isinstance(app, QApplication):
             app.setStyleSheet(style_sheet(style, self.logicalDpiY()))
-        for part in (self.page, self.across, self.board, self.why, self.plan, self.foot):
+        for part in (self.page, self.across, self.board, self.why, self.plan, self.first_page, self.foot):
             part.set_style(style)
         self.deeds.style = self.exchange.style = self.finishing.style = style
         if self._plot is not None:

@@ -1,4 +1,4 @@
-"""Every widget of the window, its pages and dialogs: named for a screen reader, reached by the keyboard, left by Escape."""
+"""Every widget of the window, its pages and dialogs: named, reached by the keyboard, left by Escape."""
 
 from __future__ import annotations
 
@@ -34,6 +34,7 @@ PAGES = {
     "board": lambda window: window.show_board(),
     "plan": lambda window: window.show_plan(),
     "why": lambda window: window._show_why(),
+    "first steps": lambda window: window.first.show_again(),
 }
 DIALOGS = {
     "register": lambda window: window.deeds.register_piece(),

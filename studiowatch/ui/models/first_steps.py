@@ -33,7 +33,8 @@ STEPS = (
     FirstStep(
         heading="Your board",
         words="Plug the board in by USB: it is found by itself, and its readings come every second. Without one you "
-        "can read any hygrometer and type what it says (Ctrl+G): ready times are then wider, and moving air is not seen.",
+        "can read any hygrometer and type what it says (Ctrl+G): ready times are then wider, and moving air is not "
+        "seen.",
         offers=(
             Offer(words="&Look at the board", deed="board"),
             Offer(words="I have &no board yet: type a reading", deed="reading"),

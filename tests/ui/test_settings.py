@@ -28,11 +28,11 @@ def test_that_she_finds_the_window_as_she_left_it(reopen: Reopen, make_window: M
     first.show()
     first.dressing.set_text_pct(150)
     first.menus.night.trigger()
-    first.resize(711, 600)
+    first.resize(1011, 611)
     first.leave()
     second = make_window(reopen())
     assert (second.dressing.style.scale, second.dressing.style.theme.name) == (1.5, "night")
-    assert (second.width(), second.height()) == (711, 600)
+    assert (second.width(), second.height()) == (1011, 611)
     second.leave()
     QApplication.processEvents()
 

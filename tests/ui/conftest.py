@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QObject, QSettings, Signal
-from PySide6.QtWidgets import QAbstractButton, QFrame, QPushButton, QWidget
+from PySide6.QtWidgets import QAbstractButton, QApplication, QFrame, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
 from studiowatch.service.snapshot import Snapshot
@@ -118,8 +118,11 @@ def settings(tmp_path: Path) -> ViewSettings:
 
 
 @pytest.fixture
-def make_window(desk: ScriptedDesk, clock: ScriptedClock, speaker: KeptSpeaker, tray: KeptTray) -> MakeWindow:
+def make_window(
+    qapp: QApplication, desk: ScriptedDesk, clock: ScriptedClock, speaker: KeptSpeaker, tray: KeptTray
+) -> MakeWindow:
     """Return how a window is made on the scripted parts, with settings of one's own."""
+    del qapp  # it only has to be there
 
     def make(settings: ViewSettings) -> StudioWindow:
         parts = {"settings": settings, "speaker": speaker, "tray": tray, "make_plot": StandInPlot}

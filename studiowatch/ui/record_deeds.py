@@ -20,16 +20,21 @@ from studiowatch.ui.widgets.archive_dialog import ArchiveDialog
 from studiowatch.ui.widgets.correction_dialogs import CoatCorrectionDialog, ForgottenCoatDialog, LookCorrectionDialog
 from studiowatch.ui.widgets.dialog import FormDialog
 from studiowatch.ui.widgets.outcome_dialog import OutcomeDialog
+from studiowatch.ui.widgets.question import question
 from studiowatch.ui.widgets.recorded_dialog import RecordedDialog
 
 FormT = TypeVar("FormT", bound=FormDialog)
 
 
 class RecordDeeds(QObject):
-    """Opens the forms of corrections over `window`; `done` and `refused` tell in words how one went."""
+    """Opens the forms of corrections over `window`; `done` and `refused` tell in words how one went.
+
+    `review_asked` carries the key of a coat that came out badly, and that she wants to know the reason of.
+    """
 
     done = Signal(str)
     refused = Signal(str)
+    review_asked = Signal(str)
 
     def __init__(self, desk: Desk, clock: Clock, courier: Courier, window: QWidget) -> None:
         super().__init__(window)
@@ -139,7 +144,16 @@ class RecordDeeds(QObject):
             style=self.style,
             parent=over or self._window,
         )
+        form.recorded.connect(lambda _key: self._offer_review(form.clouded_key))
         return self._open(form)
+
+    def _offer_review(self, coat_key: str) -> None:
+        if not coat_key:
+            return
+        detail = "The review weighs what the room did under it, and says what to do now."
+        box = question(self._window, "Look at why it may have clouded?", detail, "Look at why", "Not now")
+        box.accepted.connect(partial(self.review_asked.emit, coat_key))
+        box.open()
 
     def take_back(self, piece_key: str, line: RecordedLine, over: QDialog | None = None) -> QMessageBox | None:
         """Take a line back; of a coat it is asked first whether it is still to come."""

@@ -158,6 +158,7 @@ class StudioWindow(QMainWindow):
         self.foot.plan_asked.connect(self.show_plan)
         self.reviews.opened.connect(self._show_why)
         self.deeds.review_asked.connect(lambda key: self.reviews.open_piece(self.deeds.piece(key)))
+        self.deeds.records.review_asked.connect(self.reviews.open_coat)
         self.foot.why_asked.connect(self._why)
         self.deeds.sheet_asked.connect(lambda key: self.finishing.open(self.deeds.piece(key)))
 

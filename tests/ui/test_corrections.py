@@ -260,6 +260,24 @@ def test_that_a_look_is_corrected(shown: Show, desk: ScriptedDesk, qtbot: QtBot)
     assert desk.commands == [CorrectLook(look_key="seen", time_ms=NOW_MS - 600_000, finding=Finding.DRY)]
 
 
+def test_that_a_bad_outcome_offers_the_review_and_a_clear_one_does_not(
+    shown: Show, desk: ScriptedDesk, qtbot: QtBot
+) -> None:
+    window = shown(FOUR_CALM)
+    asked: list[str] = []
+    window.deeds.records.review_asked.connect(asked.append)
+    for outcome, offers in ((Outcome.CLEAR, False), (Outcome.MILKY_IN_PATCHES, True)):
+        form = window.deeds.records.ask_outcome("orchard")
+        assert form is not None
+        with qtbot.waitSignal(form.recorded):
+            form.answers[outcome].click()
+        boxes = [box for box in window.findChildren(QMessageBox) if box.isVisible()]
+        assert bool(boxes) is offers
+    next(button for button in boxes[0].buttons() if button.text() == "Look at why").click()
+    assert asked == ["o2"]
+    assert len(desk.commands) == 2
+
+
 @pytest.mark.parametrize("outcome", list(Outcome))
 def test_that_each_outcome_has_an_answer(shown: Show, desk: ScriptedDesk, qtbot: QtBot, outcome: Outcome) -> None:
     form = shown(FOUR_CALM).deeds.records.ask_outcome("orchard")

@@ -232,7 +232,7 @@ def _dates(dated: PlannedCoat | None, now_ms: int) -> tuple[str, Tone]:
     if dated.lay_ms is None:
         return "no time in sight", Tone.CAUTION
     early = dated.ready.p10
-    perhaps = "" if early is None or early <= now_ms else f", ready perhaps {clock_words(early, now_ms)}"
+    perhaps = "" if early is None or early <= now_ms else f"; perhaps ready from {clock_words(early, now_ms)}"
     return f"lay {clock_words(dated.lay_ms, now_ms)}{perhaps}", Tone.INK
 
 

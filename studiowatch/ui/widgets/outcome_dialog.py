@@ -47,6 +47,7 @@ class OutcomeDialog(FormDialog):
         keys = [coat.key for coat in self._coats]
         self.coat_field.setCurrentIndex(keys.index(coat_key) if coat_key in keys else 0)
         self.answers: dict[Outcome, QPushButton] = {}
+        self.clouded_key = ""  # of the coat that she said came out badly
         self.field("Coat", self.coat_field)
         self.body.addWidget(label("body", Tone.MUTED, "Look across it against the light, then straight on.", wrap=True))
         grid = QGridLayout()
@@ -77,4 +78,5 @@ class OutcomeDialog(FormDialog):
         return f"Recorded: {self._coat.label} on {self._piece.title} came out {said}"
 
     def _answer(self, outcome: Outcome) -> None:
+        self.clouded_key = "" if outcome is Outcome.CLEAR else self._coat.key
         self.submit(RecordOutcome(coat_key=self._coat.key, seen_ms=self._now_ms(), outcome=outcome))

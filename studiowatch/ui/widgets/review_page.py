@@ -143,7 +143,7 @@ class ReviewPage(QWidget):
     def wait(self, share: float = 0.0) -> None:
         """Show that a review is worked out, and how much of it is done, 0-1."""
         self.review = None
-        words = f"{WORKING} {100.0 * share:.0f} %" if share else WORKING
+        words = f"{WORKING} {100.0 * share:.0f} %" if 0.0 < share < 1.0 else WORKING
         self._say("Why did it cloud?", "", words, Tone.MUTED)
 
     def refuse(self, sentence: str) -> None:

@@ -37,3 +37,8 @@ class AtlasPage:
 def pages() -> tuple[AtlasPage, ...]:
     """Return a page for every cause, "unknown" last."""
     return tuple(AtlasPage(cause=cause, title=TITLES[cause]) for cause in Cause)
+
+
+def example_of(cause: Cause) -> Review:
+    """Return the review of the made-up coat that shows `cause`; it takes a moment."""
+    return next(page for page in pages() if page.cause is cause).read()

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from contextlib import closing, contextmanager
 from dataclasses import dataclass, field
 
 from studiowatch.coats.data_sheet import SheetFaults
 from studiowatch.physics.ranges import OutOfRange
+from studiowatch.service.other_coats import other_coats
 from studiowatch.service.review_log import ReviewedCoat, number_of
 from studiowatch.service.reviewer import Reviewer, reviewer_of
 from studiowatch.service.sheet_shelf import SheetShelf, SheetUnknown
@@ -16,7 +17,7 @@ from studiowatch.store.folder import StudioFolder
 from studiowatch.store.kept_severities import KeptSeverities
 from studiowatch.store.review_records import ReviewRecords
 from studiowatch.store.trouble import StoreTrouble
-from studiowatch.studio.review_views import Reliability, Review
+from studiowatch.studio.review_views import OtherCoat, Reliability, Review
 
 REFUSALS = (ReviewedCoat, OutOfRange, StoreTrouble, SheetFaults, SheetUnknown)
 """Why there is no review: the message is for her."""
@@ -52,6 +53,11 @@ class ReviewDesk:
                         reviewer.told(progress, besides=coat_key)
                         return reviewer.review(piece, number_of(piece, coat))
         raise ReviewedCoat("This coat is not among the records, or has not been laid yet.")
+
+    def others(self, coat_key: str) -> Sequence[OtherCoat]:
+        """Return a coat and her others of the same kind; see `other_coats`."""
+        with self._reviewer() as reviewer:
+            return other_coats(reviewer, coat_key)
 
     def reliability(self, progress: Callable[[float], None] = lambda _: None) -> Reliability:
         """Return how often each chance of clouding came true here; see `review`."""

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from typing import Protocol
 
-from studiowatch.studio.review_views import Reliability, Review
+from studiowatch.studio.review_views import OtherCoat, Reliability, Review
 
 
 class Reviews(Protocol):
@@ -16,6 +16,10 @@ class Reviews(Protocol):
 
     def review(self, coat_key: str, progress: Callable[[float], None]) -> Review:
         """Return the review of a laid coat by its key."""
+        ...
+
+    def others(self, coat_key: str) -> Sequence[OtherCoat]:
+        """Return her other coats of the same kind with a recorded outcome, and this one first."""
         ...
 
     def reliability(self, progress: Callable[[float], None]) -> Reliability:

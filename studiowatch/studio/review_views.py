@@ -214,6 +214,25 @@ class Review:
     learnt_from: int = 0
 
 
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class OtherCoat:
+    """Another coat of hers, to be seen beside the one that is reviewed.
+
+    Attributes
+    ----------
+    hours : (n,) float64
+        Since it was laid, rising.
+    temperature_C, humidity_pct : (n,) float64
+        The room then, °C and %; NaN where it was not read.
+    """
+
+    words: str
+    clouded: bool
+    hours: Array
+    temperature_C: Array
+    humidity_pct: Array
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ReliabilityBin:
     """Of the coats that were given about this chance of clouding, how many clouded.

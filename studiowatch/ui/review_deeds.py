@@ -12,10 +12,11 @@ from studiowatch.service.ports import Clock
 from studiowatch.service.review_ports import Reviews
 from studiowatch.service.snapshot import CoatView, PieceView
 from studiowatch.studio.pieces import Outcome
-from studiowatch.studio.review_views import Review
+from studiowatch.studio.review_causes import Cause
+from studiowatch.studio.review_views import Reliability, Review
 from studiowatch.ui.models.review_csv import review_csv
 from studiowatch.ui.print.review_pdf import write_review
-from studiowatch.ui.review_worker import ReviewWorker
+from studiowatch.ui.review_worker import Example, ReviewWorker
 from studiowatch.ui.widgets.review_page import ReviewPage
 
 NOTHING_LAID = "Choose a piece with a coat on it first: a review is of one coat."
@@ -36,9 +37,12 @@ class ReviewDeeds(QObject):
         if self._worker is not None:
             self._worker.answered.connect(self._show)
             self._worker.refused.connect(page.refuse)
-            self._worker.progressed.connect(page.wait)
+            self._worker.progressed.connect(page.show_progress)
         page.pdf_asked.connect(self.save_pdf)
         page.csv_asked.connect(self.save_csv)
+        page.others_asked.connect(self._ask_others)
+        page.example_asked.connect(self._ask_example)
+        page.reliability_asked.connect(self._ask_reliability)
 
     def open_coat(self, coat_key: str) -> None:
         """Review one coat."""
@@ -65,6 +69,24 @@ class ReviewDeeds(QObject):
     def _show(self, review: object) -> None:
         if isinstance(review, Review):
             self._page.show_review(review, self._clock.utc_ms())
+        elif isinstance(review, Example):
+            self._page.show_example(review.review)
+        elif isinstance(review, Reliability):
+            self._page.show_reliability(review)
+        elif isinstance(review, tuple):
+            self._page.show_others(review)
+
+    def _ask_example(self, cause: Cause) -> None:
+        if self._worker is not None:
+            self._worker.ask_example(cause)
+
+    def _ask_reliability(self) -> None:
+        if self._worker is not None:
+            self._worker.ask_reliability()
+
+    def _ask_others(self) -> None:
+        if self._page.review is not None and self._worker is not None:
+            self._worker.ask_others(self._page.review.coat_key)
 
     def save_pdf(self) -> None:
         """Ask where to, and save the review as PDF."""

@@ -4,17 +4,28 @@ from __future__ import annotations
 
 import logging
 from collections.abc import Callable
+from dataclasses import dataclass
 from queue import SimpleQueue
 from threading import Thread
 
 from PySide6.QtCore import QObject, Signal
 
+from studiowatch.service.atlas import example_of
 from studiowatch.service.review_desk import REFUSALS
 from studiowatch.service.review_ports import Reviews
+from studiowatch.studio.review_causes import Cause
+from studiowatch.studio.review_views import Review
 
 logger = logging.getLogger(__name__)
 
 Work = Callable[[Callable[[float], None]], object]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class Example:
+    """The review of a made-up coat."""
+
+    review: Review
 
 
 class _Outdated(Exception):  # noqa: N818 - she has asked for another, or left
@@ -24,7 +35,8 @@ class _Outdated(Exception):  # noqa: N818 - she has asked for another, or left
 class ReviewWorker(QObject):
     """Works one thing out at a time; only what was asked for last is told, and what was before it is given up.
 
-    `answered` carries a `Review` or a `Reliability`, `progressed` the share done, `refused` one sentence.
+    `answered` carries a `Review`, an `Example`, a `Reliability` or a tuple of `OtherCoat`; `progressed` the share done;
+    `refused` one sentence.
     """
 
     answered = Signal(object)
@@ -43,6 +55,14 @@ class ReviewWorker(QObject):
     def ask(self, coat_key: str) -> None:
         """Have the review of a coat worked out."""
         self._begin(lambda progress: self._reviews.review(coat_key, progress))
+
+    def ask_others(self, coat_key: str) -> None:
+        """Have a coat and her others of the same kind read."""
+        self._begin(lambda _progress: tuple(self._reviews.others(coat_key)))
+
+    def ask_example(self, cause: Cause) -> None:
+        """Have the made-up coat that shows a cause reviewed."""
+        self._begin(lambda _progress: Example(review=example_of(cause)))
 
     def ask_reliability(self) -> None:
         """Have it worked out how often each chance came true."""

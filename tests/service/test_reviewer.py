@@ -10,6 +10,7 @@ from pathlib import Path
 import pytest
 
 from studiowatch.room.readings import Reading
+from studiowatch.service.other_coats import other_coats
 from studiowatch.service.replaying import MemoryRecords
 from studiowatch.service.review_log import (
     FINE_MS,
@@ -196,3 +197,20 @@ def test_that_the_air_of_the_wet_film_is_taken_by_the_minute_and_the_rest_in_fiv
     fine = [one for one in room.moments if START_MS <= one.time_ms < START_MS + FINE_MS]
     assert len(fine) == FINE_MS // MINUTE_MS
     assert len(room.moments) == len(fine) + (1500 - 360) // 5
+
+
+def test_that_her_other_coats_are_read_since_each_was_laid_the_newest_first() -> None:
+    pieces = studio([Outcome.CLEAR, Outcome.MILKY_ALL_OVER, None, Outcome.CLEAR])
+    found = other_coats(reviewer(pieces, log(4, damp_days=(1,))), "c3")
+    assert [one.words for one in found] == ["P3, clear", "P1, milky all over", "P0, clear"]
+    assert [one.clouded for one in found] == [False, True, False]
+    damp = found[1]
+    assert damp.hours[0] == pytest.approx(-0.5, abs=0.1)
+    assert damp.hours[-1] == pytest.approx(10.0, abs=0.1)
+    assert damp.humidity_pct[(damp.hours > 0.1) & (damp.hours < 2.9)] == pytest.approx(DAMP_PCT)
+    assert found[2].humidity_pct[found[2].hours > 0.1] == pytest.approx(FAIR_PCT)
+
+
+def test_that_a_coat_that_is_not_there_has_no_others() -> None:
+    with pytest.raises(ReviewedCoat, match="not among the records"):
+        other_coats(reviewer(studio([Outcome.CLEAR]), log(1)), "gone")

@@ -20,7 +20,7 @@ NOTHING_SEALED = 0.05  # g/m², which is shown as 0; the weight of a breath on a
 class CauseRow:
     """One cause: its title and share in words, the share 0-1 for its bar, and sentences; `basis` is its tool tip.
 
-    `is_known` is False for what nothing in the records explains.
+    `is_known` is False where nothing in the records explains it.
     """
 
     title: str
@@ -30,7 +30,12 @@ class CauseRow:
     sentences: tuple[str, ...]
     often: str
     basis: str
-    is_known: bool = True
+    cause: Cause
+
+    @property
+    def is_known(self) -> bool:
+        """Whether the records explain it."""
+        return self.cause is not Cause.UNKNOWN
 
     @property
     def spoken(self) -> str:
@@ -115,7 +120,7 @@ def _cause_row(cause: FoundCause) -> CauseRow:
         sentences=cause.evidence,
         often=cause.often,
         basis=cause.basis,
-        is_known=cause.cause is not Cause.UNKNOWN,
+        cause=cause.cause,
     )
 
 

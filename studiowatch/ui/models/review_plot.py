@@ -9,8 +9,9 @@ import numpy as np
 from numpy.typing import NDArray
 
 from studiowatch.physics.ranges import Array
-from studiowatch.studio.review_views import FilmTrace, Review, Span
+from studiowatch.studio.review_views import FilmTrace, OtherCoat, Review, Span
 from studiowatch.ui.models.history_axis import ValueScale, moment_words, value_scale
+from studiowatch.ui.models.times import HOUR_MS
 
 MOST_TICKS = 3
 _LEAST_SPAN = {"°C": 6.0, "%": 20.0, "g/m²": 8.0, "m/s": 0.3}  # so that a quiet stretch does not look rough
@@ -21,13 +22,17 @@ _HEADROOM = 0.12  # of a panel's height, above a limit
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Line:
-    """One line of a panel; `ink` names a colour of the theme, `words` what it is, `wide` that it is this coat's."""
+    """One line of a panel; `ink` names a colour of the theme, `words` what it is.
+
+    `wide` marks the coat that is reviewed, `dashed` another that clouded.
+    """
 
     words: str
     ink: str
     time_ms: NDArray[np.int64]
     values: Array
     wide: bool = False
+    dashed: bool = False
 
     def at(self, time_ms: float) -> float | None:
         """Return the value last known at a time, or None before the first or in a stretch without readings."""
@@ -52,7 +57,10 @@ class Panel:
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Picture:
-    """The panels from top to bottom between two times, UTC ms, and what is marked in them."""
+    """The panels from top to bottom between two times, UTC ms, and what is marked in them.
+
+    With `since_laid` times count from the laying, and a line read out is the reviewed coat's alone.
+    """
 
     start_ms: int
     end_ms: int
@@ -61,12 +69,14 @@ class Picture:
     spans: tuple[Span, ...]
     sealed_words: str = ""
     described: str = ""
+    since_laid: bool = False
 
     def read(self, time_ms: float) -> str:
         """Return all values at a time in words."""
-        read = [moment_words(time_ms, self.end_ms - self.start_ms)]
+        since = f"{time_ms / HOUR_MS:.1f} h after laying"
+        read = [since if self.since_laid else moment_words(time_ms, self.end_ms - self.start_ms)]
         for panel in self.panels:
-            for line in panel.lines:
+            for line in (line for line in panel.lines if line.wide or not self.since_laid):
                 value = line.at(time_ms)
                 if value is not None:
                     read.append(f"{line.words} {value:.{_decimals(panel.unit)}f} {panel.unit}")
@@ -87,6 +97,38 @@ def picture_of(review: Review) -> Picture:
         sealed_words=f"{sealed:.2g} g/m² sealed in" if sealed >= 0.05 else "",  # noqa: PLR2004 - rounds to nothing
         described=f"{', '.join(panel.title for panel in panels)}, {_spanned(start_ms, end_ms)}",
     )
+
+
+def beside_of(coats: Sequence[OtherCoat]) -> Picture:
+    """Return what is drawn of a coat, the first, beside her others."""
+    this, others = coats[0], coats[1:]
+    start_ms, end_ms = -HOUR_MS // 2, 10 * HOUR_MS
+    counts = {clouded: sum(one.clouded is clouded for one in others) for clouded in (True, False)}
+    lines = [*(_beside(one) for one in others), _beside(this, wide=True)]
+    panels = (
+        _panel("relative humidity", "%", tuple(line[1] for line in lines)),
+        _panel("temperature", "°C", tuple(line[0] for line in lines)),
+    )
+    return Picture(
+        start_ms=start_ms,
+        end_ms=end_ms,
+        laid_ms=0,
+        panels=tuple(panel for panel in panels if panel.lines),
+        spans=(),
+        described=f"This coat beside {counts[False]} that came out clear and {counts[True]} that clouded",
+        since_laid=True,
+    )
+
+
+def _beside(coat: OtherCoat, *, wide: bool = False) -> tuple[Line, Line]:
+    """Return the lines of temperature and humidity of one coat."""
+    times = np.round(coat.hours * HOUR_MS).astype(np.int64)
+    ink = "film_wet" if wide else "act" if coat.clouded else "good"
+    both = tuple(
+        Line(words=unit, ink=ink, time_ms=times, values=values, wide=wide, dashed=coat.clouded and not wide)
+        for unit, values in (("temperature", coat.temperature_C), ("humidity", coat.humidity_pct))
+    )
+    return both[0], both[1]
 
 
 def _shown(review: Review) -> tuple[int, int]:

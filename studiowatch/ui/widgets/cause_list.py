@@ -3,16 +3,18 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import partial
 
-from PySide6.QtCore import QRectF, QSize, Qt
+from PySide6.QtCore import QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QPainter, QPaintEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
 from studiowatch.ui.models.review import CauseRow
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
-from studiowatch.ui.widgets.text import label, rule
+from studiowatch.ui.widgets.text import button, label, rule
 
+EXAMPLE = "What would that look like?"
 _BAR_UNITS = 8
 _FADED = 0.02  # share under which a cause is only named
 
@@ -46,7 +48,9 @@ class ShareBar(QWidget):
 
 
 class CauseList(QWidget):
-    """Rows of causes, the strongest first."""
+    """Rows of causes, the strongest first. `atlas_asked` carries the cause of which she wants to see a made-up coat."""
+
+    atlas_asked = Signal(object)
 
     def __init__(self) -> None:
         super().__init__()
@@ -100,7 +104,11 @@ class CauseList(QWidget):
         for sentence in row.sentences:
             column.addWidget(label("body", Tone.MUTED, sentence, wrap=True))
         if row.often:
-            column.addWidget(label("small", Tone.LINK, row.often, wrap=True))
+            column.addWidget(label("small", Tone.INK, row.often, wrap=True))
+        example = button(EXAMPLE, "link")
+        example.setAccessibleName(f"{EXAMPLE} {row.title}")
+        example.clicked.connect(partial(self.atlas_asked.emit, row.cause))
+        column.addWidget(example, 0, Qt.AlignmentFlag.AlignLeft)
         return made
 
     def _rest(self, rows: Sequence[CauseRow]) -> QWidget:

@@ -6,34 +6,50 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
-from studiowatch.studio.review_views import Review
+from studiowatch.studio.review_views import OtherCoat, Reliability, Review
 from studiowatch.ui.models.review import review_words
-from studiowatch.ui.models.review_plot import picture_of
+from studiowatch.ui.models.review_plot import Picture, beside_of, picture_of
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.cause_list import CauseList
+from studiowatch.ui.widgets.reliability_plot import ReliabilityPlot
 from studiowatch.ui.widgets.review_cards import ChangeTable, StepList
 from studiowatch.ui.widgets.review_plot import ReviewPlot
 from studiowatch.ui.widgets.text import button, label, say
 
 WORKING = "Working it out…"
+TO_RACK, TO_OWN = "← Back to the rack", "← Back to my coat"
+MADE_UP = "Made up:"
+EXAMPLE_WORDS = "This coat and its room are made up, to show what this cause looks like."
+OFTEN = "How often was it right?"
+BESIDE, ALONE = "Beside my other coats", "This coat alone"
+NO_OTHERS = "No other coat of this kind has a recorded outcome yet: record how coats came out, clear ones too."
 _SIDE_BY_SIDE_UNITS = 900  # narrower than this, the causes stand above the plot
 
 
 class ReviewPage(QWidget):
-    """Shows one review. `left` asks for the rack, `pdf_asked` and `csv_asked` for it on paper and as figures."""
+    """Shows one review. `left` asks for the rack, `pdf_asked` and `csv_asked` for it on paper and as figures.
+
+    `others_asked` asks for her other coats, shown on the same axes in place of what the room did; `example_asked` for
+    the made-up coat of a cause, shown in place of hers until she goes back; `reliability_asked` for how often each
+    chance came true.
+    """
 
     left = Signal()
     pdf_asked = Signal()
     csv_asked = Signal()
+    others_asked = Signal()
+    example_asked = Signal(object)
+    reliability_asked = Signal()
 
     def __init__(self) -> None:
         super().__init__()
         self.setObjectName("page")
         self.setAccessibleName("Why did it cloud?")
         self.review: Review | None = None
+        self._now_ms = 0
         self._style = Style()
-        self.back = button("← Back to the rack", "link")  # first, as the keyboard reaches it
+        self.back = button(TO_RACK, "link")  # first, as the keyboard reaches it
         self._title = label("headline")
         self._subtitle = label("body", Tone.MUTED, wrap=True)
         self._headline = label("title", wrap=True)
@@ -42,9 +58,15 @@ class ReviewPage(QWidget):
         self._changes, self._steps = ChangeTable(), StepList()
         self._learnt = label("small", Tone.MUTED, wrap=True)
         self._blind = label("body", Tone.CAUTION, wrap=True)
+        self._beside, self._often = button(BESIDE, "link"), button(OFTEN, "link")
+        self._reliability = ReliabilityPlot()
+        self._own: tuple[Review, int] | None = None
         self._compose()
-        self.back.clicked.connect(self.left)
-        QShortcut(QKeySequence("Escape"), self, self.left.emit)
+        self._beside.clicked.connect(self._turn)
+        self.back.clicked.connect(self.go_back)
+        QShortcut(QKeySequence("Escape"), self, self.go_back)
+        self._causes.atlas_asked.connect(self.example_asked)
+        self._often.clicked.connect(self.reliability_asked)
         self._pdf.clicked.connect(self.pdf_asked)
         self._csv.clicked.connect(self.csv_asked)
         self.wait()
@@ -61,7 +83,7 @@ class ReviewPage(QWidget):
         self._grid = QGridLayout(self._body)
         self._grid.setContentsMargins(0, 0, 0, 0)
         self._causes_part = self._part("Likely causes, strongest first", self._causes_card())
-        self._plot_part = self._part("What the room did under this coat", self._plot_card())
+        self._plot_part = self._part("What the room did under this coat", self._plot_card(), self._beside)
         self._changes_part = self._part("What would have changed it", self._changes)
         self._steps_part = self._part("What to do now", self._steps)
         self._scroll = QScrollArea()
@@ -79,12 +101,17 @@ class ReviewPage(QWidget):
         self._arrange()
 
     @staticmethod
-    def _part(title: str, card: QWidget) -> QWidget:
+    def _part(title: str, card: QWidget, action: QWidget | None = None) -> QWidget:
         made = QWidget()
         made.setObjectName("inside")
         column = QVBoxLayout(made)
         column.setContentsMargins(0, 0, 0, 0)
-        column.addWidget(label("column", text=title))
+        head = QHBoxLayout()
+        head.addWidget(label("column", text=title))
+        head.addStretch(1)
+        if action is not None:
+            head.addWidget(action)
+        column.addLayout(head)
         column.addWidget(card, 1)
         return made
 
@@ -94,6 +121,8 @@ class ReviewPage(QWidget):
         self._causes_column = QVBoxLayout(card)
         for part in (self._causes, self._blind, self._learnt):
             self._causes_column.addWidget(part)
+        self._causes_column.addWidget(self._often, 0, Qt.AlignmentFlag.AlignLeft)
+        self._causes_column.addWidget(self._reliability)
         self._causes_column.setStretch(0, 1)
         return card
 
@@ -131,7 +160,7 @@ class ReviewPage(QWidget):
         self._causes_column.setContentsMargins(px(16), px(14), px(16), px(12))
         self._causes_column.setSpacing(px(10))
         self._plot_column.setContentsMargins(px(12), px(8), px(12), px(8))
-        for part in (self._causes, self._plot, self._changes, self._steps):
+        for part in (self._causes, self._plot, self._changes, self._steps, self._reliability):
             part.set_style(style)
         self._arrange()
 
@@ -140,11 +169,16 @@ class ReviewPage(QWidget):
         super().resizeEvent(event)
         self._arrange()
 
-    def wait(self, share: float = 0.0) -> None:
-        """Show that a review is worked out, and how much of it is done, 0-1."""
-        self.review = None
-        words = f"{WORKING} {100.0 * share:.0f} %" if 0.0 < share < 1.0 else WORKING
-        self._say("Why did it cloud?", "", words, Tone.MUTED)
+    def wait(self) -> None:
+        """Show that a review is worked out."""
+        self.review = self._own = None
+        self.back.setText(TO_RACK)
+        self._say("Why did it cloud?", "", WORKING, Tone.MUTED)
+
+    def show_progress(self, share: float) -> None:
+        """Show how much of the work is done, 0-1, while nothing else is shown."""
+        if self.review is None:
+            say(self._headline, f"{WORKING} {100.0 * share:.0f} %" if share < 1.0 else WORKING)
 
     def refuse(self, sentence: str) -> None:
         """Show why there is no review."""
@@ -160,14 +194,69 @@ class ReviewPage(QWidget):
         say(self._subtitle, subtitle, hide_empty=True)
         say(self._headline, headline, tone)
 
+    def go_back(self) -> None:
+        """Go from a made-up coat to hers, and from there to the rack."""
+        if self._own is None:
+            self.left.emit()
+        else:
+            review, now_ms = self._own
+            self.show_review(review, now_ms)
+
+    def show_example(self, review: Review) -> None:
+        """Show the review of a made-up coat in place of hers."""
+        own = self._own
+        if own is None and self.review is not None:
+            own = self.review, self._now_ms
+        self.show_review(review, review.seen_ms or review.laid_ms)
+        self._own = own
+        self.back.setText(TO_OWN)
+        self.back.setAccessibleName(TO_OWN)
+        say(self._title, f"{MADE_UP} {self._title.text()}")
+        say(self._learnt, EXAMPLE_WORDS)
+        for part in (self._beside, self._often, self._pdf, self._csv):
+            part.hide()
+
+    def show_reliability(self, reliability: Reliability) -> None:
+        """Show how often each chance came true."""
+        say(self._learnt, reliability.sentence)
+        self._reliability.show_reliability(reliability)
+        self._reliability.setVisible(bool(reliability.bins))
+
+    def _turn(self) -> None:
+        """Show her other coats beside this one, or this one alone again."""
+        if self._beside.text() == BESIDE:
+            self._beside.setEnabled(False)
+            self.others_asked.emit()
+        elif self.review is not None:
+            self._show_plot(picture_of(self.review), BESIDE)
+
+    def show_others(self, coats: tuple[OtherCoat, ...]) -> None:
+        """Show a coat, the first, beside her others."""
+        if len(coats) > 1:
+            self._show_plot(beside_of(coats), ALONE)
+        else:
+            say(self._learnt, NO_OTHERS)
+            self._beside.setEnabled(True)
+
+    def _show_plot(self, picture: Picture, turn: str) -> None:
+        self._plot.show_picture(picture)
+        self._beside.setText(turn)
+        self._beside.setAccessibleName(turn)
+        self._beside.setEnabled(True)
+
     def show_review(self, review: Review, now_ms: int) -> None:
         """Show `review`, its times seen from `now_ms`, UTC ms."""
-        self.review = review
+        self.review, self._now_ms, self._own = review, now_ms, None
+        self.back.setText(TO_RACK)
+        self.back.setAccessibleName(TO_RACK)
+        self._reliability.hide()
+        for part in (self._beside, self._often):
+            part.show()
         words = review_words(review, now_ms)
         self.setAccessibleName(words.title)
         self._say(words.title, words.subtitle, words.headline, Tone.INK)
         self._causes.show_causes(words.causes)
-        self._plot.show_picture(picture_of(review))
+        self._show_plot(picture_of(review), BESIDE)
         self._changes.show_changes(words.changes)
         self._steps.show_steps(words.steps, words.cautions)
         say(self._blind, "\n".join(words.blind), hide_empty=True)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -9,12 +10,14 @@ from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen, QPolygonF
 
 from studiowatch.studio.review_views import Phase
-from studiowatch.ui.models.history_axis import TimeScale, time_ticks
+from studiowatch.ui.models.history_axis import Tick, TimeScale, time_ticks
 from studiowatch.ui.models.review_plot import Line, Panel, Picture
+from studiowatch.ui.models.times import HOUR_MS
 from studiowatch.ui.theme import Theme
 from studiowatch.ui.widgets.history_axis import hairline, label_font, strong_font
 
 _WASH = {Phase.WET: ("film_wet", 36), Phase.CLOSING: ("good", 26)}  # colour and opacity of 255
+BESIDE_NAMES = [("this coat", "film_wet"), ("came out clear", "good"), ("clouded (dashed)", "act")]
 _TITLE_LINES = 1.5  # lines of text above each panel
 
 
@@ -107,6 +110,8 @@ class ReviewPicture:
         """Write what the panel shows, each line's name in the line's colour."""
         metrics = QFontMetricsF(self.painter.font())
         names = [(line.words, line.ink) for line in panel.lines] if len(panel.lines) > 1 else []
+        if self.picture.since_laid:
+            names = BESIDE_NAMES
         if panel.unit == "g/m²" and panel.lines:
             names = [(line.words, line.ink) for line in panel.lines]
         x = area.left() + 5.0 * self.unit_px
@@ -128,7 +133,10 @@ class ReviewPicture:
         self.painter.drawText(place, _flags(Qt.AlignmentFlag.AlignRight), panel.limit_words)
 
     def _draw_line(self, panel: Panel, line: Line, area: QRectF) -> None:
-        self.painter.setPen(QPen(QColor(getattr(self.theme, line.ink)), (2.0 if line.wide else 1.3) * self.unit_px))
+        pen = QPen(QColor(getattr(self.theme, line.ink)), (2.4 if line.wide else 1.3) * self.unit_px)
+        if line.dashed:
+            pen.setStyle(Qt.PenStyle.DashLine)
+        self.painter.setPen(pen)
         x = [self.time.x(float(at)) for at in line.time_ms]
         y = area.bottom() - area.height() * (line.values - panel.scale.low) / (panel.scale.high - panel.scale.low)
         broken = np.flatnonzero(~np.isfinite(line.values))
@@ -155,7 +163,7 @@ class ReviewPicture:
         metrics = QFontMetricsF(strong_font(label_font(self.font)))
         most = max(int(plot.width() / (metrics.horizontalAdvance("Wed 25 Nov") + 16.0 * self.unit_px)), 1)
         free_from = plot.left() - 20.0
-        for tick in time_ticks(self.picture.start_ms, self.picture.end_ms, most):
+        for tick in self._ticks(most):
             x = time.x(tick.time_ms)
             self.painter.setPen(hairline(self.theme.muted))
             self.painter.drawLine(QLineF(x, plot.bottom(), x, plot.bottom() + 4.0 * self.unit_px))
@@ -168,6 +176,12 @@ class ReviewPicture:
             self.painter.setPen(QColor(self.theme.ink if tick.strong else self.theme.muted))
             place = QRectF(left, plot.bottom() + 4.0 * self.unit_px, 2 * half + 1, 1.3 * self._line_px)
             self.painter.drawText(place, _flags(Qt.AlignmentFlag.AlignLeft), tick.label)
+
+    def _ticks(self, most: int) -> Sequence[Tick]:
+        if not self.picture.since_laid:
+            return time_ticks(self.picture.start_ms, self.picture.end_ms, most)
+        hours = range(0, self.picture.end_ms // HOUR_MS + 1, 2)
+        return [Tick(time_ms=hour * HOUR_MS, label=f"{hour} h" if hour else "laid", strong=not hour) for hour in hours]
 
     @staticmethod
     def _y(panel: Panel, area: QRectF, value: float) -> float:

@@ -80,6 +80,7 @@ def _text(style: Style) -> str:
         "state": (13, 700),
         "ready": (16, 700),
         "strong": (13, 700),
+        "lead": (15, 400),
         "body": (13, 400),
         "small": (12, 400),
         "dialog": (18, 700),

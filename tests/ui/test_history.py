@@ -18,6 +18,7 @@ from studiowatch.service.board_view import BoardView
 from studiowatch.service.ports import PastView, Series
 from studiowatch.service.snapshot import CoatView, PieceView, RoomView, Snapshot, StageTime
 from studiowatch.studio.words import Level, Sentence
+from studiowatch.ui.models.empty import NO_READING
 from studiowatch.ui.models.history_live import EMPTY, RoomData
 from studiowatch.ui.models.history_panels import panels_of
 from studiowatch.ui.models.history_view import HOUR_MS, Span, View
@@ -325,7 +326,7 @@ def test_that_an_empty_log_promises_readings_and_an_empty_stretch_says_so(qtbot:
     plot.set_snapshot(replace(snapshot(), room=RoomView(time_ms=NOW_MS)))
     plot.set_history(NothingRead())
     qtbot.waitUntil(lambda: plot.canvas.empty_log)
-    assert plot.canvas._empty_words() == "Readings appear here once the board sends some"
+    assert plot.canvas._empty_words() == NO_READING
     plot.set_history(HourOfReadings())
     qtbot.waitUntil(lambda: len(plot.canvas.data.temperature.time_ms) > 0)
     assert plot.canvas._empty_words() == ""

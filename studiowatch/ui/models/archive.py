@@ -8,7 +8,7 @@ from studiowatch.service.snapshot import ArchivedView
 from studiowatch.ui.models.times import day_words, local
 
 NONE_FOUND = "No archived piece has all these words in its title, support, notes or data sheets."
-NONE_THERE = "Nothing was taken off the rack yet. What is taken off it comes here, with all its records."
+NONE_THERE = "Nothing was taken off the rack yet. What you take off it (in its menu) comes here with all its records."
 
 
 def archive_line(piece: ArchivedView, zone: tzinfo | None = None) -> str:

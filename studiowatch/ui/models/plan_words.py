@@ -11,10 +11,11 @@ from studiowatch.studio.labels import suggested_mL, volume_text
 from studiowatch.studio.plan_shapes import FinishingPlan, MilestoneTime, PiecePlan, PlannedCoat, TodayStep
 from studiowatch.studio.plan_words import day_text, slack_text
 from studiowatch.studio.words import Level
+from studiowatch.ui.models.empty import NO_PLAN
 from studiowatch.ui.models.times import clock_words
 from studiowatch.ui.models.tones import LEVEL_TONES, Tone
 
-NO_PIECES = "No piece is on the rack yet. Register one, and its coats to come are planned here."
+NO_PIECES = NO_PLAN
 BEING_MADE = "The plan is being made."
 NO_COATS = "No coat is to come. Add one, or apply a recipe."
 _FIT = {"handle": "Fit to handle", "wrap": "Fit to wrap", "ship": "Fit to ship"}

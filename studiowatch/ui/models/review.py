@@ -149,6 +149,9 @@ def _steps(review: Review) -> tuple[str, ...]:
 
 def _learnt(coats: int) -> str:
     if not coats:
-        return "Weighed by common judgement alone: no coat here has a recorded outcome yet. Likely is not proven."
+        return (
+            "Weighed by common judgement alone: no coat here has a recorded outcome yet. Likely is not proven. "
+            "Record how each came out (Ctrl+O): it learns from that."
+        )
     counted = "1 coat" if coats == 1 else f"{coats} coats"
     return f"Weighed by what {counted} here taught. Likely is not proven."

@@ -111,7 +111,7 @@ class FinishingDialog(QDialog):
             self._stack.removeWidget(old)
             old.deleteLater()
         self.pages = []
-        wide = min(self._style.px(PAGE_UNITS), max(self.preview.viewport().width() - self._style.px(10), 200))
+        wide = min(self._style.px(PAGE_UNITS), max(self.preview.viewport().width() - self._style.px(26), 200))
         for number, picture in enumerate(pictures, start=1):
             shown = QLabel()
             shown.setProperty("frame", "true")

@@ -38,7 +38,7 @@ class FirstStepsPage(QScrollArea):
         self._snapshot: Snapshot | None = None
         self._count = label("body", Tone.MUTED)
         self.heading = label("headline", wrap=True)
-        self._words: QLabel = label("title", wrap=True)
+        self._words: QLabel = label("lead", wrap=True)
         self._state = label("body", Tone.LINK, wrap=True)
         self.offers: list[QPushButton] = []
         self._offers = QVBoxLayout()

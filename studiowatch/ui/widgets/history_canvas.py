@@ -16,6 +16,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from studiowatch.service.ports import PastView, Series
 from studiowatch.service.snapshot import Snapshot
+from studiowatch.ui.models.empty import NO_READING
 from studiowatch.ui.models.history_axis import TimeScale, moment_words, range_words
 from studiowatch.ui.models.history_fetch import Request, covers
 from studiowatch.ui.models.history_lanes import CoatSpan, Lane
@@ -35,7 +36,7 @@ from studiowatch.ui.widgets.history_stamps import Stamps
 from studiowatch.ui.widgets.history_title import TitlePainter
 
 CORNER_PX = 6.0
-NOTHING_YET = "Readings appear here once the board sends some"
+NOTHING_YET = NO_READING
 NONE_HERE = "no readings in this stretch"
 MARK_REACH_PX = 8.0
 LEAST_SIZE = QSize(360, 320)

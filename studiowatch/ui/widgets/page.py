@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 )
 
 from studiowatch.service.snapshot import Snapshot
+from studiowatch.ui.models.empty import NO_WARNING, prompts_words
 from studiowatch.ui.models.figures import room_figures
 from studiowatch.ui.models.finding import found_on_rack
 from studiowatch.ui.models.notices import WarningRow, sentence_card, warning_rows
@@ -63,7 +64,7 @@ class Page(QScrollArea):
         self._shown: tuple[Snapshot, Mapping[str, float]] | None = None
         self.prompts = PromptList()
         self.warnings: RowList[WarningRow, WarningRowView] = RowList(
-            "Warnings", "No warning so far.", self._warning_view, WarningRowView.set_row
+            "Warnings", NO_WARNING, self._warning_view, WarningRowView.set_row
         )
         self.register = button("+ register a piece", "link", "Put a piece on the rack")
         self.across = button("show it large", "link", "Large, to be read from across the room (F11)")
@@ -100,6 +101,7 @@ class Page(QScrollArea):
         self.sentence.set_card(sentence_card(snapshot))
         self._shown = snapshot, sheet_um
         self._show_rack()
+        self.prompts.say_empty(prompts_words(snapshot))
         self.prompts.show_rows(prompt_rows(snapshot))
         self.warnings.set_rows(warning_rows(snapshot))
 

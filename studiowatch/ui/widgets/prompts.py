@@ -9,6 +9,7 @@ from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QAbstractButton, QHBoxLayout, QVBoxLayout, QWidget
 
 from studiowatch.studio.words import Level
+from studiowatch.ui.models.empty import NO_PROMPT
 from studiowatch.ui.models.prompts import Deed, PromptRow, with_ticked
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
@@ -151,7 +152,7 @@ class PromptList(RowList[PromptRow, PromptRowView]):
     asked = Signal(object)
 
     def __init__(self) -> None:
-        super().__init__("At the rack", "Nothing to do at the rack.", self._view, PromptRowView.set_row)
+        super().__init__("At the rack", NO_PROMPT, self._view, PromptRowView.set_row)
         self._latest: tuple[PromptRow, ...] = ()
         self._held: set[str] = set()
 

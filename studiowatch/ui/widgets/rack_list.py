@@ -15,6 +15,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
 
+from studiowatch.ui.models.empty import NO_PIECE
 from studiowatch.ui.models.rack import PieceCard
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
@@ -88,8 +89,7 @@ class RackList(QScrollArea):
         column.setContentsMargins(18, 20, 18, 20)
         column.setSpacing(10)
         column.addWidget(label("title", text="No piece on the rack yet"))
-        words = "Register the first piece: title, size, and the coats to come. Ready times start with its first coat."
-        column.addWidget(label("body", Tone.MUTED, words, wrap=True))
+        column.addWidget(label("body", Tone.MUTED, NO_PIECE, wrap=True))
         register = button("Register a piece", "primary")
         register.clicked.connect(self.register_asked)
         column.addWidget(register, 0, Qt.AlignmentFlag.AlignLeft)

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
 
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
-from studiowatch.ui.widgets.text import label
+from studiowatch.ui.widgets.text import label, say
 
 Row = TypeVar("Row")
 View = TypeVar("View", bound=QWidget)
@@ -55,6 +55,15 @@ class RowList(QFrame, Generic[Row, View]):
         self._column.setSpacing(px(7))
         for view in self._views:
             _restyle(view, style)
+
+    def say_empty(self, words: str) -> None:
+        """Say `words` where there is no row."""
+        say(self._empty, words)
+
+    @property
+    def empty_words(self) -> str:
+        """Return what is said where there is no row."""
+        return self._empty.text()
 
     def set_rows(self, rows: Sequence[Row]) -> None:
         """Show `rows`."""

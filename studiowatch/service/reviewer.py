@@ -103,15 +103,18 @@ class Reviewer:
     ) -> Mapping[str, Told]:
         """Return all clear coats with an outcome, by key in the order of laying, but the one with the key `besides`.
 
-        Those that cannot be followed are left out; `progress` is called with the share done, 0-1.
+        Those that cannot be followed are left out; `progress` is called with the share done, 0-1, and may raise to
+        give up: what was worked out until then is kept.
         """
         found = [one for one in self._with_outcome() if one[1].key != besides]
-        for place, (piece, coat, outcome) in enumerate(found):
-            if coat.key not in self._told:
-                severities = self._severities(piece, coat)
-                self._told[coat.key] = None if severities is None else Told(outcome=outcome, severities=severities)
-            progress((place + 1) / len(found))
-        self.kept.save()
+        try:
+            for place, (piece, coat, outcome) in enumerate(found):
+                if coat.key not in self._told:
+                    severities = self._severities(piece, coat)
+                    self._told[coat.key] = None if severities is None else Told(outcome=outcome, severities=severities)
+                progress((place + 1) / len(found))
+        finally:
+            self.kept.save()
         return {coat.key: told for _, coat, _ in found if (told := self._told[coat.key]) is not None}
 
     def curves(self) -> Curves:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtCore import QObject, QStandardPaths, Signal
+from PySide6.QtCore import QObject, QStandardPaths, QTimer, Signal
 from PySide6.QtWidgets import QFileDialog, QWidget
 
 from studiowatch.service.ports import Clock
@@ -19,6 +19,7 @@ from studiowatch.ui.print.review_pdf import write_review
 from studiowatch.ui.review_worker import Example, ReviewWorker
 from studiowatch.ui.widgets.review_page import ReviewPage
 
+WARM_AFTER_MS = 180_000  # ms after the start, when the coats on the rack are long dried through the log
 NOTHING_LAID = "Choose a piece with a coat on it first: a review is of one coat."
 NOT_HERE = "No coat can be reviewed here: this window has no records to look into."
 
@@ -38,6 +39,10 @@ class ReviewDeeds(QObject):
             self._worker.answered.connect(self._show)
             self._worker.refused.connect(page.refuse)
             self._worker.progressed.connect(page.show_progress)
+            self._warming = QTimer(self)
+            self._warming.setSingleShot(True)
+            self._warming.timeout.connect(self._worker.warm)
+            self._warming.start(WARM_AFTER_MS)
         page.pdf_asked.connect(self.save_pdf)
         page.csv_asked.connect(self.save_csv)
         page.others_asked.connect(self._ask_others)

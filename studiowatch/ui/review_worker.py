@@ -68,6 +68,15 @@ class ReviewWorker(QObject):
         """Have it worked out how often each chance came true."""
         self._begin(self._reviews.reliability)
 
+    def warm(self) -> None:
+        """Have the coats weighed that are not yet, and tell nobody: the next review then opens at once."""
+        if self._thread is None:
+            self._begin(self._warmed)
+
+    def _warmed(self, progress: Callable[[float], None]) -> object:
+        self._reviews.reliability(progress)
+        raise _Outdated
+
     def close(self) -> None:
         """Bring no more answers: the window is going. What is being worked out only reads, and is given up."""
         self._serial += 1

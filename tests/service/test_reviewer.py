@@ -199,6 +199,20 @@ def test_that_the_air_of_the_wet_film_is_taken_by_the_minute_and_the_rest_in_fiv
     assert len(room.moments) == len(fine) + (1500 - 360) // 5
 
 
+def test_that_work_given_up_is_kept_as_far_as_it_got(tmp_path: Path) -> None:
+    pieces, kept = studio([Outcome.CLEAR] * 3), tmp_path / "severities.json"
+
+    def give_up(share: float) -> None:
+        if share > 0.5:
+            raise KeyboardInterrupt
+
+    with pytest.raises(KeyboardInterrupt):
+        reviewer(pieces, log(3), KeptSeverities(path=kept)).told(give_up)
+    again = log(3)
+    reviewer(pieces, again, KeptSeverities(path=kept)).told()
+    assert len(again.reads) == 1  # type: ignore[attr-defined]
+
+
 def test_that_her_other_coats_are_read_since_each_was_laid_the_newest_first() -> None:
     pieces = studio([Outcome.CLEAR, Outcome.MILKY_ALL_OVER, None, Outcome.CLEAR])
     found = other_coats(reviewer(pieces, log(4, damp_days=(1,))), "c3")

@@ -248,6 +248,18 @@ def test_that_an_example_and_how_often_it_was_right_come_through_the_same_thread
     worker.close()
 
 
+def test_that_weighing_beforehand_tells_nobody_and_gives_way(qtbot: QtBot) -> None:
+    worker = ReviewWorker(ScriptedReviews())
+    told: list[object] = []
+    worker.answered.connect(told.append)
+    worker.refused.connect(told.append)
+    worker.warm()
+    with qtbot.waitSignal(worker.answered, timeout=30_000):
+        worker.ask_others("any")
+    assert [type(answer) for answer in told] == [tuple]
+    worker.close()
+
+
 def test_that_a_refusal_is_told_and_a_fault_of_ours_is_told_and_logged(
     qtbot: QtBot, caplog: pytest.LogCaptureFixture
 ) -> None:

@@ -55,7 +55,7 @@ def _drawn(review: Review, wide: float) -> QImage:
 
 def _body(words: ReviewWords, wide: float) -> str:
     causes = "".join(_cause(cause) for cause in words.causes if cause.share >= LEAST_SHOWN)
-    steps = "".join(f"<li>{escape(step)}</li>" for step in words.steps)
+    steps = "".join(f"<p>{number}. {escape(step)}</p>" for number, step in enumerate(words.steps, start=1))
     cautions = "".join(f'<p style="color: {LIGHT.act}">! {escape(caution)}</p>' for caution in words.cautions)
     blind = "".join(f"<p>{escape(sentence)}</p>" for sentence in words.blind)
     blind = f'<p class="head">What the records do not show</p>{blind}' if blind else ""
@@ -66,7 +66,7 @@ def _body(words: ReviewWords, wide: float) -> str:
         f'<p class="head">What the room did under this coat</p>'
         f'<p><img src="room" width="{wide:.0f}" height="{PLOT_HIGH:.0f}"></p>'
         f'<p class="head">What would have changed it</p>{_table(words.changes)}'
-        f'<p class="head">What to do now</p><ol>{steps}</ol>{cautions}'
+        f'<p class="head">What to do now</p>{steps}{cautions}'
         f'<p class="facts">{escape(words.learnt)}</p>'
     )
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 from dataclasses import replace
+from datetime import date
 
 from studiowatch.service.bench import AMOUNT, Bench, Changed, past, within
 from studiowatch.service.commands import (
@@ -16,7 +17,7 @@ from studiowatch.service.commands import (
     RegisterPiece,
 )
 from studiowatch.service.correction_commands import RestorePiece
-from studiowatch.studio.pieces import PANELS_MOST, TITLE_MOST, Coat, Piece, Shape
+from studiowatch.studio.pieces import LATEST_YEAR, PANELS_MOST, TITLE_MOST, Coat, Piece, Shape
 
 SIDE_cm = (1.0, 1000.0)  # cm, a piece's sides: from a sample chip to a wall; assumption
 NOTES_MOST = 4000  # characters: a page; assumption
@@ -31,7 +32,7 @@ def registered(command: RegisterPiece, bench: Bench) -> Changed:
         title=_title(command.title, bench, None),
         width_cm=_side("width", command.width_cm),
         height_cm=_side("height", command.height_cm),
-        due=command.due,
+        due=_due(command.due),
         support=_support(command.support) or "canvas",
         orientation=command.orientation,
         place=_behind(bench),
@@ -56,7 +57,7 @@ def amended(command: AmendPiece, bench: Bench) -> Changed:
         title=title or piece.title,
         width_cm=piece.width_cm if command.width_cm is None else _side("width", command.width_cm),
         height_cm=piece.height_cm if command.height_cm is None else _side("height", command.height_cm),
-        due=None if command.no_due else command.due or piece.due,
+        due=None if command.no_due else _due(command.due) or piece.due,
         support=_support(command.support or "") or piece.support,
         orientation=command.orientation or piece.orientation,
         shape=shape,
@@ -152,6 +153,12 @@ def _title(title: str, bench: Bench, own_key: str | None) -> str:
     if any(piece.title == title and piece.key != own_key and not piece.archived for piece in bench.pieces):
         raise Refused(f"There is a piece called {title!r} on the rack already; give this one another title.")
     return title
+
+
+def _due(day: date | None) -> date | None:
+    if day is not None and day.year > LATEST_YEAR:
+        raise Refused(f"The day it is due is {day}; allowed is a day up to the year {LATEST_YEAR}. Correct it.")
+    return day
 
 
 def _side(which: str, value_cm: float) -> float:

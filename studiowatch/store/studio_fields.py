@@ -10,10 +10,9 @@ from math import isfinite
 from typing import Any
 
 from studiowatch.coats.stages import Orientation
-from studiowatch.studio.pieces import PANELS_MOST, TITLE_MOST, Finding, Outcome, Shape
+from studiowatch.studio.pieces import LATEST_YEAR, PANELS_MOST, TITLE_MOST, Finding, Outcome, Shape
 
 _EPOCH = datetime(1970, 1, 1, tzinfo=UTC)
-_LATEST_YEAR = 2200  # assumption: a later year is a slip of the keyboard
 _LONGEST_SIDE_CM = 2_000  # cm, assumption: a wall
 _MOST_LAID = 100_000  # mL or g, assumption: far more than any coat
 _THICKEST_UM = 10_000  # µm, assumption: ten times a heavy pour
@@ -91,13 +90,13 @@ def _file_name(value: Any) -> str:  # noqa: ANN401
 
 
 def _day(value: Any) -> date:  # noqa: ANN401
-    if isinstance(value, datetime) or not isinstance(value, date) or value.year > _LATEST_YEAR:
+    if isinstance(value, datetime) or not isinstance(value, date) or value.year > LATEST_YEAR:
         raise Wrong
     return value
 
 
 def _moment(value: Any) -> int:  # noqa: ANN401
-    if not isinstance(value, datetime) or value.tzinfo is None or value < _EPOCH or value.year > _LATEST_YEAR:
+    if not isinstance(value, datetime) or value.tzinfo is None or value < _EPOCH or value.year > LATEST_YEAR:
         raise Wrong
     return utc_ms(value)
 
@@ -166,7 +165,7 @@ _A_TEXT = "a text in quotes that is not empty"
 _A_TITLE = f"a text in quotes of 1 to {TITLE_MOST} characters that can be shown"
 _ANY_TEXT = "a text in quotes"
 _A_KEY_OF = "the key of a coat"
-_A_MOMENT = f"a date and time with its zone, 1970 to {_LATEST_YEAR}, like 2026-03-02T09:00:00Z"
+_A_MOMENT = f"a date and time with its zone, 1970 to {LATEST_YEAR}, like 2026-03-02T09:00:00Z"
 _KEY = Field(name="key", attribute="key", read=_text, allowed="a text in quotes that no other has")
 
 
@@ -187,7 +186,7 @@ PIECE_FIELDS = (
     Field(name="title", attribute="title", read=_title, allowed=_A_TITLE, required=True),
     _length("width_cm"),
     _length("height_cm"),
-    Field(name="due", attribute="due", read=_day, allowed=f"a day up to the year {_LATEST_YEAR}, like 2026-03-20"),
+    Field(name="due", attribute="due", read=_day, allowed=f"a day up to the year {LATEST_YEAR}, like 2026-03-20"),
     Field(name="support", attribute="support", read=_any_text, allowed=_ANY_TEXT),
     Field(
         name="orientation",

@@ -53,6 +53,18 @@ def piece(**changes: object) -> Piece:
     return replace(plain, **changes)
 
 
+@pytest.mark.parametrize(
+    "order",
+    [
+        RegisterPiece(title="Low Tide", width_cm=60, height_cm=90, due=date(9999, 12, 31)),
+        AmendPiece(piece_key="p", due=date(2201, 1, 1)),
+    ],
+)
+def test_that_a_day_is_refused_that_a_studio_file_could_not_be_read_with(order: PieceCommand) -> None:
+    with pytest.raises(Refused, match=r"due is \d{4}-\d\d-\d\d; allowed is a day up to the year 2200"):
+        carry_out(order, bench(piece()))
+
+
 def test_that_a_piece_is_registered_with_its_planned_coats_at_the_end_of_the_rack() -> None:
     order = RegisterPiece(
         title="  Low   Tide ", width_cm=60, height_cm=90, due=date(2026, 5, 1), sheets=("isolation", "gloss")

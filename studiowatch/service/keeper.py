@@ -166,6 +166,7 @@ class Keeper:
             self._inbox.refuse_rest()
             self._opened.set_exception(fault)
             return
+        watch.is_ending = self._stopping.is_set
         self._opened.set_result(None)
         self._guard(watch, self._publish, watch)
         try:

@@ -93,6 +93,8 @@ class Watchkeeping:
         Called last of all, to let go of the store.
     outside : OutsideDesk or None
         Takes readings from outside; None where there is no log of hers.
+    is_ending : callable
+        Whether the watch is to end; no coat is then dried and no plan made any more: the records hold all that is needed.
     """
 
     log: ReadingsLog
@@ -106,6 +108,7 @@ class Watchkeeping:
     plan_work: Work | None = None
     silent_after_s: float = SILENT_AFTER_S
     outside: OutsideDesk | None = None
+    is_ending: Callable[[], bool] = lambda: False
     changed: bool = True
     is_opening: bool = False
     own_fault: str = ""
@@ -193,7 +196,7 @@ class Watchkeeping:
         self._room.take(reading)
         self._judge(reading.time_ms)
         since_ms = reading.time_ms - (self._dried_ms or 0)
-        if not (self.is_opening or 0 <= since_ms < ADVANCE_MS):
+        if not (self.is_opening or self.is_ending() or 0 <= since_ms < ADVANCE_MS):
             self._dry(reading.time_ms)
 
     def _dry(self, now_ms: int) -> None:
@@ -343,6 +346,18 @@ class Watchkeeping:
     def look(self, now_ms: int, now_s: float, overflowed: int = 0) -> None:
         """Look at the clock: notice silence, prompts, jumps and overflow. Nothing is written here."""
         self.mind_the_clock(now_ms, now_s)
+        if self.is_ending():
+            self._plans.close()
+        else:
+            self._bring_up(now_ms)
+        if overflowed != self._board.overflowed:
+            lost = overflowed - self._board.overflowed
+            self._ledger.note(now_ms, "overflow", f"{lost} readings came faster than they could be kept.")
+            self._board = replace(self._board, overflowed=overflowed)
+            self.changed = True
+
+    def _bring_up(self, now_ms: int) -> None:
+        """Bring films, warnings, prompts and the plan up to now."""
         if self.is_opening:
             self._open_next(now_ms)
         elif self._unfollowed:
@@ -354,17 +369,15 @@ class Watchkeeping:
             (self._dry if is_held else self._tend)(now_ms)
         if not self.is_opening and not self._unfollowed and self._plans.tend(self._room.air(now_ms), now_ms):
             self.changed = True
-        if overflowed != self._board.overflowed:
-            lost = overflowed - self._board.overflowed
-            self._ledger.note(now_ms, "overflow", f"{lost} readings came faster than they could be kept.")
-            self._board = replace(self._board, overflowed=overflowed)
-            self.changed = True
 
     def _follow(self, now_ms: int) -> None:
         """Bring films, warnings and prompts in line with what she changed."""
         self._unfollowed, self._unread = False, ""
         try:
-            self._rack.follow(now_ms)
+            while self._rack.follow_next(now_ms):
+                if self.is_ending():
+                    self._unfollowed = True
+                    return
         except StoreTrouble as trouble:
             self._unfollowed, self._unread = True, str(trouble)
         self._dry(now_ms)

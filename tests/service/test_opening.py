@@ -107,3 +107,33 @@ def test_that_a_log_that_cannot_be_read_is_said_and_tried_again_while_the_watch_
     watch.look(NOW_MS + 1000, NOW_MS / 1000 + 1)
     assert surfaces(watch) == [Surface.WET] * MANY
     assert not watch.snapshot(NOW_MS).store_trouble
+
+
+def test_that_a_watch_that_is_to_end_dries_no_further_coat_and_has_no_plan_made() -> None:
+    asked: list[object] = []
+    watch = watch_of(Log())
+    watch.plan_work = asked.append
+    watch.is_ending = lambda: True
+    for _ in range(MANY + 1):
+        watch.look(NOW_MS, NOW_MS / 1000)
+    assert surfaces(watch) == [None] * MANY
+    assert not asked
+
+
+def test_that_coats_being_dried_anew_do_not_hold_up_the_end() -> None:
+    watch = watch_of(Log())
+    for _ in range(MANY):
+        watch.look(NOW_MS, NOW_MS / 1000)
+    dried: list[bool] = []
+
+    def is_ending() -> bool:
+        dried.append(True)
+        return len(dried) > 1  # asked first before anything is dried, then after the first piece
+
+    watch.take_sheet(watch.shelf.sheets["gloss-waterborne"])
+    watch.is_ending = is_ending
+    watch.look(NOW_MS, NOW_MS / 1000)
+    watch.is_ending = lambda: False
+    assert len(dried) == 2
+    watch.look(NOW_MS, NOW_MS / 1000)
+    assert surfaces(watch) == [Surface.WET] * MANY

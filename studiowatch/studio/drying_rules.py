@@ -14,6 +14,8 @@ from studiowatch.studio.moving import air_moving
 from studiowatch.studio.scene import Scene, titles_of
 from studiowatch.studio.words import Level, Sentence
 
+SHOWN_FASTER = 1.05  # from here on the pace is shown as more than 1.0
+
 _Reason = tuple[Standing, str, str]  # how it stands, what is said of it, and the basis of its limit
 
 
@@ -51,12 +53,19 @@ def _reasons(scene: Scene, coat: CoatAtRisk, *, in_moving_air: bool) -> list[_Re
         (air.humidity_pct, DRY_AIR, "The air is at {:.0f} % and takes up water fast."),
     ]
     if not in_moving_air:
-        looks.append((coat.pace, DRYING_PACE, "It dries {:.1f} times as fast as on its sheet."))
+        looks.append((coat.pace, DRYING_PACE, _pace_text(coat.pace)))
     return [
         (standing, said.format(value), limit.basis)
         for value, limit, said in looks
         if value is not None and (standing := limit.standing(value, before)) > Standing.FINE
     ]
+
+
+def _pace_text(pace: float | None) -> str:
+    """Return what is said of the pace; a warning is held for a while below its limit, and must not deny itself."""
+    if pace is not None and pace < SHOWN_FASTER:
+        return "It dries about as fast as on its sheet, and was faster just before."
+    return "It dries {:.1f} times as fast as on its sheet."
 
 
 def dust(scene: Scene) -> Concern | None:

@@ -125,3 +125,11 @@ def test_that_every_limit_names_its_basis() -> None:
     told = every_kind()
     assert {kind for kind, _ in told} >= set(Kind) - {Kind.BOARD_SILENT, Kind.READING_IMPLAUSIBLE, Kind.READING_OLD}
     assert all(basis for _, basis in told)
+
+
+def test_that_a_pace_warning_held_below_its_limit_does_not_deny_itself() -> None:
+    before = look(CALM, replace(WET, pace=1.3))
+    (held,) = look(CALM, replace(WET, pace=0.93), before=before, after_s=5.0)
+    assert held.sentence.headline == "Drying rather fast: a wet coat"
+    assert "0.9 times" not in held.sentence.detail
+    assert held.sentence.detail.startswith("It dries about as fast as on its sheet, and was faster just before.")

@@ -109,6 +109,8 @@ class RoomBand(QFrame):
         """Stand the figures in rows of `columns`."""
         if columns != self._columns:
             self._columns = columns
+            for column in range(self._grid.columnCount()):
+                self._grid.setColumnStretch(column, 0)  # a column that nothing stands in any more takes no width
             for index, view in enumerate(self._views):
                 self._grid.removeWidget(view)
                 self._place(index)

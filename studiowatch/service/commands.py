@@ -14,6 +14,7 @@ from studiowatch.service.correction_commands import CorrectionCommand, Redo, Tak
 from studiowatch.service.preparation_commands import PreparationCommand
 from studiowatch.service.sheet_commands import SheetCommand
 from studiowatch.studio.pieces import Finding, Outcome, Shape
+from studiowatch.studio.units import Units
 from studiowatch.studio.working_hours import WorkingHours
 
 
@@ -316,6 +317,14 @@ class EndTaking:
 
 OutsideCommand = TakeLogged | EndTaking
 
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SpeakIn:
+    """Say temperatures and air speeds in these units from now on; nothing in the records changes."""
+
+    units: Units
+
+
 Command = (
     RegisterPiece
     | AmendPiece
@@ -333,6 +342,7 @@ Command = (
     | TakePhoto
     | BoardCommand
     | HearWarning
+    | SpeakIn
     | RemindLater
     | TickPrompt
     | SnoozePrompt

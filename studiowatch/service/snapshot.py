@@ -16,6 +16,7 @@ from studiowatch.studio.plan_shapes import FinishingPlan
 from studiowatch.studio.preparation import ChoreNow, Phase, Preparation
 from studiowatch.studio.recipes import BUILT_IN, Recipe
 from studiowatch.studio.review_views import Risk
+from studiowatch.studio.units import METRIC, Units
 from studiowatch.studio.warnings import WarningState
 from studiowatch.studio.words import Level, Sentence
 from studiowatch.studio.working_hours import WorkingHours
@@ -318,6 +319,7 @@ class Snapshot:
     `plan` is the finishing plan, None until the first is made; `recipes` may be applied, `hours` are those she works.
     `store_trouble` is one sentence when readings or records cannot be written, else "".
     `archived` holds the pieces off the rack, by title; `undo` says what undo and redo would do.
+    `units` are those of its sentences, and those to show its figures in.
     """
 
     time_ms: int
@@ -339,6 +341,7 @@ class Snapshot:
     own_fault: str = ""
     archived: tuple[ArchivedView, ...] = ()
     undo: UndoView = field(default_factory=UndoView)
+    units: Units = METRIC
 
     def room_check(self, sheet: str) -> Sentence | None:
         """Return whether the room is fit to lay `sheet` now, or None if the sheet is not known."""

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import replace
 from itertools import chain
 
@@ -22,11 +21,16 @@ from studiowatch.studio.words import Level, Sentence
 
 
 def room_checks(
-    rack: Rack, air: AirNow, clock_text: Callable[[int], str], outlook: Outlook, now_ms: int
+    rack: Rack, air: AirNow, desk: WarningDesk, outlook: Outlook, now_ms: int
 ) -> tuple[tuple[str, Sentence], ...]:
     """Return for each sheet by name whether the room is fit to lay it now, or why not yet and about for how long."""
     return tuple(
-        (name, _with_wait(room_check(air, sheet, clock_text=clock_text), air, sheet, outlook, now_ms))
+        (
+            name,
+            _with_wait(
+                room_check(air, sheet, clock_text=desk.clock_text, units=desk.units), air, sheet, outlook, now_ms
+            ),
+        )
         for name, sheet in rack.shelf.sheets.items()
     )
 
@@ -59,6 +63,7 @@ def _said(rack: Rack, room: RoomNow, desk: WarningDesk, board: BoardView, now_ms
         None if room.last_ms is None else room.air_now(now_ms),
         now_ms=now_ms,
         clock_text=desk.clock_text,
+        units=desk.units,
         sheets=[rack.shelf.stand_in(name) for name in sorted(ahead)],
         wet_titles=tuple(dict.fromkeys(coat.piece_title for coat in at_risk)),
         connected=board.connected,

@@ -14,6 +14,7 @@ from studiowatch.service.room_heading import RoomHeading
 from studiowatch.service.snapshot import WarningView
 from studiowatch.store.shapes import WarningRecord
 from studiowatch.studio.concern import AirNow, CoatAtRisk, Concern, Kind
+from studiowatch.studio.units import METRIC, Units
 from studiowatch.studio.warnings import (
     RECENT,
     Change,
@@ -44,6 +45,8 @@ class WarningDesk:
         Turns UTC ms into the time of day as she reads it.
     silent_after_s : float
         Seconds without a reading after which a wet coat counts as unwatched.
+    units : Units
+        What warnings and verdicts are said in; what is in the records keeps its words.
     """
 
     records: Records
@@ -53,6 +56,7 @@ class WarningDesk:
     book: WarningBook = field(default_factory=WarningBook)
     concerns: tuple[Concern, ...] = ()
     heading: RoomHeading = field(default_factory=RoomHeading)
+    units: Units = METRIC
 
     def reopen(self, piece_keys: Mapping[str, str], now_ms: int) -> None:
         """Take up the warnings as they were left, and their causes as if they held until now.
@@ -82,6 +86,7 @@ class WarningDesk:
             before=self.concerns,
             silent_after_s=self.silent_after_s,
             heading=self.heading,
+            units=self.units,
         )
         self.book, changes = settle(self.book, self.concerns, now_ms)
         return self._kept(changes, now_ms)

@@ -28,6 +28,7 @@ from studiowatch.service.commands import (
     Refused,
     RemindLater,
     SnoozePrompt,
+    SpeakIn,
     TakeLogged,
     TickPrompt,
     TypeReading,
@@ -255,8 +256,8 @@ class Watchkeeping:
 
     def _carried_out(self, command: Command, now_ms: int, now_s: float) -> str:
         match command:
-            case HearWarning() | RemindLater():
-                return self._heard(command, now_ms)
+            case HearWarning() | RemindLater() | SpeakIn():
+                return self._carry_out_at_warnings(command, now_ms)
             case _ if isinstance(command, AtRack):
                 return self._carry_out_at_rack(command, now_ms, now_s)
             case Undo() | Redo():
@@ -293,11 +294,17 @@ class Watchkeeping:
                 return self._preparations.carry_out(command, self._rack, now_ms)
         return command.prompt_key
 
-    def _heard(self, command: HearWarning | RemindLater, now_ms: int) -> str:
-        if isinstance(command, HearWarning):
-            self._unsaid += self._warnings.hear(command.warning_key, now_ms)
-        else:
-            self._unsaid += self._warnings.remind(command.warning_key, command.until_ms, now_ms)
+    def _carry_out_at_warnings(self, command: HearWarning | RemindLater | SpeakIn, now_ms: int) -> str:
+        """Carry out what changes how warnings stand or are said; open ones are said in other units at once."""
+        match command:
+            case SpeakIn():
+                self._warnings.units = command.units
+                self._judge(now_ms)
+                return ""
+            case HearWarning():
+                self._unsaid += self._warnings.hear(command.warning_key, now_ms)
+            case RemindLater():
+                self._unsaid += self._warnings.remind(command.warning_key, command.until_ms, now_ms)
         return command.warning_key
 
     def _take_outside(self, command: OutsideCommand, now_ms: int) -> str:
@@ -423,7 +430,7 @@ class Watchkeeping:
             preparations=self._preparations.views(self._rack, now_ms),
             vapour_near=vapour_in_room(self._rack),
             warnings=self._warnings.views(),
-            room_checks=room_checks(self._rack, air, self.clock_text, self._past, now_ms),
+            room_checks=room_checks(self._rack, air, self._warnings, self._past, now_ms),
             learnt=self._rack.learning.views(),
             calibrations=self._calibrations.view(self._rack),
             store_trouble=self._ledger.trouble or self._rack.trouble or self._unread,
@@ -433,6 +440,7 @@ class Watchkeeping:
             own_fault=self.own_fault,
             archived=archived_views(self._rack),
             undo=self._rack.pile.view(),
+            units=self._warnings.units,
         )
 
     def close(self, now_s: float) -> None:

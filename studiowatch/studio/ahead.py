@@ -14,6 +14,7 @@ from studiowatch.studio.concern import CoatAtRisk, Concern, Kind
 from studiowatch.studio.counting import listed
 from studiowatch.studio.heading import Figure
 from studiowatch.studio.scene import Scene, titles_of
+from studiowatch.studio.units import Units
 from studiowatch.studio.words import Level, Sentence
 
 MINUTE_MS = 60_000  # ms
@@ -23,11 +24,16 @@ _SAYS = {
     Kind.TOO_COLD: "It will be too cold in about {minutes} minutes",
 }
 _DETAILS = {
-    Kind.DAMP: "If the room goes on like this it passes {limit:g} % at about {at}, between {low} and {high}: {titles}.",
-    Kind.NEAR_DEW_POINT: "If the room goes on like this the film is less than {limit:g} °C above the dew point at "
+    Kind.DAMP: "If the room goes on like this it passes {limit} at about {at}, between {low} and {high}: {titles}.",
+    Kind.NEAR_DEW_POINT: "If the room goes on like this the film is less than {limit} above the dew point at "
     "about {at}, between {low} and {high}: {titles}.",
-    Kind.TOO_COLD: "If the room goes on like this the film is below {limit:g} °C at about {at}, between {low} and "
+    Kind.TOO_COLD: "If the room goes on like this the film is below {limit} at about {at}, between {low} and "
     "{high}: {titles}.",
+}
+_TOLD: dict[Kind, Callable[[Units, float], str]] = {
+    Kind.DAMP: lambda _, limit_pct: f"{limit_pct:g} %",
+    Kind.NEAR_DEW_POINT: Units.difference_limit,
+    Kind.TOO_COLD: Units.limit,
 }
 _Foreseen = tuple[Crossing, CoatAtRisk, float, str]  # when, which coat, the limit that is passed, and its basis
 
@@ -58,7 +64,7 @@ def foreseen(scene: Scene, kind: Kind, found: Concern | None) -> Concern | None:
         level=Level.CAUTION,
         headline=_SAYS[kind].format(minutes=_about(crossing.middle_ms)),
         detail=_DETAILS[kind].format(
-            limit=limit,
+            limit=_TOLD[kind](scene.units, limit),
             at=scene.clock_text(at_ms),
             low=scene.clock_text(scene.now_ms + crossing.low_ms),
             high=scene.clock_text(scene.now_ms + crossing.high_ms),

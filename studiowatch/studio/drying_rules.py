@@ -6,12 +6,16 @@ Dry air is said once: as drying too fast, not as clinging dust too.
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from functools import partial
+
 from studiowatch.room.dust import dust_load
 from studiowatch.room.limits import DRY_AIR, DRYING_PACE, DUST, Limit, Standing, warmth_limit
 from studiowatch.studio.concern import CoatAtRisk, Concern, Kind
 from studiowatch.studio.counting import counted, listed
 from studiowatch.studio.moving import air_moving
 from studiowatch.studio.scene import Scene, titles_of
+from studiowatch.studio.units import Units
 from studiowatch.studio.words import Level, Sentence
 
 SHOWN_FASTER = 1.05  # from here on the pace is shown as more than 1.0
@@ -48,24 +52,28 @@ def drying_too_fast(scene: Scene) -> Concern | None:
 def _reasons(scene: Scene, coat: CoatAtRisk, *, in_moving_air: bool) -> list[_Reason]:
     before = scene.standing_before(Kind.DRYING_TOO_FAST)
     air = scene.air
-    looks: list[tuple[float | None, Limit, str]] = [
-        (air.temperature_C, warmth_limit(coat.apply_most_C), "The air is at {:.0f} °C."),
-        (air.humidity_pct, DRY_AIR, "The air is at {:.0f} % and takes up water fast."),
+    looks: list[tuple[float | None, Limit, Callable[[float], str]]] = [
+        (air.temperature_C, warmth_limit(coat.apply_most_C), partial(_warm, scene.units)),
+        (air.humidity_pct, DRY_AIR, "The air is at {:.0f} % and takes up water fast.".format),
     ]
     if not in_moving_air:
-        looks.append((coat.pace, DRYING_PACE, _pace_text(coat.pace)))
+        looks.append((coat.pace, DRYING_PACE, _pace))
     return [
-        (standing, said.format(value), limit.basis)
+        (standing, said(value), limit.basis)
         for value, limit, said in looks
         if value is not None and (standing := limit.standing(value, before)) > Standing.FINE
     ]
 
 
-def _pace_text(pace: float | None) -> str:
+def _pace(pace: float) -> str:
     """Return what is said of the pace; a warning is held for a while below its limit, and must not deny itself."""
-    if pace is not None and pace < SHOWN_FASTER:
+    if pace < SHOWN_FASTER:
         return "It dries about as fast as on its sheet, and was faster just before."
-    return "It dries {:.1f} times as fast as on its sheet."
+    return f"It dries {pace:.1f} times as fast as on its sheet."
+
+
+def _warm(units: Units, temperature_C: float) -> str:
+    return f"The air is at {units.temperature(temperature_C, places=0)}."
 
 
 def dust(scene: Scene) -> Concern | None:

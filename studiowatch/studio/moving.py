@@ -79,7 +79,7 @@ def _movement_text(scene: Scene) -> str:
     if _is_felt(scene):
         return f"Felt at {scene.clock_text(since_ms)}; air speed is not measured."
     speed_m_s = scene.air.air_speed_m_s
-    speed_text = "" if speed_m_s is None else f" ({speed_m_s:.2f} m/s)"
+    speed_text = "" if speed_m_s is None else f" ({scene.units.air_speed(speed_m_s)})"
     if scene.air.movement is Movement.FAN:
         return f"A fan came on at {scene.clock_text(since_ms)}{speed_text}."
     return f"The air has moved since {scene.clock_text(since_ms)}{speed_text}."

@@ -110,7 +110,8 @@ def too_cold(scene: Scene) -> Concern | None:
     sentence = Sentence(
         level=level,
         headline=f"{now} {counted(len(touched), 'drying coat')}",
-        detail=f"The film is at {mfft_C + margin_K:.1f} °C and must stay above {mfft_C:g} °C until it is clear: "
+        detail=f"The film is at {scene.units.temperature(mfft_C + margin_K)} and must stay above "
+        f"{scene.units.limit(mfft_C)} until it is clear: "
         f"{listed(titles)}.",
         advice=scene.warm_advice,
     )
@@ -190,7 +191,8 @@ def _dew_margins(scene: Scene) -> list[tuple[float, CoatAtRisk]]:
 def _dew_text(scene: Scene, margins: Sequence[tuple[float, CoatAtRisk]]) -> str:
     margin_K = min(margin_K for margin_K, _ in margins)
     side = "above" if margin_K >= 0 else "below"
-    return f"The film is {abs(margin_K):.1f} °C {side} the dew point ({scene.air.dew_point_C:.1f} °C)."
+    dew = scene.units.temperature(scene.air.dew_point_C or 0.0)
+    return f"The film is {scene.units.difference(abs(margin_K))} {side} the dew point ({dew})."
 
 
 def _film_C(scene: Scene, coat: CoatAtRisk) -> float | None:

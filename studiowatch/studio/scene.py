@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from studiowatch.room.limits import Standing
 from studiowatch.studio.concern import AirNow, CoatAtRisk, Concern, Kind
 from studiowatch.studio.heading import NOT_KNOWN, Heading
+from studiowatch.studio.units import METRIC, Units
 from studiowatch.studio.words import Sentence
 
 WARM_GENTLY = "Warm the room gently; keep the heater's air off the pieces, and the heater clear of fabric."
@@ -24,6 +25,7 @@ class Scene:
     clock_text: Callable[[int], str]
     before: Mapping[Kind, Concern]
     heading: Heading = NOT_KNOWN
+    units: Units = METRIC
 
     @property
     def has_solvent(self) -> bool:

@@ -11,6 +11,7 @@ from studiowatch.room.limits import DEW_MARGIN, FILM_MARGIN, HUMIDITY
 from studiowatch.studio.concern import AirNow
 from studiowatch.studio.counting import counted, listed
 from studiowatch.studio.rereading import FRESH_S, READ_IT, TRY_TISSUE, typed_words
+from studiowatch.studio.units import METRIC, Units
 from studiowatch.studio.waiting import FILM_COOLING_K
 from studiowatch.studio.warnings import StudioWarning, WarningState
 from studiowatch.studio.watch import SILENT_AFTER_IDLE_S
@@ -47,6 +48,7 @@ def most_urgent(
     *,
     now_ms: int,
     clock_text: Callable[[int], str],
+    units: Units = METRIC,
     sheets: Sequence[DataSheet] = (),
     wet_titles: Sequence[str] = (),
     connected: bool = False,
@@ -66,6 +68,8 @@ def most_urgent(
         UTC ms.
     clock_text : callable
         Turns UTC ms into the time of day as she reads it.
+    units : Units
+        What she reads temperatures and air speeds in.
     sheets : sequence of DataSheet
         Sheets of the coats to be laid next; none means the general limits.
     wet_titles : sequence of str
@@ -82,7 +86,9 @@ def most_urgent(
         return max(standing, key=lambda warning: (warning.level, warning.state is WarningState.RAISED)).sentence
     if air is None or (air.typed is None and now_ms - air.blind_since_ms(now_ms) > silent_after_s * 1000):
         return _no_reading(unreadable) if connected else _no_board(trouble)
-    checks = [room_check(air, sheet, clock_text=clock_text, to_lay=not wet_titles) for sheet in sheets or (None,)]
+    checks = [
+        room_check(air, sheet, clock_text=clock_text, units=units, to_lay=not wet_titles) for sheet in sheets or (None,)
+    ]
     worst = next((check for check in checks if check.level > Level.CALM), checks[0])
     if worst.level is Level.CALM and wet_titles:
         headline = f"All is well: {counted(len(wet_titles), 'coat')} drying"
@@ -106,17 +112,24 @@ def _no_reading(unreadable: int) -> Sentence:
 
 
 def room_check(
-    air: AirNow, sheet: DataSheet | None, *, clock_text: Callable[[int], str], to_lay: bool = True
+    air: AirNow,
+    sheet: DataSheet | None,
+    *,
+    clock_text: Callable[[int], str],
+    units: Units = METRIC,
+    to_lay: bool = True,
 ) -> Sentence:
     """Return whether the room is good to lay a coat of `sheet` now, or why not yet; None takes general limits.
 
     A room that is known by a typed reading says so in every verdict; `to_lay` asks for a fresh one.
     """
-    check = _checked(air, sheet, clock_text, to_lay=to_lay)
+    check = _checked(air, sheet, clock_text, units, to_lay=to_lay)
     return check if air.typed is None else replace(check, detail=f"{check.detail} {typed_words(air.typed)}")
 
 
-def _checked(air: AirNow, sheet: DataSheet | None, clock_text: Callable[[int], str], *, to_lay: bool) -> Sentence:
+def _checked(
+    air: AirNow, sheet: DataSheet | None, clock_text: Callable[[int], str], units: Units, *, to_lay: bool
+) -> Sentence:
     if air.implausible:
         return _wait("A reading cannot be right", air.implausible, "Check the sensor before you lay a coat.")
     if air.temperature_C is None or air.humidity_pct is None:
@@ -126,11 +139,11 @@ def _checked(air: AirNow, sheet: DataSheet | None, clock_text: Callable[[int], s
         reason
         for reason in (
             _old(air) if to_lay else None,
-            _moving(air, sheet, clock_text),
-            _temperature(air.temperature_C, sheet),
-            _film(air.temperature_C, sheet),
+            _moving(air, sheet, clock_text, units),
+            _temperature(air.temperature_C, sheet, units),
+            _film(air.temperature_C, sheet, units),
             _humidity(air.humidity_pct, sheet),
-            _dew_point(air.temperature_C, air.dew_point_C),
+            _dew_point(air.temperature_C, air.dew_point_C, units),
             _unknown_movement(air),
         )
         if reason is not None
@@ -139,7 +152,7 @@ def _checked(air: AirNow, sheet: DataSheet | None, clock_text: Callable[[int], s
         return Sentence(
             level=Level.CALM,
             headline="Good to lay a coat",
-            detail=f"{air.temperature_C:.1f} °C, {air.humidity_pct:.0f} %, no moving air "
+            detail=f"{units.temperature(air.temperature_C)}, {air.humidity_pct:.0f} %, no moving air "
             f"{'noticed' if air.typed is None else 'felt'}.",
         )
     first, *others = reasons
@@ -152,12 +165,12 @@ def _old(air: AirNow) -> Sentence | None:
     return _wait("Read the room again before you lay a coat", "It may have changed.", READ_IT)
 
 
-def _moving(air: AirNow, sheet: DataSheet | None, clock_text: Callable[[int], str]) -> Sentence | None:
+def _moving(air: AirNow, sheet: DataSheet | None, clock_text: Callable[[int], str], units: Units) -> Sentence | None:
     if not air.is_moving:
         return None
     if air.typed is not None and air.typed.felt is not None:
         return _wait("Not yet: the air is moving", f"Felt at {clock_text(air.typed.time_ms)}.", _still_it(sheet))
-    speed_text = "" if air.air_speed_m_s is None else f", {air.air_speed_m_s:.2f} m/s"
+    speed_text = "" if air.air_speed_m_s is None else f", {units.air_speed(air.air_speed_m_s)}"
     since_text = "" if air.moving_since_ms is None else f" since {clock_text(air.moving_since_ms)}"
     return _wait("Not yet: the air is moving", f"Moving{since_text}{speed_text}.", _still_it(sheet))
 
@@ -180,28 +193,31 @@ def _unknown_movement(air: AirNow) -> Sentence | None:
     )
 
 
-def _temperature(temperature_C: float, sheet: DataSheet | None) -> Sentence | None:
+def _temperature(temperature_C: float, sheet: DataSheet | None, units: Units) -> Sentence | None:
     if sheet is None or sheet.apply_C is None:
         return None
     least_C, greatest_C = sheet.apply_C
     if temperature_C < least_C:
-        headline = f"Too cold to lay a coat: {temperature_C:.1f} °C, wait for {least_C:g} °C or more"
+        now, least = units.temperature(temperature_C), units.limit(least_C)
+        headline = f"Too cold to lay a coat: {now}, wait for {least} or more"
         return _wait(headline, f"The sheet of {sheet.title} says so.", _warm(sheet))
     if temperature_C > greatest_C:
-        headline = f"Too warm to lay a coat: {temperature_C:.1f} °C, wait for {greatest_C:g} °C or less"
+        now, greatest = units.temperature(temperature_C), units.limit(greatest_C)
+        headline = f"Too warm to lay a coat: {now}, wait for {greatest} or less"
         return _wait(headline, f"The sheet of {sheet.title} says so.", "Lay it in a cooler hour.")
     return None
 
 
-def _film(temperature_C: float, sheet: DataSheet | None) -> Sentence | None:
+def _film(temperature_C: float, sheet: DataSheet | None, units: Units) -> Sentence | None:
     if sheet is None or sheet.mfft_C is None:
         return None
     if temperature_C - FILM_COOLING_K - sheet.mfft_C >= FILM_MARGIN.act:
         return None
-    needed_C = sheet.mfft_C + FILM_MARGIN.act + FILM_COOLING_K
+    now, needed = units.temperature(temperature_C), units.limit(sheet.mfft_C + FILM_MARGIN.act + FILM_COOLING_K)
     return _wait(
-        f"Too cold for the film to form: {temperature_C:.1f} °C, wait for {needed_C:g} °C or more",
-        f"A drying film is up to {FILM_COOLING_K:g} °C colder than the air; this one needs {sheet.mfft_C:g} °C.",
+        f"Too cold for the film to form: {now}, wait for {needed} or more",
+        f"A drying film is up to {units.difference_limit(FILM_COOLING_K)} colder than the air; this one needs "
+        f"{units.limit(sheet.mfft_C)}.",
         _warm(sheet),
     )
 
@@ -222,13 +238,13 @@ def _above(value: float, limit: float) -> str:
     return f"{value:.1f}" if round(value) == round(limit) else f"{value:.0f}"
 
 
-def _dew_point(temperature_C: float, dew_point_C: float | None) -> Sentence | None:
+def _dew_point(temperature_C: float, dew_point_C: float | None, units: Units) -> Sentence | None:
     if dew_point_C is None or temperature_C - dew_point_C >= DEW_MARGIN.act:
         return None
-    margin_K = max(0.0, temperature_C - dew_point_C)
+    margin = units.difference(max(0.0, temperature_C - dew_point_C))
     return _wait(
-        f"Too near the dew point to lay a coat: {margin_K:.1f} °C, wait for {DEW_MARGIN.act:g} °C or more",
-        f"The dew point is {dew_point_C:.1f} °C: water may settle on the piece.",
+        f"Too near the dew point to lay a coat: {margin}, wait for {units.difference_limit(DEW_MARGIN.act)} or more",
+        f"The dew point is {units.temperature(dew_point_C)}: water may settle on the piece.",
         "Warm the room gently.",
     )
 

@@ -19,6 +19,7 @@ from studiowatch.studio import ahead, drying_rules, laid_rules, moving, rules, u
 from studiowatch.studio.concern import AirNow, CoatAtRisk, Concern, Kind
 from studiowatch.studio.heading import NOT_KNOWN, Heading
 from studiowatch.studio.scene import Scene
+from studiowatch.studio.units import METRIC, Units
 
 SILENT_AFTER_S = 10.0  # s without a reading while a coat is wet; assumption
 SILENT_AFTER_IDLE_S = 60.0  # s without a reading while none is; assumption
@@ -62,6 +63,7 @@ def find_concerns(
     before: Sequence[Concern] = (),
     silent_after_s: float = SILENT_AFTER_S,
     heading: Heading = NOT_KNOWN,
+    units: Units = METRIC,
 ) -> tuple[Concern, ...]:
     """Return what is wrong now, the most urgent first.
 
@@ -81,6 +83,8 @@ def find_concerns(
         Seconds without a reading after which a wet coat counts as unwatched; longer for a log of one a minute.
     heading : Heading
         Says where the room is heading.
+    units : Units
+        What she reads temperatures and air speeds in.
     """
     scene = Scene(
         air=air,
@@ -89,6 +93,7 @@ def find_concerns(
         clock_text=clock_text,
         before={concern.kind: concern for concern in before},
         heading=heading,
+        units=units,
     )
     patience_s = silent_after_s if scene.coats else max(SILENT_AFTER_IDLE_S, silent_after_s)
     is_silent = air.typed is None and now_ms - air.blind_since_ms(now_ms) > patience_s * 1000

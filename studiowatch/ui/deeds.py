@@ -17,16 +17,17 @@ from studiowatch.service.commands import (
     MovePiece,
     RemindLater,
     SnoozePrompt,
+    SpeakIn,
     TickPrompt,
 )
 from studiowatch.service.ports import Clock, Desk
 from studiowatch.service.snapshot import PieceView, Snapshot
 from studiowatch.studio.pieces import Finding
+from studiowatch.studio.units import METRIC, Units
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.learning import AnsweredTest
 from studiowatch.ui.models.look_form import ANSWERS, BY_EYE, BY_TOUCH
 from studiowatch.ui.models.prompts import Deed, PromptRow
-from studiowatch.ui.models.reading_form import Degrees
 from studiowatch.ui.models.times import REMIND_AFTER_MS, SNOOZE_AFTER_MS, clock_words
 from studiowatch.ui.record_deeds import RecordDeeds
 from studiowatch.ui.sheet_deeds import SheetDeeds
@@ -62,7 +63,7 @@ class Deeds(QObject):
         self.snapshot: Snapshot | None = None
         self._asked: AnsweredTest | None = None
         self._tested: AnsweredTest | None = None
-        self._degrees = Degrees.CELSIUS
+        self._units, self._degrees = METRIC, METRIC.degrees
         self._style = Style()
         self.records = RecordDeeds(desk, clock, self._courier, window)
         self.records.done.connect(self.done)
@@ -150,6 +151,12 @@ class Deeds(QObject):
         )
         form.recorded.connect(lambda _key: self._keep_degrees(form))
         return self._open(form)
+
+    def speak_in(self, units: Units) -> None:
+        """Have everything said and shown in `units`; a reading is typed in them at first."""
+        if units != self._units:
+            self._units, self._degrees = units, units.degrees
+            self._send(SpeakIn(units=units))
 
     def _keep_degrees(self, form: ReadingDialog) -> None:
         self._degrees = form.degrees

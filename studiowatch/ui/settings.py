@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QByteArray, QSettings
 
+from studiowatch.studio.units import METRIC, Degrees, Speed, Units
 from studiowatch.ui.models.quiet_hours import DAY_MIN, QuietHours
 from studiowatch.ui.style import TEXT_SCALES_PCT
 
@@ -51,6 +52,20 @@ class ViewSettings:
     @text_pct.setter
     def text_pct(self, percent: int) -> None:
         self._store.setValue("text_pct", str(percent))
+
+    @property
+    def units(self) -> Units:
+        """What figures are shown and said in; anything else in the file counts as metric."""
+        degrees, speed = (str(self._store.value(name, "")) for name in ("degrees", "air_speed"))
+        return Units(
+            degrees=next((unit for unit in Degrees if unit.name.lower() == degrees), METRIC.degrees),
+            speed=next((unit for unit in Speed if unit.name.lower() == speed), METRIC.speed),
+        )
+
+    @units.setter
+    def units(self, units: Units) -> None:
+        self._store.setValue("degrees", units.degrees.name.lower())
+        self._store.setValue("air_speed", units.speed.name.lower())
 
     @property
     def told_of_tray(self) -> bool:

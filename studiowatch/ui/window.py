@@ -29,6 +29,7 @@ from studiowatch.ui.records_menu import RecordsDeeds
 from studiowatch.ui.review_deeds import ReviewDeeds
 from studiowatch.ui.style import palette, style_sheet
 from studiowatch.ui.tray import TRAY_WORDS
+from studiowatch.ui.units_deeds import choose_units
 from studiowatch.ui.warning_deeds import WarningDeeds
 from studiowatch.ui.widgets.across import AcrossView
 from studiowatch.ui.widgets.board_page import BoardPage
@@ -76,6 +77,7 @@ class StudioWindow(QMainWindow):
             self, self._menu_deeds(), SPANS, starts_at_login=parts.login is not None and parts.login.is_on
         )
         self.dressing.changed.connect(self._dress)
+        self.deeds.speak_in(parts.settings.units)
         self._dress()
         self.resize(first_size(self.screen().availableSize()))
         self.restoreGeometry(parts.settings.geometry)
@@ -197,6 +199,7 @@ class StudioWindow(QMainWindow):
             larger=lambda: self.dressing.step_text(1),
             smaller=lambda: self.dressing.step_text(-1),
             plain_size=lambda: self.dressing.set_text_pct(100),
+            units=lambda: choose_units(self._parts.settings, self.deeds, self),
             across=self.toggle_across,
             board=self.show_board,
             why=self._why,

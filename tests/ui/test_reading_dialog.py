@@ -13,13 +13,14 @@ from pytestqt.qtbot import QtBot
 from studiowatch.room.typed import Felt
 from studiowatch.service.commands import TypeReading
 from studiowatch.service.snapshot import Snapshot
+from studiowatch.studio.units import Degrees
 from studiowatch.ui.models.board import board_line, may_type
 from studiowatch.ui.models.figures import room_figures
 from studiowatch.ui.models.forms import FormError
 from studiowatch.ui.models.notices import warning_rows
 from studiowatch.ui.models.pace import events_of
 from studiowatch.ui.models.prompts import Deed, prompt_rows
-from studiowatch.ui.models.reading_form import Degrees, read_reading, reading_doubt, reading_words
+from studiowatch.ui.models.reading_form import read_reading, reading_doubt, reading_words
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.widgets.reading_dialog import ReadingDialog
 from studiowatch.ui.window import StudioWindow
@@ -76,7 +77,7 @@ def test_that_an_odd_room_is_asked_about_in_both_units_and_a_usual_one_is_not() 
 
 
 def test_that_what_was_recorded_is_told_with_what_was_felt() -> None:
-    assert reading_words(read(felt=Felt.STILL)) == "Recorded: 20.5 °C, 48 %, air still"
+    assert reading_words(read(felt=Felt.STILL), Degrees.CELSIUS) == "Recorded: 20.5 °C, 48 %, air still"
 
 
 def test_that_the_form_sends_what_was_typed_and_closes(shown: Show, desk: ScriptedDesk, qtbot: QtBot) -> None:

@@ -11,6 +11,7 @@ from studiowatch.room.limits import AIR_SPEED, DEW_MARGIN, DUST, FILM_MARGIN, HU
 from studiowatch.service.snapshot import RoomView, Snapshot
 from studiowatch.studio.concern import TypedAir
 from studiowatch.studio.rereading import FRESH_S
+from studiowatch.studio.units import Units
 from studiowatch.studio.words import Level
 from studiowatch.ui.models.times import ago_words, clock_words
 
@@ -50,7 +51,12 @@ def room_figures(snapshot: Snapshot, zone: tzinfo | None = None) -> tuple[Figure
     room, board = snapshot.room, snapshot.board
     last = f"last heard {clock_words(board.last_ms, snapshot.time_ms, zone)}" if board.last_ms else "no reading yet"
     blind = room.typed is None and (board.silent or not board.connected)
-    figures = [_temperature(room, _wet_films(snapshot)), _humidity(room), _air(room, snapshot.time_ms, zone)]
+    units = snapshot.units
+    figures = [
+        _temperature(room, _wet_films(snapshot), units),
+        _humidity(room, units),
+        _air(room, units, snapshot.time_ms, zone),
+    ]
     if room.particles_per_m3_5um is not None:
         figures.append(_dust(room.particles_per_m3_5um))
     if room.typed is not None:
@@ -79,30 +85,30 @@ def _wet_films(snapshot: Snapshot) -> tuple[tuple[float, str], ...]:
     return tuple(sorted((top.film_C, title) for title, top in fresh if top.film_C is not None))
 
 
-def _temperature(room: RoomView, films: tuple[tuple[float, str], ...]) -> Figure:
+def _temperature(room: RoomView, films: tuple[tuple[float, str], ...], units: Units) -> Figure:
     if room.temperature_C is None:
         return Figure(name="Air temperature", value=NOT_MEASURED, meaning="not measured")
-    meaning = "no wet film" if room.film_C is None else f"wet film {_degrees(room.film_C)}"
+    meaning = "no wet film" if room.film_C is None else f"wet film {_minus(units.temperature(room.film_C))}"
     if room.film_C is not None and len(films) > 1:
-        meaning = f"coldest wet film {_degrees(room.film_C)}\n{films[0][1]}"
+        meaning = f"coldest wet film {_minus(units.temperature(room.film_C))}\n{films[0][1]}"
     return Figure(
         name="Air temperature",
-        value=_signed(room.temperature_C),
-        unit="°C",
+        value=_minus(f"{units.degrees.from_celsius(room.temperature_C):.1f}"),
+        unit=units.degrees.value,
         meaning=meaning,
         level=room.temperature_level,
         basis=f"{FILM_MARGIN.basis} Above the dew point: {DEW_MARGIN.basis}",
     )
 
 
-def _humidity(room: RoomView) -> Figure:
+def _humidity(room: RoomView, units: Units) -> Figure:
     if room.humidity_pct is None:
         return Figure(name="Relative humidity", value=NOT_MEASURED, meaning="not measured")
-    meaning = "" if room.dew_point_C is None else f"dew point {_degrees(room.dew_point_C)}"
+    meaning = "" if room.dew_point_C is None else f"dew point {_minus(units.temperature(room.dew_point_C))}"
     if room.film_above_dew_K is not None:
         of = "air" if room.film_C is None else "film"
         side = "below" if room.film_above_dew_K >= 0 else "above"
-        meaning += f"\n{abs(room.film_above_dew_K):.1f} °C {side} {of}"
+        meaning += f"\n{units.difference(abs(room.film_above_dew_K))} {side} {of}"
     return Figure(
         name="Relative humidity",
         value=f"{room.humidity_pct:.0f}",
@@ -113,15 +119,15 @@ def _humidity(room: RoomView) -> Figure:
     )
 
 
-def _air(room: RoomView, now_ms: int, zone: tzinfo | None) -> Figure:
+def _air(room: RoomView, units: Units, now_ms: int, zone: tzinfo | None) -> Figure:
     if room.air_speed_m_s is not None:
-        return _calibrated_air(room, room.air_speed_m_s, now_ms, zone)
+        return _calibrated_air(room, room.air_speed_m_s, units, now_ms, zone)
     if room.air_signal_mV is not None:
         return _uncalibrated_air(room, room.air_signal_mV)
     return Figure(name="Air", value=NOT_MEASURED, meaning="not measured")
 
 
-def _calibrated_air(room: RoomView, speed_m_s: float, now_ms: int, zone: tzinfo | None) -> Figure:
+def _calibrated_air(room: RoomView, speed_m_s: float, units: Units, now_ms: int, zone: tzinfo | None) -> Figure:
     meaning = {Movement.STILL: "the air is still", Movement.UNKNOWN: "learning what still air is"}.get(
         room.movement, ""
     )
@@ -130,13 +136,13 @@ def _calibrated_air(room: RoomView, speed_m_s: float, now_ms: int, zone: tzinfo 
         if room.moving_since_ms is not None:
             meaning += f" since {clock_words(room.moving_since_ms, now_ms, zone)}"
     if speed_m_s < STILL_BELOW_M_S:
-        below = f"under {STILL_BELOW_M_S} m/s"
+        below = f"under {units.air_speed_limit(STILL_BELOW_M_S)}"
         meaning = below if room.movement is Movement.STILL else f"{below}\n{meaning}".strip()
         return Figure(name="Air speed", value="still", meaning=meaning, level=room.air_level, basis=AIR_SPEED.basis)
     return Figure(
         name="Air speed",
-        value=f"{speed_m_s:.2f}",
-        unit="m/s",
+        value=f"{units.speed.from_si(speed_m_s):.{units.speed.places}f}",
+        unit=units.speed.value,
         meaning=meaning,
         level=room.air_level,
         basis=AIR_SPEED.basis,
@@ -158,9 +164,5 @@ def _dust(particles_per_m3: float) -> Figure:
     return Figure(name="Dust", value=value, meaning=f"{particles_per_m3:,.0f} /m³\nover 5 µm", basis=DUST.basis)
 
 
-def _degrees(temperature_C: float) -> str:
-    return f"{_signed(temperature_C)} °C"
-
-
-def _signed(value: float) -> str:
-    return f"{value:.1f}".replace("-", "−")
+def _minus(figure: str) -> str:
+    return figure.replace("-", "−")

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import Enum, auto
 
 import numpy as np
@@ -14,6 +14,7 @@ from studiowatch.room.limits import AIR_SPEED
 from studiowatch.service.ports import Series
 from studiowatch.service.snapshot import CoatView, Snapshot
 from studiowatch.studio.concern import Kind
+from studiowatch.studio.units import METRIC, Degrees, Speed
 from studiowatch.ui.models.history_axis import TimeScale, ValueScale, value_scale
 from studiowatch.ui.models.history_live import RoomData, with_live
 
@@ -116,22 +117,27 @@ def panels_of(data: RoomData, film: Series, snapshot: Snapshot | None) -> tuple[
     Each curve ends at the newest live value: the log is asked again only once a pixel's worth of time has passed.
     """
     data, film = with_live(data, film, snapshot)
+    units = METRIC if snapshot is None else snapshot.units
+    degrees = units.degrees
     wet = [coat for coat in _coats(snapshot) if _wet(coat)]
     films_C = [coat.limit_C for coat in wet if coat.limit_C is not None]
     damp_pct = [coat.limit_humidity_pct for coat in wet if coat.limit_humidity_pct is not None]
     temperature = Panel(
         place=Place.TEMPERATURE,
-        title="temperature °C",
+        title=f"temperature {degrees.value}",
         decimals=1,
-        unit="°C",
-        least=6.0,
+        unit=degrees.value,
+        least=6.0 * degrees.per_K,
         floor=None,
         curves=(
-            Curve(quantity=Quantity.AIR, series=data.temperature),
-            Curve(quantity=Quantity.FILM, series=film),
-            Curve(quantity=Quantity.DEW, series=data.dew),
+            Curve(quantity=Quantity.AIR, series=_read_in(data.temperature, degrees)),
+            Curve(quantity=Quantity.FILM, series=_read_in(film, degrees)),
+            Curve(quantity=Quantity.DEW, series=_read_in(data.dew, degrees)),
         ),
-        limits=(Limit(value=max(films_C), words=f"film must stay above {max(films_C):g} °C"),) if films_C else (),
+        limits=tuple(
+            Limit(value=degrees.from_celsius(film_C), words=f"film must stay above {units.limit(film_C)}")
+            for film_C in sorted(films_C)[-1:]
+        ),
     )
     humidity = Panel(
         place=Place.HUMIDITY,
@@ -143,7 +149,7 @@ def panels_of(data: RoomData, film: Series, snapshot: Snapshot | None) -> tuple[
         curves=(Curve(quantity=Quantity.ONLY, series=data.humidity),),
         limits=(Limit(value=min(damp_pct), words="too damp for a wet coat"),) if damp_pct else (),
     )
-    return temperature, humidity, _air_panel(data, anything_wet=bool(wet))
+    return temperature, humidity, _air_panel(data, units.speed, anything_wet=bool(wet))
 
 
 def empty_stretches(
@@ -160,20 +166,31 @@ def empty_stretches(
     return tuple((int(time_ms[at]), int(time_ms[at + 1])) for at in np.flatnonzero(apart_ms > longest_ms))
 
 
-def _air_panel(data: RoomData, *, anything_wet: bool) -> Panel:
-    curves = (Curve(quantity=Quantity.ONLY, series=data.air),)
+def _read_in(series: Series, unit: Degrees | Speed) -> Series:
+    """Return a series in another unit; itself where it is in that one already."""
+    if unit in {Degrees.CELSIUS, Speed.METRES_PER_SECOND}:
+        return series
+    zero, factor = (
+        (unit.from_celsius(0.0), unit.per_K) if isinstance(unit, Degrees) else (unit.from_si(0.0), unit.from_si(1.0))
+    )
+    low, high, mean = (zero + factor * values for values in (series.low, series.high, series.mean))
+    return replace(series, low=low, high=high, mean=mean)
+
+
+def _air_panel(data: RoomData, unit: Speed, *, anything_wet: bool) -> Panel:
     if data.signal:
+        curves = (Curve(quantity=Quantity.ONLY, series=data.air),)
         title = "air signal mV, no speed until calibrated"
         return Panel(place=Place.AIR, title=title, decimals=0, unit="mV", least=40.0, floor=0.0, curves=curves)
-    limits = (Limit(value=AIR_SPEED.caution, words="moving air"),) if anything_wet else ()
+    limits = (Limit(value=unit.from_si(AIR_SPEED.caution), words="moving air"),) if anything_wet else ()
     return Panel(
         place=Place.AIR,
-        title="air speed m/s",
-        decimals=2,
-        unit="m/s",
-        least=0.4,
+        title=f"air speed {unit.value}",
+        decimals=unit.places,
+        unit=unit.value,
+        least=unit.from_si(0.4),
         floor=0.0,
-        curves=curves,
+        curves=(Curve(quantity=Quantity.ONLY, series=_read_in(data.air, unit)),),
         limits=limits,
     )
 

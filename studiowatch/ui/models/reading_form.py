@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from enum import Enum
+import re
 
 from studiowatch.room.typed import Felt
 from studiowatch.service.commands import TypeReading
 from studiowatch.service.typing_in import HUMIDITY_PCT, TEMPERATURE_C
+from studiowatch.studio.units import Degrees
 from studiowatch.ui.models.forms import FormError, number
 
 HOW_TO_READ = (
@@ -19,35 +20,22 @@ AIR_ANSWERS: dict[str, Felt | None] = {
     "the tissue hangs still": Felt.STILL,
     "the tissue moves": Felt.MOVING,
 }
+_WRITTEN = re.compile(r"(?P<value>.*?)\s*(?:°\s*|deg(?:rees)?\s*)?(?P<unit>[CF]|celsius|fahrenheit)", re.IGNORECASE)
 _AIR_WORDS = {None: "air not looked at", Felt.STILL: "air still", Felt.MOVING: "air moving"}
 USUAL_C = (5.0, 40.0)  # °C, a room outside is asked about once: it may be the other unit; assumption
-
-
-class Degrees(Enum):
-    """The unit that her hygrometer shows."""
-
-    CELSIUS = "°C"
-    FAHRENHEIT = "°F"
-
-    def from_celsius(self, temperature_C: float) -> float:
-        """Return a temperature, °C, in this unit."""
-        return temperature_C if self is Degrees.CELSIUS else temperature_C * 9.0 / 5.0 + 32.0
-
-    def to_celsius(self, value: float) -> float:
-        """Return a temperature in this unit as °C."""
-        return value if self is Degrees.CELSIUS else (value - 32.0) * 5.0 / 9.0
 
 
 def read_reading(
     *, temperature: str, degrees: Degrees, humidity: str, felt: Felt | None, time_ms: int, now_ms: int
 ) -> TypeReading:
-    """Return the command to take a reading.
+    """Return the command to take a reading; a unit that stands behind the temperature goes before `degrees`.
 
     Raises
     ------
     FormError
         If a field cannot be taken.
     """
+    temperature, degrees = written_degrees(temperature, degrees)
     low_C, high_C = TEMPERATURE_C
     low_pct, high_pct = HUMIDITY_PCT
     value = number(
@@ -67,6 +55,15 @@ def read_reading(
     return TypeReading(time_ms=time_ms, temperature_C=degrees.to_celsius(value), humidity_pct=humidity_pct, felt=felt)
 
 
+def written_degrees(text: str, chosen: Degrees) -> tuple[str, Degrees]:
+    """Return what was typed without its unit, and that unit: "70 F" is °F whatever was chosen, "70" is in `chosen`."""
+    found = _WRITTEN.fullmatch(text.strip())
+    if found is None:
+        return text, chosen
+    unit = Degrees.CELSIUS if found["unit"].lower().startswith("c") else Degrees.FAHRENHEIT
+    return found["value"], unit
+
+
 def reading_doubt(command: TypeReading) -> str:
     """Return what to ask once more before so odd a room is recorded, or ""."""
     low_C, high_C = USUAL_C
@@ -76,6 +73,7 @@ def reading_doubt(command: TypeReading) -> str:
     return f"That is {command.temperature_C:.0f} °C, or {fahrenheit:.0f} °F: press again if the room is like that."
 
 
-def reading_words(command: TypeReading) -> str:
-    """Return what was recorded."""
-    return f"Recorded: {command.temperature_C:.1f} °C, {command.humidity_pct:.0f} %, {_AIR_WORDS[command.felt]}"
+def reading_words(command: TypeReading, degrees: Degrees) -> str:
+    """Return what was recorded, in her unit."""
+    temperature = f"{degrees.from_celsius(command.temperature_C):.1f} {degrees.value}"
+    return f"Recorded: {temperature}, {command.humidity_pct:.0f} %, {_AIR_WORDS[command.felt]}"

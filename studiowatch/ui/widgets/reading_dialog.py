@@ -8,12 +8,12 @@ from PySide6.QtCore import QDateTime, Qt
 from PySide6.QtWidgets import QComboBox, QDateTimeEdit, QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
 
 from studiowatch.service.commands import Command, TypeReading
+from studiowatch.studio.units import Degrees
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.reading_form import (
     AIR_ANSWERS,
     HOW_TO_FEEL,
     HOW_TO_READ,
-    Degrees,
     read_reading,
     reading_doubt,
     reading_words,
@@ -90,7 +90,7 @@ class ReadingDialog(FormDialog):
 
     def words_for(self, command: Command) -> str:
         """Return what was recorded."""
-        return reading_words(command) if isinstance(command, TypeReading) else ""
+        return reading_words(command, self.degrees) if isinstance(command, TypeReading) else ""
 
     def is_filled(self) -> bool:
         """Return whether a number was typed."""

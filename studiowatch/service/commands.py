@@ -320,7 +320,7 @@ OutsideCommand = TakeLogged | EndTaking
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SpeakIn:
-    """Say temperatures and air speeds in these units from now on; nothing in the records changes."""
+    """Say figures in these units from now on; nothing in the records changes."""
 
     units: Units
 

@@ -95,7 +95,7 @@ class Watchkeeping:
     outside : OutsideDesk or None
         Takes readings from outside; None where there is no log of hers.
     is_ending : callable
-        Whether the watch is to end; no coat is then dried and no plan made any more: the records hold all that is needed.
+        Whether the watch is to end; no coat is then dried and no plan made any more: the records hold all.
     """
 
     log: ReadingsLog

@@ -31,7 +31,7 @@ _DETAILS = {
     "{high}: {titles}.",
 }
 _TOLD: dict[Kind, Callable[[Units, float], str]] = {
-    Kind.DAMP: lambda _, limit_pct: f"{limit_pct:g} %",
+    Kind.DAMP: lambda units, limit_pct: f"{units.plain(limit_pct)} %",
     Kind.NEAR_DEW_POINT: Units.difference_limit,
     Kind.TOO_COLD: Units.limit,
 }

@@ -57,7 +57,7 @@ def _reasons(scene: Scene, coat: CoatAtRisk, *, in_moving_air: bool) -> list[_Re
         (air.humidity_pct, DRY_AIR, "The air is at {:.0f} % and takes up water fast.".format),
     ]
     if not in_moving_air:
-        looks.append((coat.pace, DRYING_PACE, _pace))
+        looks.append((coat.pace, DRYING_PACE, partial(_fast, scene.units)))
     return [
         (standing, said(value), limit.basis)
         for value, limit, said in looks
@@ -65,15 +65,15 @@ def _reasons(scene: Scene, coat: CoatAtRisk, *, in_moving_air: bool) -> list[_Re
     ]
 
 
-def _pace(pace: float) -> str:
+def _warm(units: Units, temperature_C: float) -> str:
+    return f"The air is at {units.temperature(temperature_C, places=0)}."
+
+
+def _fast(units: Units, pace: float) -> str:
     """Return what is said of the pace; a warning is held for a while below its limit, and must not deny itself."""
     if pace < SHOWN_FASTER:
         return "It dries about as fast as on its sheet, and was faster just before."
-    return f"It dries {pace:.1f} times as fast as on its sheet."
-
-
-def _warm(units: Units, temperature_C: float) -> str:
-    return f"The air is at {units.temperature(temperature_C, places=0)}."
+    return f"It dries {units.number(pace, 1)} times as fast as on its sheet."
 
 
 def dust(scene: Scene) -> Concern | None:
@@ -94,7 +94,9 @@ def dust(scene: Scene) -> Concern | None:
     level = Level(int(standing))
     coats = counted(len(sticky), "sticky coat")
     how = (
-        f"{load.per_m3:,.0f} specks over 5 µm in a cubic metre" if load.is_counted else "Guessed, for nothing counts it"
+        f"{scene.units.count(load.per_m3)} specks over 5 µm in a cubic metre"
+        if load.is_counted
+        else "Guessed, for nothing counts it"
     )
     sentence = Sentence(
         level=level,

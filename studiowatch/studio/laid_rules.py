@@ -24,7 +24,8 @@ def recoat_early(scene: Scene) -> Concern | None:
     elif worst.unready_below > RECOAT.caution:
         detail = f"The coat below may not have been ready: {listed(titles_of(coats))}."
     else:
-        detail = f"The sheet of the coat below says {worst.sheet_wait_h:g} h: {listed(titles_of(coats))}."
+        wait = scene.units.plain(worst.sheet_wait_h or 0.0)
+        detail = f"The sheet of the coat below says {wait} h: {listed(titles_of(coats))}."
     sentence = Sentence(
         level=level,
         headline="Laid too early" if level is Level.ACT else "Laid rather early",

@@ -164,7 +164,7 @@ def damp(scene: Scene) -> Concern | None:
         level=level,
         headline=f"{now} {counted(len(touched), 'drying coat')}",
         detail=_joined(
-            f"{_damp_text(scene, humidity_pct)}; the limit is {limit_pct:g} %.",
+            f"{_damp_text(scene, humidity_pct)}; the limit is {scene.units.plain(limit_pct)} %.",
             _dew_text(scene, margins) if any(standing for standing, _ in dew_standings) else "",
             f"{listed(titles)} {is_or_are(titles)} still drying.",
         ),

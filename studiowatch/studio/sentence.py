@@ -142,7 +142,7 @@ def _checked(
             _moving(air, sheet, clock_text, units),
             _temperature(air.temperature_C, sheet, units),
             _film(air.temperature_C, sheet, units),
-            _humidity(air.humidity_pct, sheet),
+            _humidity(air.humidity_pct, sheet, units),
             _dew_point(air.temperature_C, air.dew_point_C, units),
             _unknown_movement(air),
         )
@@ -222,20 +222,21 @@ def _film(temperature_C: float, sheet: DataSheet | None, units: Units) -> Senten
     )
 
 
-def _humidity(humidity_pct: float, sheet: DataSheet | None) -> Sentence | None:
+def _humidity(humidity_pct: float, sheet: DataSheet | None, units: Units) -> Sentence | None:
     own_pct = None if sheet is None else sheet.max_humidity_pct
     if own_pct is None and sheet is not None and sheet.kind is Kind.SOLVENTBORNE:
         return None
     limit_pct = HUMIDITY.caution if own_pct is None else own_pct
     if humidity_pct <= limit_pct:
         return None
-    headline = f"Too damp to lay a coat: {_above(humidity_pct, limit_pct)} %, wait for {limit_pct:g} % or less"
+    now, most = units.number(humidity_pct, _places(humidity_pct, limit_pct)), units.plain(limit_pct)
+    headline = f"Too damp to lay a coat: {now} %, wait for {most} % or less"
     return _wait(headline, "General limit." if own_pct is None else "The product's sheet says so.", _warm(sheet))
 
 
-def _above(value: float, limit: float) -> str:
-    """Return `value` with a tenth only where it would else read as the limit itself."""
-    return f"{value:.1f}" if round(value) == round(limit) else f"{value:.0f}"
+def _places(value: float, limit: float) -> int:
+    """Return the places to show of `value`: a tenth only where it would else read as the limit itself."""
+    return 1 if round(value) == round(limit) else 0
 
 
 def _dew_point(temperature_C: float, dew_point_C: float | None, units: Units) -> Sentence | None:

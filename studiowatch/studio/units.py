@@ -50,36 +50,61 @@ class Speed(Enum):
         return speed_m_s if self is Speed.METRES_PER_SECOND else speed_m_s / FOOT_M * MINUTE_S
 
 
+class Numbers(Enum):
+    """How numbers are written; the value is the decimal sign."""
+
+    POINT = "."
+    COMMA = ","
+
+    @property
+    def thousands(self) -> str:
+        """What stands between thousands: never a sign that the other way of writing takes for the decimal sign."""
+        return "," if self is Numbers.POINT else "\N{NARROW NO-BREAK SPACE}"
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Units:
     """What she chose, each by itself; as made it is all metric."""
 
     degrees: Degrees = Degrees.CELSIUS
     speed: Speed = Speed.METRES_PER_SECOND
+    numbers: Numbers = Numbers.POINT
+
+    def number(self, value: float, places: int = 0) -> str:
+        """Return a number, "20.6" or "20,6"."""
+        return f"{value:.{places}f}".replace(".", self.numbers.value)
+
+    def plain(self, value: float) -> str:
+        """Return a number without needless places, "9" or "48,2"."""
+        return f"{value:g}".replace(".", self.numbers.value)
+
+    def count(self, value: float) -> str:
+        """Return a whole number in groups of thousands, "29,300"."""
+        return f"{value:,.0f}".replace(",", self.numbers.thousands)
 
     def temperature(self, temperature_C: float, places: int = 1) -> str:
         """Return a temperature, "20.6 °C"."""
-        return f"{self.degrees.from_celsius(temperature_C):.{places}f} {self.degrees.value}"
+        return f"{self.number(self.degrees.from_celsius(temperature_C), places)} {self.degrees.value}"
 
     def limit(self, temperature_C: float) -> str:
         """Return a temperature that a sheet or a rule names, without needless places: "9 °C", "48.2 °F"."""
-        return f"{round(self.degrees.from_celsius(temperature_C), 1):g} {self.degrees.value}"
+        return f"{self.plain(round(self.degrees.from_celsius(temperature_C), 1))} {self.degrees.value}"
 
     def difference(self, difference_K: float) -> str:
         """Return how far two temperatures lie apart, "2.1 °C"."""
-        return f"{difference_K * self.degrees.per_K:.1f} {self.degrees.value}"
+        return f"{self.number(difference_K * self.degrees.per_K, 1)} {self.degrees.value}"
 
     def difference_limit(self, difference_K: float) -> str:
         """Return a difference that a rule names, "3 °C", "5.4 °F"."""
-        return f"{round(difference_K * self.degrees.per_K, 1):g} {self.degrees.value}"
+        return f"{self.plain(round(difference_K * self.degrees.per_K, 1))} {self.degrees.value}"
 
     def air_speed(self, speed_m_s: float) -> str:
         """Return the speed of the air, "0.34 m/s"."""
-        return f"{self.speed.from_si(speed_m_s):.{self.speed.places}f} {self.speed.value}"
+        return f"{self.number(self.speed.from_si(speed_m_s), self.speed.places)} {self.speed.value}"
 
     def air_speed_limit(self, speed_m_s: float) -> str:
         """Return a speed that a rule names, "0.1 m/s", "20 ft/min"."""
-        return f"{round(self.speed.from_si(speed_m_s), self.speed.places):g} {self.speed.value}"
+        return f"{self.plain(round(self.speed.from_si(speed_m_s), self.speed.places))} {self.speed.value}"
 
 
 METRIC = Units()

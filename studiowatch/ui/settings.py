@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QByteArray, QSettings
+from PySide6.QtCore import QByteArray, QLocale, QSettings
 
-from studiowatch.studio.units import METRIC, Degrees, Speed, Units
+from studiowatch.studio.units import METRIC, Degrees, Numbers, Speed, Units
 from studiowatch.ui.models.quiet_hours import DAY_MIN, QuietHours
 from studiowatch.ui.style import TEXT_SCALES_PCT
 
@@ -55,9 +55,15 @@ class ViewSettings:
 
     @property
     def units(self) -> Units:
-        """What figures are shown and said in; anything else in the file counts as metric."""
+        """What figures are shown and said in; at first metric and as the locale writes numbers.
+
+        Anything else in the file counts as metric with a point.
+        """
         degrees, speed = (str(self._store.value(name, "")) for name in ("degrees", "air_speed"))
+        locale = QLocale().decimalPoint()
+        kept = str(self._store.value("decimal_sign", "")) or {",": "comma"}.get(locale, "")
         return Units(
+            numbers=next((way for way in Numbers if way.name.lower() == kept), METRIC.numbers),
             degrees=next((unit for unit in Degrees if unit.name.lower() == degrees), METRIC.degrees),
             speed=next((unit for unit in Speed if unit.name.lower() == speed), METRIC.speed),
         )
@@ -66,6 +72,7 @@ class ViewSettings:
     def units(self, units: Units) -> None:
         self._store.setValue("degrees", units.degrees.name.lower())
         self._store.setValue("air_speed", units.speed.name.lower())
+        self._store.setValue("decimal_sign", units.numbers.name.lower())
 
     @property
     def told_of_tray(self) -> bool:

@@ -10,7 +10,7 @@ from studiowatch.coats.data_sheet import DataSheet
 from studiowatch.room.air_movement import Movement
 from studiowatch.studio.concern import AirNow, CoatAtRisk, Concern, Kind
 from studiowatch.studio.sentence import most_urgent, room_check
-from studiowatch.studio.units import METRIC, US, Units
+from studiowatch.studio.units import METRIC, US, Numbers, Units
 from studiowatch.studio.watch import find_concerns
 
 from .test_sentence import GLOSS, GOOD
@@ -81,3 +81,28 @@ def test_that_units_change_words_and_no_verdict() -> None:
 def test_that_the_one_sentence_is_told_in_her_units() -> None:
     sentence = most_urgent((), GOOD, now_ms=NOW_MS, clock_text=clock_text, units=US)
     assert sentence.detail.startswith("69.1 °F")
+
+
+COMMA = Units(numbers=Numbers.COMMA)
+
+
+@pytest.mark.parametrize(
+    ("air", "coat", "kind", "words"),
+    [
+        (FAN, MARSH, Kind.AIR_MOVING, "(0,34 m/s)"),
+        (CALM, replace(MARSH, film_C=8.5, mfft_C=9.5), Kind.TOO_COLD, "at 8,5 °C and must stay above 9,5 °C"),
+        (replace(CALM, dew_point_C=18.0), replace(MARSH, film_C=19.5), Kind.NEAR_DEW_POINT, "1,5 °C above"),
+        (CALM, replace(MARSH, pace=9.5), Kind.DRYING_TOO_FAST, "It dries 9,5 times"),
+        # NIST SP 811 (2008), 10.5.3: groups of three digits are set apart by a thin, fixed space, never by a comma.
+        (replace(CALM, particles_per_m3_5um=412_000.0), MARSH, Kind.DUST, "412\N{NARROW NO-BREAK SPACE}000 specks"),
+    ],
+)
+def test_that_numbers_are_told_with_a_comma(air: AirNow, coat: CoatAtRisk, kind: Kind, words: str) -> None:
+    assert words in said(air, replace(coat, sticky=True), COMMA, kind).sentence.detail
+
+
+def test_that_the_room_check_is_told_with_a_comma() -> None:
+    damp = room_check(replace(GOOD, humidity_pct=75.3), None, clock_text=clock_text, units=COMMA)
+    assert damp.headline == "Too damp to lay a coat: 75,3 %, wait for 75 % or less"
+    good = room_check(GOOD, GLOSS, clock_text=clock_text, units=COMMA)
+    assert good.detail.startswith("20,6 °C, 57 %")

@@ -8,12 +8,12 @@ from datetime import UTC
 
 import numpy as np
 import pytest
-from PySide6.QtCore import QSettings
+from PySide6.QtCore import QLocale, QSettings
 from pytestqt.qtbot import QtBot
 
 from studiowatch.service.commands import SpeakIn
 from studiowatch.service.snapshot import Snapshot
-from studiowatch.studio.units import METRIC, US, Degrees, Speed, Units
+from studiowatch.studio.units import METRIC, US, Degrees, Numbers, Speed, Units
 from studiowatch.ui.models.figures import room_figures
 from studiowatch.ui.models.forms import FormError
 from studiowatch.ui.models.history_live import RoomData
@@ -121,6 +121,43 @@ def test_that_a_choice_is_kept_told_and_said(
     assert settings.units == Units(degrees=Degrees.FAHRENHEIT)
     assert desk.commands[-1] == SpeakIn(units=Units(degrees=Degrees.FAHRENHEIT))
     assert said == ["Shown in °F and m/s from now on."]
+
+
+def test_that_figures_and_history_are_written_with_a_comma() -> None:
+    comma = Units(numbers=Numbers.COMMA)
+    temperature, humidity, air, dust = room_figures(replace(FOUR_WARNED, room=FAN_ROOM, units=comma), UTC)
+    assert not any("." in f"{one.value}{one.meaning}" for one in (temperature, humidity, air, dust))
+    assert "11,8 °C" in humidity.meaning
+    assert dust.meaning == "2\N{NARROW NO-BREAK SPACE}400 /m³\nover 5 µm"
+    data = RoomData(temperature=series((-1, 20.0, 21.0, 20.5)), air=series((-1, 0.127, 0.127, 0.127)))
+    temperatures, _, speeds = panels_of(data, EMPTY, replace(snapshot(), units=comma))
+    at_ms = float(data.temperature.time_ms[0])
+    assert temperatures.reading(temperatures.curves[0], at_ms) == "20,0\N{EN DASH}21,0"
+    assert speeds.reading(speeds.curves[0], at_ms) == "0,13"
+    assert speeds.scale(NOW_MS - 60_000, NOW_MS, 4).label(0.2) == "0,2"
+
+
+@pytest.mark.parametrize(("language", "numbers"), [("de_DE", Numbers.COMMA), ("en_US", Numbers.POINT)])
+def test_that_numbers_follow_the_locale_until_she_chooses(
+    settings: ViewSettings, language: str, numbers: Numbers
+) -> None:
+    usual = QLocale()
+    QLocale.setDefault(QLocale(language))
+    try:
+        assert settings.units == Units(numbers=numbers)
+        settings.units = METRIC
+        assert settings.units == METRIC
+    finally:
+        QLocale.setDefault(usual)
+
+
+@pytest.mark.window
+def test_that_all_us_leaves_how_numbers_are_written(window: StudioWindow, settings: ViewSettings, qtbot: QtBot) -> None:
+    settings.units = Units(numbers=Numbers.COMMA)
+    form = choose_units(settings, window.deeds, window)
+    qtbot.addWidget(form)
+    form.show_units(US)
+    assert form.units == replace(US, numbers=Numbers.COMMA)
 
 
 @pytest.mark.window

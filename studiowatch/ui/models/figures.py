@@ -58,7 +58,7 @@ def room_figures(snapshot: Snapshot, zone: tzinfo | None = None) -> tuple[Figure
         _air(room, units, snapshot.time_ms, zone),
     ]
     if room.particles_per_m3_5um is not None:
-        figures.append(_dust(room.particles_per_m3_5um))
+        figures.append(_dust(room.particles_per_m3_5um, units))
     if room.typed is not None:
         return tuple(_typed(one, room.typed, snapshot.time_ms) for one in figures)
     if not blind:
@@ -93,7 +93,7 @@ def _temperature(room: RoomView, films: tuple[tuple[float, str], ...], units: Un
         meaning = f"coldest wet film {_minus(units.temperature(room.film_C))}\n{films[0][1]}"
     return Figure(
         name="Air temperature",
-        value=_minus(f"{units.degrees.from_celsius(room.temperature_C):.1f}"),
+        value=_minus(units.number(units.degrees.from_celsius(room.temperature_C), 1)),
         unit=units.degrees.value,
         meaning=meaning,
         level=room.temperature_level,
@@ -141,7 +141,7 @@ def _calibrated_air(room: RoomView, speed_m_s: float, units: Units, now_ms: int,
         return Figure(name="Air speed", value="still", meaning=meaning, level=room.air_level, basis=AIR_SPEED.basis)
     return Figure(
         name="Air speed",
-        value=f"{units.speed.from_si(speed_m_s):.{units.speed.places}f}",
+        value=units.number(units.speed.from_si(speed_m_s), units.speed.places),
         unit=units.speed.value,
         meaning=meaning,
         level=room.air_level,
@@ -157,11 +157,11 @@ def _uncalibrated_air(room: RoomView, signal_mV: float) -> Figure:
     return Figure(name="Air", value=value, meaning=f"{signal_mV:.0f} mV, {known}", level=room.air_level)
 
 
-def _dust(particles_per_m3: float) -> Figure:
+def _dust(particles_per_m3: float, units: Units) -> Figure:
     value = "low" if particles_per_m3 < LITTLE_DUST_PER_M3 else "some"
     if particles_per_m3 >= MUCH_DUST_PER_M3:
         value = "high"
-    return Figure(name="Dust", value=value, meaning=f"{particles_per_m3:,.0f} /m³\nover 5 µm", basis=DUST.basis)
+    return Figure(name="Dust", value=value, meaning=f"{units.count(particles_per_m3)} /m³\nover 5 µm", basis=DUST.basis)
 
 
 def _minus(figure: str) -> str:

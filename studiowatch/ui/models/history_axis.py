@@ -182,10 +182,11 @@ class ValueScale:
     high: float
     ticks: tuple[float, ...]
     decimals: int
+    point: str = "."
 
     def label(self, value: float) -> str:
         """Return the tick's label."""
-        return f"{value:.{self.decimals}f}"
+        return f"{value:.{self.decimals}f}".replace(".", self.point)
 
 
 def value_scale(low: float, high: float, most_ticks: int) -> ValueScale:

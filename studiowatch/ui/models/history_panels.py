@@ -70,7 +70,10 @@ class Curve:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Panel:
-    """One panel. `least` and `floor` shape its range: never narrower than `least`, never below `floor`."""
+    """One panel. `least` and `floor` shape its range: never narrower than `least`, never below `floor`.
+
+    `point` is the decimal sign.
+    """
 
     place: Place
     title: str
@@ -80,6 +83,7 @@ class Panel:
     floor: float | None
     curves: tuple[Curve, ...]
     limits: tuple[Limit, ...] = ()
+    point: str = "."
 
     def scale(self, start_ms: int, end_ms: int, most_ticks: int) -> ValueScale:
         """Return the range that holds all that is seen between two times, and the limits."""
@@ -94,7 +98,7 @@ class Panel:
         low, high = low - spare / 2, high + spare / 2
         if self.floor is not None and low < self.floor:
             low, high = self.floor, max(high, self.floor + self.least)
-        return value_scale(low, high, most_ticks)
+        return replace(value_scale(low, high, most_ticks), point=self.point)
 
     def logged(self, start_ms: int, end_ms: int) -> bool:
         """Return whether any curve has a reading between two times."""
@@ -106,9 +110,12 @@ class Panel:
         found = _nearest(curve.series, time_ms)
         if found is None:
             return NO_READING
-        low, high = (f"{values[found]:.{self.decimals}f}" for values in (curve.series.low, curve.series.high))
+        low, high, mean = (
+            f"{values[found]:.{self.decimals}f}".replace(".", self.point)
+            for values in (curve.series.low, curve.series.high, curve.series.mean)
+        )
         visible = float(curve.series.high[found] - curve.series.low[found]) > 2 * 10**-self.decimals
-        return f"{low}\N{EN DASH}{high}" if visible else f"{curve.series.mean[found]:.{self.decimals}f}"
+        return f"{low}\N{EN DASH}{high}" if visible else mean
 
 
 def panels_of(data: RoomData, film: Series, snapshot: Snapshot | None) -> tuple[Panel, Panel, Panel]:
@@ -118,7 +125,7 @@ def panels_of(data: RoomData, film: Series, snapshot: Snapshot | None) -> tuple[
     """
     data, film = with_live(data, film, snapshot)
     units = METRIC if snapshot is None else snapshot.units
-    degrees = units.degrees
+    degrees, point = units.degrees, units.numbers.value
     wet = [coat for coat in _coats(snapshot) if _wet(coat)]
     films_C = [coat.limit_C for coat in wet if coat.limit_C is not None]
     damp_pct = [coat.limit_humidity_pct for coat in wet if coat.limit_humidity_pct is not None]
@@ -149,7 +156,8 @@ def panels_of(data: RoomData, film: Series, snapshot: Snapshot | None) -> tuple[
         curves=(Curve(quantity=Quantity.ONLY, series=data.humidity),),
         limits=(Limit(value=min(damp_pct), words="too damp for a wet coat"),) if damp_pct else (),
     )
-    return temperature, humidity, _air_panel(data, units.speed, anything_wet=bool(wet))
+    air = _air_panel(data, units.speed, anything_wet=bool(wet))
+    return replace(temperature, point=point), humidity, replace(air, point=point)
 
 
 def empty_stretches(

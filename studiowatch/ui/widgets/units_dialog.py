@@ -7,14 +7,14 @@ from functools import partial
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QComboBox, QDialog, QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
 
-from studiowatch.studio.units import METRIC, US, Degrees, Speed, Units
+from studiowatch.studio.units import METRIC, US, Degrees, Numbers, Speed, Units
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.text import button, label
 
 TITLE = "Units"
 RULE = (
-    "For the room, its history, the warnings and the room check; everything else stays in °C and m/s. "
+    "For the room, its history, the warnings and the room check; everything else stays in °C and m/s, with a point. "
     "A reading may be typed in either unit, as “70 F” or “21,5 C”."
 )
 
@@ -29,10 +29,13 @@ class UnitsDialog(QDialog):
         self.setWindowTitle(TITLE)
         self.setAccessibleName(TITLE)
         self.finished.connect(self.deleteLater)
-        self.degrees_field, self.speed_field = QComboBox(), QComboBox()
+        self.degrees_field, self.speed_field, self.numbers_field = QComboBox(), QComboBox(), QComboBox()
         self.degrees_field.addItems([unit.value for unit in Degrees])
         self.speed_field.addItems([unit.value for unit in Speed])
+        for numbers in Numbers:
+            self.numbers_field.addItem(Units(numbers=numbers).number(20.5, 1), numbers.value)
         self._lay_out(style)
+        self.numbers_field.setCurrentIndex(list(Numbers).index(units.numbers))
         self.show_units(units)
         width_px = min(style.px(470), self.screen().availableSize().width() - 40)
         self.resize(width_px, max(self.sizeHint().height(), self.heightForWidth(width_px)))
@@ -66,7 +69,8 @@ class UnitsDialog(QDialog):
         grid.setVerticalSpacing(style.px(8))
         grid.setColumnMinimumWidth(0, style.px(110))
         grid.setColumnStretch(2, 1)
-        for row, (name, field) in enumerate((("&Temperature", self.degrees_field), ("&Air speed", self.speed_field))):
+        named = {"&Temperature": self.degrees_field, "&Air speed": self.speed_field, "&Numbers": self.numbers_field}
+        for row, (name, field) in enumerate(named.items()):
             caption = label("body", Tone.INK, name)
             caption.setBuddy(field)
             field.setAccessibleName(name.replace("&", ""))
@@ -87,14 +91,18 @@ class UnitsDialog(QDialog):
         return foot
 
     def show_units(self, units: Units, *_: bool) -> None:
-        """Set every field."""
+        """Set every unit; how numbers are written is another matter."""
         self.degrees_field.setCurrentText(units.degrees.value)
         self.speed_field.setCurrentText(units.speed.value)
 
     @property
     def units(self) -> Units:
         """Return what the form says."""
-        return Units(degrees=Degrees(self.degrees_field.currentText()), speed=Speed(self.speed_field.currentText()))
+        return Units(
+            numbers=Numbers(self.numbers_field.currentData()),
+            degrees=Degrees(self.degrees_field.currentText()),
+            speed=Speed(self.speed_field.currentText()),
+        )
 
     @property
     def words(self) -> str:

@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QTimer, Signal
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QVBoxLayout
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout
 
 from studiowatch.ui.models.board import BoardLine
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.text import ElidedLabel, button, label, say
 
+_WORDS_UNITS = 260  # of the board's line, under which it stands above the actions
 _NOTE_MS = 12_000
 
 
@@ -46,6 +48,7 @@ class Foot(QFrame):
         self._read.clicked.connect(self.read_asked)
         self._lay.clicked.connect(self.lay_asked)
         self._test.clicked.connect(self.test_asked)
+        self._words_px = _WORDS_UNITS
         self._noting = QTimer(self)
         self._noting.setSingleShot(True)
         self._noting.setInterval(_NOTE_MS)
@@ -56,10 +59,32 @@ class Foot(QFrame):
         self._lines = QVBoxLayout(self)
         self._row = QHBoxLayout()
         self._lines.addWidget(self._trouble)
+        self._lines.addWidget(self._words)
         self._lines.addLayout(self._row)
-        self._row.addWidget(self._words, 1)
-        for part in (self._board, self._plan, self._read, self._lay, self._test, self._why):
+        self._row.addStretch(1)
+        for part in self._actions:
             self._row.addWidget(part)
+
+    @property
+    def _actions(self) -> tuple[QPushButton, ...]:
+        return self._board, self._plan, self._read, self._lay, self._test, self._why
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Put the words beside the actions, or above them where they would be cut."""
+        super().resizeEvent(event)
+        self._arrange()
+
+    def _arrange(self) -> None:
+        actions_px = sum(part.sizeHint().width() + self._row.spacing() for part in self._actions if not part.isHidden())
+        beside = self.width() - actions_px >= self._words_px
+        if beside is (self._row.indexOf(self._words) >= 0):
+            return
+        if beside:
+            self._lines.removeWidget(self._words)
+            self._row.insertWidget(0, self._words, 1)
+        else:
+            self._row.removeWidget(self._words)
+            self._lines.insertWidget(1, self._words)
 
     def set_style(self, style: Style) -> None:
         """Use `style` from now on."""
@@ -67,6 +92,8 @@ class Foot(QFrame):
         self._lines.setSpacing(px(2))
         self._lines.setContentsMargins(px(16), px(6), px(10), px(6))
         self._row.setSpacing(px(8))
+        self._words_px = px(_WORDS_UNITS)
+        self._arrange()
 
     def set_line(self, line: BoardLine, sound_trouble: str) -> None:
         """Show the board's line, and that there is no sound."""

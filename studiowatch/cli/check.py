@@ -9,6 +9,7 @@ from datetime import datetime
 from pathlib import Path
 
 from studiowatch.cli.answers import DONE, FAULT, print_document, wrong
+from studiowatch.cli.inputs import whole_text
 from studiowatch.coats.anchoring import PLAUSIBLE_KAPPA
 from studiowatch.coats.sheet_check import SheetReport, check_sheet
 from studiowatch.service.outfit import Outfit
@@ -67,7 +68,7 @@ def _look_at_sheet(call: argparse.Namespace) -> int:
 
 def _text_of(path: Path) -> str:
     try:
-        return path.read_text("utf-8")
+        return whole_text(path)
     except OSError as fault:
         wrong(f"The data sheet {path} cannot be read: {fault.strerror or fault}.")
     except UnicodeDecodeError as fault:

@@ -6,7 +6,7 @@ import argparse
 import sys
 from collections.abc import Sequence
 from datetime import date, datetime, time, timedelta, tzinfo
-from io import BufferedReader
+from io import BufferedReader, StringIO
 from math import isfinite
 from pathlib import Path
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
@@ -23,6 +23,8 @@ from studiowatch.store.studio_faults import StudioFileError
 from studiowatch.store.studio_file import Studio, read_studio
 from studiowatch.studio.pieces import Piece
 
+MEGABYTE = 1_000_000  # bytes
+LARGEST_TEXT = 64 * MEGABYTE  # bytes of a studio file or sheet: decades of records; assumption
 OPEN_END_MS = 2**62  # ms, later than any reading
 AIR_PARTS = ("temperature in °C", "relative humidity in %", "air speed in m/s")
 
@@ -78,10 +80,19 @@ def opened(path: Path) -> BufferedReader:
         wrong(f"{path} cannot be read: {fault.strerror or fault}.")
 
 
+def whole_text(path: Path) -> str:
+    """Return what a text file holds. Raises OSError and UnicodeDecodeError; too large a file is a wrong call."""
+    with path.open("rb") as stream:
+        read = stream.read(LARGEST_TEXT + 1)
+    if len(read) > LARGEST_TEXT:
+        wrong(f"{path} holds more than {LARGEST_TEXT // MEGABYTE} MB of text; give the file that was meant.")
+    return StringIO(read.decode("utf-8"), newline=None).read()
+
+
 def studio_file(path: Path) -> Studio:
     """Return what a studio file holds."""
     try:
-        return read_studio(path.read_text("utf-8"), str(path))
+        return read_studio(whole_text(path), str(path))
     except OSError as fault:
         wrong(f"The studio file {path} cannot be read: {fault.strerror or fault}.")
     except UnicodeDecodeError as fault:

@@ -328,3 +328,15 @@ def test_that_a_call_for_the_wrong_kind_of_file_is_refused(
         answer = call(*words)
         assert answer.code == 2, answer.err
         assert "Traceback" not in answer.err
+
+
+@pytest.mark.parametrize("words", [("import",), ("plan", "--studio"), ("check", "--sheet")])
+def test_that_a_file_without_end_is_refused_before_it_fills_the_memory(
+    call: Callable[..., Answer], tmp_path: Path, words: tuple[str, ...]
+) -> None:
+    huge = tmp_path / "huge.toml"
+    with huge.open("wb") as stream:
+        stream.truncate(64_000_001)  # sparse: it takes no room on the disk
+    answer = call(*words, huge)
+    assert answer.code == 2
+    assert "huge.toml holds more than 64 MB of text; give the file that was meant." in answer.err

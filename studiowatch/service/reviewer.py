@@ -67,6 +67,8 @@ class Reviewer:
         Puts a reading right by the calibrations; `correct_stamp` changes with them.
     dries : bool
         Whether a coat whose severities are not kept is dried for them; else it is left out.
+    dries_too : str
+        The key of a coat that is dried for them all the same, or "".
     """
 
     pieces: Sequence[Piece]
@@ -77,6 +79,7 @@ class Reviewer:
     correct: Callable[[Reading], Reading] = lambda reading: reading
     correct_stamp: str = ""
     dries: bool = True
+    dries_too: str = ""
     _told: dict[str, Told | None] = field(default_factory=dict, init=False)
 
     def review(self, piece: Piece, number: int) -> Review:
@@ -142,7 +145,7 @@ class Reviewer:
             rows = self.kept.get(coat.key, self._stamp(stack))
             if rows is not None and len(rows) == DRAWS and all(len(row) == len(MEASURED) for row in rows):
                 return np.array(rows, dtype=np.float64)
-            if not self.dries:
+            if not self.dries and coat.key != self.dries_too:
                 return None
             made = coat_severities(stack, room_from(self.log, stack, self.correct)).values
         except (ReviewedCoat, OutOfRange):

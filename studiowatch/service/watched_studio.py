@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterator
 from concurrent.futures import ThreadPoolExecutor
 from contextlib import contextmanager, nullcontext
 
+from studiowatch.service.curve_desk import CurveDesk, learn_from
 from studiowatch.service.daily_backup import DailyBackup
 from studiowatch.service.happenings import Happening
 from studiowatch.service.keeper import Keeper
@@ -96,6 +97,7 @@ def _open_watch(
 ) -> Watchkeeping:
     store = outfit.open_store(folder.database)
     planner = ThreadPoolExecutor(max_workers=1, thread_name_prefix="plan")
+    learn = learn_from(folder)
 
     def shut() -> None:
         """Let go of the folder with the store: a keeper that does not end keeps both."""
@@ -116,6 +118,7 @@ def _open_watch(
         plan_work=planner.submit,
         shut=shut,
         outside=OutsideDesk(take_in=store.take_in),
+        curves=CurveDesk(work=lambda coat_key: planner.submit(learn, coat_key)),
     )
     watch.weigh_by(kept_curves(store.records, shelf, KeptSeverities(path=folder.severities)))
     watch.take_up()

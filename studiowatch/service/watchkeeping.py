@@ -34,6 +34,7 @@ from studiowatch.service.commands import (
     TypeReading,
 )
 from studiowatch.service.correction_commands import Redo, TakePhoto, Undo
+from studiowatch.service.curve_desk import CurveDesk
 from studiowatch.service.happenings import Happening
 from studiowatch.service.leavings import Leavings
 from studiowatch.service.ledger import Ledger
@@ -96,6 +97,8 @@ class Watchkeeping:
         Takes readings from outside; None where there is no log of hers.
     is_ending : callable
         Whether the watch is to end; no coat is then dried and no plan made any more: the records hold all.
+    curves : CurveDesk
+        Has the curves that weigh the risks learnt anew after an outcome.
     """
 
     log: ReadingsLog
@@ -110,6 +113,7 @@ class Watchkeeping:
     silent_after_s: float = SILENT_AFTER_S
     outside: OutsideDesk | None = None
     is_ending: Callable[[], bool] = lambda: False
+    curves: CurveDesk = field(default_factory=CurveDesk)
     changed: bool = True
     is_opening: bool = False
     own_fault: str = ""
@@ -278,6 +282,7 @@ class Watchkeeping:
                 self._preparations.heed(command)
         self._unfollowed = True
         self._plans.mark()
+        self.curves.heed(command)
         return key
 
     def _carry_out_at_rack(self, command: AtRack, now_ms: int, now_s: float) -> str:
@@ -375,6 +380,12 @@ class Watchkeeping:
             is_held = self._room.typed_ms is not None and now_ms - (self._dried_ms or 0) >= TICK_MS
             (self._dry if is_held else self._tend)(now_ms)
         if not self.is_opening and not self._unfollowed and self._plans.tend(self._room.air(now_ms), now_ms):
+            self.changed = True
+        self._take_curves()
+
+    def _take_curves(self) -> None:
+        if (learnt := self.curves.tend()) is not None:
+            self.weigh_by(learnt)
             self.changed = True
 
     def _follow(self, now_ms: int) -> None:

@@ -11,6 +11,7 @@ import os
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 from pathlib import Path
+from threading import get_ident
 
 Rows = Sequence[Sequence[float]]
 _MOST_BYTES = 64 * 2**20  # bytes of a file that is read; assumption: far more than a lifetime of coats
@@ -47,7 +48,7 @@ class KeptSeverities:
         """Write the file whole, or leave it as it was; where it cannot be written, `trouble` says why."""
         if self.path is None or not self._fresh:
             return
-        unfinished = self.path.with_name(f"{self.path.name}.{os.getpid()}.unfinished")
+        unfinished = self.path.with_name(f"{self.path.name}.{os.getpid()}-{get_ident()}.unfinished")
         try:
             unfinished.write_text(json.dumps(self._all(), allow_nan=False), "utf-8")
             unfinished.replace(self.path)

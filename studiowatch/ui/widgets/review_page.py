@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
-from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
 
 from studiowatch.studio.review_views import OtherCoat, Reliability, Review
 from studiowatch.ui.models.review import review_words
@@ -82,10 +82,13 @@ class ReviewPage(QWidget):
         self._body.setObjectName("inside")
         self._grid = QGridLayout(self._body)
         self._grid.setContentsMargins(0, 0, 0, 0)
-        self._causes_part = self._part("Likely causes, strongest first", self._causes_card())
-        self._plot_part = self._part("What the room did under this coat", self._plot_card(), self._beside)
-        self._changes_part = self._part("What would have changed it", self._changes)
-        self._steps_part = self._part("What to do now", self._steps)
+        self._causes_head = label("column", text="Likely causes, strongest first")
+        self._causes_part = self._part(self._causes_head, self._causes_card())
+        self._plot_part = self._part(
+            label("column", text="What the room did under this coat"), self._plot_card(), self._beside
+        )
+        self._changes_part = self._part(label("column", text="What would have changed it"), self._changes)
+        self._steps_part = self._part(label("column", text="What to do now"), self._steps)
         self._scroll = QScrollArea()
         self._scroll.setWidgetResizable(True)
         self._scroll.setFrameShape(QFrame.Shape.NoFrame)
@@ -101,13 +104,13 @@ class ReviewPage(QWidget):
         self._arrange()
 
     @staticmethod
-    def _part(title: str, card: QWidget, action: QWidget | None = None) -> QWidget:
+    def _part(title: QLabel, card: QWidget, action: QWidget | None = None) -> QWidget:
         made = QWidget()
         made.setObjectName("inside")
         column = QVBoxLayout(made)
         column.setContentsMargins(0, 0, 0, 0)
         head = QHBoxLayout()
-        head.addWidget(label("column", text=title))
+        head.addWidget(title)
         head.addStretch(1)
         if action is not None:
             head.addWidget(action)
@@ -162,6 +165,7 @@ class ReviewPage(QWidget):
         self._plot_column.setContentsMargins(px(12), px(8), px(12), px(8))
         for part in (self._causes, self._plot, self._changes, self._steps, self._reliability):
             part.set_style(style)
+        self._causes_head.setMinimumHeight(self._beside.sizeHint().height())  # level with the head beside it
         self._arrange()
 
     def resizeEvent(self, event: QResizeEvent) -> None:

@@ -99,6 +99,8 @@ def test_that_the_page_says_what_it_shows(page: ReviewPage, qtbot: QtBot) -> Non
     page.refuse("That coat is not in the records any more.")
     assert page.review is None
     assert "Save as PDF…" not in buttons(page)
+    with qtbot.waitActive(page):  # a shortcut needs the keyboard, which no window manager gives it here
+        page.activateWindow()
     with qtbot.waitSignal(page.left):
         qtbot.keyClick(page, Qt.Key.Key_Escape)
 

@@ -26,7 +26,7 @@ def add_saving(history: QMenu, deeds: RecordsDeeds) -> None:
     history.addSeparator()
     history.addAction("Save readings as &CSV…", QKeySequence("Ctrl+S"), deeds.save)
     history.addAction("Save readings as SenM&L…", deeds.save_senml)
-    history.addAction("Review what &dried in the chosen stretch", QKeySequence("Ctrl+Shift+E"), deeds.review)
+    history.addAction("&Review what dried in the chosen stretch", QKeySequence("Ctrl+Shift+E"), deeds.review)
 
 
 def add_records(bar: QMenuBar, deeds: RecordsDeeds) -> QMenu:

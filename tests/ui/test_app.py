@@ -14,6 +14,7 @@ from PySide6.QtCore import QSettings, QSize, QTimer
 from PySide6.QtWidgets import QApplication
 
 from studiowatch.service.doors import Doors
+from studiowatch.service.finishing_sheets import StudioFinishing
 from studiowatch.service.review_desk import ReviewDesk
 from studiowatch.service.studio_exchange import StudioExchange
 from studiowatch.store.examine import examine
@@ -48,6 +49,7 @@ def test_that_the_window_runs_until_the_process_is_asked_to_end(tmp_path: Path) 
         history=MadeUpHistory(),
         exchange=StudioExchange(folder=folder, clock=clock, desk=desk, check=examine),
         reviews=ReviewDesk(folder=folder),
+        finishing=StudioFinishing(folder=folder, photo=lambda _path: (b"", "")),
     )
 
     def end() -> None:

@@ -38,6 +38,6 @@ def doors_of(outfit: Outfit, folder: StudioFolder, desk: Desk) -> Iterator[Doors
             folder=folder,
             history=history,
             exchange=StudioExchange(folder=folder, clock=outfit.clock, desk=desk, check=outfit.check_store),
-            reviews=ReviewDesk(folder=folder),
+            reviews=ReviewDesk(folder=folder, utc_ms=outfit.clock.utc_ms),
             finishing=StudioFinishing(folder=folder, photo=outfit.photo),
         )

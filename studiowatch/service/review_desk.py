@@ -31,6 +31,7 @@ class ReviewDesk:
     """
 
     folder: StudioFolder
+    utc_ms: Callable[[], int] | None = None
     _kept: KeptSeverities = field(init=False)
 
     def __post_init__(self) -> None:
@@ -69,4 +70,4 @@ class ReviewDesk:
     def _reviewer(self) -> Iterator[Reviewer]:
         shelf = SheetShelf.open(self.folder.sheets)
         with closing(ReviewRecords(open_database(self.folder.database, read_only=True))) as records:
-            yield reviewer_of(records, shelf, self._kept)
+            yield reviewer_of(records, shelf, self._kept, None if self.utc_ms is None else self.utc_ms())

@@ -65,6 +65,8 @@ class Reviewer:
     ----------
     correct : callable
         Puts a reading right by the calibrations; `correct_stamp` changes with them.
+    now_ms : int or None
+        UTC ms, up to which the log can hold anything; None if all is long past.
     dries : bool
         Whether a coat whose severities are not kept is dried for them; else it is left out.
     dries_too : str
@@ -78,6 +80,7 @@ class Reviewer:
     when_text: Callable[[int, int], str] = when_text
     correct: Callable[[Reading], Reading] = lambda reading: reading
     correct_stamp: str = ""
+    now_ms: int | None = None
     dries: bool = True
     dries_too: str = ""
     _told: dict[str, Told | None] = field(default_factory=dict, init=False)
@@ -93,7 +96,7 @@ class Reviewer:
         stack = stack_of(piece, self.shelf, number)
         coat = stack.top.coat
         others = self.told(besides=coat.key)
-        setting = Setting(when_text=self.when_text, curves=learn(list(others.values())))
+        setting = Setting(when_text=self.when_text, curves=learn(list(others.values())), now_ms=self.now_ms)
         found, severities = review_and_severities(stack, room_from(self.log, stack, self.correct), setting)
         if coat.outcome is None:
             return found
@@ -179,8 +182,8 @@ class Reviewer:
         return {cause: f"First in {many} of {len(clouded)} clouded coats here." for cause, many in firsts.items()}
 
 
-def reviewer_of(records: RecordsToReview, shelf: SheetShelf, kept: Kept) -> Reviewer:
-    """Return a reviewer of what the records hold now."""
+def reviewer_of(records: RecordsToReview, shelf: SheetShelf, kept: Kept, now_ms: int | None = None) -> Reviewer:
+    """Return a reviewer of what the records hold at `now_ms`, UTC ms."""
     known = records.corrections()
     return Reviewer(
         pieces=records.pieces(),
@@ -189,6 +192,7 @@ def reviewer_of(records: RecordsToReview, shelf: SheetShelf, kept: Kept) -> Revi
         kept=kept,
         correct=known.corrected,
         correct_stamp=repr(known),
+        now_ms=now_ms,
     )
 
 

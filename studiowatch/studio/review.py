@@ -41,10 +41,13 @@ class Setting:
         As they have learnt from her coats, but not from the one that is reviewed.
     when_text : callable
         Turns a time and the time it is seen from, UTC ms, into words, with the day where it is another.
+    now_ms : int or None
+        UTC ms, up to which the log can hold anything; None for a coat long past.
     """
 
     when_text: Callable[[int, int], str]
     curves: Curves = PRIOR
+    now_ms: int | None = None
 
 
 def coat_severities(stack: LaidStack, room: Room) -> Severities:
@@ -106,7 +109,13 @@ def review_and_severities(stack: LaidStack, room: Room, setting: Setting) -> tup
         as_it_was=figures(course),
         changes=changes(case, room, setting.curves, parts, before),
         blind_spots=blind_spots(
-            course, room, outcome=coat.outcome, seen_ms=coat.seen_ms, assumed=assumed, when_text=case.when_text
+            course,
+            room,
+            outcome=coat.outcome,
+            seen_ms=coat.seen_ms,
+            assumed=assumed,
+            when_text=case.when_text,
+            now_ms=setting.now_ms,
         ),
         remedy=remedy(order[0], stack.top.sheet, coat.outcome),
         further=remedies([cause for cause in order[1:] if parts[cause] >= FURTHER], stack.top.sheet, coat.outcome),

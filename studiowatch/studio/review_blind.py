@@ -24,22 +24,29 @@ def blind_spots(
     seen_ms: int | None,
     assumed: tuple[str, ...],
     when_text: Callable[[int], str],
+    now_ms: int | None = None,
 ) -> tuple[str, ...]:
-    """Return what nobody saw; `assumed` are sentences on what was taken for granted on its way here."""
+    """Return what nobody saw; `assumed` are sentences on what was taken for granted on its way here.
+
+    Hours after `now_ms`, UTC ms, are no hole of the log: they are still to come. None is for a coat long past.
+    """
     return (
-        *_of_room(course, room, when_text),
+        *_of_room(course, room, when_text, now_ms),
         *_of_speed(course),
         *_of_coat(course, outcome, seen_ms),
         *assumed,
     )
 
 
-def _of_room(course: Course, room: Room, when_text: Callable[[int], str]) -> Iterator[str]:
+def _of_room(course: Course, room: Room, when_text: Callable[[int], str], now_ms: int | None) -> Iterator[str]:
     stack = course.stack
     laid_ms, end_ms = stack.top.laid_ms, course.steps[-1].end_ms if course.steps else course.until_ms
+    if now_ms is not None and laid_ms <= now_ms < end_ms:
+        yield f"From {when_text(now_ms)} on the room is still to come: it is taken to stay as it was read last."
+        end_ms = now_ms
     dry_ms, clear_ms = course.stage_ms(Stage.DRY_TO_TOUCH), course.stage_ms(Stage.CLEAR)
     holes = room.holes(laid_ms, end_ms)
-    if not room.moments or sum(end - start for start, end in holes) >= end_ms - laid_ms:
+    if end_ms > laid_ms and (not room.moments or sum(end - start for start, end in holes) >= end_ms - laid_ms):
         yield "The log holds no reading of its time: 18 °C, 65 % and still air are taken, or what was read nearest."
     else:
         for start_ms, until_ms in holes:

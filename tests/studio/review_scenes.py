@@ -67,9 +67,9 @@ def room(
     )
 
 
-def reviewed(laid: LaidStack, under: Room) -> Review:
+def reviewed(laid: LaidStack, under: Room, now_ms: int | None = None) -> Review:
     """Return the review, with times in UTC."""
-    return review(laid, under, Setting(when_text=utc_text))
+    return review(laid, under, Setting(when_text=utc_text, now_ms=now_ms))
 
 
 def utc_text(time_ms: int, now_ms: int) -> str:

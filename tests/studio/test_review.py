@@ -170,6 +170,15 @@ def test_that_a_hole_while_it_was_wet_is_said_and_widens_the_chances() -> None:
     assert not np.isnan(whole.room.temperature_C).any()
 
 
+def test_that_hours_still_to_come_are_no_hole_of_the_log() -> None:
+    laid = stack(isolation(), gloss(outcome=None, seen_ms=None))
+    now = reviewed(laid, room(hours=(-30.0, 0.5)), now_ms=at(0.5))
+    assert not any("No readings" in spot for spot in now.blind_spots)
+    assert any("still to come" in spot for spot in now.blind_spots)
+    later = reviewed(laid, room(hours=(-30.0, 0.5)), now_ms=at(9.0))
+    assert any("No readings" in spot for spot in later.blind_spots)
+
+
 def test_that_a_log_without_air_speed_or_without_anything_is_said_to_be_so() -> None:
     still = reviewed(stack(isolation(), gloss()), room(speed_known=False))
     assert any("Air speed was not measured" in spot for spot in still.blind_spots)

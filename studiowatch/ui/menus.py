@@ -11,6 +11,8 @@ from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QMainWindow, QMenu, QMenuBar
 
 from studiowatch.service.snapshot import UndoView
+from studiowatch.studio.review_causes import Cause
+from studiowatch.ui.help_menu import add_help
 from studiowatch.ui.records_menu import RecordsDeeds, add_records, add_saving
 
 _REMINDERS = (
@@ -53,6 +55,7 @@ class MenuDeeds:
     across: Callable[[], object]
     board: Callable[[], object]
     why: Callable[[], object]
+    example: Callable[[Cause], object]
     plan: Callable[[], object]
     first: Callable[[], object]
     span: Callable[[str], object]
@@ -101,7 +104,8 @@ def add_menus(
         history.addAction(f"&{span}", QKeySequence(f"Ctrl+{index}"), partial(deeds.span, span))
     add_saving(history, deeds.records)
     records = add_records(bar, deeds.records)
-    for menu in (rack, edit, warnings, view, history, records):
+    shown = add_help(bar, deeds.example)
+    for menu in (rack, edit, warnings, view, history, records, shown):
         window.addActions(menu.actions())  # so that their keys work while the menu bar is away
     return MenuActions(night=night, contrast=contrast, undo=undo, redo=redo)
 

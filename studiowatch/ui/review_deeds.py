@@ -58,6 +58,15 @@ class ReviewDeeds(QObject):
         self.opened.emit()
         self._worker.ask(coat_key)
 
+    def open_example(self, cause: Cause) -> None:
+        """Show the made-up coat of a cause."""
+        if self._worker is None:
+            self.refused.emit(NOT_HERE)
+            return
+        self._page.wait()
+        self.opened.emit()
+        self._worker.ask_example(cause)
+
     def open_piece(self, piece: PieceView | None) -> None:
         """Review the coat of a piece that most likely is meant: the last that came out badly, else the topmost."""
         coat = None if piece is None else meant_coat(piece)

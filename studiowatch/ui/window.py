@@ -203,6 +203,7 @@ class StudioWindow(QMainWindow):
             across=self.toggle_across,
             board=self.show_board,
             why=self._why,
+            example=self.reviews.open_example,
             plan=self.show_plan,
             first=self.first.show_again,
             span=self._set_span,

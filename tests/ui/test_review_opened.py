@@ -8,19 +8,20 @@ from functools import cache
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QMessageBox, QPushButton
+from PySide6.QtWidgets import QMenu, QMessageBox, QPushButton
 from pytestqt.qtbot import QtBot
 
 from studiowatch.service.atlas import example_of
 from studiowatch.service.review_log import ReviewedCoat
 from studiowatch.service.snapshot import CoatView, PieceView
 from studiowatch.studio.pieces import Outcome
-from studiowatch.studio.review_causes import Cause
+from studiowatch.studio.review_causes import TITLES, Cause
 from studiowatch.studio.review_views import OtherCoat, Reliability, Review
 from studiowatch.ui.app import build_window
 from studiowatch.ui.models.review import review_words
 from studiowatch.ui.review_deeds import NOT_HERE, NOTHING_LAID, meant_coat
 from studiowatch.ui.settings import ViewSettings
+from studiowatch.ui.widgets.review_page import TO_RACK
 from studiowatch.ui.window import StudioWindow
 
 from .conftest import KeptSpeaker, KeptTray, StandInPlot, activate, push
@@ -197,3 +198,14 @@ def test_that_title_and_subtitle_say_how_it_came_out(outcome: Outcome | None, ti
     words = review_words(replace(clouded(), outcome=outcome), clouded().laid_ms)
     assert words.title == title
     assert recorded in words.subtitle
+
+
+def test_that_the_help_shows_a_made_up_coat_of_each_cause(window: StudioWindow, qtbot: QtBot) -> None:
+    help_menu = next(menu for menu in window.menuBar().findChildren(QMenu) if menu.title() == "Hel&p")
+    (causes,) = help_menu.findChildren(QMenu)
+    assert [action.text().split("   ")[1] for action in causes.actions()] == [TITLES[cause] for cause in Cause]
+    causes.actions()[list(Cause).index(Cause.SKINNED)].trigger()
+    qtbot.waitUntil(lambda: window.why.review is not None, timeout=60_000)
+    assert window.why.review.causes[0].cause is Cause.SKINNED
+    assert window.why._title.text().startswith("Made up:")
+    assert window.why.back.text() == TO_RACK

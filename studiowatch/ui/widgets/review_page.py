@@ -213,8 +213,9 @@ class ReviewPage(QWidget):
             own = self.review, self._now_ms
         self.show_review(review, review.seen_ms or review.laid_ms)
         self._own = own
-        self.back.setText(TO_OWN)
-        self.back.setAccessibleName(TO_OWN)
+        if own is not None:
+            self.back.setText(TO_OWN)
+            self.back.setAccessibleName(TO_OWN)
         say(self._title, f"{MADE_UP} {self._title.text()}")
         say(self._learnt, EXAMPLE_WORDS)
         for part in (self._beside, self._often, self._pdf, self._csv):

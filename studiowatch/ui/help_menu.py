@@ -1,0 +1,21 @@
+"""The help menu: what each cause of clouding looks like, on a made-up coat."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from functools import partial
+from string import ascii_lowercase
+
+from PySide6.QtWidgets import QMenu, QMenuBar
+
+from studiowatch.studio.review_causes import TITLES, Cause
+
+
+def add_help(bar: QMenuBar, example: Callable[[Cause], object]) -> QMenu:
+    """Add the menu; `example` shows the made-up coat of a cause."""
+    shown = bar.addMenu("Hel&p")
+    causes = shown.addMenu("&What clouded coats look like")
+    causes.setAccessibleName("What clouded coats look like")
+    for letter, cause in zip(ascii_lowercase, Cause, strict=False):
+        causes.addAction(f"&{letter}   {TITLES[cause]}", partial(example, cause))
+    return shown

@@ -265,6 +265,10 @@ class Deeds(QObject):
         """Say that the mesh cover is set over the top coat."""
         piece = self.piece(piece_key)
         if piece is None or piece.top is None:
+            self.refused.emit("Choose a piece with a coat on it first.")
+            return
+        if piece.top.covered:
+            self.refused.emit(f"The cover stands over {piece.title} already.")
             return
         command = CoverCoat(coat_key=piece.top.key, covered_ms=self._clock.utc_ms())
         self._send(command, f"Cover set over {piece.title}.")
@@ -273,6 +277,7 @@ class Deeds(QObject):
         """Ask, then take a piece off the rack."""
         piece = self.piece(piece_key)
         if piece is None:
+            self.refused.emit("Choose a piece on the rack first.")
             return
         box = question(
             self._window,

@@ -37,6 +37,8 @@ class MenuDeeds:
     quiet: Callable[[], object]
     login: Callable[[bool], object]
     edit: Callable[[], object]
+    cover: Callable[[], object]
+    take_off: Callable[[], object]
     correct: Callable[[], object]
     outcome: Callable[[], object]
     finishing: Callable[[], object]
@@ -140,6 +142,7 @@ def _rack_menu(bar: QMenuBar, deeds: MenuDeeds, *, starts_at_login: bool) -> QMe
     rack = bar.addMenu("&Rack")
     rack.addAction("&Register a piece…", QKeySequence("Ctrl+N"), deeds.register)
     rack.addAction("&Lay a coat…", QKeySequence("Ctrl+L"), deeds.lay)
+    rack.addAction("The &mesh cover is set", QKeySequence("Ctrl+M"), deeds.cover)
     rack.addAction("&Touch test or look…", QKeySequence("Ctrl+T"), deeds.test)
     rack.addAction("How did it come &out…", QKeySequence("Ctrl+O"), deeds.outcome)
     rack.addAction("&Why did it cloud?", QKeySequence("Ctrl+E"), deeds.why)
@@ -148,6 +151,7 @@ def _rack_menu(bar: QMenuBar, deeds: MenuDeeds, *, starts_at_login: bool) -> QMe
     rack.addAction("&Edit the piece…", QKeySequence("F2"), deeds.edit)
     rack.addAction("&Corrections…", QKeySequence("Ctrl+K"), deeds.correct)
     rack.addAction("Finis&hing record…", QKeySequence("Ctrl+Shift+P"), deeds.finishing)
+    rack.addAction("Ta&ke off the rack…", deeds.take_off)
     rack.addSeparator()
     rack.addAction("&Find on the rack", QKeySequence("Ctrl+F"), deeds.find)
     rack.addAction("&Archived pieces…", QKeySequence("Ctrl+Shift+A"), deeds.archive)

@@ -185,6 +185,8 @@ class StudioWindow(QMainWindow):
             quiet=self.warned.choose_quiet_hours,
             login=self._start_at_login,
             edit=lambda: self.deeds.edit_piece(self.page.rack.chosen_key),
+            cover=lambda: self.deeds.cover(self.page.rack.chosen_key),
+            take_off=lambda: self.deeds.take_off(self.page.rack.chosen_key),
             correct=lambda: self.deeds.records.show_recorded(self.page.rack.chosen_key),
             outcome=lambda: self.deeds.records.ask_outcome(self.page.rack.chosen_key),
             finishing=lambda: self.finishing.open(self.deeds.piece(self.page.rack.chosen_key)),

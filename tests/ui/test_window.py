@@ -271,3 +271,23 @@ def test_that_a_watch_that_stopped_is_not_shown_as_live(shown: Show) -> None:
     window = shown(stalled(FOUR_CALM, NOW_MS))
     assert window.page.sentence.headline == STALLED.headline
     assert "last heard" in window.page.band._views[0].accessibleName()
+
+
+def test_that_the_menu_sets_a_cover_once_and_asks_before_a_piece_is_taken_off(
+    window: StudioWindow, desk: ScriptedDesk, qtbot: QtBot
+) -> None:
+    actions = {action.text(): action for action in window.actions()}
+    told: list[str] = []
+    window.deeds.refused.connect(told.append)
+    desk.publish(FOUR_CALM)
+    bare = next(piece for piece in FOUR_CALM.pieces if piece.top is not None and not piece.top.covered)
+    qtbot.waitUntil(lambda: window.deeds.piece(bare.key) is not None)
+    window.page.rack.reveal(bare.key)
+    actions["The &mesh cover is set"].trigger()
+    qtbot.waitUntil(lambda: bool(desk.commands))
+    assert desk.commands[-1].coat_key == bare.top.key
+    sent = len(desk.commands)
+    actions["Ta&ke off the rack…"].trigger()
+    assert any(box.isVisible() for box in window.findChildren(QMessageBox))
+    assert len(desk.commands) == sent
+    assert told == []

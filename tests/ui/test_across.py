@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 
 import pytest
@@ -73,6 +73,22 @@ def test_that_the_keys_work_in_the_view_from_across_the_room(shown: Show, desk: 
     assert window.page.isVisible()
 
 
+def wait_until_whole(
+    qtbot: QtBot, window: StudioWindow, parts: Sequence[QLabel], width: int = 1280, height: int = 800
+) -> None:
+    """Wait until the view has this size, and all of the words of `parts` stand in it."""
+    window.setWindowState(Qt.WindowState.WindowNoState)
+
+    def is_whole() -> None:
+        window.resize(width, height)  # anew each time: a display gives up the whole screen when it likes
+        QApplication.processEvents()
+        assert (window.across.width(), window.across.height()) == (width, height)
+        for part in parts:
+            assert part.heightForWidth(part.width()) <= part.height()
+
+    qtbot.waitUntil(is_whole)
+
+
 @pytest.mark.parametrize(("width", "height"), [(1280, 800), (1920, 1080), (1024, 768)])
 @pytest.mark.parametrize("headline", [AIR.headline, "No board: the room is not watched", "All is well"])
 def test_that_the_sentence_stays_whole_across_the_room(
@@ -80,25 +96,14 @@ def test_that_the_sentence_stays_whole_across_the_room(
 ) -> None:
     window = shown(replace(FOUR_WARNED, sentence=replace(AIR, headline=headline)))
     window.toggle_across()
-    window.setWindowState(Qt.WindowState.WindowNoState)
-
-    def is_whole() -> None:
-        window.resize(width, height)  # anew each time: a display gives up the whole screen when it likes
-        QApplication.processEvents()
-        assert (window.across.width(), window.across.height()) == (width, height)
-        for part in (window.across._headline, window.across._where, window.across._advice):
-            assert part.heightForWidth(part.width()) <= part.height()
-
-    qtbot.waitUntil(is_whole)
+    across = window.across
+    wait_until_whole(qtbot, window, (across._headline, across._where, across._advice), width, height)
 
 
 @pytest.mark.parametrize("name", ["foretold", "four-warned", "silent", "many-warned"])
-def test_that_no_advice_loses_its_end_in_any_state_of_warning(shown: Show, name: str) -> None:
+def test_that_no_advice_loses_its_end_in_any_state_of_warning(shown: Show, qtbot: QtBot, name: str) -> None:
     window = shown(SCENES[name])
     window.toggle_across()
-    window.resize(1280, 800)
     window.feed.draw()
-    QApplication.processEvents()
-    advice = window.across._advice
-    assert advice.heightForWidth(advice.width()) <= advice.height()
+    wait_until_whole(qtbot, window, (window.across._advice,))
     window.toggle_across()

@@ -11,6 +11,7 @@ from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.text import ElidedLabel, button, label, say
 
+_ALL_THERE_IS = 1000  # of the room beside the actions, against 1 for the space that keeps them at the right
 _WORDS_UNITS = 260  # of the board's line, under which it stands above the actions
 _NOTE_MS = 12_000
 
@@ -81,7 +82,7 @@ class Foot(QFrame):
             return
         if beside:
             self._lines.removeWidget(self._words)
-            self._row.insertWidget(0, self._words, 1)
+            self._row.insertWidget(0, self._words, _ALL_THERE_IS)
         else:
             self._row.removeWidget(self._words)
             self._lines.insertWidget(1, self._words)

@@ -320,10 +320,13 @@ class StudioWindow(QMainWindow):
             if any(coat.key == coat_key for coat in piece.coats):
                 self.page.rack.reveal(piece.key)
 
-    def show_board(self) -> None:
-        """Go to the board page."""
+    def _leave_across(self) -> None:
         if self._stack.currentWidget() is self.across:
             self.toggle_across()
+
+    def show_board(self) -> None:
+        """Go to the board page."""
+        self._leave_across()
         if self.feed.latest is not None:
             self.board.show_snapshot(self.feed.latest)
         self._stack.setCurrentWidget(self.board)
@@ -333,23 +336,20 @@ class StudioWindow(QMainWindow):
         self.reviews.open_piece(self.deeds.piece(self.page.rack.chosen_key))
 
     def _show_why(self) -> None:
-        if self._stack.currentWidget() is self.across:
-            self.toggle_across()
+        self._leave_across()
         self._stack.setCurrentWidget(self.why)
         self.why.back.setFocus()
 
     def show_plan(self) -> None:
         """Go to the finishing plan."""
-        if self._stack.currentWidget() is self.across:
-            self.toggle_across()
+        self._leave_across()
         if self.feed.latest is not None:
             self.plan.show_snapshot(self.feed.latest)
         self._stack.setCurrentWidget(self.plan)
         self.plan.back.setFocus()
 
     def _show_first(self) -> None:
-        if self._stack.currentWidget() is self.across:
-            self.toggle_across()
+        self._leave_across()
         if self.feed.latest is not None:
             self.plan.show_snapshot(self.feed.latest)  # whose working hours the second step opens
         self._stack.setCurrentWidget(self.first_page)

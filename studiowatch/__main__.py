@@ -29,6 +29,9 @@ from studiowatch.service.login_entry import LoginEntry, login_entry
 from studiowatch.service.outfit import OpenStore, Outfit
 from studiowatch.service.past import StudioHistory
 from studiowatch.service.ports import Clock, Desk, History
+from studiowatch.service.preferences import ENGLISH, chosen_language, kept_choices
+from studiowatch.speech.units import METRIC, choose, from_kept
+from studiowatch.speech.words import speak_by
 from studiowatch.store.all_records import take_all
 from studiowatch.store.corrected_history import CorrectedHistory
 from studiowatch.store.database import open_database
@@ -131,7 +134,7 @@ def open_window(clock: Clock, desk: Desk, doors: Doors, note: str) -> int:
     folder = None if doors.folder == default_folder(data_folder()) else doors.folder
     login = None if note else start_at_login(folder)
     demo = () if note else (*program(), "demo")
-    return run_window(desk, doors, clock, title_note=note, login=login, demo=demo)
+    return run_window(desk, doors, clock, title_note=note, login=login, demo=demo, language=her_language())
 
 
 def shrink_photo(path: Path) -> bytes:
@@ -230,8 +233,30 @@ def outfit() -> Outfit:
     )
 
 
+def her_language() -> str:
+    """Return the language that she chose, or the computer's; Qt is only asked where the environment says nothing."""
+    platform = sys.platform
+    named = chosen_language(os.environ, kept_choices(os.environ, platform))
+    if named or platform.startswith("linux"):
+        return named or ENGLISH
+    from studiowatch.ui.translation import computer_language  # noqa: PLC0415
+
+    return computer_language()
+
+
+def speak() -> None:
+    """Speak her language, where there is a translation, and show figures as she chose; Qt only loads a translation."""
+    kept, language = kept_choices(os.environ, sys.platform), her_language()
+    choose(from_kept(kept, METRIC))
+    if language != ENGLISH:
+        from studiowatch.ui.translation import translation  # noqa: PLC0415
+
+        speak_by(translation(language))
+
+
 def main() -> int:
     """Run studiowatch and return its exit code."""
+    speak()
     return run(sys.argv[1:], outfit())
 
 

@@ -2,10 +2,15 @@
 
 from __future__ import annotations
 
+import os
+from collections.abc import Iterator
+
 import pytest
 from hypothesis import settings
 
 from studiowatch.coats.data_sheet import DataSheet, Kind, Sheen
+from studiowatch.speech.units import METRIC, choose
+from studiowatch.speech.words import speak_by
 
 
 def pytest_addoption(parser: pytest.Parser) -> None:
@@ -16,8 +21,17 @@ def pytest_addoption(parser: pytest.Parser) -> None:
     )
 
 
+os.environ["STUDIOWATCH_LANGUAGE"] = "en"  # for what tests start as a process of its own
 settings.register_profile("untimed", deadline=None)  # a busy machine is no fault of an example
 settings.load_profile("untimed")
+
+
+@pytest.fixture(autouse=True)
+def plain_english() -> Iterator[None]:
+    """Have each test begin in English and metric, whatever the one before it chose."""
+    yield
+    speak_by(None)
+    choose(METRIC)
 
 
 @pytest.fixture

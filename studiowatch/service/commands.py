@@ -13,8 +13,8 @@ from studiowatch.room.typed import Felt
 from studiowatch.service.correction_commands import CorrectionCommand, Redo, TakePhoto, Undo
 from studiowatch.service.preparation_commands import PreparationCommand
 from studiowatch.service.sheet_commands import SheetCommand
+from studiowatch.speech.units import Units
 from studiowatch.studio.pieces import Finding, Outcome, Shape
-from studiowatch.studio.units import Units
 from studiowatch.studio.working_hours import WorkingHours
 
 

@@ -10,13 +10,13 @@ from studiowatch.room.air_movement import Movement
 from studiowatch.service.board_view import BoardView
 from studiowatch.service.calibration_views import CalibrationsView
 from studiowatch.service.product_views import LearntView
+from studiowatch.speech.units import METRIC, Units
 from studiowatch.studio.concern import TypedAir
 from studiowatch.studio.pieces import Coat, Shape, face_m2
 from studiowatch.studio.plan_shapes import FinishingPlan
 from studiowatch.studio.preparation import ChoreNow, Phase, Preparation
 from studiowatch.studio.recipes import BUILT_IN, Recipe
 from studiowatch.studio.review_views import Risk
-from studiowatch.studio.units import METRIC, Units
 from studiowatch.studio.warnings import WarningState
 from studiowatch.studio.words import Level, Sentence
 from studiowatch.studio.working_hours import WorkingHours

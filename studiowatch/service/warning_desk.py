@@ -12,9 +12,9 @@ from studiowatch.service.happenings import WarningHappened
 from studiowatch.service.ports import Records
 from studiowatch.service.room_heading import RoomHeading
 from studiowatch.service.snapshot import WarningView
+from studiowatch.speech.units import METRIC, Units
 from studiowatch.store.shapes import WarningRecord
 from studiowatch.studio.concern import AirNow, CoatAtRisk, Concern, Kind
-from studiowatch.studio.units import METRIC, Units
 from studiowatch.studio.warnings import (
     RECENT,
     Change,

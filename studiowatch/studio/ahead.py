@@ -10,11 +10,11 @@ from dataclasses import dataclass, replace
 
 from studiowatch.room.limits import DEW_MARGIN, FILM_MARGIN, Limit, humidity_limit
 from studiowatch.room.trend import Crossing
+from studiowatch.speech.units import Units
 from studiowatch.studio.concern import CoatAtRisk, Concern, Kind
 from studiowatch.studio.counting import listed
 from studiowatch.studio.heading import Figure
 from studiowatch.studio.scene import Scene, titles_of
-from studiowatch.studio.units import Units
 from studiowatch.studio.words import Level, Sentence
 
 MINUTE_MS = 60_000  # ms

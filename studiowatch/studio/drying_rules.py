@@ -11,11 +11,11 @@ from functools import partial
 
 from studiowatch.room.dust import dust_load
 from studiowatch.room.limits import DRY_AIR, DRYING_PACE, DUST, Limit, Standing, warmth_limit
+from studiowatch.speech.units import Units
 from studiowatch.studio.concern import CoatAtRisk, Concern, Kind
 from studiowatch.studio.counting import counted, listed
 from studiowatch.studio.moving import air_moving
 from studiowatch.studio.scene import Scene, titles_of
-from studiowatch.studio.units import Units
 from studiowatch.studio.words import Level, Sentence
 
 SHOWN_FASTER = 1.05  # from here on the pace is shown as more than 1.0

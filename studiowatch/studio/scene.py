@@ -6,9 +6,9 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 
 from studiowatch.room.limits import Standing
+from studiowatch.speech.units import METRIC, Units
 from studiowatch.studio.concern import AirNow, CoatAtRisk, Concern, Kind
 from studiowatch.studio.heading import NOT_KNOWN, Heading
-from studiowatch.studio.units import METRIC, Units
 from studiowatch.studio.words import Sentence
 
 WARM_GENTLY = "Warm the room gently; keep the heater's air off the pieces, and the heater clear of fabric."

@@ -8,10 +8,10 @@ from dataclasses import replace
 from studiowatch.coats.data_sheet import DataSheet, Kind
 from studiowatch.room.air_movement import Movement
 from studiowatch.room.limits import DEW_MARGIN, FILM_MARGIN, HUMIDITY
+from studiowatch.speech.units import METRIC, Units
 from studiowatch.studio.concern import AirNow
 from studiowatch.studio.counting import counted, listed
 from studiowatch.studio.rereading import FRESH_S, READ_IT, TRY_TISSUE, typed_words
-from studiowatch.studio.units import METRIC, Units
 from studiowatch.studio.waiting import FILM_COOLING_K
 from studiowatch.studio.warnings import StudioWarning, WarningState
 from studiowatch.studio.watch import SILENT_AFTER_IDLE_S

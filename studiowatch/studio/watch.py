@@ -15,11 +15,11 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping, Sequence
 from types import MappingProxyType
 
+from studiowatch.speech.units import METRIC, Units
 from studiowatch.studio import ahead, drying_rules, laid_rules, moving, rules, unseen
 from studiowatch.studio.concern import AirNow, CoatAtRisk, Concern, Kind
 from studiowatch.studio.heading import NOT_KNOWN, Heading
 from studiowatch.studio.scene import Scene
-from studiowatch.studio.units import METRIC, Units
 
 SILENT_AFTER_S = 10.0  # s without a reading while a coat is wet; assumption
 SILENT_AFTER_IDLE_S = 60.0  # s without a reading while none is; assumption

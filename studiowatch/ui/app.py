@@ -21,6 +21,7 @@ from studiowatch.ui.one_window import OneWindow
 from studiowatch.ui.parts import Parts
 from studiowatch.ui.settings import ViewSettings
 from studiowatch.ui.sound import DeviceSpeaker, Speaker
+from studiowatch.ui.translation import translate_dialogs
 from studiowatch.ui.tray import Tray
 from studiowatch.ui.window import StudioWindow
 
@@ -37,11 +38,12 @@ def run_window(
     night: bool | None = None,
     login: LoginEntry | None = None,
     demo: Sequence[str] = (),
+    language: str = "en",
 ) -> int:
     """Open the window, and return the exit code once she has left.
 
     The caller starts the keeper before and stops it after; `night` None takes her own setting. A second start on
-    `folder` brings this window to the front.
+    `folder` brings this window to the front. `language` is that of Qt's own buttons; the program speaks hers already.
     """
     app = QApplication.instance() or QApplication(["studiowatch"])
     if not isinstance(app, QApplication):
@@ -49,6 +51,7 @@ def run_window(
     app.setApplicationName("studiowatch")
     app.setDesktopFileName("studiowatch")
     app.setQuitOnLastWindowClosed(False)
+    translate_dialogs(language, app)
     with ExitStack() as unless_built:
         unless_built.callback(doors.history.close)
         window = build_window(

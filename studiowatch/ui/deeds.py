@@ -22,8 +22,8 @@ from studiowatch.service.commands import (
 )
 from studiowatch.service.ports import Clock, Desk
 from studiowatch.service.snapshot import PieceView, Snapshot
+from studiowatch.speech.units import METRIC, Units, choose
 from studiowatch.studio.pieces import Finding
-from studiowatch.studio.units import METRIC, Units
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.learning import AnsweredTest
 from studiowatch.ui.models.look_form import ANSWERS, BY_EYE, BY_TOUCH
@@ -154,6 +154,7 @@ class Deeds(QObject):
 
     def speak_in(self, units: Units) -> None:
         """Have everything said and shown in `units`; a reading is typed in them at first."""
+        choose(units)
         if units != self._units:
             self._units, self._degrees = units, units.degrees
             self._send(SpeakIn(units=units))

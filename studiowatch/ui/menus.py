@@ -128,7 +128,7 @@ def _view_menu(bar: QMenuBar, deeds: MenuDeeds) -> tuple[QMenu, QAction, QAction
     larger.triggered.connect(deeds.larger)
     view.addAction("&Smaller text", QKeySequence("Ctrl+-"), deeds.smaller)
     view.addAction("Text at &100 %", QKeySequence("Ctrl+0"), deeds.plain_size)
-    view.addAction("&Units…", QKeySequence("Ctrl+Shift+U"), deeds.units)
+    view.addAction("&Units and language…", QKeySequence("Ctrl+Shift+U"), deeds.units)
     view.addSeparator()
     view.addAction("&From across the room", QKeySequence("F11"), deeds.across)
     view.addAction("The finishing &plan", QKeySequence("Ctrl+P"), deeds.plan)

@@ -2,11 +2,23 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from PySide6.QtCore import QByteArray, QLocale, QSettings
 
-from studiowatch.studio.units import METRIC, Degrees, Numbers, Speed, Units
+from studiowatch.speech.units import CHOICES, METRIC, Hours, Numbers, Units, from_kept, kept_as
 from studiowatch.ui.models.quiet_hours import DAY_MIN, QuietHours
 from studiowatch.ui.style import TEXT_SCALES_PCT
+
+
+def usual_units(locale: QLocale) -> Units:
+    """Return metric units, with numbers and the time of day as a locale writes them."""
+    twelve = "ap" in locale.timeFormat(QLocale.FormatType.ShortFormat).lower()
+    return replace(
+        METRIC,
+        numbers=Numbers.COMMA if locale.decimalPoint() == "," else Numbers.POINT,
+        hours=Hours.TWELVE if twelve else Hours.TWENTY_FOUR,
+    )
 
 
 class ViewSettings:
@@ -55,24 +67,25 @@ class ViewSettings:
 
     @property
     def units(self) -> Units:
-        """What figures are shown and said in; at first metric and as the locale writes numbers.
+        """What figures are shown and said in; at first metric, with numbers and the clock as the locale writes them.
 
-        Anything else in the file counts as metric with a point.
+        Anything else in the file counts as that.
         """
-        degrees, speed = (str(self._store.value(name, "")) for name in ("degrees", "air_speed"))
-        locale = QLocale().decimalPoint()
-        kept = str(self._store.value("decimal_sign", "")) or {",": "comma"}.get(locale, "")
-        return Units(
-            numbers=next((way for way in Numbers if way.name.lower() == kept), METRIC.numbers),
-            degrees=next((unit for unit in Degrees if unit.name.lower() == degrees), METRIC.degrees),
-            speed=next((unit for unit in Speed if unit.name.lower() == speed), METRIC.speed),
-        )
+        return from_kept({name: str(self._store.value(name, "")) for name in CHOICES}, usual_units(QLocale()))
 
     @units.setter
     def units(self, units: Units) -> None:
-        self._store.setValue("degrees", units.degrees.name.lower())
-        self._store.setValue("air_speed", units.speed.name.lower())
-        self._store.setValue("decimal_sign", units.numbers.name.lower())
+        for name, choice in kept_as(units).items():
+            self._store.setValue(name, choice)
+
+    @property
+    def language(self) -> str:
+        """The language that she chose, "de"; "" for the computer's."""
+        return str(self._store.value("language", ""))
+
+    @language.setter
+    def language(self, language: str) -> None:
+        self._store.setValue("language", language)
 
     @property
     def told_of_tray(self) -> bool:

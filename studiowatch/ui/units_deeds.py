@@ -13,11 +13,11 @@ def choose_units(settings: ViewSettings, deeds: Deeds, window: QWidget) -> Units
     """Open the form for the units; what is taken shows with the next snapshot."""
 
     def take() -> None:
-        settings.units = form.units
+        settings.units, settings.language = form.units, form.language
         deeds.speak_in(form.units)
         deeds.done.emit(form.words)
 
-    form = UnitsDialog(settings.units, deeds.style, window)
+    form = UnitsDialog(settings.units, settings.language, deeds.style, window)
     form.chosen.connect(take)
     form.open()
     return form

@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from studiowatch.studio.units import US, Degrees, Speed
+from studiowatch.speech.units import US, Degrees, Speed
 
 
 @pytest.mark.parametrize(

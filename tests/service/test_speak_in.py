@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from studiowatch.service.commands import LayCoat, SpeakIn
-from studiowatch.studio.units import METRIC, US
+from studiowatch.speech.units import METRIC, US
 
 from .test_laying_day import SHEET, Studio, studio
 

@@ -8,9 +8,9 @@ import pytest
 
 from studiowatch.coats.data_sheet import DataSheet
 from studiowatch.room.air_movement import Movement
+from studiowatch.speech.units import METRIC, US, Numbers, Units
 from studiowatch.studio.concern import AirNow, CoatAtRisk, Concern, Kind
 from studiowatch.studio.sentence import most_urgent, room_check
-from studiowatch.studio.units import METRIC, US, Numbers, Units
 from studiowatch.studio.watch import find_concerns
 
 from .test_sentence import GLOSS, GOOD

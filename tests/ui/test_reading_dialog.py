@@ -13,7 +13,7 @@ from pytestqt.qtbot import QtBot
 from studiowatch.room.typed import Felt
 from studiowatch.service.commands import TypeReading
 from studiowatch.service.snapshot import Snapshot
-from studiowatch.studio.units import Degrees
+from studiowatch.speech.units import Degrees
 from studiowatch.ui.models.board import board_line, may_type
 from studiowatch.ui.models.figures import room_figures
 from studiowatch.ui.models.forms import FormError

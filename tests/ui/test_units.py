@@ -13,7 +13,7 @@ from pytestqt.qtbot import QtBot
 
 from studiowatch.service.commands import SpeakIn
 from studiowatch.service.snapshot import Snapshot
-from studiowatch.studio.units import METRIC, US, Degrees, Numbers, Speed, Units
+from studiowatch.speech.units import CHOICES, METRIC, US, Degrees, Hours, Numbers, Speed, Units
 from studiowatch.ui.models.figures import room_figures
 from studiowatch.ui.models.forms import FormError
 from studiowatch.ui.models.history_live import RoomData
@@ -102,8 +102,9 @@ def test_that_a_damaged_choice_counts_as_metric(settings: ViewSettings, kept: st
     settings.units = US
     assert settings.units == US
     store: QSettings = settings._store
-    store.setValue("degrees", kept)
-    store.setValue("air_speed", kept)
+
+    for name in CHOICES:
+        store.setValue(name, kept)
     assert settings.units == METRIC
 
 
@@ -137,14 +138,17 @@ def test_that_figures_and_history_are_written_with_a_comma() -> None:
     assert speeds.scale(NOW_MS - 60_000, NOW_MS, 4).label(0.2) == "0,2"
 
 
-@pytest.mark.parametrize(("language", "numbers"), [("de_DE", Numbers.COMMA), ("en_US", Numbers.POINT)])
-def test_that_numbers_follow_the_locale_until_she_chooses(
-    settings: ViewSettings, language: str, numbers: Numbers
+@pytest.mark.parametrize(
+    ("language", "units"),
+    [("de_DE", Units(numbers=Numbers.COMMA)), ("en_US", Units(hours=Hours.TWELVE)), ("en_GB", METRIC)],
+)
+def test_that_numbers_and_the_clock_follow_the_locale_until_she_chooses(
+    settings: ViewSettings, language: str, units: Units
 ) -> None:
     usual = QLocale()
     QLocale.setDefault(QLocale(language))
     try:
-        assert settings.units == Units(numbers=numbers)
+        assert settings.units == units
         settings.units = METRIC
         assert settings.units == METRIC
     finally:

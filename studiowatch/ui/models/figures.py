@@ -9,9 +9,9 @@ from studiowatch.coats.stages import Surface
 from studiowatch.room.air_movement import Movement
 from studiowatch.room.limits import AIR_SPEED, DEW_MARGIN, DUST, FILM_MARGIN, HUMIDITY
 from studiowatch.service.snapshot import RoomView, Snapshot
+from studiowatch.speech.units import Units
 from studiowatch.studio.concern import TypedAir
 from studiowatch.studio.rereading import FRESH_S
-from studiowatch.studio.units import Units
 from studiowatch.studio.words import Level
 from studiowatch.ui.models.times import ago_words, clock_words
 

@@ -13,8 +13,8 @@ from studiowatch.coats.stages import Surface
 from studiowatch.room.limits import AIR_SPEED
 from studiowatch.service.ports import Series
 from studiowatch.service.snapshot import CoatView, Snapshot
+from studiowatch.speech.units import METRIC, Degrees, Speed
 from studiowatch.studio.concern import Kind
-from studiowatch.studio.units import METRIC, Degrees, Speed
 from studiowatch.ui.models.history_axis import TimeScale, ValueScale, value_scale
 from studiowatch.ui.models.history_live import RoomData, with_live
 

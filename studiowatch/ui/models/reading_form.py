@@ -7,7 +7,7 @@ import re
 from studiowatch.room.typed import Felt
 from studiowatch.service.commands import TypeReading
 from studiowatch.service.typing_in import HUMIDITY_PCT, TEMPERATURE_C
-from studiowatch.studio.units import Degrees
+from studiowatch.speech.units import Degrees
 from studiowatch.ui.models.forms import FormError, number
 
 HOW_TO_READ = (

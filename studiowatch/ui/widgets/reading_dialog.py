@@ -8,7 +8,7 @@ from PySide6.QtCore import QDateTime, Qt
 from PySide6.QtWidgets import QComboBox, QDateTimeEdit, QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
 
 from studiowatch.service.commands import Command, TypeReading
-from studiowatch.studio.units import Degrees
+from studiowatch.speech.units import Degrees
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.reading_form import (
     AIR_ANSWERS,

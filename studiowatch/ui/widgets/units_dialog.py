@@ -1,22 +1,27 @@
-"""Units: what temperatures and air speeds are shown and said in, each by itself or all at once."""
+"""Units and language: what figures are shown and said in, each by itself or all at once, and in which words."""
 
 from __future__ import annotations
 
+from datetime import datetime
 from functools import partial
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QComboBox, QDialog, QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
 
-from studiowatch.studio.units import METRIC, US, Degrees, Numbers, Speed, Units
+from studiowatch.speech.units import METRIC, US, Degrees, Hours, Length, Numbers, Speed, Thickness, Units, Volume
+from studiowatch.speech.words import mark, say
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.text import button, label
 
-TITLE = "Units"
-RULE = (
-    "For the room, its history, the warnings and the room check; everything else stays in °C and m/s, with a point. "
+TITLE = mark("Units and language")
+RULE = mark(
+    "For all that is shown, said and printed. Files and what is kept of the room stay metric, with a point. "
     "A reading may be typed in either unit, as “70 F” or “21,5 C”."
 )
+LATER = mark("Another language is spoken from the next start on.")
+AFTERNOON = datetime(2025, 12, 13, 14, 7)  # noqa: DTZ001 - a wall clock, to show how it is written
+TONGUES = {"en": "English", "de": "Deutsch"}  # each named in itself
 
 
 class UnitsDialog(QDialog):
@@ -24,18 +29,35 @@ class UnitsDialog(QDialog):
 
     chosen = Signal()
 
-    def __init__(self, units: Units, style: Style, parent: QWidget) -> None:
+    def __init__(self, units: Units, language: str, style: Style, parent: QWidget) -> None:
         super().__init__(parent)
-        self.setWindowTitle(TITLE)
-        self.setAccessibleName(TITLE)
+        self._spoken = language
+        self.setWindowTitle(say(TITLE))
+        self.setAccessibleName(say(TITLE))
         self.finished.connect(self.deleteLater)
         self.degrees_field, self.speed_field, self.numbers_field = QComboBox(), QComboBox(), QComboBox()
-        self.degrees_field.addItems([unit.value for unit in Degrees])
-        self.speed_field.addItems([unit.value for unit in Speed])
+        self.length_field, self.film_field, self.volume_field = QComboBox(), QComboBox(), QComboBox()
+        self.hours_field, self.language_field = QComboBox(), QComboBox()
+        units_of: dict[QComboBox, type[Degrees | Speed | Length | Thickness | Volume]] = {
+            self.degrees_field: Degrees,
+            self.speed_field: Speed,
+            self.length_field: Length,
+            self.film_field: Thickness,
+            self.volume_field: Volume,
+        }
+        for field, kind in units_of.items():
+            for unit in kind:
+                field.addItem(unit.value, unit.value)
         for numbers in Numbers:
             self.numbers_field.addItem(Units(numbers=numbers).number(20.5, 1), numbers.value)
+        for hours in Hours:
+            self.hours_field.addItem(Units(hours=hours).clock(AFTERNOON), hours.value)
+        self.language_field.addItem(say("As the computer"), "")
+        for tongue, name in TONGUES.items():
+            self.language_field.addItem(name, tongue)
         self._lay_out(style)
-        self.numbers_field.setCurrentIndex(list(Numbers).index(units.numbers))
+        _choose(self.numbers_field, units.numbers.value)
+        _choose(self.language_field, language)
         self.show_units(units)
         width_px = min(style.px(470), self.screen().availableSize().width() - 40)
         self.resize(width_px, max(self.sizeHint().height(), self.heightForWidth(width_px)))
@@ -45,17 +67,18 @@ class UnitsDialog(QDialog):
         whole = QVBoxLayout(self)
         whole.setContentsMargins(px(20), px(14), px(20), px(14))
         whole.setSpacing(px(10))
-        whole.addWidget(label("headline", text=TITLE))
-        whole.addWidget(label("body", Tone.MUTED, RULE, wrap=True))
+        whole.addWidget(label("headline", text=say(TITLE)))
+        whole.addWidget(label("body", Tone.MUTED, say(RULE), wrap=True))
         whole.addLayout(self._all_at_once(px(8)))
         whole.addLayout(self._each(style))
+        whole.addWidget(label("body", Tone.MUTED, say(LATER), wrap=True))
         whole.addStretch(1)
         whole.addLayout(self._foot(px(8)))
 
     def _all_at_once(self, spacing: int) -> QHBoxLayout:
         row = QHBoxLayout()
         row.setSpacing(spacing)
-        for words, units in (("All &metric", METRIC), ("All &US", US)):
+        for words, units in ((say("All &metric"), METRIC), (say("All &US"), US)):
             choice = button(words)
             choice.setAutoDefault(False)
             choice.clicked.connect(partial(self.show_units, units))
@@ -69,7 +92,16 @@ class UnitsDialog(QDialog):
         grid.setVerticalSpacing(style.px(8))
         grid.setColumnMinimumWidth(0, style.px(110))
         grid.setColumnStretch(2, 1)
-        named = {"&Temperature": self.degrees_field, "&Air speed": self.speed_field, "&Numbers": self.numbers_field}
+        named = {
+            say("&Temperature"): self.degrees_field,
+            say("&Air speed"): self.speed_field,
+            say("&Sizes"): self.length_field,
+            say("&Film"): self.film_field,
+            say("&Volumes"): self.volume_field,
+            say("&Clock"): self.hours_field,
+            say("&Numbers"): self.numbers_field,
+            say("&Language"): self.language_field,
+        }
         for row, (name, field) in enumerate(named.items()):
             caption = label("body", Tone.INK, name)
             caption.setBuddy(field)
@@ -81,7 +113,7 @@ class UnitsDialog(QDialog):
     def _foot(self, spacing: int) -> QHBoxLayout:
         foot = QHBoxLayout()
         foot.setSpacing(spacing)
-        cancel, take = button("Cancel"), button("Take it", "primary")
+        cancel, take = button(say("Cancel")), button(say("Take it"), "primary")
         cancel.clicked.connect(self.reject)
         take.clicked.connect(self._take)
         take.setDefault(True)
@@ -91,24 +123,48 @@ class UnitsDialog(QDialog):
         return foot
 
     def show_units(self, units: Units, *_: bool) -> None:
-        """Set every unit; how numbers are written is another matter."""
-        self.degrees_field.setCurrentText(units.degrees.value)
-        self.speed_field.setCurrentText(units.speed.value)
+        """Set every unit and the clock; how numbers are written is another matter."""
+        _choose(self.degrees_field, units.degrees.value)
+        _choose(self.speed_field, units.speed.value)
+        _choose(self.length_field, units.length.value)
+        _choose(self.film_field, units.thickness.value)
+        _choose(self.volume_field, units.volume.value)
+        _choose(self.hours_field, units.hours.value)
 
     @property
     def units(self) -> Units:
         """Return what the form says."""
         return Units(
             numbers=Numbers(self.numbers_field.currentData()),
-            degrees=Degrees(self.degrees_field.currentText()),
-            speed=Speed(self.speed_field.currentText()),
+            degrees=Degrees(self.degrees_field.currentData()),
+            speed=Speed(self.speed_field.currentData()),
+            length=Length(self.length_field.currentData()),
+            thickness=Thickness(self.film_field.currentData()),
+            volume=Volume(self.volume_field.currentData()),
+            hours=Hours(self.hours_field.currentData()),
         )
+
+    @property
+    def language(self) -> str:
+        """Return the language that the form says, "" for the computer's."""
+        return str(self.language_field.currentData())
 
     @property
     def words(self) -> str:
         """Return what was chosen, in words."""
-        return f"Shown in {self.units.degrees.value} and {self.units.speed.value} from now on."
+        if self.language != self._spoken:
+            return say("Taken. Another language is spoken when studiowatch starts again.")
+        return say(
+            "Shown in {degrees} and {speed} from now on.",
+            degrees=self.units.degrees.value,
+            speed=self.units.speed.value,
+        )
 
     def _take(self) -> None:
         self.chosen.emit()
         self.accept()
+
+
+def _choose(field: QComboBox, value: object) -> None:
+    """Show the entry of a field that stands for `value`, or its first."""
+    field.setCurrentIndex(max(field.findData(value), 0))

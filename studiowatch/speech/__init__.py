@@ -1,0 +1,1 @@
+"""How she is spoken to: her language, her units, her clock."""

@@ -1,0 +1,62 @@
+"""Days as she reads them, in her language."""
+
+from __future__ import annotations
+
+from datetime import date
+
+from studiowatch.speech.words import mark, say
+
+_WEEKDAYS = (mark("Mon"), mark("Tue"), mark("Wed"), mark("Thu"), mark("Fri"), mark("Sat"), mark("Sun"))
+_WHOLE_WEEKDAYS = (
+    mark("Monday"),
+    mark("Tuesday"),
+    mark("Wednesday"),
+    mark("Thursday"),
+    mark("Friday"),
+    mark("Saturday"),
+    mark("Sunday"),
+)
+_MONTHS = (
+    mark("Jan"),
+    mark("Feb"),
+    mark("Mar"),
+    mark("Apr"),
+    mark("May"),
+    mark("Jun"),
+    mark("Jul"),
+    mark("Aug"),
+    mark("Sep"),
+    mark("Oct"),
+    mark("Nov"),
+    mark("Dec"),
+)
+
+
+def weekday(day: date) -> str:
+    """Return the short name of the day of the week, "Sat"."""
+    return say(_WEEKDAYS[day.weekday()])
+
+
+def whole_weekday(day: date) -> str:
+    """Return the name of the day of the week, "Saturday"."""
+    return say(_WHOLE_WEEKDAYS[day.weekday()])
+
+
+def month(day: date) -> str:
+    """Return the short name of the month, "Dec"."""
+    return say(_MONTHS[day.month - 1])
+
+
+def day_of_week(day: date) -> str:
+    """Return the day, "Sat 13 Dec"."""
+    return say("{weekday} {day} {month}", weekday=weekday(day), day=day.day, month=month(day))
+
+
+def day_of_month(day: date) -> str:
+    """Return the day, "13 Dec"."""
+    return say("{day} {month}", day=day.day, month=month(day))
+
+
+def day_of_year(day: date) -> str:
+    """Return the day with its year, "13 Dec 2025"."""
+    return say("{day} {month} {year}", day=day.day, month=month(day), year=day.year)

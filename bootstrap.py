@@ -36,6 +36,9 @@ STAMP = VENV / "studiowatch-installed.json"
 SCRIPTS = VENV / ("Scripts" if os.name == "nt" else "bin")
 PYTHON = SCRIPTS / ("python.exe" if os.name == "nt" else "python")
 UNFINISHED = "unfinished\n"
+WORKERS = min(
+    2, os.cpu_count() or 1
+)  # more would only wait for each other on the machines that the tests are meant for
 INTERRUPTED = 130  # what a shell gives for a program ended by Ctrl-C: 128 + SIGINT
 
 # Debian's names; the query below also knows the "t64" names of https://wiki.debian.org/ReleaseGoals/64bit-time
@@ -306,23 +309,28 @@ def supervise(command: Sequence[str | Path], environment: Mapping[str, str] | No
 
 
 @contextlib.contextmanager
-def private_screen() -> Iterator[dict[str, str]]:
-    """Open a screen nobody sees and yield the environment to use it, without one where Linux has no Xvfb.
+def private_screens(count: int) -> Iterator[dict[str, str]]:
+    """Open `count` screens nobody sees and yield the environment to use them, without any where Linux has no Xvfb.
 
-    The tests' windows then neither jump at the user nor need a display.
+    The tests' windows then neither jump at the user nor need a display, and those of one worker never take the
+    keyboard from those of another. `DISPLAY` is the first screen, `STUDIOWATCH_TEST_SCREENS` names them all.
     """
     environment = dict(os.environ)
     with contextlib.ExitStack() as stack:
         if sys.platform == "linux":
             environment.pop("WAYLAND_DISPLAY", None)
-            display = open_xvfb(stack)
-            if display is None:
+            screens = [screen for _ in range(count) if (screen := open_xvfb(stack)) is not None]
+            if len(screens) < count:
                 say("Xvfb is missing or did not start: testing without a screen (QT_QPA_PLATFORM=offscreen).")
                 environment["QT_QPA_PLATFORM"] = "offscreen"
             else:
-                environment |= {"QT_QPA_PLATFORM": "xcb", "DISPLAY": display}
-                if shutil.which("openbox"):
-                    start_aside(stack, ["openbox"], environment=environment)
+                environment |= {
+                    "QT_QPA_PLATFORM": "xcb",
+                    "DISPLAY": screens[0],
+                    "STUDIOWATCH_TEST_SCREENS": " ".join(screens),
+                }
+                for screen in screens if shutil.which("openbox") else ():
+                    start_aside(stack, ["openbox"], environment=environment | {"DISPLAY": screen})
         yield environment
 
 
@@ -366,10 +374,15 @@ def run(arguments: Sequence[str]) -> int:
 
 
 def test(arguments: Sequence[str]) -> int:
-    """Run pytest from the project's folder on a screen of its own."""
+    """Run pytest from the project's folder, all tests in two workers, or what the arguments choose in one.
+
+    Each worker has a screen of its own and takes the tests of a file together, so that what a file shares is made once.
+    """
     os.chdir(ROOT)
-    with private_screen() as environment:
-        return supervise([PYTHON, "-m", "pytest", *arguments], environment)
+    workers = 1 if arguments else WORKERS
+    spread = ["-n", str(workers), "--dist", "loadfile"] if workers > 1 else []
+    with private_screens(workers) as environment:
+        return supervise([PYTHON, "-m", "pytest", *spread, *arguments], environment)
 
 
 def lint(arguments: Sequence[str]) -> int:

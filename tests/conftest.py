@@ -22,6 +22,16 @@ def pytest_addoption(parser: pytest.Parser) -> None:
 
 
 os.environ["STUDIOWATCH_LANGUAGE"] = "en"  # for what tests start as a process of its own
+
+
+def pytest_configure() -> None:
+    """Give this worker the screen that was opened for it; a run without workers keeps the first."""
+    screens = os.environ.get("STUDIOWATCH_TEST_SCREENS", "").split()
+    number = int(os.environ.get("PYTEST_XDIST_WORKER", "gw0").removeprefix("gw"))
+    if screens:
+        os.environ["DISPLAY"] = screens[number % len(screens)]
+
+
 settings.register_profile("untimed", deadline=None)  # a busy machine is no fault of an example
 settings.load_profile("untimed")
 

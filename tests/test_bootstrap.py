@@ -171,11 +171,14 @@ def qt_finds_a_screen(environment: dict[str, str]) -> bool:
 @with_xvfb
 @pytest.mark.window
 def test_that_the_tests_get_a_screen_of_their_own_that_ends_with_them() -> None:
-    with bootstrap.private_screen() as environment:
+    with bootstrap.private_screens(2) as environment:
         assert environment["QT_QPA_PLATFORM"] == "xcb"
-        assert environment["DISPLAY"] != os.environ.get("DISPLAY")
-        assert qt_finds_a_screen(environment)
-    assert not qt_finds_a_screen(environment)
+        screens = environment["STUDIOWATCH_TEST_SCREENS"].split()
+        assert len({*screens, os.environ.get("DISPLAY")}) == 3
+        assert environment["DISPLAY"] == screens[0]
+        seen = [environment | {"DISPLAY": screen} for screen in screens]
+        assert all(map(qt_finds_a_screen, seen))
+    assert not any(map(qt_finds_a_screen, seen))
 
 
 def test_that_the_tests_run_without_a_screen_where_xvfb_is_missing(
@@ -183,7 +186,7 @@ def test_that_the_tests_run_without_a_screen_where_xvfb_is_missing(
 ) -> None:
     monkeypatch.setattr(sys, "platform", "linux")
     monkeypatch.setenv("PATH", str(tmp_path))
-    with bootstrap.private_screen() as environment:
+    with bootstrap.private_screens(1) as environment:
         assert environment["QT_QPA_PLATFORM"] == "offscreen"
     assert "Xvfb is missing" in capsys.readouterr().err
 

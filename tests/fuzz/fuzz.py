@@ -1,0 +1,75 @@
+"""Search for bytes that break a target, guided by coverage, for so many seconds.
+
+    .venv/bin/pip install atheris
+    .venv/bin/python tests/fuzz/fuzz.py wire 600
+
+Seeds are what the project has of the kind. What breaks a target is kept in `tests/fuzz/crashes/TARGET`, where the tests
+try it from then on; mend the program, not the corpus.
+"""
+
+from __future__ import annotations
+
+import json
+import shutil
+import sys
+import tempfile
+from collections.abc import Iterator
+from pathlib import Path
+
+import atheris
+
+with atheris.instrument_imports(include=["studiowatch", "tomllib", "csv", "json"]):
+    from targets import TARGETS
+
+HERE = Path(__file__).resolve().parent
+ROOT = HERE.parents[1]
+MOST_BYTES = 3000
+WRITTEN = {
+    "loose": (
+        b"Temp: 21.4 C, Humidity: 48.0 %\r\n" * 8,
+        b'{"temp_c": 21.4, "hum": 48.0}\n' * 8,
+        b"temp (C),hum (%)\r\n" + b"21.4,48.0\r\n" * 8,
+    ),
+    "room_log": (b"time_utc,temperature_C,humidity_pct\n2026-03-02T09:00:00Z,21.0,48.0\n2026-03-02T09:01:00Z,,48.0\n",),
+}
+FILES = {
+    "room_log": ("tests/**/*.csv", "resources/**/*.csv"),
+    "studio": ("tests/**/*.toml", "resources/demo/*.toml"),
+    "sheet": ("resources/sheets/*.toml",),
+}
+
+
+def seeds(target: str) -> Iterator[bytes]:
+    """Yield what the project has of the kind."""
+    yield from WRITTEN.get(target, ())
+    if target in {"wire", "loose"}:
+        vectors = json.loads((ROOT / "shared" / "wire_vectors.json").read_text(encoding="utf-8"))
+        yield b"".join(vector["line"].encode() for vector in vectors["accepted"])
+    for pattern in FILES.get(target, ()):
+        for path in ROOT.glob(pattern):
+            yield path.read_bytes()[:MOST_BYTES]
+
+
+def main() -> None:
+    """Run libFuzzer on one target."""
+    target, seconds = sys.argv[1], sys.argv[2]
+    kept = HERE / "crashes" / target
+    kept.mkdir(parents=True, exist_ok=True)
+    corpus = Path(tempfile.mkdtemp(prefix=f"fuzz-{target}-"))
+    for number, seed in enumerate(seeds(target)):
+        (corpus / f"seed-{number}").write_bytes(seed)
+    for path in kept.iterdir():
+        shutil.copy(path, corpus / path.name)
+    options = [
+        f"-max_total_time={seconds}",
+        "-max_len=4096",
+        "-timeout=20",
+        f"-artifact_prefix={kept}/",
+        "-print_final_stats=1",
+    ]
+    atheris.Setup([sys.argv[0], str(corpus), *options], TARGETS[target])
+    atheris.Fuzz()
+
+
+if __name__ == "__main__":
+    main()

@@ -44,14 +44,19 @@ def rescue(left: Leavings, folder: Path) -> str:
 def _rescue_readings(readings: Sequence[Reading], folder: Path) -> str:
     first, last = _iso(readings[0].time_ms), _iso(readings[-1].time_ms)
     what = f"{len(readings)} of the readings from {first} to {last}"
-    try:
-        path = _write_room_log(readings, folder)
-    except OSError as fault:
-        return f"Not stored, and lost: {what}: {folder} takes no file either ({fault.strerror or fault})."
-    return f"Not stored: {what}; they are kept as a room log in {path}."
+    for place in (folder, Path.home()):
+        try:
+            path = _write_room_log(readings, place)
+        except OSError as fault:
+            why = str(fault.strerror or fault)
+        else:
+            return f"Not stored: {what}; they are kept as a room log in {path}."
+    return f"Not stored, and lost: {what}: {folder} takes no file either ({why})."
 
 
 def _write_room_log(readings: Sequence[Reading], folder: Path) -> Path:
+    """Write a room log into `folder`, which is made if it was removed. Raises OSError."""
+    folder.mkdir(mode=0o700, parents=True, exist_ok=True)
     stamp = datetime.fromtimestamp(readings[0].time_ms / 1000, UTC).strftime("%Y%m%dT%H%M%SZ")
     number = 1
     while (path := folder / f"not-stored-{stamp}-{number}.csv").exists():

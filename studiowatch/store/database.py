@@ -26,6 +26,7 @@ class Database:
     def __init__(self, connection: sqlite3.Connection, path: Path) -> None:
         self._connection = connection
         self.path = path
+        self._file = _which_file(path)
 
     @contextmanager
     def transaction(self) -> Iterator[sqlite3.Connection]:
@@ -34,10 +35,13 @@ class Database:
         Raises
         ------
         StoreTrouble
-            If the file was deleted or moved away: what is written to it then would be lost with it.
+            If the file was deleted, moved away or replaced: what is written to it then would be lost with it.
         """
-        if not self.path.exists():
+        there = _which_file(self.path)
+        if there is None:
             raise StoreTrouble(f"{self.path} is gone: its folder was removed or moved. Put it back, then start again.")
+        if there != self._file:
+            raise StoreTrouble(f"{self.path} is another file than before: it was replaced meanwhile. Start again.")
         with self._bracket("BEGIN IMMEDIATE") as connection:
             yield connection
 
@@ -68,6 +72,15 @@ class Database:
                 # a full disk has undone the transaction already, and undoing it twice is an error
                 if self._connection.in_transaction:
                     self._connection.execute("ROLLBACK")
+
+
+def _which_file(path: Path) -> tuple[int, int] | None:
+    """Return what tells the file at `path` from any other, or None if there is none."""
+    try:
+        found = path.stat()
+    except OSError:
+        return None
+    return found.st_dev, found.st_ino
 
 
 def open_database(

@@ -18,6 +18,7 @@ from studiowatch.service.login_entry import LoginEntry
 from studiowatch.service.ports import Clock, Desk, History
 from studiowatch.service.review_ports import Reviews
 from studiowatch.ui.one_window import OneWindow
+from studiowatch.ui.own_faults import OwnFaults
 from studiowatch.ui.parts import Parts
 from studiowatch.ui.settings import ViewSettings
 from studiowatch.ui.sound import DeviceSpeaker, Speaker
@@ -68,6 +69,10 @@ def run_window(
         )
         unless_built.pop_all()
     window.left.connect(app.quit)
+    faults = OwnFaults(window)
+    faults.told.connect(window.own_fault)
+    faults.listen()
+    window.left.connect(faults.stop_listening)
     one = OneWindow(doors.folder.path, window)
     one.asked.connect(window.come_back)
     window.left.connect(one.close)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import io
+import logging
 import queue
 import sys
 import threading
@@ -23,6 +24,8 @@ _CHANNELS = 1
 _LONGEST_SOUND_S = 5.0
 _NULL_BACKEND = "Null"  # what the library calls a device that plays into nothing
 NO_SOUND = "no sound on this machine"
+
+logger = logging.getLogger(__name__)
 
 
 class Speaker(Protocol):
@@ -71,10 +74,18 @@ class DeviceSpeaker:
     def _run(self) -> None:
         while (wanted := self._wanted.get()) is not None:
             try:
-                trouble = _play(*wanted)
-            except miniaudio.MiniaudioError:
-                trouble = NO_SOUND
-            self._trouble = "" if trouble and play_elsewhere(wave_file(*wanted)) else trouble
+                self._trouble = self._sound(*wanted)
+            except Exception:  # the thread's top: the next warning is to be heard all the same
+                logger.exception("a sound could not be played")
+                self._trouble = NO_SOUND
+
+    @staticmethod
+    def _sound(sound: Sound, loudness: float) -> str:
+        try:
+            trouble = _play(sound, loudness)
+        except miniaudio.MiniaudioError:
+            trouble = NO_SOUND
+        return "" if trouble and play_elsewhere(wave_file(sound, loudness)) else trouble
 
 
 def sound_trouble() -> str:

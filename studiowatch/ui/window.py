@@ -286,6 +286,10 @@ class StudioWindow(QMainWindow):
             self.show_rack()
         self.page.finder.begin()
 
+    def own_fault(self, sentence: str) -> None:
+        """Tell a fault of ours in the foot."""
+        self._note(sentence, Tone.ACT)
+
     def _note(self, words: str, tone: Tone) -> None:
         self.foot.note(words, tone)
         self.across.note(words, tone)

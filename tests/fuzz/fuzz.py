@@ -30,7 +30,7 @@ WRITTEN = {
         b'{"temp_c": 21.4, "hum": 48.0}\n' * 8,
         b"temp (C),hum (%)\r\n" + b"21.4,48.0\r\n" * 8,
     ),
-    "room_log": (b"time_utc,temperature_C,humidity_pct\n2026-03-02T09:00:00Z,21.0,48.0\n2026-03-02T09:01:00Z,,48.0\n",),
+    "room_log": (b"time,temperature_C,humidity_pct\n2026-03-02T09:00:00Z,21.0,48.0\n2026-03-02T09:01:00Z,,48.0\n",),
 }
 FILES = {
     "room_log": ("tests/**/*.csv", "resources/**/*.csv"),

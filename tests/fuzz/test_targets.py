@@ -15,7 +15,7 @@ FOUND = [(path.parent.name, path.name) for path in sorted(CRASHES.glob("*/*"))]
 PIECES = {
     "wire": b"$|\n|\r|*|$D t=1| t=|H|E|!nak|$D n=0 u=194 t=21.40 h=48.00 a=596.9 s=5001*5962\r\n",
     "loose": b'Temp|: |21.4| C|, |Humidity| %|\r\n|{|}|"t":|nan|\t|-127.00|1e999|;',
-    "room_log": b'time_utc|,|temperature_C|humidity_pct|air_speed_m_s|\n|2026-03-02T09:00:00Z|21.0|"|nan|;|1e400',
+    "room_log": b'time|,|temperature_C|humidity_pct|air_speed_m_s|\n|2026-03-02T09:00:00Z|21.0|"|nan|;|1e400',
     "studio": b'[[piece]]\n|[[piece.coat]]\n|title = "A"\n|width_cm = 40\n|height_cm = 1e999\n|sheet = "x"\n'
     b'|laid = 2026-03-02T09:00:00Z\n|due = 2026-03-20\n|[|=|"',
     "sheet": b'name = "x"\n|kind = "waterborne"\n|volume_solids = 0.36\n|wet_um = 90\n|dry_um = inf\n|clear_h = nan\n'

@@ -42,6 +42,15 @@ def stored(folder: Path) -> int:
         database.close()
 
 
+def end_of(window: subprocess.Popen[str]) -> str:
+    """Wait until the window has ended by itself, and return what it said; it is killed where it does not."""
+    try:
+        return window.communicate(timeout=WAIT_S)[1]
+    except subprocess.TimeoutExpired:
+        window.kill()
+        return window.communicate()[1]
+
+
 @with_xvfb
 @pytest.mark.window
 def test_that_the_records_outlive_the_screen_and_the_next_start_takes_over(tmp_path: Path) -> None:
@@ -62,11 +71,7 @@ def test_that_the_records_outlive_the_screen_and_the_next_start_takes_over(tmp_p
     finally:
         server.terminate()
         server.wait()
-        try:
-            _, said = window.communicate(timeout=WAIT_S)
-        except subprocess.TimeoutExpired:
-            window.kill()
-            _, said = window.communicate()
+        said = end_of(window)
     assert window.returncode > 0  # it ended by itself, for want of a screen
     assert said
     before = stored(folder)

@@ -185,6 +185,9 @@ def _fields(style: Style) -> str:
     QComboBox::drop-down, QDateTimeEdit::drop-down {{ border: none; width: {px(26)}px; }}
     QComboBox::down-arrow, QDateTimeEdit::down-arrow {{ image: url("{_icon("down", theme)}"); width: {px(12)}px;
         height: {px(12)}px; }}
+    QTextBrowser {{ background: {theme.card}; color: {theme.ink}; border: 1px solid {theme.edge};
+        border-radius: {px(5)}px; font-size: {px(14)}px; selection-background-color: {theme.link};
+        selection-color: {theme.card}; }}
     QPlainTextEdit {{ font-family: monospace; font-size: {px(12)}px; }}
     QPlainTextEdit[role="notes"] {{ font-family: sans-serif; font-size: {px(13)}px; }}
     QLabel[frame="true"] {{ border: 1px solid {theme.edge}; border-radius: {px(4)}px; }}

@@ -48,7 +48,7 @@ class Printer:
                 self._say(f"{seconds_text(now_ms)}  {trouble}")
         self._troubles = troubles
         is_unread = snapshot.board.last_ms is None and snapshot.room.typed is None
-        if is_unread or snapshot.sentence == OPENING:
+        if is_unread or snapshot.sentence == OPENING.said:
             return
         if self._rack_ms is None or now_ms - self._rack_ms >= RACK_EVERY_MS:
             self._rack_ms = now_ms

@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from studiowatch.coats.sheet_fields import Fields, Range
+from studiowatch.speech.words import mark, say
 
 DEFAULT_DRY_UM = 25.0  # µm dry, when a sheet names no thickness; ASTM D1640
 DEFAULT_CLEAR_MIN = 60.0  # min from dry-to-touch to clear, when a sheet names none; common practice, no source
@@ -25,6 +26,18 @@ class Kind(StrEnum):
     SOLVENTBORNE = "solventborne"
     PAINT = "paint"
 
+    @property
+    def word(self) -> str:
+        """What it is called in her language."""
+        return say(_KINDS[self])
+
+
+_KINDS = {
+    Kind.WATERBORNE: mark("waterborne"),
+    Kind.SOLVENTBORNE: mark("solventborne"),
+    Kind.PAINT: mark("paint"),
+}
+
 
 class Sheen(StrEnum):
     """How the dry coat shines."""
@@ -32,6 +45,14 @@ class Sheen(StrEnum):
     GLOSS = "gloss"
     SATIN = "satin"
     MATT = "matt"
+
+    @property
+    def word(self) -> str:
+        """How it shines, in her language."""
+        return say(_SHEENS[self])
+
+
+_SHEENS = {Sheen.GLOSS: mark("gloss"), Sheen.SATIN: mark("satin"), Sheen.MATT: mark("matt")}
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

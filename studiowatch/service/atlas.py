@@ -9,6 +9,7 @@ from studiowatch.board.room_log import read_room_log
 from studiowatch.service.local_time import when_text
 from studiowatch.service.review_log import LogInMemory, room_from, stack_of
 from studiowatch.service.sheet_shelf import SheetShelf
+from studiowatch.speech.words import say
 from studiowatch.store.studio_file import read_studio
 from studiowatch.studio.review import Setting, review
 from studiowatch.studio.review_causes import TITLES, Cause
@@ -36,7 +37,7 @@ class AtlasPage:
 
 def pages() -> tuple[AtlasPage, ...]:
     """Return a page for every cause, "unknown" last."""
-    return tuple(AtlasPage(cause=cause, title=TITLES[cause]) for cause in Cause)
+    return tuple(AtlasPage(cause=cause, title=say(TITLES[cause])) for cause in Cause)
 
 
 def example_of(cause: Cause) -> Review:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from studiowatch.speech.words import say
 from studiowatch.store.icalendar import AllDay, Event, calendar
 from studiowatch.studio.labels import volume_text
 from studiowatch.studio.plan_dates import PACK_MS, PREPARE_MS
@@ -44,7 +45,7 @@ def _coat(piece: PiecePlan, planned: PlannedCoat, start_ms: int, end_ms: int) ->
         f"{coat.title}{amount}",
         f"Prepare for {PREPARE_MS // 60_000} min: wipe and let dry, bottle at rest, level, fans off, cover at hand.",
         "A touch test at an edge comes before the coat.",
-        SOLVENT_NEXT if coat.solvent else TORCH,
+        say(SOLVENT_NEXT if coat.solvent else TORCH),
         *(remark.sentence for remark in piece.remarks if remark.coat_key == coat.key),
     ]
     return Event(

@@ -45,7 +45,7 @@ def _with_wait(check: Sentence, air: AirNow, sheet: DataSheet, outlook: Outlook,
 def sentence_now(rack: Rack, room: RoomNow, desk: WarningDesk, board: BoardView, now_ms: int) -> Sentence:
     """Return what to say above all else at `now_ms`; a clock behind all records leaves only the urgent before it."""
     said = _said(rack, room, desk, board, now_ms)
-    return CLOCK_BEHIND if said.level < Level.ACT and is_clock_behind(rack, desk, now_ms) else said
+    return CLOCK_BEHIND.said if said.level < Level.ACT and is_clock_behind(rack, desk, now_ms) else said
 
 
 def is_clock_behind(rack: Rack, desk: WarningDesk, now_ms: int) -> bool:

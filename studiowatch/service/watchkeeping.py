@@ -433,7 +433,7 @@ class Watchkeeping:
             time_ms=now_ms,
             board=replace(self._board, silent=silent, health=self._room.health.sentence),
             room=room_view(self._room, air, coats_at_risk(self._rack), now_ms),
-            sentence=OPENING
+            sentence=OPENING.said
             if self.is_opening
             else sentence_now(self._rack, self._room, self._warnings, self._board, now_ms),
             pieces=self._plans.told(piece_views(self._rack, self.local_date, now_ms)),

@@ -11,6 +11,7 @@ from dataclasses import dataclass, replace
 from studiowatch.room.limits import DEW_MARGIN, FILM_MARGIN, Limit, humidity_limit
 from studiowatch.room.trend import Crossing
 from studiowatch.speech.units import Units
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.concern import CoatAtRisk, Concern, Kind
 from studiowatch.studio.counting import listed
 from studiowatch.studio.heading import Figure
@@ -19,16 +20,21 @@ from studiowatch.studio.words import Level, Sentence
 
 MINUTE_MS = 60_000  # ms
 _SAYS = {
-    Kind.DAMP: "Humidity will pass the limit in about {minutes} minutes",
-    Kind.NEAR_DEW_POINT: "The dew point will be too near in about {minutes} minutes",
-    Kind.TOO_COLD: "It will be too cold in about {minutes} minutes",
+    Kind.DAMP: mark("Humidity will pass the limit in about {minutes} minutes"),
+    Kind.NEAR_DEW_POINT: mark("The dew point will be too near in about {minutes} minutes"),
+    Kind.TOO_COLD: mark("It will be too cold in about {minutes} minutes"),
 }
 _DETAILS = {
-    Kind.DAMP: "If the room goes on like this it passes {limit} at about {at}, between {low} and {high}: {titles}.",
-    Kind.NEAR_DEW_POINT: "If the room goes on like this the film is less than {limit} above the dew point at "
-    "about {at}, between {low} and {high}: {titles}.",
-    Kind.TOO_COLD: "If the room goes on like this the film is below {limit} at about {at}, between {low} and "
-    "{high}: {titles}.",
+    Kind.DAMP: mark(
+        "If the room goes on like this it passes {limit} at about {at}, between {low} and {high}: {titles}."
+    ),
+    Kind.NEAR_DEW_POINT: mark(
+        "If the room goes on like this the film is less than {limit} above the dew point at "
+        "about {at}, between {low} and {high}: {titles}."
+    ),
+    Kind.TOO_COLD: mark(
+        "If the room goes on like this the film is below {limit} at about {at}, between {low} and {high}: {titles}."
+    ),
 }
 _TOLD: dict[Kind, Callable[[Units, float], str]] = {
     Kind.DAMP: lambda units, limit_pct: f"{units.plain(limit_pct)} %",
@@ -62,8 +68,9 @@ def foreseen(scene: Scene, kind: Kind, found: Concern | None) -> Concern | None:
     at_ms = scene.now_ms + crossing.middle_ms
     sentence = Sentence(
         level=Level.CAUTION,
-        headline=_SAYS[kind].format(minutes=_about(crossing.middle_ms)),
-        detail=_DETAILS[kind].format(
+        headline=say(_SAYS[kind], minutes=_about(crossing.middle_ms)),
+        detail=say(
+            _DETAILS[kind],
             limit=_TOLD[kind](scene.units, limit),
             at=scene.clock_text(at_ms),
             low=scene.clock_text(scene.now_ms + crossing.low_ms),
@@ -74,7 +81,8 @@ def foreseen(scene: Scene, kind: Kind, found: Concern | None) -> Concern | None:
     )
     if found is not None:
         return replace(found, sentence=sentence, expected_ms=at_ms)
-    return scene.concern(kind, coats, sentence, basis=f"{basis} Foreseen by the room's last hour.", expected_ms=at_ms)
+    line = say("Foreseen by the room's last hour.")
+    return scene.concern(kind, coats, sentence, basis=f"{basis} {line}", expected_ms=at_ms)
 
 
 def _matters(scene: Scene, one: _Foreseen) -> bool:

@@ -3,7 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
+from datetime import date
 
+from studiowatch.speech.dates import day_of_year
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import say
+from studiowatch.studio.labels import measured_film_text, measured_text
 from studiowatch.studio.pieces import Coat, Look, Piece
 
 When = Callable[[int], str]
@@ -28,7 +33,7 @@ def corrections_between(
             continue
         now, name = there.get(coat.key, (None, label))
         if now is None or now.laid_ms is None:
-            said.append(f"{label}: not on; it was recorded as laid {when(coat.laid_ms)}")
+            said.append(say("{label}: not on; it was recorded as laid {time}", label=label, time=when(coat.laid_ms)))
         else:
             said += [f"{name}: {words}" for words in _of_coat(coat, now, when)]
     return tuple(said)
@@ -36,36 +41,46 @@ def corrections_between(
 
 def _of_piece(earlier: Piece, later: Piece) -> Iterator[str]:
     if later.title != earlier.title:
-        yield f"called {later.title} instead of {earlier.title}"
+        yield say("called {now} instead of {before}", now=later.title, before=earlier.title)
     size = _size(later), _size(earlier)
     if size[0] != size[1]:
-        yield f"{size[0]} instead of {size[1]}"
+        yield say("{now} instead of {before}", now=size[0], before=size[1])
     if earlier.due is not None and later.due != earlier.due:
-        yield f"due {later.due or 'on no day'} instead of {earlier.due}"
+        yield _due(earlier.due, later.due)
     if later.support != earlier.support:
-        yield f"painted on {later.support} instead of {earlier.support}"
+        yield say("painted on {now} instead of {before}", now=later.support, before=earlier.support)
     if later.orientation is not earlier.orientation:
-        yield f"dries {later.orientation.value} instead of {earlier.orientation.value}"
+        yield say("dries {now} instead of {before}", now=later.orientation.word, before=earlier.orientation.word)
     if earlier.notes and later.notes != earlier.notes:
-        yield "the notes were changed"
+        yield say("the notes were changed")
     if earlier.photo and later.photo != earlier.photo:
-        yield "the photo was changed"
+        yield say("the photo was changed")
 
 
 def _size(piece: Piece) -> str:
-    panels = "" if piece.panels == 1 else f"{piece.panels} panels of "
-    return f"{panels}{piece.width_cm:g} × {piece.height_cm:g} cm, {piece.shape.value}"
+    size = chosen().size(piece.width_cm, piece.height_cm)
+    if piece.panels == 1:
+        return f"{size}, {piece.shape.word}"
+    return say("{number} panels of {size}, {shape}", number=piece.panels, size=size, shape=piece.shape.word)
+
+
+def _due(earlier: date, later: date | None) -> str:
+    before = day_of_year(earlier)
+    if later is None:
+        return say("due on no day instead of {before}", before=before)
+    return say("due {now} instead of {before}", now=day_of_year(later), before=before)
 
 
 def _of_coat(earlier: Coat, later: Coat, when: When) -> Iterator[str]:
     if later.laid_ms is not None and earlier.laid_ms is not None and later.laid_ms != earlier.laid_ms:
-        yield f"laid {when(later.laid_ms)} instead of {when(earlier.laid_ms)}"
+        yield say("laid {now} instead of {before}", now=when(later.laid_ms), before=when(earlier.laid_ms))
     if later.sheet != earlier.sheet:
-        yield f"{later.sheet} instead of {earlier.sheet}"
+        yield say("{now} instead of {before}", now=later.sheet, before=earlier.sheet)
     if _amount(later) != _amount(earlier):
-        yield f"{_amount(later)} instead of {_amount(earlier)}"
+        yield say("{now} instead of {before}", now=_amount(later), before=_amount(earlier))
     if later.thinned_pct != earlier.thinned_pct:
-        yield f"thinned by {later.thinned_pct:g} % instead of {earlier.thinned_pct:g} %"
+        now, before = chosen().plain(later.thinned_pct), chosen().plain(earlier.thinned_pct)
+        yield say("thinned by {now} % instead of {before} %", now=now, before=before)
     yield from _of_cover(earlier, later, when)
     yield from _of_outcome(earlier, later)
     yield from _of_looks(earlier, later, when)
@@ -74,13 +89,20 @@ def _of_coat(earlier: Coat, later: Coat, when: When) -> Iterator[str]:
 def _of_cover(earlier: Coat, later: Coat, when: When) -> Iterator[str]:
     covered_ms = later.covered_from_ms
     if earlier.covered_from_ms is not None and covered_ms != earlier.covered_from_ms:
-        now = "not covered" if covered_ms is None else f"covered {when(covered_ms)}"
-        yield f"{now} instead of {when(earlier.covered_from_ms)}"
+        before = when(earlier.covered_from_ms)
+        if covered_ms is None:
+            yield say("not covered instead of {before}", before=before)
+        else:
+            yield say("covered {now} instead of {before}", now=when(covered_ms), before=before)
 
 
 def _of_outcome(earlier: Coat, later: Coat) -> Iterator[str]:
     if earlier.outcome is not None and later.outcome is not earlier.outcome:
-        yield f"{'open how it came out' if later.outcome is None else later.outcome.value}, not {earlier.outcome.value}"
+        before = earlier.outcome.word
+        if later.outcome is None:
+            yield say("open how it came out, not {before}", before=before)
+        else:
+            yield say("{now}, not {before}", now=later.outcome.word, before=before)
 
 
 def _of_looks(earlier: Coat, later: Coat, when: When) -> Iterator[str]:
@@ -88,18 +110,22 @@ def _of_looks(earlier: Coat, later: Coat, when: When) -> Iterator[str]:
     for look in earlier.looks:
         now_look = there.get(look.key)
         if now_look is None:
-            yield f"no look {when(look.time_ms)}; it was recorded as {look.finding.value}"
+            yield say(
+                "no look {time}; it was recorded as {finding}", time=when(look.time_ms), finding=look.finding.word
+            )
         elif now_look != look:
-            yield f"{_look(now_look, when)} instead of {_look(look, when)}"
+            yield say("{now} instead of {before}", now=_look(now_look, when), before=_look(look, when))
 
 
 def _amount(coat: Coat) -> str:
     if coat.volume_mL is not None:
-        return f"{coat.volume_mL:g} mL"
+        return measured_text(coat.volume_mL)
     if coat.grams is not None:
-        return f"{coat.grams:g} g"
-    return "as much as its sheet says" if coat.wet_um is None else f"{coat.wet_um:g} µm wet"
+        return f"{chosen().plain(coat.grams)} g"
+    if coat.wet_um is None:
+        return say("as much as its sheet says")
+    return say("{film} wet", film=measured_film_text(coat.wet_um))
 
 
 def _look(look: Look, when: When) -> str:
-    return f"{look.finding.value} {when(look.time_ms)}"
+    return f"{look.finding.word} {when(look.time_ms)}"

@@ -1,35 +1,44 @@
-"""Small words: numbers, lists of titles, and singular or plural."""
+"""Small words: numbers and lists of titles.
+
+What goes with a number is said by `say_counted` where it is said, with `n=number_word(number)` for a number in words.
+"""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 
-_NUMBERS = ("no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve")
+from studiowatch.speech.words import mark, say, say_counted
+
+_NUMBERS = (
+    mark("one"),
+    mark("two"),
+    mark("three"),
+    mark("four"),
+    mark("five"),
+    mark("six"),
+    mark("seven"),
+    mark("eight"),
+    mark("nine"),
+    mark("ten"),
+    mark("eleven"),
+    mark("twelve"),
+)
 NAMED = 3  # titles named in one sentence; the rest are counted
 
 
 def number_word(number: int) -> str:
-    """Return "two" for 2; figures from 13 on."""
-    return _NUMBERS[number] if 0 <= number < len(_NUMBERS) else str(number)
-
-
-def counted(number: int, noun: str) -> str:
-    """Return "a wet coat", "two wet coats", "no wet coats"."""
-    if number == 1:
-        return f"{'an' if noun[0] in 'aeiou' else 'a'} {noun}"
-    return f"{number_word(number)} {noun}s"
+    """Return "two" for 2 and "no" for 0; figures from 13 on."""
+    if number == 0:
+        return say("no", about="number")
+    return say(_NUMBERS[number - 1]) if 0 < number <= len(_NUMBERS) else str(number)
 
 
 def listed(titles: Sequence[str]) -> str:
     """Return "A", "A and B", "A, B and C", "A, B, C and two more"."""
-    names = list(titles[:NAMED])
-    if len(titles) > NAMED:
-        names.append(f"{number_word(len(titles) - NAMED)} more")
+    more = len(titles) - NAMED
+    if more > 0:
+        named = ", ".join(titles[:NAMED])
+        return say_counted(more, "{titles} and one more", "{titles} and {n} more", titles=named, n=number_word(more))
     if len(titles) <= 1:
-        return "".join(names)
-    return f"{', '.join(names[:-1])} and {names[-1]}"
-
-
-def is_or_are(titles: Sequence[str]) -> str:
-    """Return the verb that goes with so many titles."""
-    return "is" if len(titles) == 1 else "are"
+        return "".join(titles)
+    return say("{titles} and {last}", titles=", ".join(titles[:-1]), last=titles[-1])

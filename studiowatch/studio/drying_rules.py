@@ -12,8 +12,9 @@ from functools import partial
 from studiowatch.room.dust import dust_load
 from studiowatch.room.limits import DRY_AIR, DRYING_PACE, DUST, Limit, Standing, warmth_limit
 from studiowatch.speech.units import Units
+from studiowatch.speech.words import say, say_counted
 from studiowatch.studio.concern import CoatAtRisk, Concern, Kind
-from studiowatch.studio.counting import counted, listed
+from studiowatch.studio.counting import listed, number_word
 from studiowatch.studio.moving import air_moving
 from studiowatch.studio.scene import Scene, titles_of
 from studiowatch.studio.words import Level, Sentence
@@ -39,12 +40,12 @@ def drying_too_fast(scene: Scene) -> Concern | None:
         return None
     standing, said, basis = max(reasons, key=lambda reason: reason[0])
     level = Level(int(standing))
-    coats = counted(len(touched), "wet coat")
+    skin = say("A skin may close over what is still wet: {titles}.", titles=listed(titles_of(touched)))
     sentence = Sentence(
         level=level,
-        headline=f"Drying too fast: {coats}" if level is Level.ACT else f"Drying rather fast: {coats}",
-        detail=f"{said} A skin may close over what is still wet: {listed(titles_of(touched))}.",
-        advice="Cool the room, or set a bowl of water in it; keep sun and heaters off the pieces.",
+        headline=_fast_headline(level, len(touched)),
+        detail=f"{said} {skin}",
+        advice=say("Cool the room, or set a bowl of water in it; keep sun and heaters off the pieces."),
     )
     return scene.concern(Kind.DRYING_TOO_FAST, touched, sentence, may_sound=level is Level.ACT, basis=basis)
 
@@ -54,7 +55,7 @@ def _reasons(scene: Scene, coat: CoatAtRisk, *, in_moving_air: bool) -> list[_Re
     air = scene.air
     looks: list[tuple[float | None, Limit, Callable[[float], str]]] = [
         (air.temperature_C, warmth_limit(coat.apply_most_C), partial(_warm, scene.units)),
-        (air.humidity_pct, DRY_AIR, "The air is at {:.0f} % and takes up water fast.".format),
+        (air.humidity_pct, DRY_AIR, partial(_dry, scene.units)),
     ]
     if not in_moving_air:
         looks.append((coat.pace, DRYING_PACE, partial(_fast, scene.units)))
@@ -65,15 +66,29 @@ def _reasons(scene: Scene, coat: CoatAtRisk, *, in_moving_air: bool) -> list[_Re
     ]
 
 
+def _fast_headline(level: Level, number: int) -> str:
+    if level is Level.ACT:
+        return say_counted(
+            number, "Drying too fast: a wet coat", "Drying too fast: {n} wet coats", n=number_word(number)
+        )
+    return say_counted(
+        number, "Drying rather fast: a wet coat", "Drying rather fast: {n} wet coats", n=number_word(number)
+    )
+
+
+def _dry(units: Units, humidity_pct: float) -> str:
+    return say("The air is at {humidity} % and takes up water fast.", humidity=units.number(humidity_pct))
+
+
 def _warm(units: Units, temperature_C: float) -> str:
-    return f"The air is at {units.temperature(temperature_C, places=0)}."
+    return say("The air is at {temperature}.", temperature=units.temperature(temperature_C, places=0))
 
 
 def _fast(units: Units, pace: float) -> str:
     """Return what is said of the pace; a warning is held for a while below its limit, and must not deny itself."""
     if pace < SHOWN_FASTER:
-        return "It dries about as fast as on its sheet, and was faster just before."
-    return f"It dries {units.number(pace, 1)} times as fast as on its sheet."
+        return say("It dries about as fast as on its sheet, and was faster just before.")
+    return say("It dries {times} times as fast as on its sheet.", times=units.number(pace, 1))
 
 
 def dust(scene: Scene) -> Concern | None:
@@ -92,23 +107,44 @@ def dust(scene: Scene) -> Concern | None:
     if not sticky or standing is Standing.FINE:
         return None
     level = Level(int(standing))
-    coats = counted(len(sticky), "sticky coat")
-    how = (
-        f"{scene.units.count(load.per_m3)} specks over 5 µm in a cubic metre"
-        if load.is_counted
-        else "Guessed, for nothing counts it"
-    )
+    counted = scene.units.count(load.per_m3) if load.is_counted else ""
     sentence = Sentence(
         level=level,
-        headline=f"Much dust over {coats}" if level is Level.ACT else f"Dust over {coats}",
-        detail=f"{how}; {_until_text(scene, sticky)}: {listed(titles_of(sticky))}.",
-        advice="Set the mesh cover once no more bubbles rise; move little, and stir nothing up.",
+        headline=_dust_headline(level, len(sticky)),
+        detail=_dust_text(scene, sticky, counted),
+        advice=say("Set the mesh cover once no more bubbles rise; move little, and stir nothing up."),
     )
     return scene.concern(Kind.DUST, sticky, sentence, may_sound=level is Level.ACT, basis=DUST.basis)
 
 
-def _until_text(scene: Scene, sticky: list[CoatAtRisk]) -> str:
+def _dust_headline(level: Level, number: int) -> str:
+    if level is Level.ACT:
+        return say_counted(
+            number, "Much dust over a sticky coat", "Much dust over {n} sticky coats", n=number_word(number)
+        )
+    return say_counted(number, "Dust over a sticky coat", "Dust over {n} sticky coats", n=number_word(number))
+
+
+def _dust_text(scene: Scene, sticky: list[CoatAtRisk], counted: str) -> str:
+    """Return how much dust there is and until when it sticks; `counted` is "" where it is guessed."""
+    titles = listed(titles_of(sticky))
     ends_ms = [coat.dust_free_ms for coat in sticky if coat.dust_free_ms is not None]
     if not ends_ms or max(ends_ms) <= scene.now_ms:
-        return "it sticks until the film is dust-free"
-    return f"it sticks until about {scene.clock_text(max(ends_ms))}"
+        if not counted:
+            return say(
+                "Guessed, for nothing counts it; it sticks until the film is dust-free: {titles}.", titles=titles
+            )
+        return say(
+            "{specks} specks over 5 µm in a cubic metre; it sticks until the film is dust-free: {titles}.",
+            specks=counted,
+            titles=titles,
+        )
+    time = scene.clock_text(max(ends_ms))
+    if not counted:
+        return say("Guessed, for nothing counts it; it sticks until about {time}: {titles}.", time=time, titles=titles)
+    return say(
+        "{specks} specks over 5 µm in a cubic metre; it sticks until about {time}: {titles}.",
+        specks=counted,
+        time=time,
+        titles=titles,
+    )

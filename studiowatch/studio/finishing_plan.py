@@ -6,13 +6,14 @@ from collections.abc import Sequence
 from dataclasses import replace
 from math import inf
 
+from studiowatch.speech.words import mark, say
 from studiowatch.studio import plan_words
 from studiowatch.studio.labels import slack_days
 from studiowatch.studio.plan_dates import PREPARE_MS, PRESENCE_MS, Course, Desk
 from studiowatch.studio.plan_shapes import FinishingPlan, PiecePlan, PieceToPlan, TodayStep
 from studiowatch.studio.working_hours import Span, WallClock, WorkingHours
 
-BESIDES = "opens a long wait"
+BESIDES = mark("opens a long wait")
 
 
 def finishing_plan(
@@ -71,7 +72,7 @@ def _share_hands(courses: dict[str, Course], slacks: dict[str, float]) -> None:
 
 def _why(key: str, rivals: Sequence[str], slacks: dict[str, float]) -> str:
     others = min(slacks[rival] for rival in rivals if rival != key)
-    return "least time to spare" if slacks[key] < others else BESIDES
+    return say("least time to spare") if slacks[key] < others else say(BESIDES)
 
 
 def _slack(course: Course) -> float:

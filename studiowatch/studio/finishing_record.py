@@ -6,18 +6,18 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from studiowatch.coats.data_sheet import DataSheet, Kind
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.amounts import is_measured, wet_um_of
 from studiowatch.studio.hazards import SOLVENT_CAUTIONS
-from studiowatch.studio.labels import ISOLATION, coat_word, stack_labels, volume_text
+from studiowatch.studio.labels import ISOLATION, coat_word, measured_film_text, stack_labels, volume_text
 from studiowatch.studio.pieces import Coat, Look, Outcome, Piece, Shape
 
 REMOVAL_CAUTIONS = (
-    "Removing a varnish is work for a conservator: try it first on the smallest spot at the edge.",
-    "Where solvent is used: ventilate, wear gloves, and keep every flame and spark away. " + SOLVENT_CAUTIONS[1],
-    "Each product's own sheet, local codes and licensed advice come before this record.",
+    mark("Removing a varnish is work for a conservator: try it first on the smallest spot at the edge."),
+    mark("Where solvent is used: ventilate, wear gloves, and keep every flame and spark away."),
+    mark("Each product's own sheet, local codes and licensed advice come before this record."),
 )  # common practice, no source
-
-UNKNOWN_LABEL = "unknown product"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -114,7 +114,7 @@ def finishing_record(
     coats = []
     for number, (coat, laid_ms) in enumerate(laid, start=1):
         sheet = sheets.get(coat.sheet)
-        label = UNKNOWN_LABEL if sheet is None else next(labels)
+        label = say("unknown product") if sheet is None else next(labels)
         room = room_while_wet(laid_ms, _wet_until_ms(laid_ms, sheet))
         coats.append(_coat(piece, (number, coat, laid_ms), sheet, label, room))
     return FinishingRecord(
@@ -125,7 +125,7 @@ def finishing_record(
         photo=piece.photo,
         coats=tuple(coats),
         removal=_removal(coats),
-        cautions=REMOVAL_CAUTIONS,
+        cautions=_cautions(),
         unknown=tuple(_unknown(coats)),
     )
 
@@ -162,8 +162,15 @@ def _amount(coat: Coat) -> str:
     if coat.volume_mL is not None:
         return volume_text(coat.volume_mL)
     if coat.grams is not None:
-        return f"{coat.grams:g} g"
-    return "not measured" if coat.wet_um is None else f"{coat.wet_um:g} µm wet, measured"
+        return f"{chosen().plain(coat.grams)} g"
+    if coat.wet_um is None:
+        return say("not measured")
+    return say("{film} wet, measured", film=measured_film_text(coat.wet_um))
+
+
+def _cautions() -> tuple[str, ...]:
+    spot, solvent, first = map(say, REMOVAL_CAUTIONS)
+    return spot, f"{solvent} {say(SOLVENT_CAUTIONS[1])}", first
 
 
 def _wet_until_ms(laid_ms: int, sheet: DataSheet | None) -> int:
@@ -177,49 +184,57 @@ def _removal(coats: Sequence[CoatRecord]) -> tuple[str, ...]:
         if coat.sheet is not None and coat.sheet.kind is Kind.PAINT:
             continue
         how = "" if coat.sheet is None else coat.sheet.removable_with
-        said.append(f"{_name(coat)}. Removal: {how or 'how it can be removed is not known'}.")
+        removal = say("Removal: {how}.", how=how) if how else say("Removal: how it can be removed is not known.")
+        said.append(f"{_name(coat)}. {removal}")
     return (*said, _isolated(coats))
 
 
 def _isolated(coats: Sequence[CoatRecord]) -> str:
     isolation = [coat.number for coat in coats if coat.sheet is not None and coat_word(coat.sheet) == ISOLATION]
     if isolation:
-        return f"An isolation coat (coat {isolation[0]}) lies beneath what was laid after it, to keep the paint safe."
+        return say(
+            "An isolation coat (coat {number}) lies beneath what was laid after it, to keep the paint safe.",
+            number=isolation[0],
+        )
     if any(coat.sheet is None for coat in coats):
-        return "Whether an isolation coat lies on the paint is not known: a data sheet is missing."
-    return "No isolation coat is recorded: take it that anything that removes the varnish reaches the paint."
+        return say("Whether an isolation coat lies on the paint is not known: a data sheet is missing.")
+    return say("No isolation coat is recorded: take it that anything that removes the varnish reaches the paint.")
 
 
 def _unknown(coats: Sequence[CoatRecord]) -> Iterator[str]:
     if not coats:
-        yield "No coat has been laid, as far as is recorded."
+        yield say("No coat has been laid, as far as is recorded.")
     for coat in coats:
-        lacking = [what for what, lacks in _LACKING if lacks(coat)]
+        lacking = [say(what) for what, lacks in _LACKING if lacks(coat)]
         if lacking:
             yield f"{_name(coat)}: {', '.join(lacking)}."
-    yield "What was put on the piece before it was first recorded here."
+    yield say("What was put on the piece before it was first recorded here.")
 
 
 _LACKING: tuple[tuple[str, Callable[[CoatRecord], bool]], ...] = (
-    ("its data sheet", lambda coat: coat.sheet is None),
-    ("how much was laid; the thickness is its sheet's", lambda coat: not coat.measured and coat.sheet is not None),
-    ("how it came out", lambda coat: coat.outcome is None and (coat.sheet is None or coat.sheet.clear_film)),
-    ("the room while it was wet", lambda coat: coat.room is None),
-    ("the moving air", lambda coat: coat.room is not None and coat.room.moving_min is None),
+    (mark("its data sheet"), lambda coat: coat.sheet is None),
     (
-        "part of the room while it was wet",
+        mark("how much was laid; the thickness is its sheet's"),
+        lambda coat: not coat.measured and coat.sheet is not None,
+    ),
+    (mark("how it came out"), lambda coat: coat.outcome is None and (coat.sheet is None or coat.sheet.clear_film)),
+    (mark("the room while it was wet"), lambda coat: coat.room is None),
+    (mark("the moving air"), lambda coat: coat.room is not None and coat.room.moving_min is None),
+    (
+        mark("part of the room while it was wet"),
         lambda coat: coat.room is not None and coat.room.read_min < coat.room.whole_min,
     ),
 )
 
 
 def _name(coat: CoatRecord) -> str:
-    return f"Coat {coat.number}, {coat.label}"
+    return say("Coat {number}, {label}", number=coat.number, label=coat.label)
 
 
 def _size(piece: Piece) -> str:
-    sides = f"{piece.width_cm:g} × {piece.height_cm:g} cm"
+    size = chosen().size(piece.width_cm, piece.height_cm)
+    if piece.shape is Shape.ROUND and piece.width_cm == piece.height_cm:
+        return say("round, {size} across", size=chosen().side(piece.width_cm))
     if piece.shape is Shape.ROUND:
-        same = piece.width_cm == piece.height_cm
-        return f"round, {piece.width_cm:g} cm across" if same else f"oval, {sides}"
-    return f"{piece.panels} panels, each {sides}" if piece.shape is Shape.PANELS else sides
+        return say("oval, {size}", size=size)
+    return say("{number} panels, each {size}", number=piece.panels, size=size) if piece.shape is Shape.PANELS else size

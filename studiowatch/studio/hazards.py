@@ -5,17 +5,19 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from studiowatch.coats.vapour import VENTILATE
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.prompts import no_torch_near
 
 FLAMMABLE_C = 60.0  # °C, flash point up to which a liquid counts as flammable: UN GHS, chapter 2.6, category 3
 SOLVENT_CAUTIONS = (
-    "No torch anywhere near. Wear gloves; a respirator as the product's sheet says.",
-    "Rags can catch fire by themselves: dry them flat outdoors, or keep them in a closed metal tin with water.",
+    mark("No torch anywhere near. Wear gloves; a respirator as the product's sheet says."),
+    mark("Rags can catch fire by themselves: dry them flat outdoors, or keep them in a closed metal tin with water."),
 )
-TORCH_CAUTION = "Torch: extinguisher at hand, far from solvent and its vapour, and the mesh cover off."
-NO_TORCH_OF_IT = "No torch for this coat: its vapour burns. Break bubbles with the brush."
-_STANDING_KEY = "local codes"  # a sheet that says this says the rest of the standing caution too
-STANDING_CAUTION = f"The product's own sheet, {_STANDING_KEY} and licensed advice come before this program."
+TORCH_CAUTION = mark("Torch: extinguisher at hand, far from solvent and its vapour, and the mesh cover off.")
+NO_TORCH_OF_IT = mark("No torch for this coat: its vapour burns. Break bubbles with the brush.")
+_STANDING_KEY = "local codes"  # not said; a sheet that says this says the rest of the standing caution too
+STANDING_CAUTION = mark("The product's own sheet, local codes and licensed advice come before this program.")
 _VENTILATE_KEY = "ventilate"  # a sheet's caution that begins so is said by the one for the vapour
 
 
@@ -44,13 +46,13 @@ def first_hazards(
     """
     said: list[str] = []
     if solvent:
-        said += vapour or (VENTILATE,)
+        said += vapour or (say(VENTILATE),)
     if torch and solvent:
-        said.append(NO_TORCH_OF_IT)
+        said.append(say(NO_TORCH_OF_IT))
     elif vapour_near and not solvent:
         said.append(no_torch_near(vapour_near))
     elif torch:
-        said.append(TORCH_CAUTION)
+        said.append(say(TORCH_CAUTION))
     if solvent and flash_point_C is not None:
         said.append(flash_words(flash_point_C))
     return tuple(said)
@@ -58,10 +60,10 @@ def first_hazards(
 
 def own_cautions(*, solvent: bool, sheet_cautions: Sequence[str]) -> tuple[str, ...]:
     """Return the sheet's own cautions and that it comes first; to ventilate is told apart, before them."""
-    own = tuple(sheet_cautions) or (SOLVENT_CAUTIONS if solvent else ())
+    own = tuple(sheet_cautions) or (tuple(map(say, SOLVENT_CAUTIONS)) if solvent else ())
     if solvent:
         own = tuple(one for one in own if not one.lower().startswith(_VENTILATE_KEY))
-    return own if any(_STANDING_KEY in one for one in own) else (*own, STANDING_CAUTION)
+    return own if any(_STANDING_KEY in one for one in own) else (*own, say(STANDING_CAUTION))
 
 
 def hazards(
@@ -82,9 +84,12 @@ def hazards(
 
 def flash_words(flash_point_C: float) -> str:
     """Return what a flash point means at the rack."""
+    temperature = chosen().limit(flash_point_C)
     if flash_point_C <= FLAMMABLE_C:
-        return (
-            f"Flash point {flash_point_C:g} °C: it counts as flammable (60 °C or less, UN GHS). Keep it away from "
-            "heaters, flame and sparks, and never warm it."
+        return say(
+            "Flash point {temperature}: it counts as flammable ({limit} or less, UN GHS). Keep it away from "
+            "heaters, flame and sparks, and never warm it.",
+            temperature=temperature,
+            limit=chosen().limit(FLAMMABLE_C),
         )
-    return f"Flash point {flash_point_C:g} °C: away from flame and anything hotter than that."
+    return say("Flash point {temperature}: away from flame and anything hotter than that.", temperature=temperature)

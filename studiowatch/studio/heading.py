@@ -13,7 +13,7 @@ class Figure(StrEnum):
 
     HUMIDITY = "humidity"
     TEMPERATURE = "temperature"
-    ABOVE_DEW = "above dew point"
+    ABOVE_DEW = "above dew point"  # not said
 
 
 class Heading(Protocol):

@@ -6,7 +6,9 @@ from collections import Counter
 from collections.abc import Sequence
 from datetime import date
 
-from studiowatch.coats.data_sheet import DataSheet, Kind
+from studiowatch.coats.data_sheet import DataSheet, Kind, Sheen
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import say
 
 PAINT = "paint"
 ISOLATION = "isolation"
@@ -15,12 +17,25 @@ FINE_BELOW_ML = 10.0  # mL under which a tenth still matters in a measuring cup
 
 
 def coat_word(sheet: DataSheet) -> str:
-    """Return what a coat of `sheet` is called: "paint", "isolation", its sheen, or "varnish"."""
+    """Return the kind of coat that `sheet` makes, as it is stored: "paint", "isolation", its sheen, or "varnish"."""
     if sheet.kind is Kind.PAINT:
         return PAINT
     if ISOLATION in sheet.name.lower() or ISOLATION in sheet.title.lower():
         return ISOLATION
     return VARNISH if sheet.sheen is None else sheet.sheen.value
+
+
+def coat_name(word: str) -> str:
+    """Return what a coat of a `coat_word` is called in her language."""
+    names = {
+        PAINT: say("paint", about="a coat"),
+        ISOLATION: say("isolation", about="a coat"),
+        VARNISH: say("varnish", about="a coat"),
+        Sheen.GLOSS.value: say("gloss", about="a coat"),
+        Sheen.SATIN.value: say("satin", about="a coat"),
+        Sheen.MATT.value: say("matt", about="a coat"),
+    }
+    return names[word]
 
 
 def stack_labels(sheets: Sequence[DataSheet]) -> tuple[str, ...]:
@@ -30,7 +45,7 @@ def stack_labels(sheets: Sequence[DataSheet]) -> tuple[str, ...]:
     labels = []
     for word in words:
         seen[word] += 1
-        labels.append(f"{word} {seen[word]}" if totals[word] > 1 else word)
+        labels.append(f"{coat_name(word)} {seen[word]}" if totals[word] > 1 else coat_name(word))
     return tuple(labels)
 
 
@@ -40,8 +55,24 @@ def suggested_mL(area_m2: float, wet_um: float) -> float:
 
 
 def volume_text(volume_mL: float) -> str:
-    """Return "62 mL", or "3.6 mL" where a tenth matters."""
-    return f"{volume_mL:.1f} mL" if round(volume_mL, 1) < FINE_BELOW_ML else f"{volume_mL:.0f} mL"
+    """Return "62 mL", "2.10 fl oz", with a place more where little is poured: "3.6 mL"."""
+    return chosen().poured(volume_mL, places=1 if round(volume_mL, 1) < FINE_BELOW_ML else 0)
+
+
+def measured_text(volume_mL: float) -> str:
+    """Return a volume as she measured it, "12.8 mL", "0.43 fl oz"."""
+    volume = chosen().volume
+    return f"{_as_measured(volume_mL, volume.mL)} {volume.value}"
+
+
+def measured_film_text(wet_um: float) -> str:
+    """Return the thickness of a wet film as she measured it, "62.5 µm", "2.46 mil"."""
+    thickness = chosen().thickness
+    return f"{_as_measured(wet_um, thickness.um)} {thickness.value}"
+
+
+def _as_measured(value: float, unit: float) -> str:
+    return chosen().plain(value if unit == 1.0 else round(value / unit, 2))
 
 
 def next_step(*, top: str | None, following: str | None, volume_mL: float | None = None) -> str:
@@ -54,11 +85,12 @@ def next_step(*, top: str | None, following: str | None, volume_mL: float | None
     volume_mL : float or None
         How much of the next one to pour, mL.
     """
-    is_on_varnish = top is not None and top.split()[0] != PAINT
+    paint = coat_name(PAINT)
+    is_on_varnish = top is not None and top != paint and not top.startswith(f"{paint} ")
     if following is None:
-        return "fit to wrap" if is_on_varnish else "plan its coats"
-    amount = "" if volume_mL is None else f", {volume_text(volume_mL)}"
-    return f"recoat: {following}{amount}" if is_on_varnish else f"lay {following}{amount}"
+        return say("fit to wrap") if is_on_varnish else say("plan its coats")
+    coat = following if volume_mL is None else f"{following}, {volume_text(volume_mL)}"
+    return say("recoat: {coat}", coat=coat) if is_on_varnish else say("lay {coat}", coat=coat)
 
 
 def slack_days(due: date, ready: date) -> int:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from studiowatch.room.limits import RECOAT, Standing, matting_limit
+from studiowatch.speech.words import say
 from studiowatch.studio.concern import CoatAtRisk, Concern, Kind
 from studiowatch.studio.counting import listed
 from studiowatch.studio.scene import Scene, titles_of
@@ -17,22 +18,23 @@ def recoat_early(scene: Scene) -> Concern | None:
     level = Level(int(max(standing for standing, _ in early)))
     coats = [coat for _, coat in early]
     worst = max(coats, key=lambda coat: coat.unready_below)
+    titles = listed(titles_of(coats))
     if level is Level.ACT:
-        detail = (
-            f"The coat below was most likely not ready, and what is in it is sealed in: {listed(titles_of(coats))}."
+        detail = say(
+            "The coat below was most likely not ready, and what is in it is sealed in: {titles}.", titles=titles
         )
     elif worst.unready_below > RECOAT.caution:
-        detail = f"The coat below may not have been ready: {listed(titles_of(coats))}."
+        detail = say("The coat below may not have been ready: {titles}.", titles=titles)
     else:
         wait = scene.units.plain(worst.sheet_wait_h or 0.0)
-        detail = f"The sheet of the coat below says {wait} h: {listed(titles_of(coats))}."
+        detail = say("The sheet of the coat below says {wait} h: {titles}.", wait=wait, titles=titles)
     sentence = Sentence(
         level=level,
-        headline="Laid too early" if level is Level.ACT else "Laid rather early",
+        headline=say("Laid too early") if level is Level.ACT else say("Laid rather early"),
         detail=detail,
-        advice="Lay nothing more on it until it is clear and hard; give it dry air that does not move."
+        advice=say("Lay nothing more on it until it is clear and hard; give it dry air that does not move.")
         if not scene.has_solvent
-        else "Lay nothing more on it until it is clear and hard; keep fresh air coming in.",
+        else say("Lay nothing more on it until it is clear and hard; keep fresh air coming in."),
     )
     began_ms = min(coat.laid_ms for coat in coats)
     return scene.concern(
@@ -61,9 +63,14 @@ def matting_build_up(scene: Scene) -> Concern | None:
     limit = matting_limit(worst.max_matting_coats)
     sentence = Sentence(
         level=level,
-        headline="Too many coats with matting agent",
-        detail=f"{worst.matting_coats} lie on each other, {limit.caution:g} are enough: {listed(titles_of(coats))}.",
-        advice="Lay no more satin or matt on it: each one dulls the dark colours below.",
+        headline=say("Too many coats with matting agent"),
+        detail=say(
+            "{coats} lie on each other, {limit} are enough: {titles}.",
+            coats=worst.matting_coats,
+            limit=scene.units.plain(limit.caution),
+            titles=listed(titles_of(coats)),
+        ),
+        advice=say("Lay no more satin or matt on it: each one dulls the dark colours below."),
     )
     began_ms = min(coat.laid_ms for coat in coats)
     return scene.concern(Kind.MATTING_BUILD_UP, coats, sentence, began_ms=began_ms, basis=limit.basis)

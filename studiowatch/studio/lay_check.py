@@ -4,9 +4,8 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from studiowatch.speech.words import say
 from studiowatch.studio.words import Level, Sentence
-
-GO = "Go"
 
 
 def lay_check(*, room: Sentence, piece: Sentence | None, how_long: str = "", untested: str = "") -> Sentence:
@@ -36,8 +35,8 @@ def lay_check(*, room: Sentence, piece: Sentence | None, how_long: str = "", unt
 
 
 def _go(room: Sentence, untested: str) -> Sentence:
-    test = f"Test {untested} at an edge first: nobody has touched it yet." if untested else ""
-    return replace(room, headline=f"{GO}: {room.headline[0].lower()}{room.headline[1:]}", advice=test or room.advice)
+    test = say("Test {label} at an edge first: nobody has touched it yet.", label=untested) if untested else ""
+    return replace(room, headline=say("Go: good to lay a coat"), advice=test or room.advice)
 
 
 def _joined(*parts: str) -> str:

@@ -6,11 +6,12 @@ from collections.abc import Callable, Mapping
 from types import MappingProxyType
 
 from studiowatch.coats.stages import Surface
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.review_causes import Cause
 from studiowatch.studio.review_views import Risk
 from studiowatch.studio.words import Level, Sentence
 
-SEALED_IN = "What is sealed in below clouds the coat above. A touch test at an edge comes before the next coat."
+SEALED_IN = mark("What is sealed in below clouds the coat above. A touch test at an edge comes before the next coat.")
 
 
 def not_yet(
@@ -36,18 +37,25 @@ def not_yet(
     if ready_ms is not None and ready_ms <= now_ms:
         return None
     wet = surface is Surface.WET
-    state = {Surface.WET: "still wet", Surface.TACKY: "still tacky", Surface.DRY: "not dry through yet"}[surface]
     if ready_ms is None:
-        detail = "In this room as it is, no time for the next coat is in sight."
+        detail = say("In this room as it is, no time for the next coat is in sight.")
+    elif likely_ms is None or likely_ms <= now_ms:
+        detail = say("Ready from {time}.", time=when_text(ready_ms))
     else:
-        perhaps = "" if likely_ms is None or likely_ms <= now_ms else f", perhaps from {when_text(likely_ms)}"
-        detail = f"Ready from {when_text(ready_ms)}{perhaps}."
+        detail = say("Ready from {time}, perhaps from {early}.", time=when_text(ready_ms), early=when_text(likely_ms))
     return Sentence(
         level=Level.ACT if wet else Level.CAUTION,
-        headline=f"Not yet: {label} is {state}",
+        headline=say(_NOT_YET[surface], label=label),
         detail=detail,
-        advice=SEALED_IN,
+        advice=say(SEALED_IN),
     )
+
+
+_NOT_YET = {
+    Surface.WET: mark("Not yet: {label} is still wet"),
+    Surface.TACKY: mark("Not yet: {label} is still tacky"),
+    Surface.DRY: mark("Not yet: {label} is not dry through yet"),
+}
 
 
 MAY_CLOUD, WILL_CLOUD = 0.3, 0.6  # chances from which a coat is warned of, and warned off; judgement
@@ -60,16 +68,22 @@ def may_cloud(risk: Risk, *, label: str) -> Sentence | None:
     is_strong = risk.chance >= WILL_CLOUD
     return Sentence(
         level=Level.ACT if is_strong else Level.CAUTION,
-        headline=f"{label.capitalize()} {'would likely' if is_strong else 'may'} come out cloudy",
+        headline=say("{coat} would likely come out cloudy", coat=_first(label))
+        if is_strong
+        else say("{coat} may come out cloudy", coat=_first(label)),
         detail=risk.sentence,
-        advice=_BETTER[risk.cause],
+        advice=say(_BETTER[risk.cause]),
     )
 
 
-_WAIT = "Wait until it is ready, or test an edge first."
-_DRIER = "Wait for drier air, or warm the room gently."
-_WARMER = "Warm the room, and the piece with it, before it is laid."
-_CALMER = "Still and cool the air first; solvent vapour always needs fresh air, away from the piece."
+def _first(label: str) -> str:
+    return f"{label[:1].upper()}{label[1:]}"
+
+
+_WAIT = mark("Wait until it is ready, or test an edge first.")
+_DRIER = mark("Wait for drier air, or warm the room gently.")
+_WARMER = mark("Warm the room, and the piece with it, before it is laid.")
+_CALMER = mark("Still and cool the air first; solvent vapour always needs fresh air, away from the piece.")
 _BETTER: Mapping[Cause, str] = MappingProxyType(
     {
         Cause.SEALED_IN_WATER: _WAIT,
@@ -77,9 +91,9 @@ _BETTER: Mapping[Cause, str] = MappingProxyType(
         Cause.BELOW_MFFT: _WARMER,
         Cause.CONDENSATION: _WARMER,
         Cause.SKINNED: _CALMER,
-        Cause.TOO_THICK: "Pour less.",
-        Cause.THINNED: "Add less water.",
-        Cause.MATTING_BUILD_UP: "Gloss first, one satin or matt coat last.",
+        Cause.TOO_THICK: mark("Pour less."),
+        Cause.THINNED: mark("Add less water."),
+        Cause.MATTING_BUILD_UP: mark("Gloss first, one satin or matt coat last."),
         Cause.TOUCHED: _WAIT,
         Cause.STILL_CLEARING: _WAIT,
         Cause.UNKNOWN: _WAIT,

@@ -8,16 +8,18 @@ from __future__ import annotations
 from dataclasses import dataclass
 from enum import StrEnum
 
+from studiowatch.speech.words import mark, say
+
 WET_LATE_MS = 5 * 60_000  # ms after its time that a step at the wet film counts as missed; assumption
 OPEN_MS = 20 * 60_000  # ms after its time that nobody goes back into a wet film, set or not; common practice, no source
 DRY_LATE_MS = 60 * 60_000  # ms after its time that a look or a touch test counts as missed; assumption
 
-LEAVE_IT = "The film has begun to set; going back now marks the film. Look for drips and bubbles once it is dry."
-LIGHTLY = "Only while the film still flows: one light pass. If the brush drags, leave it."
-COVER_NOW = "Dust sticks until the film is tack-free. Let nothing touch it."
-SPECKS = "The film takes no more dust. Look along it in a low light for specks before the next coat."
-STILL_MILKY = "Milky now is later than this room should take: nothing on it until it is clear."
-TEST_FIRST = "It is not too late: press at an edge before anything goes on it."
+LEAVE_IT = mark("The film has begun to set; going back now marks the film. Look for drips and bubbles once it is dry.")
+LIGHTLY = mark("Only while the film still flows: one light pass. If the brush drags, leave it.")
+COVER_NOW = mark("Dust sticks until the film is tack-free. Let nothing touch it.")
+SPECKS = mark("The film takes no more dust. Look along it in a low light for specks before the next coat.")
+STILL_MILKY = mark("Milky now is later than this room should take: nothing on it until it is clear.")
+TEST_FIRST = mark("It is not too late: press at an edge before anything goes on it.")
 
 
 class Step(StrEnum):
@@ -76,24 +78,32 @@ def missed(step: Step, film: FilmNow, late_ms: int) -> Missed | None:
         case Step.COVER:
             return _cover(film, late_ms)
         case Step.CLARITY if late_ms > DRY_LATE_MS:
-            return Missed(headline="Look now: has the milkiness cleared?", advice=STILL_MILKY, keeps_caution=True)
+            return _late(say("Look now: has the milkiness cleared?"), STILL_MILKY)
         case Step.TOUCH_TEST if late_ms > DRY_LATE_MS:
-            return Missed(headline="Touch test at an edge before the next coat", advice=TEST_FIRST, keeps_caution=True)
+            return _late(say("Touch test at an edge before the next coat"), TEST_FIRST)
         case _:
             return None
 
 
+def _late(headline: str, advice: str) -> Missed:
+    return Missed(headline=headline, advice=say(advice), keeps_caution=True)
+
+
+def _too_late(headline: str, advice: str) -> Missed:
+    return Missed(headline=headline, advice=say(advice), is_useless=True)
+
+
 def _bubbles(film: FilmNow, late_ms: int) -> Missed | None:
     if film.is_set or late_ms > OPEN_MS:
-        return Missed(headline="Second pass missed: leave it", advice=LEAVE_IT, is_useless=True)
+        return _too_late(say("Second pass missed: leave it"), LEAVE_IT)
     if late_ms > WET_LATE_MS:
-        return Missed(headline="Second pass is late: a light one, or none", advice=LIGHTLY, keeps_caution=True)
+        return _late(say("Second pass is late: a light one, or none"), LIGHTLY)
     return None
 
 
 def _cover(film: FilmNow, late_ms: int) -> Missed | None:
     if film.is_tack_free:
-        return Missed(headline="Cover missed: it helps no more", advice=SPECKS, is_useless=True)
+        return _too_late(say("Cover missed: it helps no more"), SPECKS)
     if late_ms > WET_LATE_MS:
-        return Missed(headline="The cover is late: set it now", advice=COVER_NOW, keeps_caution=True)
+        return _late(say("The cover is late: set it now"), COVER_NOW)
     return None

@@ -6,8 +6,9 @@ from collections.abc import Sequence
 
 from studiowatch.room.air_movement import Movement
 from studiowatch.room.limits import AIR_SPEED, Standing
+from studiowatch.speech.words import say, say_counted
 from studiowatch.studio.concern import CoatAtRisk, Concern, Kind
-from studiowatch.studio.counting import counted, is_or_are, listed
+from studiowatch.studio.counting import listed, number_word
 from studiowatch.studio.scene import Scene, titles_of
 from studiowatch.studio.words import Level, Sentence
 
@@ -45,44 +46,76 @@ def _moving_over_bare(scene: Scene, bare: Sequence[CoatAtRisk]) -> Sentence:
     is_strong = speed_m_s is None or speed_m_s >= AIR_SPEED.caution
     was_strong = scene.standing_before(Kind.AIR_MOVING) is Standing.ACT
     titles = titles_of(bare)
-    verb = "Air is moving over"
-    advice = "Turn it off or turn it away." if scene.air.movement is Movement.FAN else "Look for a fan, window or door."
-    if _is_felt(scene):
-        advice = f"{advice} Once it is still, type a reading that says so."
-    if scene.has_solvent:
-        advice = "Turn it away from the pieces, and keep fresh air coming in."
-    if speed_m_s is not None and speed_m_s < STILL_M_S:
-        verb, advice = (
-            "The air is calming over",
-            "Leave it so: this stays until the air has been still a little longer.",
-        )
+    is_calming = speed_m_s is not None and speed_m_s < STILL_M_S
+    still_wet = say_counted(len(titles), "{titles} is still wet.", "{titles} are still wet.", titles=listed(titles))
     return Sentence(
         level=Level.ACT if is_strong or was_strong else Level.CAUTION,
-        headline=f"{verb} {counted(len(bare), 'wet coat')}",
-        detail=f"{_movement_text(scene)} {listed(titles)} {is_or_are(titles)} still wet.",
-        advice=advice,
+        headline=_calming_headline(len(bare)) if is_calming else _moving_headline(len(bare)),
+        detail=f"{_movement_text(scene)} {still_wet}",
+        advice=say("Leave it so: this stays until the air has been still a little longer.")
+        if is_calming
+        else _still_it(scene),
     )
+
+
+def _moving_headline(number: int) -> str:
+    return say_counted(
+        number, "Air is moving over a wet coat", "Air is moving over {n} wet coats", n=number_word(number)
+    )
+
+
+def _calming_headline(number: int) -> str:
+    return say_counted(
+        number, "The air is calming over a wet coat", "The air is calming over {n} wet coats", n=number_word(number)
+    )
+
+
+def _still_it(scene: Scene) -> str:
+    if scene.has_solvent:
+        return say("Turn it away from the pieces, and keep fresh air coming in.")
+    advice = (
+        say("Turn it off or turn it away.")
+        if scene.air.movement is Movement.FAN
+        else say("Look for a fan, window or door.")
+    )
+    return f"{advice} {say('Once it is still, type a reading that says so.')}" if _is_felt(scene) else advice
 
 
 def _moving_over_covered(scene: Scene, covered: Sequence[CoatAtRisk]) -> Sentence:
     titles = titles_of(covered)
+    still_wet = say_counted(
+        len(titles),
+        "{titles} is still wet under the cover.",
+        "{titles} are still wet under the cover.",
+        titles=listed(titles),
+    )
     return Sentence(
         level=Level.CAUTION,
-        headline=f"Air is moving over {counted(len(covered), 'covered coat')}",
-        detail=f"{_movement_text(scene)} {listed(titles)} {is_or_are(titles)} still wet under the cover.",
-        advice="Leave the cover on." if scene.has_solvent else "Leave the cover on until the air is still.",
+        headline=say_counted(
+            len(covered),
+            "Air is moving over a covered coat",
+            "Air is moving over {n} covered coats",
+            n=number_word(len(covered)),
+        ),
+        detail=f"{_movement_text(scene)} {still_wet}",
+        advice=say("Leave the cover on.") if scene.has_solvent else say("Leave the cover on until the air is still."),
     )
 
 
 def _movement_text(scene: Scene) -> str:
-    since_ms = scene.air.moving_since_ms or scene.now_ms
+    time = scene.clock_text(scene.air.moving_since_ms or scene.now_ms)
     if _is_felt(scene):
-        return f"Felt at {scene.clock_text(since_ms)}; air speed is not measured."
+        return say("Felt at {time}; air speed is not measured.", time=time)
     speed_m_s = scene.air.air_speed_m_s
-    speed_text = "" if speed_m_s is None else f" ({scene.units.air_speed(speed_m_s)})"
-    if scene.air.movement is Movement.FAN:
-        return f"A fan came on at {scene.clock_text(since_ms)}{speed_text}."
-    return f"The air has moved since {scene.clock_text(since_ms)}{speed_text}."
+    is_fan = scene.air.movement is Movement.FAN
+    if speed_m_s is None:
+        return (
+            say("A fan came on at {time}.", time=time) if is_fan else say("The air has moved since {time}.", time=time)
+        )
+    speed = scene.units.air_speed(speed_m_s)
+    if is_fan:
+        return say("A fan came on at {time} ({speed}).", time=time, speed=speed)
+    return say("The air has moved since {time} ({speed}).", time=time, speed=speed)
 
 
 def _is_felt(scene: Scene) -> bool:

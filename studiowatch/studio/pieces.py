@@ -8,6 +8,7 @@ from enum import StrEnum
 from math import pi, sqrt
 
 from studiowatch.coats.stages import Orientation
+from studiowatch.speech.words import mark, say
 
 TITLE_MOST = 120  # characters
 LATEST_YEAR = 2200  # assumption: a later year is a slip of the keyboard
@@ -21,6 +22,14 @@ class Shape(StrEnum):
     ROUND = "round"
     PANELS = "panels"
 
+    @property
+    def word(self) -> str:
+        """What it is called in her language."""
+        return say(_SHAPES[self])
+
+
+_SHAPES = {Shape.RECTANGLE: mark("rectangle"), Shape.ROUND: mark("round"), Shape.PANELS: mark("panels")}
+
 
 def face_m2(shape: Shape, width_cm: float, height_cm: float) -> float:
     """Return the area of one face or panel, m², from its sides or diameters, cm."""
@@ -33,19 +42,47 @@ class Finding(StrEnum):
 
     TACKY = "tacky"
     DRY = "dry"
-    MILKY = "still milky"
+    MILKY = "still milky"  # not said
     CLEAR = "clear"
+
+    @property
+    def word(self) -> str:
+        """What she found, in her language."""
+        return say(_FINDINGS[self])
+
+
+_FINDINGS = {
+    Finding.TACKY: mark("tacky"),
+    Finding.DRY: mark("dry"),
+    Finding.MILKY: mark("still milky"),
+    Finding.CLEAR: mark("clear"),
+}
 
 
 class Outcome(StrEnum):
     """How a finished coat came out."""
 
     CLEAR = "clear"
-    MILKY_ALL_OVER = "milky all over"
-    MILKY_IN_PATCHES = "milky in patches"
-    DULL_IN_DARKS = "dull in darks"
+    MILKY_ALL_OVER = "milky all over"  # not said
+    MILKY_IN_PATCHES = "milky in patches"  # not said
+    DULL_IN_DARKS = "dull in darks"  # not said
     POWDERY = "powdery"
     SPECKS = "specks"
+
+    @property
+    def word(self) -> str:
+        """How it came out, in her language."""
+        return say(_OUTCOMES[self])
+
+
+_OUTCOMES = {
+    Outcome.CLEAR: mark("clear"),
+    Outcome.MILKY_ALL_OVER: mark("milky all over"),
+    Outcome.MILKY_IN_PATCHES: mark("milky in patches"),
+    Outcome.DULL_IN_DARKS: mark("dull in darks"),
+    Outcome.POWDERY: mark("powdery"),
+    Outcome.SPECKS: mark("specks"),
+}
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

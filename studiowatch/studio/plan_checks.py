@@ -7,13 +7,14 @@ from dataclasses import dataclass, replace
 from enum import StrEnum
 
 from studiowatch.coats.data_sheet import DataSheet, Kind
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.labels import ISOLATION, coat_word, stack_labels
 from studiowatch.studio.words import Level, Sentence
 
 MATTING_COATS = 2  # coats with matting agent, where the sheet names no number: common practice, no source
-COMMON_PRACTICE = "common practice, no source"
-ON_THE_SHEET = "the product's sheet"
-NOT_REMOVED = "not meant to be removed"
+COMMON_PRACTICE = mark("common practice, no source")
+ON_THE_SHEET = mark("the product's sheet")
+NOT_REMOVED = "not meant to be removed"  # not said: how a sheet begins what it tells of removal
 
 
 class Rule(StrEnum):
@@ -30,14 +31,14 @@ class Rule(StrEnum):
 
 
 HEADLINES = {
-    Rule.UNKNOWN_SHEET: "Its data sheet is missing",
-    Rule.GLOSS_FIRST: "Not in this order: gloss goes below satin and matt",
-    Rule.MATTING: "Too many coats with matting agent",
-    Rule.MATTING_ON_PAINT: "Not in this order: satin or matt wants gloss below",
-    Rule.ISOLATION_MISSING: "No isolation coat lies below",
-    Rule.ISOLATION_ABOVE: "Not in this order: isolation goes below varnish",
-    Rule.SOLVENT_OVER_WATER: "Only once the coat below is dry through",
-    Rule.WATER_OVER_SOLVENT: "Water-borne over solvent-borne is not advised",
+    Rule.UNKNOWN_SHEET: mark("Its data sheet is missing"),
+    Rule.GLOSS_FIRST: mark("Not in this order: gloss goes below satin and matt"),
+    Rule.MATTING: mark("Too many coats with matting agent"),
+    Rule.MATTING_ON_PAINT: mark("Not in this order: satin or matt wants gloss below"),
+    Rule.ISOLATION_MISSING: mark("No isolation coat lies below"),
+    Rule.ISOLATION_ABOVE: mark("Not in this order: isolation goes below varnish"),
+    Rule.SOLVENT_OVER_WATER: mark("Only once the coat below is dry through"),
+    Rule.WATER_OVER_SOLVENT: mark("Water-borne over solvent-borne is not advised"),
 }
 
 
@@ -85,7 +86,7 @@ class Remark:
     coat_key: str
     level: Level
     sentence: str
-    basis: str = COMMON_PRACTICE
+    basis: str
 
 
 def check_stack(coats: Sequence[StackCoat]) -> tuple[Remark, ...]:
@@ -119,9 +120,9 @@ def laying_sentence(laid: Sequence[StackCoat], coat: StackCoat, *, is_through: b
     first = max(found, key=lambda remark: remark.level)
     return Sentence(
         level=max(first.level, Level.CAUTION),
-        headline=HEADLINES[first.rule],
+        headline=say(HEADLINES[first.rule]),
         detail=" ".join(remark.sentence for remark in found),
-        advice="The product's own sheet comes first.",
+        advice=say("The product's own sheet comes first."),
     )
 
 
@@ -157,8 +158,10 @@ def _remarks(below: Sequence[StackCoat], coat: StackCoat, labels: Sequence[str],
             rule=Rule.UNKNOWN_SHEET,
             coat_key=coat.key,
             level=Level.ACT,
-            sentence=f"There is no data sheet {coat.name!r}: put it among your sheets, or plan another coat.",
-            basis="without its sheet nothing is known of it",
+            sentence=say(
+                "There is no data sheet {name}: put it among your sheets, or plan another coat.", name=repr(coat.name)
+            ),
+            basis=say("without its sheet nothing is known of it"),
         )
         return
     yield from _on_sheen(below, coat, labels, at)
@@ -173,15 +176,21 @@ def _on_sheen(below: Sequence[StackCoat], coat: StackCoat, labels: Sequence[str]
         yield _remark(
             Rule.GLOSS_FIRST,
             coat,
-            f"{_first(labels[at])} over {top_matting} undoes it: lay gloss first, satin or matt last.",
+            say(
+                "{coat} over {below} undoes it: lay gloss first, satin or matt last.",
+                coat=_first(labels[at]),
+                below=top_matting,
+            ),
         )
     if coat.matting and (at == 0 or below[-1].paint):
-        on = "straight on the paint" if at else "as the first coat"
-        yield _remark(
-            Rule.MATTING_ON_PAINT,
-            coat,
-            f"{_first(labels[at])} {on} dulls its darks unevenly: lay isolation, then gloss, below it.",
+        first = _first(labels[at])
+        on_paint = say(
+            "{coat} straight on the paint dulls its darks unevenly: lay isolation, then gloss, below it.", coat=first
         )
+        at_first = say(
+            "{coat} as the first coat dulls its darks unevenly: lay isolation, then gloss, below it.", coat=first
+        )
+        yield _remark(Rule.MATTING_ON_PAINT, coat, on_paint if at else at_first)
 
 
 def _on_matting(below: Sequence[StackCoat], coat: StackCoat, labels: Sequence[str], at: int) -> Iterator[Remark]:
@@ -195,9 +204,14 @@ def _on_matting(below: Sequence[StackCoat], coat: StackCoat, labels: Sequence[st
             rule=Rule.MATTING,
             coat_key=coat.key,
             level=Level.CAUTION,
-            sentence=f"{_first(labels[at])} is coat {len(matting)} with matting agent, and {most} are the most: "
-            "more dull the colours below. Build up with gloss instead.",
-            basis=ON_THE_SHEET if named else COMMON_PRACTICE,
+            sentence=say(
+                "{coat} is coat {number} with matting agent, and {most} are the most: more dull the colours below. "
+                "Build up with gloss instead.",
+                coat=_first(labels[at]),
+                number=len(matting),
+                most=most,
+            ),
+            basis=say(ON_THE_SHEET if named else COMMON_PRACTICE),
         )
 
 
@@ -206,14 +220,17 @@ def _on_isolation(below: Sequence[StackCoat], coat: StackCoat, labels: Sequence[
         yield _remark(
             Rule.ISOLATION_MISSING,
             coat,
-            f"{_first(labels[at])} can be taken off again, but no isolation coat lies below it: taking it off may "
-            "touch the paint. Lay isolation first.",
+            say(
+                "{coat} can be taken off again, but no isolation coat lies below it: taking it off may "
+                "touch the paint. Lay isolation first.",
+                coat=_first(labels[at]),
+            ),
         )
     if coat.word == ISOLATION and any(one.varnish for one in below):
         yield _remark(
             Rule.ISOLATION_ABOVE,
             coat,
-            "Isolation over varnish locks that in: it belongs on the paint, below all varnish.",
+            say("Isolation over varnish locks that in: it belongs on the paint, below all varnish."),
         )
 
 
@@ -223,8 +240,12 @@ def _on_kinds(below: Sequence[StackCoat], coat: StackCoat, labels: Sequence[str]
         yield _remark(
             Rule.SOLVENT_OVER_WATER,
             coat,
-            f"{_first(labels[at])} is solvent-borne and {labels[at - 1]} below is water-borne: only once that is dry "
-            "through; the plan waits for it.",
+            say(
+                "{coat} is solvent-borne and {below} below is water-borne: only once that is dry through; "
+                "the plan waits for it.",
+                coat=_first(labels[at]),
+                below=labels[at - 1],
+            ),
             Level.CALM,
         )
     is_over_solvent = lower is not None and lower.sheet is not None and lower.sheet.kind is Kind.SOLVENTBORNE
@@ -232,13 +253,17 @@ def _on_kinds(below: Sequence[StackCoat], coat: StackCoat, labels: Sequence[str]
         yield _remark(
             Rule.WATER_OVER_SOLVENT,
             coat,
-            f"{_first(labels[at])} is water-borne and {labels[at - 1]} below is solvent-borne: not advised, it may "
-            "bead and not hold. Stay with one kind, unless the product's sheet allows it.",
+            say(
+                "{coat} is water-borne and {below} below is solvent-borne: not advised, it may bead and not hold. "
+                "Stay with one kind, unless the product's sheet allows it.",
+                coat=_first(labels[at]),
+                below=labels[at - 1],
+            ),
         )
 
 
 def _remark(rule: Rule, coat: StackCoat, sentence: str, level: Level = Level.CAUTION) -> Remark:
-    return Remark(rule=rule, coat_key=coat.key, level=level, sentence=sentence)
+    return Remark(rule=rule, coat_key=coat.key, level=level, sentence=sentence, basis=say(COMMON_PRACTICE))
 
 
 def _first(label: str) -> str:

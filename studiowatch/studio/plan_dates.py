@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.plan_shapes import (
     Milestone,
     MilestoneTime,
@@ -19,9 +20,11 @@ PREPARE_MS = 25 * MINUTE_MS  # wipe and let dry 10 min, bottle at rest 15 min: c
 PRESENCE_MS = 45 * MINUTE_MS  # brush, second pass and scrape, cover, a look: common practice, no source
 PACK_MS = 30 * MINUTE_MS  # to wrap and pack a piece; assumption
 
-HANDLE_BASIS = "dry-hard: nine tenths of what makes the film soft have left it (assumption); by its edges, clean hands"
-WRAP_BASIS = "cured as its sheet says: a film wrapped before sticks to its wrapping (common practice, no source)"
-SHIP_BASIS = "cured, and wrapped in the next working hours (common practice, no source)"
+HANDLE_BASIS = mark(
+    "dry-hard: nine tenths of what makes the film soft have left it (assumption); by its edges, clean hands"
+)
+WRAP_BASIS = mark("cured as its sheet says: a film wrapped before sticks to its wrapping (common practice, no source)")
+SHIP_BASIS = mark("cured, and wrapped in the next working hours (common practice, no source)")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -132,9 +135,9 @@ class Course:
             p90=self.desk.packing(self.cured.p90),
         )
         return (
-            MilestoneTime(kind=Milestone.HANDLE, times=self.handle, basis=HANDLE_BASIS),
-            MilestoneTime(kind=Milestone.WRAP, times=self.cured, basis=WRAP_BASIS),
-            MilestoneTime(kind=Milestone.SHIP, times=ship, basis=SHIP_BASIS),
+            MilestoneTime(kind=Milestone.HANDLE, times=self.handle, basis=say(HANDLE_BASIS)),
+            MilestoneTime(kind=Milestone.WRAP, times=self.cured, basis=say(WRAP_BASIS)),
+            MilestoneTime(kind=Milestone.SHIP, times=ship, basis=say(SHIP_BASIS)),
         )
 
     def ship_ms(self) -> int | None:

@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from datetime import date
+from functools import partial
 
+from studiowatch.speech.dates import day_of_week
+from studiowatch.speech.words import say, say_counted
 from studiowatch.studio.labels import volume_text
 from studiowatch.studio.plan_dates import Course
 from studiowatch.studio.plan_shapes import Milestone, PiecePlan, TodayStep
@@ -18,20 +21,20 @@ LONG_DAYS = 2  # days from which a wait is told in days
 
 def day_text(day: date) -> str:
     """Return "Fri 20 Mar"."""
-    return f"{day:%a} {day.day} {day:%b}"
+    return day_of_week(day)
 
 
 def days_text(days: int) -> str:
     """Return "1 day", "3 days"."""
-    return f"{days} day" if days == 1 else f"{days} days"
+    return say_counted(days, "{n} day", "{n} days")
 
 
 def span_text(span_ms: int) -> str:
     """Return how long something takes: "45 min", "5 h", "12 days"."""
     if span_ms < 2 * HOUR_MS:
-        return f"{round(span_ms / (HOUR_MS / MINUTES))} min"
+        return say("{minutes} min", minutes=round(span_ms / (HOUR_MS / MINUTES)))
     if span_ms < LONG_DAYS * DAY_MS:
-        return f"{round(span_ms / HOUR_MS)} h"
+        return say("{hours} h", hours=round(span_ms / HOUR_MS))
     return days_text(round(span_ms / DAY_MS))
 
 
@@ -40,16 +43,22 @@ def slack_text(slack_days: int | None) -> str:
     if slack_days is None:
         return ""
     if slack_days < 0:
-        return f"{days_text(-slack_days)} late"
-    return "no day to spare" if slack_days == 0 else f"{days_text(slack_days)} to spare"
+        return say_counted(-slack_days, "{n} day late", "{n} days late")
+    if slack_days == 0:
+        return say("no day to spare")
+    return say_counted(slack_days, "{n} day to spare", "{n} days to spare")
 
 
 def late_text(course: Course, alone: Course, due: date, slack_days: int) -> str:
     """Return that a piece cannot be ready, how late it will be, and what of its way takes longest; "" if it can."""
     if slack_days >= 0:
         return ""
-    return (
-        f"Cannot be ready by {day_text(due)}: about {days_text(-slack_days)} late, because {_because(course, alone)}."
+    return say_counted(
+        -slack_days,
+        "Cannot be ready by {day}: about {n} day late, because {reason}.",
+        "Cannot be ready by {day}: about {n} days late, because {reason}.",
+        day=day_text(due),
+        reason=_because(course, alone),
     )
 
 
@@ -60,16 +69,33 @@ def _because(course: Course, alone: Course) -> str:
     first_ms = max((piece.ready.p90 or now_ms) - now_ms, 0) if piece.coats else 0
     hands_ms = max(course.idle_ms - alone.idle_ms, 0)
     label = piece.coats[-1].label if piece.coats else piece.top
-    coats = "one coat is" if len(piece.coats) == 1 else f"{len(piece.coats)} coats are"
-    parts = [
-        ((cured or now_ms) - (last_ms or now_ms), f"the {label} must cure before it may be wrapped"),
-        (first_ms, f"the {piece.top or 'coat below'} is not ready for the next coat"),
-        (course.waited_ms, f"{coats} still to come, and each waits for the one below"),
-        (alone.idle_ms, "its coats wait for your working hours"),
-        (hands_ms, "other pieces need your hands first"),
+    parts: list[tuple[int, Callable[[str], str]]] = [
+        (
+            (cured or now_ms) - (last_ms or now_ms),
+            lambda span: say("the {label} must cure before it may be wrapped (about {span})", label=label, span=span),
+        ),
+        (first_ms, partial(_not_ready, piece.top)),
+        (course.waited_ms, partial(_still_to_come, len(piece.coats))),
+        (alone.idle_ms, lambda span: say("its coats wait for your working hours (about {span})", span=span)),
+        (hands_ms, lambda span: say("other pieces need your hands first (about {span})", span=span)),
     ]
-    longest, words = max(parts)
-    return f"{words} (about {span_text(longest)})"
+    longest, words = max(parts, key=lambda part: part[0])
+    return words(span_text(longest))
+
+
+def _not_ready(top: str, span: str) -> str:
+    if not top:
+        return say("the coat below is not ready for the next coat (about {span})", span=span)
+    return say("the {label} is not ready for the next coat (about {span})", label=top, span=span)
+
+
+def _still_to_come(number: int, span: str) -> str:
+    return say_counted(
+        number,
+        "one coat is still to come, and each waits for the one below (about {span})",
+        "{n} coats are still to come, and each waits for the one below (about {span})",
+        span=span,
+    )
 
 
 def helps(course: Course, alone: Course, plan: PiecePlan, clock: WallClock) -> tuple[str, ...]:
@@ -79,31 +105,40 @@ def helps(course: Course, alone: Course, plan: PiecePlan, clock: WallClock) -> t
     handle_ms = None if handle is None else handle.times.p90
     if handle_ms is not None and plan.due is not None and clock.day(handle_ms) <= plan.due:
         told.append(
-            f"Handed over by hand, unwrapped and with nothing on its face, it can go from "
-            f"{day_text(clock.day(handle_ms))} (dry-hard)."
+            say(
+                "Handed over by hand, unwrapped and with nothing on its face, it can go from {day} (dry-hard).",
+                day=day_text(clock.day(handle_ms)),
+            )
         )
     if alone.idle_ms >= DAY_MS:
-        told.append(f"Longer hours, or one more day a week, save up to {span_text(alone.idle_ms)}.")
+        told.append(say("Longer hours, or one more day a week, save up to {span}.", span=span_text(alone.idle_ms)))
     if course.idle_ms - alone.idle_ms >= DAY_MS:
-        told.append("Lay its coats before those of the other pieces.")
+        told.append(say("Lay its coats before those of the other pieces."))
     ship = plan.milestone(Milestone.SHIP)
     if ship is not None and ship.times.p90 is not None:
-        told.append(f"Tell the client early: {day_text(clock.day(ship.times.p90))} is what the plan gives.")
+        day = day_text(clock.day(ship.times.p90))
+        told.append(say("Tell the client early: {day} is what the plan gives.", day=day))
     return tuple(told)
 
 
 def unsure_text(course: Course) -> str:
     """Return why a piece has no dates, or not all of them, or ""."""
     if course.desk.hours.is_never:
-        return "No day of the week has working hours, so nothing can be dated: set them."
+        return say("No day of the week has working hours, so nothing can be dated: set them.")
     missing = next((planned for planned in course.placed if planned.lay_ms is None), None)
     if missing is not None:
-        after = f" after the {course.piece.top}" if missing is course.placed[0] and course.piece.top else ""
-        return f"No time for {missing.coat.label}{after} is in sight, in this room as it is."
+        label = missing.coat.label
+        if missing is not course.placed[0] or not course.piece.top:
+            return say("No time for {label} is in sight, in this room as it is.", label=label)
+        return say(
+            "No time for {label} after the {top} is in sight, in this room as it is.",
+            label=label,
+            top=course.piece.top,
+        )
     if not course.placed and course.handle is None:
-        return "Plan its coats: there is nothing to date yet."
+        return say("Plan its coats: there is nothing to date yet.")
     if course.ship_ms() is None:
-        return "When it will be cured is not in sight, in this room as it is."
+        return say("When it will be cured is not in sight, in this room as it is.")
     return ""
 
 
@@ -111,11 +146,12 @@ def first_text(today: Sequence[TodayStep], following: TodayStep | None, clock: W
     """Return what to do first today, or when the next coat comes."""
     if today:
         step = today[0]
-        return f"First {step.piece_title}: {amount_text(step)}."
+        return say("First {title}: {coat}.", title=step.piece_title, coat=amount_text(step))
     if following is None or following.coat.lay_ms is None:
-        return "No coat is to come."
+        return say("No coat is to come.")
     day = day_text(clock.day(following.coat.lay_ms))
-    return f"Nothing to lay today. Next: {following.piece_title}, {amount_text(following)}, {day}."
+    title, coat = following.piece_title, amount_text(following)
+    return say("Nothing to lay today. Next: {title}, {coat}, {day}.", title=title, coat=coat, day=day)
 
 
 def amount_text(step: TodayStep) -> str:

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import say
 from studiowatch.studio.labels import suggested_mL
 from studiowatch.studio.words import Level
 
@@ -68,20 +70,34 @@ def thickness(*, laid_mL: float, area_m2: float, sheet_wet_um: float) -> Verdict
     """Return what an amount on the piece makes, and whether that is too thick."""
     wet_um = laid_mL / area_m2
     times = wet_um / sheet_wet_um
-    words = f"{wet_um:.0f} µm wet, {times:.1f} × the sheet"
+    figures = {"film": chosen().film(wet_um), "times": chosen().number(times, 1)}
     if times > VERY_THICK:
-        return Verdict(words=f"{words}: far too thick, it will dry slowly and may stay milky", level=Level.ACT)
+        return Verdict(
+            words=say(
+                "{film} wet, {times} × the sheet: far too thick, it will dry slowly and may stay milky", **figures
+            ),
+            level=Level.ACT,
+        )
     if times > THICK:
-        return Verdict(words=f"{words}: thick, it will dry slowly", level=Level.CAUTION)
-    return Verdict(words=words)
+        words = say("{film} wet, {times} × the sheet: thick, it will dry slowly", **figures)
+        return Verdict(words=words, level=Level.CAUTION)
+    return Verdict(words=say("{film} wet, {times} × the sheet", **figures))
 
 
 def thinning(thinned_pct: float, *, thinner: str) -> Verdict:
     """Return what is to be said of `thinned_pct` % of the volume added as `thinner`: "water", "thinner"."""
     if thinned_pct > THINNED_FAR_PCT:
-        words = f"{thinned_pct:g} % {thinner}: the film may not close, and stay soft or cloudy. Keep to the sheet."
+        words = say(
+            "{share} % {thinner}: the film may not close, and stay soft or cloudy. Keep to the sheet.",
+            share=chosen().plain(thinned_pct),
+            thinner=thinner,
+        )
         return Verdict(words=words, level=Level.ACT)
     if thinned_pct > THINNED_MUCH_PCT:
-        words = f"{thinned_pct:g} % {thinner} is more than most sheets allow: see yours first."
+        words = say(
+            "{share} % {thinner} is more than most sheets allow: see yours first.",
+            share=chosen().plain(thinned_pct),
+            thinner=thinner,
+        )
         return Verdict(words=words, level=Level.CAUTION)
     return Verdict(words="")

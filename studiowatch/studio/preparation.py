@@ -11,6 +11,7 @@ from enum import StrEnum
 from types import MappingProxyType
 from typing import Any
 
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.chores import Chore, Task, chores_for
 
 FORGOTTEN_MS = 12 * 3_600_000  # ms after which a preparation that nobody ended is over; assumption
@@ -19,10 +20,23 @@ FORGOTTEN_MS = 12 * 3_600_000  # ms after which a preparation that nobody ended 
 class ChoreState(StrEnum):
     """How a chore stands: to do, resting until its timer is over, done, or done too long ago."""
 
-    TO_DO = "to do"
+    TO_DO = "to do"  # not said
     RESTING = "resting"
     DONE = "done"
-    STALE = "do it again"
+    STALE = "do it again"  # not said
+
+    @property
+    def word(self) -> str:
+        """How it stands, in her language."""
+        return say(_STATES[self])
+
+
+_STATES = {
+    ChoreState.TO_DO: mark("to do"),
+    ChoreState.RESTING: mark("resting"),
+    ChoreState.DONE: mark("done"),
+    ChoreState.STALE: mark("do it again"),
+}
 
 
 class Phase(StrEnum):

@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from types import MappingProxyType
 
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.labels import volume_text
 from studiowatch.studio.missed import FilmNow, Step, missed
 
@@ -16,18 +17,18 @@ COVER_MS = 20 * 60_000  # ms after laying: no more bubbles rise; common practice
 OPEN_FILM = FilmNow()
 NONE_BEFORE: Mapping[str, int] = MappingProxyType({})
 
-TORCH = (
+TORCH = mark(
     "Torch only far from solvent, its vapour and the mesh cover, extinguisher at hand; the product's sheet comes first."
 )
-NO_FLAME = (
+NO_FLAME = mark(
     "No torch, flame or spark: this coat gives off solvent vapour. Break bubbles with the brush; keep fresh air coming."
 )
-NO_TORCH_AT_COVER = "No torch or flame near the mesh cover."
-VAPOUR_AT_COVER = "No torch, flame or spark: solvent vapour gathers under the cover too. Keep fresh air coming."
-LOOK_FOR_BLUSH = (
+NO_TORCH_AT_COVER = mark("No torch or flame near the mesh cover.")
+VAPOUR_AT_COVER = mark("No torch, flame or spark: solvent vapour gathers under the cover too. Keep fresh air coming.")
+LOOK_FOR_BLUSH = mark(
     "Look too: dull or blushed does not clear by itself. If it is, see the product's sheet before the next coat."
 )
-SOLVENT_NEXT = (
+SOLVENT_NEXT = mark(
     "Solvent-borne: ventilate without blowing on the piece, wear gloves, no flame or spark; "
     "dry rags flat outdoors or keep them under water in a closed metal container. The product's sheet comes first."
 )
@@ -126,39 +127,49 @@ def prompts_for(coat: CoatToTend, *, now_ms: int, before: Mapping[str, int] = NO
 def _while_wet(coat: CoatToTend) -> list[Prompt]:
     if not coat.clear_film:
         return []
-    flame = NO_FLAME if coat.solvent else no_torch_near(coat.vapour_near) if coat.vapour_near else TORCH
-    prompts = [_prompt(coat, Step.BUBBLES, coat.laid_ms + SECOND_PASS_MS, "Second bubble pass, scrape drips", flame)]
+    flame = say(NO_FLAME) if coat.solvent else no_torch_near(coat.vapour_near) if coat.vapour_near else say(TORCH)
+    second_pass = say("Second bubble pass, scrape drips")
+    prompts = [_prompt(coat, Step.BUBBLES, coat.laid_ms + SECOND_PASS_MS, second_pass, flame)]
     if not coat.is_covered:
-        headline = "Set the mesh cover when no more bubbles rise"
-        caution = VAPOUR_AT_COVER if coat.solvent else NO_TORCH_AT_COVER
+        headline = say("Set the mesh cover when no more bubbles rise")
+        caution = say(VAPOUR_AT_COVER if coat.solvent else NO_TORCH_AT_COVER)
         prompts.append(_prompt(coat, Step.COVER, coat.laid_ms + COVER_MS, headline, caution))
     if coat.clear_ms is not None and not coat.is_seen_clear:
-        prompts.append(_prompt(coat, Step.CLARITY, coat.clear_ms, "Has the milkiness cleared?", _untested(coat)))
+        prompts.append(_prompt(coat, Step.CLARITY, coat.clear_ms, say("Has the milkiness cleared?"), _untested(coat)))
     return prompts
 
 
 def no_torch_near(vapour: str) -> str:
     """Return that no torch may burn while `vapour`, a coat in words, gives off solvent in the same room."""
-    return f"No torch: {vapour} gives off solvent vapour in this room. Break bubbles with the brush; keep fresh air."
+    return say(
+        "No torch: {coat} gives off solvent vapour in this room. Break bubbles with the brush; keep fresh air.",
+        coat=vapour,
+    )
 
 
 def _untested(coat: CoatToTend) -> str:
     """Return what to look for in a coat that was laid on one that nobody had tested."""
     if not coat.untested:
         return ""
-    return f"Laid on {coat.untested} without a touch test: if it stays milky, lay nothing more and keep the room dry."
+    return say(
+        "Laid on {label} without a touch test: if it stays milky, lay nothing more and keep the room dry.",
+        label=coat.untested,
+    )
 
 
 def _when_dry(coat: CoatToTend) -> list[Prompt]:
     if coat.recoat_ms is None or coat.following is None:
         return []
-    amount = "" if coat.following_mL is None else f", {volume_text(coat.following_mL)}"
-    verb = "Recoat:" if coat.clear_film else "Lay"
-    caution = SOLVENT_NEXT if coat.following_solvent else ""
-    look = LOOK_FOR_BLUSH if coat.solvent else ""
+    following = coat.following
+    if coat.following_mL is not None:
+        following = f"{following}, {volume_text(coat.following_mL)}"
+    lay = say("Recoat: {coat}", coat=following) if coat.clear_film else say("Lay {coat}", coat=following)
+    caution = say(SOLVENT_NEXT) if coat.following_solvent else ""
+    look = say(LOOK_FOR_BLUSH) if coat.solvent else ""
+    test = say("Touch test at an edge before the next coat")
     return [
-        _prompt(coat, Step.TOUCH_TEST, coat.recoat_ms, "Touch test at an edge before the next coat", look),
-        _prompt(coat, Step.RECOAT, coat.recoat_ms, f"{verb} {coat.following}{amount}", caution),
+        _prompt(coat, Step.TOUCH_TEST, coat.recoat_ms, test, look),
+        _prompt(coat, Step.RECOAT, coat.recoat_ms, lay, caution),
     ]
 
 
@@ -172,7 +183,7 @@ def _reading(coat: CoatToTend) -> list[Prompt]:
             coat_key=coat.coat_key,
             step=Step.READ_ROOM,
             due_ms=coat.read_again_ms,
-            headline="Read the hygrometer, and type it",
+            headline=say("Read the hygrometer, and type it"),
         )
     ]
 

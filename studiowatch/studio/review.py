@@ -11,10 +11,12 @@ from studiowatch.coats.data_sheet import DataSheet, Kind
 from studiowatch.coats.stages import Stage
 from studiowatch.physics.moist_air import dew_point
 from studiowatch.room.limits import humidity_limit
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import say
 from studiowatch.studio.pieces import Outcome
 from studiowatch.studio.remedies import remedies, remedy
 from studiowatch.studio.review_blind import blind_spots
-from studiowatch.studio.review_causes import MEASURED, TITLES, UNITS, Cause
+from studiowatch.studio.review_causes import MEASURED, TITLES, UNITS, WITHIN, Cause
 from studiowatch.studio.review_changes import changes, figures
 from studiowatch.studio.review_course import HOUR_MS, Course, LaidStack, run
 from studiowatch.studio.review_curves import CURVES, LEAK_BASIS, PRIOR, Curves, chance, shares
@@ -28,6 +30,7 @@ ASSUMED_MFFT_C = 9.0  # °C, where a sheet of a water-borne coat names none: as 
 NEEDED_WITHIN_MS = 21 * 24 * HOUR_MS  # ms, in which a coat below is sought to be ready; assumption
 BEFORE_MS = 24 * HOUR_MS  # ms that are drawn before the laying, at most; assumption
 FURTHER = 0.15  # share from which a second cause has its own remedy; judgement
+NONE_IN_TEN = 0.05  # chance under which none of ten coats clouds: half of one
 DRAWN_STEP_MS = 300_000  # ms between two points of the room that are drawn
 
 
@@ -135,7 +138,10 @@ def _followed(stack: LaidStack, room: Room) -> tuple[Course, int | None, tuple[s
     assumed: tuple[str, ...] = ()
     top = stack.top
     if top.sheet.kind is Kind.WATERBORNE and top.sheet.mfft_C is None:
-        assumed = (f"Its sheet names no least film-forming temperature: {ASSUMED_MFFT_C:g} °C is taken.",)
+        taken = chosen().limit(ASSUMED_MFFT_C)
+        assumed = (
+            say("Its sheet names no least film-forming temperature: {temperature} is taken.", temperature=taken),
+        )
         stack = replace(stack, coats=(*stack.coats[:-1], replace(top, sheet=_with_mfft(top.sheet))))
     seen_ms = top.coat.seen_ms
     if seen_ms is None and top.coat.outcome is not None:
@@ -165,32 +171,46 @@ def _ranked(case: Case, parts: Mapping[Cause, float]) -> tuple[FoundCause, ...]:
     return tuple(
         FoundCause(
             cause=cause,
-            title=TITLES[cause],
+            title=say(TITLES[cause]),
             share=share,
             severity=case.severities.shown[cause] if cause in MEASURED else None,
             unit=UNITS[cause],
             evidence=sentences[cause],
-            basis=CURVES[cause].basis if cause in MEASURED else LEAK_BASIS,
+            basis=say(CURVES[cause].basis if cause in MEASURED else LEAK_BASIS),
         )
         for cause, share in parts.items()
     )
 
 
 def _headline(outcome: Outcome | None, first: FoundCause, before: float) -> str:
+    cause = say(WITHIN[first.cause])
     if outcome is None:
-        return f"Of ten coats like this about {_tens(before)} would cloud; likeliest then: {_lower(first.title)}."
+        return _would_cloud(before, cause)
     if outcome is Outcome.CLEAR:
-        return f"It came out clear; of ten coats like this about {_tens(before)} cloud."
-    sure = "Most likely" if first.share >= 0.6 else "More likely than any other" if first.share >= 0.4 else "Perhaps"  # noqa: PLR2004
-    return f"{sure}: {_lower(first.title)}. Likely is not proven."
+        return _came_out_clear(before)
+    if first.share >= 0.6:  # noqa: PLR2004
+        return say("Most likely: {cause}. Likely is not proven.", cause=cause)
+    if first.share >= 0.4:  # noqa: PLR2004
+        return say("More likely than any other: {cause}. Likely is not proven.", cause=cause)
+    return say("Perhaps: {cause}. Likely is not proven.", cause=cause)
 
 
-def _tens(share: float) -> str:
-    return "none" if share < 0.05 else f"{max(round(10.0 * share), 1)}"  # noqa: PLR2004 - under half of one in ten
+def _would_cloud(before: float, cause: str) -> str:
+    if before < NONE_IN_TEN:
+        return say("Of ten coats like this about none would cloud; likeliest then: {cause}.", cause=cause)
+    return say(
+        "Of ten coats like this about {many} would cloud; likeliest then: {cause}.", many=_tens(before), cause=cause
+    )
 
 
-def _lower(title: str) -> str:
-    return title[0].lower() + title[1:]
+def _came_out_clear(before: float) -> str:
+    if before < NONE_IN_TEN:
+        return say("It came out clear; of ten coats like this about none cloud.")
+    return say("It came out clear; of ten coats like this about {many} cloud.", many=_tens(before))
+
+
+def _tens(share: float) -> int:
+    return max(round(10.0 * share), 1)
 
 
 def _spans(course: Course) -> tuple[Span, ...]:

@@ -6,6 +6,8 @@ from collections.abc import Callable, Iterator
 
 from studiowatch.coats.data_sheet import Kind
 from studiowatch.coats.stages import Stage
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.amounts import is_measured
 from studiowatch.studio.pieces import Outcome
 from studiowatch.studio.review_course import HOUR_MS, Course, LaidStack
@@ -14,6 +16,11 @@ from studiowatch.studio.review_words import lasted
 
 SHORT_MS = 900_000  # ms of a hole beside the drying of a coat that is not worth a sentence; assumption
 FEW = 0.9  # of the readings of a channel under which it counts as missing at times; assumption
+
+
+_WHILE_WET = mark("No readings for {span} while it was wet, from {time}.")
+_WHILE_CLOSING = mark("No readings for {span} while it closed, from {time}.")
+_WHILE_HARDENING = mark("No readings for {span} while it hardened, from {time}.")
 
 
 def blind_spots(
@@ -42,18 +49,23 @@ def _of_room(course: Course, room: Room, when_text: Callable[[int], str], now_ms
     stack = course.stack
     laid_ms, end_ms = stack.top.laid_ms, course.steps[-1].end_ms if course.steps else course.until_ms
     if now_ms is not None and laid_ms <= now_ms < end_ms:
-        yield f"From {when_text(now_ms)} on the room is still to come: it is taken to stay as it was read last."
+        yield say(
+            "From {time} on the room is still to come: it is taken to stay as it was read last.", time=when_text(now_ms)
+        )
         end_ms = now_ms
     dry_ms, clear_ms = course.stage_ms(Stage.DRY_TO_TOUCH), course.stage_ms(Stage.CLEAR)
     holes = room.holes(laid_ms, end_ms)
     if end_ms > laid_ms and (not room.moments or sum(end - start for start, end in holes) >= end_ms - laid_ms):
-        yield "The log holds no reading of its time: 18 °C, 65 % and still air are taken, or what was read nearest."
+        yield say(
+            "The log holds no reading of its time: {temperature}, 65 % and still air are taken, or "
+            "what was read nearest.",
+            temperature=chosen().limit(18.0),
+        )
     else:
         for start_ms, until_ms in holes:
-            during = "wet" if dry_ms is None or start_ms < dry_ms else "it closed"
-            during = during if clear_ms is None or start_ms < clear_ms else "it hardened"
-            said = "while it was wet" if during == "wet" else f"while {during}"
-            yield f"No readings for {lasted(until_ms - start_ms)} {said}, from {when_text(start_ms)}."
+            during = _WHILE_WET if dry_ms is None or start_ms < dry_ms else _WHILE_CLOSING
+            during = during if clear_ms is None or start_ms < clear_ms else _WHILE_HARDENING
+            yield say(during, span=lasted(until_ms - start_ms), time=when_text(start_ms))
     yield from _of_below(stack, room, when_text)
 
 
@@ -64,9 +76,11 @@ def _of_below(stack: LaidStack, room: Room, when_text: Callable[[int], str]) -> 
     start_ms = max(below.laid_ms, stack.top.laid_ms - 48 * HOUR_MS)
     unseen_ms = sum(end - start for start, end in room.holes(start_ms, stack.top.laid_ms))
     if unseen_ms > SHORT_MS:
-        yield (
-            f"No readings for {lasted(unseen_ms)} while the {below.label} below dried, laid at "
-            f"{when_text(below.laid_ms)}."
+        yield say(
+            "No readings for {span} while the {label} below dried, laid at {time}.",
+            span=lasted(unseen_ms),
+            label=below.label,
+            time=when_text(below.laid_ms),
         )
 
 
@@ -74,17 +88,20 @@ def _of_speed(course: Course) -> Iterator[str]:
     read = [step for step in course.steps if step.is_read]
     known = sum(step.speed_known for step in read)
     if read and known < FEW * len(read):
-        when = "" if known == 0 else " at times"
-        yield f"Air speed was not measured{when}: a fan or a draught would not show; still air is taken."
+        if known:
+            yield say("Air speed was not measured at times: a fan or a draught would not show; still air is taken.")
+        else:
+            yield say("Air speed was not measured: a fan or a draught would not show; still air is taken.")
 
 
 def _of_coat(course: Course, outcome: Outcome | None, seen_ms: int | None) -> Iterator[str]:
     laid = course.stack.top
     if not is_measured(laid.coat):
-        yield f"How much was laid is not recorded: {laid.sheet.wet_um:.0f} µm wet is taken, as on its sheet."
+        film = chosen().film(laid.sheet.wet_um)
+        yield say("How much was laid is not recorded: {film} wet is taken, as on its sheet.", film=film)
     if outcome is None:
-        yield "How it came out is not recorded: these are the causes that it would most likely have."
+        yield say("How it came out is not recorded: these are the causes that it would most likely have.")
     elif seen_ms is None:
-        yield "When it was looked at is not recorded: a day after it was laid is taken."
+        yield say("When it was looked at is not recorded: a day after it was laid is taken.")
     if laid.sheet.kind is Kind.SOLVENTBORNE:
-        yield "It is solvent-borne: of its film, only warmth and the dew point are followed."
+        yield say("It is solvent-borne: of its film, only warmth and the dew point are followed.")

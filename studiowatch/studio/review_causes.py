@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from enum import StrEnum
 from types import MappingProxyType
 
+from studiowatch.speech.words import mark
 from studiowatch.studio.pieces import Outcome
 
 
@@ -27,20 +28,37 @@ class Cause(StrEnum):
 
 TITLES: Mapping[Cause, str] = MappingProxyType(
     {
-        Cause.SEALED_IN_WATER: "Laid over a coat still holding water",
-        Cause.DAMP_AIR: "Air too damp while it dried",
-        Cause.BELOW_MFFT: "Film too cool to knit together",
-        Cause.CONDENSATION: "Water settled on the film",
-        Cause.SKINNED: "Dried too fast on top",
-        Cause.TOO_THICK: "Coat laid too thick",
-        Cause.THINNED: "Thinned too far",
-        Cause.MATTING_BUILD_UP: "Matting agent built up",
-        Cause.TOUCHED: "Touched or covered while wet",
-        Cause.STILL_CLEARING: "Still clearing, as a fresh coat does",
-        Cause.UNKNOWN: "Nothing in the records explains it",
+        Cause.SEALED_IN_WATER: mark("Laid over a coat still holding water"),
+        Cause.DAMP_AIR: mark("Air too damp while it dried"),
+        Cause.BELOW_MFFT: mark("Film too cool to knit together"),
+        Cause.CONDENSATION: mark("Water settled on the film"),
+        Cause.SKINNED: mark("Dried too fast on top"),
+        Cause.TOO_THICK: mark("Coat laid too thick"),
+        Cause.THINNED: mark("Thinned too far"),
+        Cause.MATTING_BUILD_UP: mark("Matting agent built up"),
+        Cause.TOUCHED: mark("Touched or covered while wet"),
+        Cause.STILL_CLEARING: mark("Still clearing, as a fresh coat does"),
+        Cause.UNKNOWN: mark("Nothing in the records explains it"),
     }
 )
-"""What each cause is called for people."""
+"""What each cause is called for people, in English: said where it is shown."""
+
+WITHIN: Mapping[Cause, str] = MappingProxyType(
+    {
+        Cause.SEALED_IN_WATER: mark("laid over a coat still holding water"),
+        Cause.DAMP_AIR: mark("air too damp while it dried"),
+        Cause.BELOW_MFFT: mark("film too cool to knit together"),
+        Cause.CONDENSATION: mark("water settled on the film"),
+        Cause.SKINNED: mark("dried too fast on top"),
+        Cause.TOO_THICK: mark("coat laid too thick"),
+        Cause.THINNED: mark("thinned too far"),
+        Cause.MATTING_BUILD_UP: mark("matting agent built up"),
+        Cause.TOUCHED: mark("touched or covered while wet"),
+        Cause.STILL_CLEARING: mark("still clearing, as a fresh coat does"),
+        Cause.UNKNOWN: mark("nothing in the records explains it"),
+    }
+)
+"""The same within a sentence, after a colon."""
 
 UNITS: Mapping[Cause, str] = MappingProxyType(
     {
@@ -48,21 +66,23 @@ UNITS: Mapping[Cause, str] = MappingProxyType(
         Cause.DAMP_AIR: "h",
         Cause.BELOW_MFFT: "min",
         Cause.CONDENSATION: "min",
-        Cause.SKINNED: "times the sheet's pace",
-        Cause.TOO_THICK: "times the sheet's film",
+        Cause.SKINNED: mark("times the sheet's pace"),
+        Cause.TOO_THICK: mark("times the sheet's film"),
         Cause.THINNED: "%",
-        Cause.MATTING_BUILD_UP: "coats",
-        Cause.TOUCHED: "of the wait",
-        Cause.STILL_CLEARING: "times its age",
+        Cause.MATTING_BUILD_UP: mark("coats"),
+        Cause.TOUCHED: mark("of the wait"),
+        Cause.STILL_CLEARING: mark("times its age"),
         Cause.UNKNOWN: "",
     }
 )
-"""The unit of each cause's severity; what it measures stands at its severity."""
+"""The unit of each cause's severity, in English: said where it is shown; what it measures stands at its severity."""
 
 MEASURED = tuple(cause for cause in Cause if cause is not Cause.UNKNOWN)
 """The causes that have a severity, in the order of every array of severities."""
 
-APPEARANCE_BASIS = "How each cause looks: our judgement from what painters tell; no published table is known to us."
+APPEARANCE_BASIS = mark(
+    "How each cause looks: our judgement from what painters tell; no published table is known to us."
+)
 _LOOKS = (
     Outcome.MILKY_ALL_OVER,
     Outcome.MILKY_IN_PATCHES,

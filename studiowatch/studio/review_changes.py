@@ -7,6 +7,8 @@ from dataclasses import dataclass, replace
 
 from studiowatch.physics.air import Air
 from studiowatch.room.limits import humidity_limit
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import say
 from studiowatch.studio.labels import suggested_mL, volume_text
 from studiowatch.studio.prompts import COVER_MS
 from studiowatch.studio.review_causes import Cause
@@ -80,7 +82,7 @@ def _waited(case: Case, room: Room) -> Iterator[Otherwise]:
         return
     laid_ms = -(-(stack.below.laid_ms + case.safe_ms) // EVEN_MS) * EVEN_MS
     if laid_ms > stack.top.laid_ms:
-        yield _laid_at(case, room, laid_ms, f"Waited until {case.when_text(laid_ms)}")
+        yield _laid_at(case, room, laid_ms, say("Waited until {time}", time=case.when_text(laid_ms)))
 
 
 def _laid_at(case: Case, room: Room, laid_ms: int, words: str) -> Otherwise:
@@ -101,7 +103,11 @@ def _held(case: Case, room: Room) -> Iterator[Otherwise]:
     stack = case.course.stack
     from_ms = stack.top.laid_ms if stack.below is None else stack.below.laid_ms
     yield Otherwise(
-        words=f"Room kept at {HELD_C:.0f} °C, {HELD_PCT:.0f} %",
+        words=say(
+            "Room kept at {temperature}, {humidity} %",
+            temperature=chosen().temperature(HELD_C, places=0),
+            humidity=chosen().number(HELD_PCT),
+        ),
         stack=stack,
         room=room.holding(from_ms, _good),
         seen_ms=case.seen_ms,
@@ -118,7 +124,9 @@ def _drier(case: Case, room: Room) -> Iterator[Otherwise]:
     fit = [step.is_read and step.air.humidity_pct < limit_pct and step.air.temperature_C >= least_C for step in steps]
     first = next((at for at in range(1, len(fit) - FIT_HOURS) if all(fit[at : at + FIT_HOURS])), None)
     if first is not None:
-        yield _laid_at(case, room, steps[first].start_ms, f"Laid at {case.when_text(steps[first].start_ms)}")
+        yield _laid_at(
+            case, room, steps[first].start_ms, say("Laid at {time}", time=case.when_text(steps[first].start_ms))
+        )
     yield from _held(case, room)
 
 
@@ -129,7 +137,7 @@ def _good(air: Air) -> Air:
 def _still(case: Case, room: Room) -> Iterator[Otherwise]:
     top = case.course.stack.top
     yield Otherwise(
-        words="Fan off, still air",
+        words=say("Fan off, still air"),
         stack=case.course.stack,
         room=room.holding(top.laid_ms, lambda air: replace(air, air_speed_m_s=min(air.air_speed_m_s, STILL_M_S))),
         seen_ms=case.seen_ms,
@@ -137,7 +145,7 @@ def _still(case: Case, room: Room) -> Iterator[Otherwise]:
     coat = top.coat
     if coat.covered_from_ms is None or coat.covered_from_ms > top.laid_ms + COVER_MS:
         covered = replace(coat, covered_from_ms=top.laid_ms + COVER_MS)
-        words = f"Under a mesh cover from {case.when_text(top.laid_ms + COVER_MS)}"
+        words = say("Under a mesh cover from {time}", time=case.when_text(top.laid_ms + COVER_MS))
         yield Otherwise(words=words, stack=case.course.stack.with_top(covered), room=room, seen_ms=case.seen_ms)
     yield from _held(case, room)
 
@@ -146,14 +154,14 @@ def _thinner(case: Case, room: Room) -> Iterator[Otherwise]:
     stack, sheet = case.course.stack, case.sheet
     coat = replace(stack.top.coat, wet_um=sheet.wet_um, volume_mL=None, grams=None)
     pour = volume_text(suggested_mL(stack.piece.area_m2, sheet.wet_um))
-    words = f"Laid at {sheet.wet_um:.0f} µm: {pour}"
+    words = say("Laid at {film}: {poured}", film=chosen().film(sheet.wet_um), poured=pour)
     yield Otherwise(words=words, stack=stack.with_top(coat), room=room, seen_ms=case.seen_ms)
 
 
 def _undiluted(case: Case, room: Room) -> Iterator[Otherwise]:
     stack = case.course.stack
     coat = replace(stack.top.coat, thinned_pct=0.0)
-    yield Otherwise(words="No water added", stack=stack.with_top(coat), room=room, seen_ms=case.seen_ms)
+    yield Otherwise(words=say("No water added"), stack=stack.with_top(coat), room=room, seen_ms=case.seen_ms)
 
 
 def _glossy(case: Case, room: Room) -> Iterator[Otherwise]:
@@ -161,9 +169,9 @@ def _glossy(case: Case, room: Room) -> Iterator[Otherwise]:
     coats = tuple(replace(laid, sheet=replace(laid.sheet, matting_agent=False)) for laid in stack.coats[:-1])
     last_only = replace(stack, coats=(*coats, stack.top))
     yield Otherwise(
-        words="Gloss below, this coat alone with matting agent"
+        words=say("Gloss below, this coat alone with matting agent")
         if stack.top.sheet.matting_agent
-        else "Gloss in place of the coats with matting agent",
+        else say("Gloss in place of the coats with matting agent"),
         stack=last_only,
         room=room,
         seen_ms=case.seen_ms,
@@ -175,9 +183,9 @@ def _untouched(case: Case, room: Room) -> Iterator[Otherwise]:
     coat, laid_ms = stack.top.coat, stack.top.laid_ms
     if coat.covered_from_ms is not None and coat.covered_from_ms < laid_ms + COVER_MS:
         coat = replace(coat, covered_from_ms=laid_ms + COVER_MS, looks=())
-        words = f"Covered at {case.when_text(laid_ms + COVER_MS)}, not touched before"
+        words = say("Covered at {time}, not touched before", time=case.when_text(laid_ms + COVER_MS))
     else:
-        coat, words = replace(coat, looks=()), "Not touched before it was dry"
+        coat, words = replace(coat, looks=()), say("Not touched before it was dry")
     other = replace(stack.with_top(coat), above_ms=None)
     yield Otherwise(words=words, stack=other, room=room, seen_ms=case.seen_ms)
 
@@ -189,7 +197,7 @@ def _seen_later(case: Case, room: Room) -> Iterator[Otherwise]:
     laid_ms = case.course.stack.top.laid_ms
     again_ms = laid_ms + min(round(LOOK_LATER * ratio * (case.seen_ms - laid_ms)), LONGEST_MS)
     again_ms = -(-again_ms // EVEN_MS) * EVEN_MS
-    words = f"Looked at {case.when_text(again_ms)}"
+    words = say("Looked at {time}", time=case.when_text(again_ms))
     yield Otherwise(words=words, stack=case.course.stack, room=room, seen_ms=again_ms)
 
 

@@ -14,6 +14,7 @@ from types import MappingProxyType
 import numpy as np
 
 from studiowatch.physics.ranges import Array
+from studiowatch.speech.words import mark
 from studiowatch.studio.pieces import Outcome
 from studiowatch.studio.review_causes import MEASURED, Cause, fit
 
@@ -56,49 +57,59 @@ CURVES: Mapping[Cause, Curve] = MappingProxyType(
         Cause.SEALED_IN_WATER: Curve(
             even=0.45,  # g/m² over what stays in an ordinary room
             steep=1.8,
-            basis="Even at 0.45 g/m² that had still to leave, as over a coat at half of its recoat time: judgement.",
+            basis=mark(
+                "Even at 0.45 g/m² that had still to leave, as over a coat at half of its recoat time: judgement."
+            ),
         ),
         Cause.DAMP_AIR: Curve(
             even=1.5,  # h
             steep=2.5,
-            basis="Even at 1.5 hours at 85 %, or 8 % over the sheet's limit: practice of ISO 8502-4; hours: judgement.",
+            basis=mark(
+                "Even at 1.5 hours at 85 %, or 8 % over the sheet's limit: practice of ISO 8502-4; hours: judgement."
+            ),
         ),
         Cause.BELOW_MFFT: Curve(
             even=30.0,  # min
             steep=1.5,
-            basis="Even at 30 minutes under the minimum film-forming temperature (ISO 2115, ASTM D2354): judgement.",
+            basis=mark(
+                "Even at 30 minutes under the minimum film-forming temperature (ISO 2115, ASTM D2354): judgement."
+            ),
         ),
         Cause.CONDENSATION: Curve(
             even=6.0,  # min
             steep=1.5,
-            basis="Even at 6 minutes at the dew point; a solvent-borne coat within 3 K of it (ISO 8502-4): judgement.",
+            basis=mark(
+                "Even at 6 minutes at the dew point; a solvent-borne coat within 3 K of it (ISO 8502-4): judgement."
+            ),
         ),
         Cause.SKINNED: Curve(
             even=2.3,
             steep=6.0,
-            basis="Péclet number of Routh and Russel (1998) over the sheet's own run; even at 2.3 times: judgement.",
+            basis=mark(
+                "Péclet number of Routh and Russel (1998) over the sheet's own run; even at 2.3 times: judgement."
+            ),
         ),
         Cause.TOO_THICK: Curve(
-            even=2.2, steep=7.0, basis="Even at 2.2 times the sheet's film; care from 1.5, act from 2: judgement."
+            even=2.2, steep=7.0, basis=mark("Even at 2.2 times the sheet's film; care from 1.5, act from 2: judgement.")
         ),
-        Cause.THINNED: Curve(even=25.0, steep=5.0, basis="Even at 25 % of water added: judgement."),
+        Cause.THINNED: Curve(even=25.0, steep=5.0, basis=mark("Even at 25 % of water added: judgement.")),
         Cause.MATTING_BUILD_UP: Curve(
             even=1.8,
             steep=8.0,
-            basis="More than one or two coats with matting agent dull the darks: common practice, no source.",
+            basis=mark("More than one or two coats with matting agent dull the darks: common practice, no source."),
         ),
         Cause.TOUCHED: Curve(
-            even=0.6, steep=4.0, basis="Cover after 20 minutes: common practice, no source; the rest: judgement."
+            even=0.6, steep=4.0, basis=mark("Cover after 20 minutes: common practice, no source; the rest: judgement.")
         ),
         Cause.STILL_CLEARING: Curve(
             even=1.05,
             steep=10.0,
-            basis="Its sheet's clearing time in its own thickness and warmth; about two hours: common practice.",
+            basis=mark("Its sheet's clearing time in its own thickness and warmth; about two hours: common practice."),
             learns=False,
         ),
     }
 )
-LEAK_BASIS = "3 in 100 coats cloud without a recorded reason: judgement, learnt from her own coats."
+LEAK_BASIS = mark("3 in 100 coats cloud without a recorded reason: judgement, learnt from her own coats.")
 LEARNING = tuple(cause for cause in MEASURED if CURVES[cause].learns)
 """The causes whose curve learns, in the order of `Belief.shifts`."""
 

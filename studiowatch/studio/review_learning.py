@@ -15,6 +15,7 @@ from math import sqrt
 import numpy as np
 
 from studiowatch.physics.ranges import Array
+from studiowatch.speech.words import say, say_counted
 from studiowatch.studio.pieces import Outcome
 from studiowatch.studio.review_causes import MEASURED
 from studiowatch.studio.review_curves import COATS, CURVES, LEAK, LEARNING, PRIOR, Curves, fits, parts
@@ -193,10 +194,14 @@ def interval(share: float, many: int) -> tuple[float, float]:
 
 def _sentence(chances: Array, clouded: int) -> str:
     if not len(chances):
-        return "No coat with a recorded outcome yet: the chances are our judgement."
-    coats = "1 coat" if len(chances) == 1 else f"{len(chances)} coats"
-    expected = float(np.sum(chances))
-    return f"Of {coats} with a recorded outcome {clouded} clouded, where about {expected:.0f} were expected."
+        return say("No coat with a recorded outcome yet: the chances are our judgement.")
+    return say_counted(
+        len(chances),
+        "Of {n} coat with a recorded outcome {clouded} clouded, where about {expected} were expected.",
+        "Of {n} coats with a recorded outcome {clouded} clouded, where about {expected} were expected.",
+        clouded=clouded,
+        expected=round(float(np.sum(chances))),
+    )
 
 
 def rounded(severities: Array) -> Array:

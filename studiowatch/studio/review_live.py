@@ -17,7 +17,8 @@ from studiowatch.coats.stage_table import ROW
 from studiowatch.coats.stages import Stage
 from studiowatch.physics.air import Air
 from studiowatch.physics.ranges import Array
-from studiowatch.studio.review_causes import MEASURED, TITLES, Cause
+from studiowatch.speech.words import say
+from studiowatch.studio.review_causes import MEASURED, WITHIN, Cause
 from studiowatch.studio.review_course import SEED
 from studiowatch.studio.review_curves import Curves, chance, shares
 from studiowatch.studio.review_severity import columns, film_severities, matting_over
@@ -33,23 +34,41 @@ _EVEN_C, _EVEN_PCT, _EVEN_M_S, _LEAST_M_S = 1.0, 3.0, 0.1, 0.05
 _SIDES_M = (0.15, 0.3, 0.6, 1.2)
 
 
-def _no_figure(_: float) -> str:
-    return ""
-
-
 _FIGURES: Mapping[Cause, Callable[[float], str]] = MappingProxyType(
     {
-        Cause.SEALED_IN_WATER: lambda value: f" ({amount(value)} g/m² that had still to leave)",
-        Cause.BELOW_MFFT: lambda value: f" ({value:.0f} min under its least temperature)",
-        Cause.CONDENSATION: lambda value: f" (about {max(value, 1.0):.0f} min at the dew point)",
-        Cause.SKINNED: lambda value: f" ({amount(value)} times as fast as in its sheet's room)",
-        Cause.TOO_THICK: lambda value: f" ({amount(value)} times its sheet's film)",
-        Cause.THINNED: lambda value: f" ({value:.0f} % of water added)",
-        Cause.DAMP_AIR: lambda value: f" ({amount(value)} h that count as damp)",
-        Cause.MATTING_BUILD_UP: _no_figure,
-        Cause.TOUCHED: _no_figure,
-        Cause.STILL_CLEARING: _no_figure,
-        Cause.UNKNOWN: _no_figure,
+        Cause.SEALED_IN_WATER: lambda value: say(
+            "{cause} ({figure} g/m² that had still to leave)",
+            cause=say(WITHIN[Cause.SEALED_IN_WATER]),
+            figure=amount(value),
+        ),
+        Cause.BELOW_MFFT: lambda value: say(
+            "{cause} ({minutes} min under its least temperature)",
+            cause=say(WITHIN[Cause.BELOW_MFFT]),
+            minutes=round(value),
+        ),
+        Cause.CONDENSATION: lambda value: say(
+            "{cause} (about {minutes} min at the dew point)",
+            cause=say(WITHIN[Cause.CONDENSATION]),
+            minutes=round(max(value, 1.0)),
+        ),
+        Cause.SKINNED: lambda value: say(
+            "{cause} ({figure} times as fast as in its sheet's room)",
+            cause=say(WITHIN[Cause.SKINNED]),
+            figure=amount(value),
+        ),
+        Cause.TOO_THICK: lambda value: say(
+            "{cause} ({figure} times its sheet's film)", cause=say(WITHIN[Cause.TOO_THICK]), figure=amount(value)
+        ),
+        Cause.THINNED: lambda value: say(
+            "{cause} ({share} % of water added)", cause=say(WITHIN[Cause.THINNED]), share=round(value)
+        ),
+        Cause.DAMP_AIR: lambda value: say(
+            "{cause} ({hours} h that count as damp)", cause=say(WITHIN[Cause.DAMP_AIR]), hours=amount(value)
+        ),
+        Cause.MATTING_BUILD_UP: lambda _: say(WITHIN[Cause.MATTING_BUILD_UP]),
+        Cause.TOUCHED: lambda _: say(WITHIN[Cause.TOUCHED]),
+        Cause.STILL_CLEARING: lambda _: say(WITHIN[Cause.STILL_CLEARING]),
+        Cause.UNKNOWN: lambda _: say(WITHIN[Cause.UNKNOWN]),
     }
 )
 
@@ -59,14 +78,13 @@ def present_risk(curves: Curves, severities: Array) -> Risk:
     risk = chance(curves, severities)
     first, _ = max(shares(curves, severities, None).items(), key=lambda item: item[1])
     if risk < FEW or first is Cause.UNKNOWN:
-        return Risk(chance=risk, cause=first, sentence="Nothing so far that clouds a coat.")
+        return Risk(chance=risk, cause=first, sentence=say("Nothing so far that clouds a coat."))
     value = float(severities[:, MEASURED.index(first)].mean())
-    title = TITLES[first]
     many = max(round(10.0 * risk), 1)
     return Risk(
         chance=risk,
         cause=first,
-        sentence=f"Of ten like it about {many} cloud: {title[0].lower()}{title[1:]}{_FIGURES[first](value)}.",
+        sentence=say("Of ten like it about {many} cloud: {cause}.", many=many, cause=_FIGURES[first](value)),
     )
 
 

@@ -9,6 +9,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from studiowatch.physics.ranges import Array
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.pieces import Outcome
 from studiowatch.studio.review_causes import Cause
 
@@ -19,8 +20,8 @@ UNLIKELY = 0.25  # chance under which "cloudy: unlikely" is said; judgement
 def verdict(chance: float) -> str:
     """Return a chance of clouding, 0-1, in words: likely, unlikely, or neither."""
     if chance >= LIKELY:
-        return "cloudy: likely"
-    return "cloudy: unlikely" if chance < UNLIKELY else "cloudy: perhaps"
+        return say("cloudy: likely")
+    return say("cloudy: unlikely") if chance < UNLIKELY else say("cloudy: perhaps")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -99,10 +100,18 @@ class Remedy:
 
 
 class Phase(StrEnum):
-    """A stretch of the coat's time, as it is shaded; the value is its word."""
+    """A stretch of the coat's time, as it is shaded."""
 
     WET = "wet"
-    CLOSING = "closing and hardening"
+    CLOSING = "closing and hardening"  # not said
+
+    @property
+    def word(self) -> str:
+        """What it is called in her language."""
+        return say(_PHASES[self])
+
+
+_PHASES = {Phase.WET: mark("wet"), Phase.CLOSING: mark("closing and hardening")}
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

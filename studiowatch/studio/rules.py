@@ -13,8 +13,9 @@ from studiowatch.room.limits import (
     humidity_limit,
     humidity_standing,
 )
+from studiowatch.speech.words import say, say_counted
 from studiowatch.studio.concern import AirNow, CoatAtRisk, Concern, Kind
-from studiowatch.studio.counting import counted, is_or_are, listed
+from studiowatch.studio.counting import listed, number_word
 from studiowatch.studio.rereading import READ_IT, is_missed
 from studiowatch.studio.scene import Scene, titles_of
 from studiowatch.studio.words import Level, Sentence
@@ -27,12 +28,12 @@ def board_silent(scene: Scene) -> Concern:
     titles = titles_of(scene.coats)
     sentence = Sentence(
         level=level,
-        headline=f"The board is silent: {_watched(scene.coats)}",
+        headline=_silent(len(scene.coats)),
         detail=_joined(
-            f"No reading since {scene.clock_text(since_ms)}.",
-            f"{listed(titles)} {is_or_are(titles)} still drying." if titles else "No coat is wet.",
+            say("No reading since {time}.", time=scene.clock_text(since_ms)),
+            _still_drying(titles) if titles else say("No coat is wet."),
         ),
-        advice="Check the board's cable and its port, or type what a hygrometer says.",
+        advice=say("Check the board's cable and its port, or type what a hygrometer says."),
     )
     return scene.concern(Kind.BOARD_SILENT, scene.coats, sentence, began_ms=since_ms, may_sound=level is Level.ACT)
 
@@ -45,18 +46,31 @@ def reading_old(scene: Scene) -> Concern | None:
     titles = titles_of(scene.coats)
     sentence = Sentence(
         level=Level.CAUTION,
-        headline=f"The room was not read since {scene.clock_text(typed.time_ms)}",
-        detail=f"{listed(titles)} {is_or_are(titles)} still drying, in air that nobody knows: "
-        "the ready times are the wider for it.",
-        advice=READ_IT,
+        headline=say("The room was not read since {time}", time=scene.clock_text(typed.time_ms)),
+        detail=say_counted(
+            len(titles),
+            "{titles} is still drying, in air that nobody knows: the ready times are the wider for it.",
+            "{titles} are still drying, in air that nobody knows: the ready times are the wider for it.",
+            titles=listed(titles),
+        ),
+        advice=say(READ_IT),
     )
     return scene.concern(Kind.READING_OLD, scene.coats, sentence, began_ms=typed.time_ms)
 
 
-def _watched(coats: Sequence[CoatAtRisk]) -> str:
-    if not coats:
-        return "the room is not watched"
-    return f"{counted(len(coats), 'coat')} {'is' if len(coats) == 1 else 'are'} not watched"
+def _silent(number: int) -> str:
+    if not number:
+        return say("The board is silent: the room is not watched")
+    return say_counted(
+        number,
+        "The board is silent: a coat is not watched",
+        "The board is silent: {n} coats are not watched",
+        n=number_word(number),
+    )
+
+
+def _still_drying(titles: Sequence[str]) -> str:
+    return say_counted(len(titles), "{titles} is still drying.", "{titles} are still drying.", titles=listed(titles))
 
 
 def implausible(scene: Scene) -> Concern | None:
@@ -68,25 +82,28 @@ def implausible(scene: Scene) -> Concern | None:
 def _wrong(air: AirNow) -> Sentence:
     return Sentence(
         level=Level.CAUTION,
-        headline="A reading cannot be right",
+        headline=say("A reading cannot be right"),
         detail=air.implausible,
-        advice="Check the sensor; do not trust the ready times until it reads well again.",
+        advice=say("Check the sensor; do not trust the ready times until it reads well again."),
     )
 
 
 def _missing(air: AirNow) -> Sentence | None:
     if air.temperature_C is not None and air.humidity_pct is not None:
         return None
-    headline, danger = "Neither temperature nor humidity is measured", "too cold or too damp"
+    headline = say("Neither temperature nor humidity is measured")
+    danger = say("Nobody can say whether it gets too cold or too damp for what is drying.")
     if air.humidity_pct is not None:
-        headline, danger = "The temperature is not measured", "too cold"
+        headline = say("The temperature is not measured")
+        danger = say("Nobody can say whether it gets too cold for what is drying.")
     elif air.temperature_C is not None:
-        headline, danger = "The humidity is not measured", "too damp"
+        headline = say("The humidity is not measured")
+        danger = say("Nobody can say whether it gets too damp for what is drying.")
     return Sentence(
         level=Level.CAUTION,
         headline=headline,
-        detail=f"Nobody can say whether it gets {danger} for what is drying.",
-        advice="Check the sensor and its wires; do not trust the ready times until it reads again.",
+        detail=danger,
+        advice=say("Check the sensor and its wires; do not trust the ready times until it reads again."),
     )
 
 
@@ -106,13 +123,15 @@ def too_cold(scene: Scene) -> Concern | None:
     margin_K, worst = min(coldest, key=lambda pair: pair[0])
     mfft_C = worst.mfft_C or 0.0
     titles = titles_of(touched)
-    now = "Too cold for" if level is Level.ACT else "It is getting cold for"
     sentence = Sentence(
         level=level,
-        headline=f"{now} {counted(len(touched), 'drying coat')}",
-        detail=f"The film is at {scene.units.temperature(mfft_C + margin_K)} and must stay above "
-        f"{scene.units.limit(mfft_C)} until it is clear: "
-        f"{listed(titles)}.",
+        headline=_cold_headline(level, len(touched)),
+        detail=say(
+            "The film is at {temperature} and must stay above {limit} until it is clear: {titles}.",
+            temperature=scene.units.temperature(mfft_C + margin_K),
+            limit=scene.units.limit(mfft_C),
+            titles=listed(titles),
+        ),
         advice=scene.warm_advice,
     )
     return scene.concern(Kind.TOO_COLD, touched, sentence, may_sound=level is Level.ACT, basis=FILM_MARGIN.basis)
@@ -129,12 +148,11 @@ def near_dew_point(scene: Scene) -> Concern | None:
     if not touched:
         return None
     level = _level(standings)
-    now = "Water may settle on" if level is Level.ACT else "The dew point is near for"
     titles = titles_of(touched)
     sentence = Sentence(
         level=level,
-        headline=f"{now} {counted(len(touched), 'drying coat')}",
-        detail=f"{_dew_text(scene, margins)} {listed(titles)} {is_or_are(titles)} still drying.",
+        headline=_dew_headline(level, len(touched)),
+        detail=f"{_dew_text(scene, margins)} {_still_drying(titles)}",
         advice=scene.warm_advice,
     )
     return scene.concern(Kind.NEAR_DEW_POINT, touched, sentence, may_sound=level is Level.ACT, basis=DEW_MARGIN.basis)
@@ -159,25 +177,68 @@ def damp(scene: Scene) -> Concern | None:
     strictest = min((humidity_limit(coat.max_humidity_pct) for coat in touched), key=lambda limit: limit.act)
     limit_pct = strictest.act if humidity_pct > strictest.act else strictest.caution
     titles = titles_of(touched)
-    now = "Too damp for" if level is Level.ACT else "It is getting damp for"
     sentence = Sentence(
         level=level,
-        headline=f"{now} {counted(len(touched), 'drying coat')}",
+        headline=_damp_headline(level, len(touched)),
         detail=_joined(
-            f"{_damp_text(scene, humidity_pct)}; the limit is {scene.units.plain(limit_pct)} %.",
+            _damp_text(scene, humidity_pct, limit_pct),
             _dew_text(scene, margins) if any(standing for standing, _ in dew_standings) else "",
-            f"{listed(titles)} {is_or_are(titles)} still drying.",
+            _still_drying(titles),
         ),
         advice=scene.warm_advice,
     )
     return scene.concern(Kind.DAMP, touched, sentence, may_sound=level is Level.ACT, basis=strictest.basis)
 
 
-def _damp_text(scene: Scene, humidity_pct: float) -> str:
+def _cold_headline(level: Level, number: int) -> str:
+    if level is Level.ACT:
+        return say_counted(number, "Too cold for a drying coat", "Too cold for {n} drying coats", n=number_word(number))
+    return say_counted(
+        number,
+        "It is getting cold for a drying coat",
+        "It is getting cold for {n} drying coats",
+        n=number_word(number),
+    )
+
+
+def _dew_headline(level: Level, number: int) -> str:
+    if level is Level.ACT:
+        return say_counted(
+            number,
+            "Water may settle on a drying coat",
+            "Water may settle on {n} drying coats",
+            n=number_word(number),
+        )
+    return say_counted(
+        number,
+        "The dew point is near for a drying coat",
+        "The dew point is near for {n} drying coats",
+        n=number_word(number),
+    )
+
+
+def _damp_headline(level: Level, number: int) -> str:
+    if level is Level.ACT:
+        return say_counted(number, "Too damp for a drying coat", "Too damp for {n} drying coats", n=number_word(number))
+    return say_counted(
+        number,
+        "It is getting damp for a drying coat",
+        "It is getting damp for {n} drying coats",
+        n=number_word(number),
+    )
+
+
+def _damp_text(scene: Scene, humidity_pct: float, limit_pct: float) -> str:
     typed = scene.air.typed
+    humidity, limit = scene.units.number(humidity_pct), scene.units.plain(limit_pct)
     if typed is None:
-        return f"The air is at {humidity_pct:.0f} %"
-    return f"The air was at {humidity_pct:.0f} % when it was read at {scene.clock_text(typed.time_ms)}"
+        return say("The air is at {humidity} %; the limit is {limit} %.", humidity=humidity, limit=limit)
+    return say(
+        "The air was at {humidity} % when it was read at {time}; the limit is {limit} %.",
+        humidity=humidity,
+        time=scene.clock_text(typed.time_ms),
+        limit=limit,
+    )
 
 
 def _dew_margins(scene: Scene) -> list[tuple[float, CoatAtRisk]]:
@@ -190,9 +251,11 @@ def _dew_margins(scene: Scene) -> list[tuple[float, CoatAtRisk]]:
 
 def _dew_text(scene: Scene, margins: Sequence[tuple[float, CoatAtRisk]]) -> str:
     margin_K = min(margin_K for margin_K, _ in margins)
-    side = "above" if margin_K >= 0 else "below"
+    margin = scene.units.difference(abs(margin_K))
     dew = scene.units.temperature(scene.air.dew_point_C or 0.0)
-    return f"The film is {scene.units.difference(abs(margin_K))} {side} the dew point ({dew})."
+    if margin_K >= 0:
+        return say("The film is {margin} above the dew point ({dew}).", margin=margin, dew=dew)
+    return say("The film is {margin} below the dew point ({dew}).", margin=margin, dew=dew)
 
 
 def _film_C(scene: Scene, coat: CoatAtRisk) -> float | None:

@@ -7,12 +7,13 @@ from dataclasses import dataclass
 
 from studiowatch.room.limits import Standing
 from studiowatch.speech.units import METRIC, Units
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.concern import AirNow, CoatAtRisk, Concern, Kind
 from studiowatch.studio.heading import NOT_KNOWN, Heading
 from studiowatch.studio.words import Sentence
 
-WARM_GENTLY = "Warm the room gently; keep the heater's air off the pieces, and the heater clear of fabric."
-WARM_NO_FLAME = "Warm the room gently, without flame or glowing element, and keep fresh air coming in."
+WARM_GENTLY = mark("Warm the room gently; keep the heater's air off the pieces, and the heater clear of fabric.")
+WARM_NO_FLAME = mark("Warm the room gently, without flame or glowing element, and keep fresh air coming in.")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -35,7 +36,7 @@ class Scene:
     @property
     def warm_advice(self) -> str:
         """How to warm the room without spoiling a coat or starting a fire."""
-        return WARM_NO_FLAME if self.has_solvent else WARM_GENTLY
+        return say(WARM_NO_FLAME if self.has_solvent else WARM_GENTLY)
 
     def standing_before(self, *kinds: Kind) -> Standing:
         """Return how the worst of `kinds` stood when last looked at."""

@@ -9,8 +9,9 @@ from studiowatch.coats.data_sheet import DataSheet, Kind
 from studiowatch.room.air_movement import Movement
 from studiowatch.room.limits import DEW_MARGIN, FILM_MARGIN, HUMIDITY
 from studiowatch.speech.units import METRIC, Units
+from studiowatch.speech.words import mark, say, say_counted
 from studiowatch.studio.concern import AirNow
-from studiowatch.studio.counting import counted, listed
+from studiowatch.studio.counting import listed, number_word
 from studiowatch.studio.rereading import FRESH_S, READ_IT, TRY_TISSUE, typed_words
 from studiowatch.studio.waiting import FILM_COOLING_K
 from studiowatch.studio.warnings import StudioWarning, WarningState
@@ -19,26 +20,26 @@ from studiowatch.studio.words import Level, Sentence
 
 NO_BOARD = Sentence(
     level=Level.CAUTION,
-    headline="No board: the room is not watched",
-    detail="Temperature, humidity and air speed are not known.",
-    advice="Plug the board in, or type what a hygrometer says.",
+    headline=mark("No board: the room is not watched"),
+    detail=mark("Temperature, humidity and air speed are not known."),
+    advice=mark("Plug the board in, or type what a hygrometer says."),
 )
 OPENING = Sentence(
     level=Level.CAUTION,
-    headline="Reading the log",
-    detail="The coats are not up to date yet; warnings begin when they are.",
+    headline=mark("Reading the log"),
+    detail=mark("The coats are not up to date yet; warnings begin when they are."),
 )
 QUIET_BOARD = Sentence(
     level=Level.CAUTION,
-    headline="The board sends nothing",
-    detail="Its port is open, but no reading has come.",
-    advice="It may still be starting; if not, check its cable.",
+    headline=mark("The board sends nothing"),
+    detail=mark("Its port is open, but no reading has come."),
+    advice=mark("It may still be starting; if not, check its cable."),
 )
 CLOCK_BEHIND = Sentence(
     level=Level.CAUTION,
-    headline="The computer's clock is behind the records",
-    detail="Something was recorded at a time that is still to come by it, so no drying time can be trusted.",
-    advice="Set the computer's date and time.",
+    headline=mark("The computer's clock is behind the records"),
+    detail=mark("Something was recorded at a time that is still to come by it, so no drying time can be trusted."),
+    advice=mark("Set the computer's date and time."),
 )
 
 
@@ -91,23 +92,29 @@ def most_urgent(
     ]
     worst = next((check for check in checks if check.level > Level.CALM), checks[0])
     if worst.level is Level.CALM and wet_titles:
-        headline = f"All is well: {counted(len(wet_titles), 'coat')} drying"
+        headline = say_counted(
+            len(wet_titles),
+            "All is well: a coat drying",
+            "All is well: {n} coats drying",
+            n=number_word(len(wet_titles)),
+        )
         return replace(worst, headline=headline, detail=f"{worst.detail} {listed(wet_titles)}.")
     return worst
 
 
 def _no_board(trouble: str) -> Sentence:
-    return replace(NO_BOARD, detail=trouble, advice="Or type what a hygrometer says.") if trouble else NO_BOARD
+    no_board = NO_BOARD.said
+    return replace(no_board, detail=trouble, advice=say("Or type what a hygrometer says.")) if trouble else no_board
 
 
 def _no_reading(unreadable: int) -> Sentence:
     if not unreadable:
-        return QUIET_BOARD
+        return QUIET_BOARD.said
     return Sentence(
         level=Level.CAUTION,
-        headline="The board cannot be understood",
-        detail=f"{unreadable} lines came that cannot be read, and none that can.",
-        advice="Check that its sketch sends checked lines at 9600 baud.",
+        headline=say("The board cannot be understood"),
+        detail=say("{lines} lines came that cannot be read, and none that can.", lines=unreadable),
+        advice=say("Check that its sketch sends checked lines at 9600 baud."),
     )
 
 
@@ -131,10 +138,12 @@ def _checked(
     air: AirNow, sheet: DataSheet | None, clock_text: Callable[[int], str], units: Units, *, to_lay: bool
 ) -> Sentence:
     if air.implausible:
-        return _wait("A reading cannot be right", air.implausible, "Check the sensor before you lay a coat.")
+        advice = say("Check the sensor before you lay a coat.")
+        return _wait(say("A reading cannot be right"), air.implausible, advice)
     if air.temperature_C is None or air.humidity_pct is None:
-        missing = "temperature" if air.temperature_C is None else "humidity"
-        return _wait(f"The {missing} is not measured", "Nobody can say whether the room is fit.", "Check the sensor.")
+        is_warmth = air.temperature_C is None
+        missing = say("The temperature is not measured") if is_warmth else say("The humidity is not measured")
+        return _wait(missing, say("Nobody can say whether the room is fit."), say("Check the sensor."))
     reasons = [
         reason
         for reason in (
@@ -151,45 +160,61 @@ def _checked(
     if not reasons:
         return Sentence(
             level=Level.CALM,
-            headline="Good to lay a coat",
-            detail=f"{units.temperature(air.temperature_C)}, {air.humidity_pct:.0f} %, no moving air "
-            f"{'noticed' if air.typed is None else 'felt'}.",
+            headline=say("Good to lay a coat"),
+            detail=_still_room(air, units.temperature(air.temperature_C), units.number(air.humidity_pct)),
         )
     first, *others = reasons
     return _wait(first.headline, " ".join([first.detail, *(f"{other.headline}." for other in others)]), first.advice)
 
 
+def _still_room(air: AirNow, temperature: str, humidity: str) -> str:
+    if air.typed is None:
+        return say("{temperature}, {humidity} %, no moving air noticed.", temperature=temperature, humidity=humidity)
+    return say("{temperature}, {humidity} %, no moving air felt.", temperature=temperature, humidity=humidity)
+
+
 def _old(air: AirNow) -> Sentence | None:
     if air.typed is None or air.typed.age_s <= FRESH_S:
         return None
-    return _wait("Read the room again before you lay a coat", "It may have changed.", READ_IT)
+    return _wait(say("Read the room again before you lay a coat"), say("It may have changed."), say(READ_IT))
 
 
 def _moving(air: AirNow, sheet: DataSheet | None, clock_text: Callable[[int], str], units: Units) -> Sentence | None:
     if not air.is_moving:
         return None
     if air.typed is not None and air.typed.felt is not None:
-        return _wait("Not yet: the air is moving", f"Felt at {clock_text(air.typed.time_ms)}.", _still_it(sheet))
-    speed_text = "" if air.air_speed_m_s is None else f", {units.air_speed(air.air_speed_m_s)}"
-    since_text = "" if air.moving_since_ms is None else f" since {clock_text(air.moving_since_ms)}"
-    return _wait("Not yet: the air is moving", f"Moving{since_text}{speed_text}.", _still_it(sheet))
+        felt = say("Felt at {time}.", time=clock_text(air.typed.time_ms))
+        return _wait(say("Not yet: the air is moving"), felt, _still_it(sheet))
+    speed = None if air.air_speed_m_s is None else units.air_speed(air.air_speed_m_s)
+    time = None if air.moving_since_ms is None else clock_text(air.moving_since_ms)
+    return _wait(say("Not yet: the air is moving"), _moving_text(time, speed), _still_it(sheet))
+
+
+def _moving_text(time: str | None, speed: str | None) -> str:
+    """Return since when the air moves, and how fast, as far as that is known."""
+    if time is None:
+        return say("Moving.") if speed is None else say("Moving, {speed}.", speed=speed)
+    if speed is None:
+        return say("Moving since {time}.", time=time)
+    return say("Moving since {time}, {speed}.", time=time, speed=speed)
 
 
 def _still_it(sheet: DataSheet | None) -> str:
     if sheet is not None and sheet.kind is Kind.SOLVENTBORNE:
-        return "Turn it away from the piece, and keep fresh air coming in."
-    return "Turn it off or turn it away."
+        return say("Turn it away from the piece, and keep fresh air coming in.")
+    return say("Turn it off or turn it away.")
 
 
 def _unknown_movement(air: AirNow) -> Sentence | None:
     if air.movement is not Movement.UNKNOWN:
         return None
     if air.typed is not None:
-        return _wait("Not known whether the air moves", "Nobody said what it does at the pieces.", TRY_TISSUE)
+        nobody = say("Nobody said what it does at the pieces.")
+        return _wait(say("Not known whether the air moves"), nobody, say(TRY_TISSUE))
     return _wait(
-        "Not known whether the air moves",
-        "The air is not measured, or its sensor takes its first ten readings.",
-        "Check the air sensor.",
+        say("Not known whether the air moves"),
+        say("The air is not measured, or its sensor takes its first ten readings."),
+        say("Check the air sensor."),
     )
 
 
@@ -199,12 +224,13 @@ def _temperature(temperature_C: float, sheet: DataSheet | None, units: Units) ->
     least_C, greatest_C = sheet.apply_C
     if temperature_C < least_C:
         now, least = units.temperature(temperature_C), units.limit(least_C)
-        headline = f"Too cold to lay a coat: {now}, wait for {least} or more"
-        return _wait(headline, f"The sheet of {sheet.title} says so.", _warm(sheet))
+        headline = say("Too cold to lay a coat: {now}, wait for {limit} or more", now=now, limit=least)
+        return _wait(headline, say("The sheet of {product} says so.", product=sheet.title), _warm(sheet))
     if temperature_C > greatest_C:
         now, greatest = units.temperature(temperature_C), units.limit(greatest_C)
-        headline = f"Too warm to lay a coat: {now}, wait for {greatest} or less"
-        return _wait(headline, f"The sheet of {sheet.title} says so.", "Lay it in a cooler hour.")
+        headline = say("Too warm to lay a coat: {now}, wait for {limit} or less", now=now, limit=greatest)
+        so = say("The sheet of {product} says so.", product=sheet.title)
+        return _wait(headline, so, say("Lay it in a cooler hour."))
     return None
 
 
@@ -215,9 +241,12 @@ def _film(temperature_C: float, sheet: DataSheet | None, units: Units) -> Senten
         return None
     now, needed = units.temperature(temperature_C), units.limit(sheet.mfft_C + FILM_MARGIN.act + FILM_COOLING_K)
     return _wait(
-        f"Too cold for the film to form: {now}, wait for {needed} or more",
-        f"A drying film is up to {units.difference_limit(FILM_COOLING_K)} colder than the air; this one needs "
-        f"{units.limit(sheet.mfft_C)}.",
+        say("Too cold for the film to form: {now}, wait for {limit} or more", now=now, limit=needed),
+        say(
+            "A drying film is up to {cooling} colder than the air; this one needs {least}.",
+            cooling=units.difference_limit(FILM_COOLING_K),
+            least=units.limit(sheet.mfft_C),
+        ),
         _warm(sheet),
     )
 
@@ -230,8 +259,9 @@ def _humidity(humidity_pct: float, sheet: DataSheet | None, units: Units) -> Sen
     if humidity_pct <= limit_pct:
         return None
     now, most = units.number(humidity_pct, _places(humidity_pct, limit_pct)), units.plain(limit_pct)
-    headline = f"Too damp to lay a coat: {now} %, wait for {most} % or less"
-    return _wait(headline, "General limit." if own_pct is None else "The product's sheet says so.", _warm(sheet))
+    headline = say("Too damp to lay a coat: {now} %, wait for {limit} % or less", now=now, limit=most)
+    basis = say("General limit.") if own_pct is None else say("The product's sheet says so.")
+    return _wait(headline, basis, _warm(sheet))
 
 
 def _places(value: float, limit: float) -> int:
@@ -244,16 +274,20 @@ def _dew_point(temperature_C: float, dew_point_C: float | None, units: Units) ->
         return None
     margin = units.difference(max(0.0, temperature_C - dew_point_C))
     return _wait(
-        f"Too near the dew point to lay a coat: {margin}, wait for {units.difference_limit(DEW_MARGIN.act)} or more",
-        f"The dew point is {units.temperature(dew_point_C)}: water may settle on the piece.",
-        "Warm the room gently.",
+        say(
+            "Too near the dew point to lay a coat: {margin}, wait for {limit} or more",
+            margin=margin,
+            limit=units.difference_limit(DEW_MARGIN.act),
+        ),
+        say("The dew point is {dew}: water may settle on the piece.", dew=units.temperature(dew_point_C)),
+        say("Warm the room gently."),
     )
 
 
 def _warm(sheet: DataSheet | None) -> str:
     if sheet is not None and sheet.kind is Kind.SOLVENTBORNE:
-        return "Warm the room gently, and put the heater out before the solvent is opened."
-    return "Warm the room gently; keep the heater's air off the pieces."
+        return say("Warm the room gently, and put the heater out before the solvent is opened.")
+    return say("Warm the room gently; keep the heater's air off the pieces.")
 
 
 def _wait(headline: str, detail: str, advice: str) -> Sentence:

@@ -5,9 +5,10 @@ from __future__ import annotations
 from dataclasses import replace
 
 from studiowatch.room.air_movement import Movement
+from studiowatch.speech.words import say, say_counted
 from studiowatch.studio.concern import AirNow, CoatAtRisk, Concern, Kind
-from studiowatch.studio.counting import counted, is_or_are, listed
-from studiowatch.studio.past import WAS
+from studiowatch.studio.counting import listed
+from studiowatch.studio.past import WAS_DRYING, WAS_WET, air_over_covered
 from studiowatch.studio.scene import Scene, titles_of
 from studiowatch.studio.words import Level, Sentence
 
@@ -63,15 +64,20 @@ def _can_harm(kind: Kind, coat: CoatAtRisk) -> bool:
 
 
 def _told_as_past(scene: Scene, earlier: Concern, coats: list[CoatAtRisk]) -> Sentence:
-    if earlier.kind not in WAS:
+    if earlier.kind not in WAS_WET:
         return earlier.sentence
-    state = "wet" if earlier.kind in (Kind.AIR_MOVING, Kind.DRYING_TOO_FAST, Kind.DUST) else "drying"
     is_covered = earlier.kind is Kind.AIR_MOVING and all(coat.covered for coat in coats)
+    was = air_over_covered if is_covered else WAS_DRYING.get(earlier.kind, WAS_WET[earlier.kind])
     titles = titles_of(coats)
+    still = (
+        say_counted(len(titles), "{titles} is still drying.", "{titles} are still drying.", titles=listed(titles))
+        if earlier.kind in WAS_DRYING
+        else say_counted(len(titles), "{titles} is still wet.", "{titles} are still wet.", titles=listed(titles))
+    )
+    since = say("Not measured since {time}.", time=scene.clock_text(earlier.seen_ms))
     return Sentence(
         level=earlier.level,
-        headline=f"{WAS[earlier.kind]} {counted(len(coats), 'covered coat' if is_covered else f'{state} coat')}",
-        detail=f"Not measured since {scene.clock_text(earlier.seen_ms)}. "
-        f"{listed(titles)} {is_or_are(titles)} still {state}.",
+        headline=was(len(coats)),
+        detail=f"{since} {still}",
         advice=earlier.sentence.advice,
     )

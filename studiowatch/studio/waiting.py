@@ -17,6 +17,7 @@ from numpy.typing import NDArray
 from studiowatch.coats.data_sheet import DataSheet, Kind
 from studiowatch.physics.moist_air import dew_point
 from studiowatch.room.limits import DEW_MARGIN, FILM_MARGIN, HUMIDITY
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.concern import AirNow
 
 FILM_COOLING_K = 3.0  # K that a drying film may be colder than the air in an ordinary room; assumption
@@ -32,7 +33,7 @@ MOST_DAYS = 14  # days before that are looked at; assumption
 USUAL_SHARE = 2 / 3  # of those days on which it must have come; assumption
 LEAST_C, LEAST_PCT = -40.0, 0.5  # °C and %, below which no dew point is asked for
 
-UNKNOWN = "How long that takes is not known."
+UNKNOWN = mark("How long that takes is not known.")
 
 
 class Quantity(StrEnum):
@@ -40,7 +41,7 @@ class Quantity(StrEnum):
 
     HUMIDITY = "humidity"
     TEMPERATURE = "temperature"
-    DEW_MARGIN = "air above its dew point"
+    DEW_MARGIN = "air above its dew point"  # not said
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -114,16 +115,21 @@ def how_long(needs: Sequence[Need], outlook: Outlook, now_ms: int, when_text: Ca
     guesses = [outlook.met(need, now_ms) for need in needs]
     known = [guess for guess in guesses if guess is not None]
     if len(known) < len(guesses):
-        return UNKNOWN
+        return say(UNKNOWN)
     last = max(known, key=lambda guess: guess.time_ms)
-    return f"That is likely from about {when_text(last.time_ms)} ({_span(last.time_ms - now_ms)}): {last.basis}."
+    return say(
+        "That is likely from about {time} ({span}): {reason}.",
+        time=when_text(last.time_ms),
+        span=_span(last.time_ms - now_ms),
+        reason=last.basis,
+    )
 
 
 def _span(ms: int) -> str:
     minutes = max(1, round(ms / MINUTE_MS))
     if minutes < 90:  # noqa: PLR2004 - minutes are read more easily up to an hour and a half
-        return f"{5 * max(1, round(minutes / 5))} min"
-    return f"{minutes / 60:.0f} h"
+        return say("{minutes} min", minutes=5 * max(1, round(minutes / 5)))
+    return say("{hours} h", hours=round(minutes / 60))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -178,8 +184,18 @@ def _by_trend(times_ms: NDArray[np.int64], values: NDArray[np.float64], need: Ne
     ahead_ms = round(gap / slope * MINUTE_MS)
     if ahead_ms > FURTHEST_MS:
         return None
-    way = "rising" if slope > 0 else "falling"
-    return Guess(time_ms=now_ms + ahead_ms, basis=f"the {need.quantity} is {way} as it did in the last hour")
+    return Guess(time_ms=now_ms + ahead_ms, basis=say(_TRENDS[need.quantity, slope > 0]))
+
+
+_TRENDS = {
+    (Quantity.HUMIDITY, True): mark("the humidity is rising as it did in the last hour"),
+    (Quantity.HUMIDITY, False): mark("the humidity is falling as it did in the last hour"),
+    (Quantity.TEMPERATURE, True): mark("the temperature is rising as it did in the last hour"),
+    (Quantity.TEMPERATURE, False): mark("the temperature is falling as it did in the last hour"),
+    (Quantity.DEW_MARGIN, True): mark("the air above its dew point is rising as it did in the last hour"),
+    (Quantity.DEW_MARGIN, False): mark("the air above its dew point is falling as it did in the last hour"),
+}
+"""By what changes, and whether it rises."""
 
 
 def _as_usual(times_ms: NDArray[np.int64], values: NDArray[np.float64], need: Need, now_ms: int) -> Guess | None:
@@ -198,7 +214,10 @@ def _as_usual(times_ms: NDArray[np.int64], values: NDArray[np.float64], need: Ne
     if days < LEAST_DAYS or len(afters_ms) < USUAL_SHARE * days:
         return None
     middle_ms = int(np.median(afters_ms))
-    return Guess(time_ms=now_ms + middle_ms, basis=f"so it was on {len(afters_ms)} of the last {days} days")
+    return Guess(
+        time_ms=now_ms + middle_ms,
+        basis=say("so it was on {many} of the last {days} days", many=len(afters_ms), days=days),
+    )
 
 
 def _first_lasting(times_ms: NDArray[np.int64], values: NDArray[np.float64], need: Need) -> int | None:

@@ -28,8 +28,8 @@ class Happening(StrEnum):
     STANDS = "stands"
     WORSENS = "worsens"
     HEARD = "heard"
-    PUT_OFF = "put off"
-    RUNS_OUT = "runs out"
+    PUT_OFF = "put off"  # not said
+    RUNS_OUT = "runs out"  # not said
     ENDS = "ends"
 
 

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import IntEnum
+
+from studiowatch.speech.words import say
 
 
 class Level(IntEnum):
@@ -22,3 +24,9 @@ class Sentence:
     headline: str
     detail: str = ""
     advice: str = ""
+
+    @property
+    def said(self) -> Sentence:
+        """A sentence that was marked when the program started, in her language."""
+        headline, detail, advice = (text and say(text) for text in (self.headline, self.detail, self.advice))
+        return replace(self, headline=headline, detail=detail, advice=advice)

@@ -5,10 +5,15 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, replace
-from datetime import date, timedelta
+from datetime import date, datetime, time, timedelta
+
+from studiowatch.speech.dates import weekday
+from studiowatch.speech.units import Hours, chosen
+from studiowatch.speech.words import say
 
 DAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
 OFF = "off"
+_MONDAY = date(2024, 1, 1)  # any Monday
 SEARCH_DAYS = 400  # days looked ahead for a place: over a year
 DAY_MIN = 24 * 60
 MINUTE_MS = 60_000
@@ -93,16 +98,20 @@ def read_hours(text: str) -> tuple[int, int] | None:
         return None
     match = _HOURS.fullmatch(plain)
     if match is None:
-        raise ValueError(f'Working hours are {text!r}; give from and until like 09:00-18:00, or "{OFF}".')
+        raise ValueError(
+            say('Working hours are {text}; give from and until like 09:00-18:00, or "{off}".', text=repr(text), off=OFF)
+        )
     from_h, from_min, to_h, to_min = map(int, match.groups())
     start, end = from_h * 60 + from_min, to_h * 60 + to_min
     if max(from_min, to_min) > 59 or not 0 <= start < end <= DAY_MIN:  # noqa: PLR2004 - minutes of an hour
-        raise ValueError(f"Working hours are {text!r}; the end must be later than the start, and 24:00 at most.")
+        raise ValueError(
+            say("Working hours are {text}; the end must be later than the start, and 24:00 at most.", text=repr(text))
+        )
     return start, end
 
 
 def hours_text(hours: tuple[int, int] | None) -> str:
-    """Return hours as `read_hours` takes them."""
+    """Return hours as `read_hours` takes them: what is stored and typed."""
     if hours is None:
         return OFF
     return "-".join(f"{minutes // 60:02d}:{minutes % 60:02d}" for minutes in hours)
@@ -120,6 +129,15 @@ def week_text(hours: WorkingHours) -> str:
 
 
 def _stretch_text(first: int, last: int, hours: tuple[int, int] | None) -> str:
-    short = [name[:3].capitalize() for name in DAYS]
-    days = short[first] if first == last else f"{short[first]} to {short[last]}"
-    return f"{days} {hours_text(hours)}"
+    from_day, to_day = (weekday(_MONDAY + timedelta(days=at)) for at in (first, last))
+    days = from_day if first == last else say("{first} to {last}", first=from_day, last=to_day)
+    if hours is None:
+        return say("{days} off", days=days)
+    return f"{days} {'-'.join(_clock(minutes) for minutes in hours)}"
+
+
+def _clock(minutes: int) -> str:
+    """Return minutes into the day as she reads the clock; the end of a day is 24:00, or 12:00 am."""
+    if minutes == DAY_MIN and chosen().hours is Hours.TWENTY_FOUR:
+        return "24:00"
+    return chosen().clock(datetime.combine(_MONDAY, time()) + timedelta(minutes=minutes))

@@ -8,6 +8,7 @@ from string import ascii_lowercase
 
 from PySide6.QtWidgets import QMenu, QMenuBar
 
+from studiowatch.speech.words import say
 from studiowatch.studio.review_causes import TITLES, Cause
 
 
@@ -17,5 +18,5 @@ def add_help(bar: QMenuBar, example: Callable[[Cause], object]) -> QMenu:
     causes = shown.addMenu("&What clouded coats look like")
     causes.setAccessibleName("What clouded coats look like")
     for letter, cause in zip(ascii_lowercase, Cause, strict=False):
-        causes.addAction(f"&{letter}   {TITLES[cause]}", partial(example, cause))
+        causes.addAction(f"&{letter}   {say(TITLES[cause])}", partial(example, cause))
     return shown

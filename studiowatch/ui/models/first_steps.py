@@ -60,7 +60,7 @@ ELSEWHERE = "It opens in a window of its own, with records of its own: nothing o
 def is_first_run(snapshot: Snapshot, step: int) -> bool:
     """Return whether the steps are to be shown: the records are read and empty, and step `step` is still to come."""
     is_empty = not snapshot.pieces and not snapshot.archived
-    return step < DONE and is_empty and snapshot.sentence != OPENING
+    return step < DONE and is_empty and snapshot.sentence != OPENING.said
 
 
 def state_words(step: int, snapshot: Snapshot) -> str:

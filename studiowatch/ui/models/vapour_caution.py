@@ -8,6 +8,7 @@ from studiowatch.coats.vapour import TEMPERATURE_C, VENTILATE, vapour_build_up
 from studiowatch.physics.constants import REFERENCE_TEMPERATURE_C
 from studiowatch.service.product_views import SheetChoice
 from studiowatch.service.snapshot import PieceView, SolventView
+from studiowatch.speech.words import say
 from studiowatch.ui.models.coat_form import Amounts
 
 _G_PER_ML = 1e-3 * WHITE_SPIRIT.density_kg_m3
@@ -29,7 +30,7 @@ def vapour_cautions(
         return ()
     solvent = next((one for one in piece.solvents if one.sheet == sheet.name), None)
     if solvent is None:
-        return (VENTILATE,)
+        return (say(VENTILATE),)
     solvent_g = _solvent_g(solvent, amounts)
     low_C, high_C = TEMPERATURE_C
     shut = vapour_build_up(

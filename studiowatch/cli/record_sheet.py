@@ -11,6 +11,7 @@ from studiowatch.board.room_log_header import CLIMATE
 from studiowatch.cli import inputs
 from studiowatch.cli.answers import DONE, complain, wrong
 from studiowatch.cli.outputs import written
+from studiowatch.service.modelled_times import modelled_times
 from studiowatch.service.outfit import Outfit
 from studiowatch.service.record_page import page
 from studiowatch.service.record_room import room_while_wet
@@ -55,6 +56,7 @@ def _from_records(call: argparse.Namespace, shelf: SheetShelf, folder: StudioFol
             piece,
             shelf.sheets,
             lambda start_ms, end_ms: room_while_wet(records, start_ms, end_ms, correct),
+            modelled=modelled_times(piece, shelf, records, correct),
             with_notes=not call.without_notes,
         )
 
@@ -63,10 +65,12 @@ def _from_files(call: argparse.Namespace, shelf: SheetShelf) -> FinishingRecord:
     pieces, shelf = inputs.studio(call.studio, shelf)
     readings = inputs.room_log(call.room, inputs.log_form(call, CLIMATE)).readings() if call.room else ()
     log = LogInMemory(readings=readings)
+    piece = piece_like(pieces, call.piece, str(call.studio))
     return finishing_record(
-        piece_like(pieces, call.piece, str(call.studio)),
+        piece,
         shelf.sheets,
         lambda start_ms, end_ms: room_while_wet(log, start_ms, end_ms),
+        modelled=modelled_times(piece, shelf, log),
         with_notes=not call.without_notes,
     )
 

@@ -21,20 +21,21 @@ from studiowatch.board.events import (
 from studiowatch.room.readings import Reading
 from studiowatch.service.board_view import BoardView
 from studiowatch.service.columns_view import ColumnsView
+from studiowatch.speech.words import mark, say
 
 TROUBLES: Mapping[str, str] = MappingProxyType(  # the board's own words, as the notes on its wire format list them
     {
-        "bus": "the wires to its sensor are stuck; check the sensor's wires",
-        "nak": "its sensor does not answer; check the sensor's wires",
-        "none": "it finds no sensor; check the sensor's wires",
-        "crc": "what its sensor sends arrives spoilt; check the sensor's wires, and shorten them",
-        "busy": "its sensor is not ready; if this stays, pull the board's plug and push it home again",
-        "range": "its sensor gives numbers that make no sense; check the sensor",
+        "bus": mark("the wires to its sensor are stuck; check the sensor's wires"),
+        "nak": mark("its sensor does not answer; check the sensor's wires"),
+        "none": mark("it finds no sensor; check the sensor's wires"),
+        "crc": mark("what its sensor sends arrives spoilt; check the sensor's wires, and shorten them"),
+        "busy": mark("its sensor is not ready; if this stays, pull the board's plug and push it home again"),
+        "range": mark("its sensor gives numbers that make no sense; check the sensor"),
     }
 )
-SAY_COLUMNS = "The board runs a sketch of its own: say on the board page what its numbers are."
+SAY_COLUMNS = mark("The board runs a sketch of its own: say on the board page what its numbers are.")
 COLUMNS = "columns"  # in the place of the board's own word, until she said it
-OTHER_TROUBLE = "something is wrong; check its sensor and wires"
+OTHER_TROUBLE = mark("something is wrong; check its sensor and wires")
 
 
 def followed(board: BoardView, event: BoardEvent) -> BoardView:
@@ -65,7 +66,7 @@ def _of_columns(board: BoardView, event: MappingAsked | MappingHolds | NumbersSe
     match event:
         case MappingAsked():
             columns = ColumnsView(mapping=event.mapping, samples=event.samples)
-            return replace(board, columns=columns, trouble=SAY_COLUMNS, trouble_code=COLUMNS, checked=False)
+            return replace(board, columns=columns, trouble=say(SAY_COLUMNS), trouble_code=COLUMNS, checked=False)
         case MappingHolds():
             columns = ColumnsView(mapping=event.mapping, accepted=True)
             return replace(board, columns=columns, trouble="", trouble_code=None, checked=False)
@@ -79,7 +80,7 @@ def noted(before: BoardView, after: BoardView, event: BoardEvent) -> tuple[int, 
     """Return what is worth a note of an event that made `after` of the board, or None: UTC ms, kind and text."""
     match event:
         case ReadingArrived() if after.counts.resets > before.counts.resets:
-            return event.reading.time_ms, "board-reset", "The board started again."
+            return event.reading.time_ms, "board-reset", say("The board started again.")
         case BoardTrouble() if after.trouble != before.trouble:
             return event.time_ms, "board-trouble", after.trouble
         case PortLost():
@@ -92,8 +93,10 @@ def noted(before: BoardView, after: BoardView, event: BoardEvent) -> tuple[int, 
 def trouble_sentence(trouble: BoardTrouble) -> str:
     """Return in one sentence what the board says, with its own words in brackets."""
     own_words = " ".join(word.replace("_", " ") for word in (trouble.code, trouble.message) if word)
-    said = TROUBLES.get(trouble.code, OTHER_TROUBLE)
-    return f"The board says that {said}{f' ({own_words})' if own_words else ''}."
+    said = say(TROUBLES.get(trouble.code, OTHER_TROUBLE))
+    if not own_words:
+        return say("The board says that {trouble}.", trouble=said)
+    return say("The board says that {trouble} ({own_words}).", trouble=said, own_words=own_words)
 
 
 def _goes_on(board: BoardView, reading: Reading) -> bool:

@@ -23,14 +23,18 @@ from studiowatch.service.ports import ReadingsLog, Records
 from studiowatch.service.prompt_desk import Reminder
 from studiowatch.service.rack import Rack
 from studiowatch.service.rack_views import solvent_layings_ms
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import mark, say
 
 UNNAMED_MS = 90_000  # ms after a port was opened without a hello: one comes every 60 lines, so this board says none
 EXAMPLE_PCT = 50.0  # %RH, at which a correction is told
 
-HUMIDITY_CHECK = "Check the humidity sensor with the two salts"
-AIR_CHECK = "Check the air speed sensor: under a cup it should read still"
-BOTH_CHECKS = "Check the sensors: humidity with the two salts, air speed under a cup"
-AWAY_FROM_VAPOUR = "Never in solvent vapour: the bead is hot and contacts spark. The parts' own sheets come first."
+HUMIDITY_CHECK = mark("Check the humidity sensor with the two salts")
+AIR_CHECK = mark("Check the air speed sensor: under a cup it should read still")
+BOTH_CHECKS = mark("Check the sensors: humidity with the two salts, air speed under a cup")
+AWAY_FROM_VAPOUR = mark(
+    "Never in solvent vapour: the bead is hot and contacts spark. The parts' own sheets come first."
+)
 
 
 @dataclass(slots=True)
@@ -130,7 +134,7 @@ class CalibrationDesk:
     def _withdrawn(self, key: str, now_ms: int) -> Kept:
         kept = self._kept.get(key)
         if kept is None or kept.withdrawn_ms is not None:
-            raise Refused("That calibration is withdrawn already; choose one that holds.")
+            raise Refused(say("That calibration is withdrawn already; choose one that holds."))
         return replace(kept, withdrawn_ms=now_ms)
 
     def reminder(self, now_ms: int, rack: Rack) -> Reminder | None:
@@ -143,8 +147,8 @@ class CalibrationDesk:
         return Reminder(
             key=f"{self.sensor}:{min(self._checked_ms(self._kept[view.key]) for view in due)}:sensor-check",
             due_ms=min(view.recheck_ms for view in due),
-            headline=BOTH_CHECKS if len(kinds) > 1 else headline,
-            caution=AWAY_FROM_VAPOUR,
+            headline=say(BOTH_CHECKS if len(kinds) > 1 else headline),
+            caution=say(AWAY_FROM_VAPOUR),
             tick=self._check,
         )
 
@@ -221,4 +225,8 @@ def _sentence(calibration: HumidityCalibration | AirSpeedCalibration) -> str:
     if isinstance(calibration, AirSpeedCalibration):
         return calibration.sentence
     right_pct = calibration.corrected_pct(EXAMPLE_PCT)
-    return f"A reading of {EXAMPLE_PCT:g} % is put right to {right_pct:.1f} %."
+    return say(
+        "A reading of {reading} % is put right to {corrected} %.",
+        reading=chosen().plain(EXAMPLE_PCT),
+        corrected=chosen().number(right_pct, 1),
+    )

@@ -18,6 +18,8 @@ from studiowatch.room.plateau import FLAT_MINUTES, MINUTE_MS, Plateau, settle
 from studiowatch.room.readings import Reading
 from studiowatch.room.walk import air_point, walked_speed_m_s
 from studiowatch.service.commands import CalibrateAirSpeed, CalibrateHumidity, Refused
+from studiowatch.service.language import behind_a_colon
+from studiowatch.speech.words import say
 
 BEFORE_FLAT_MS = (FLAT_MINUTES + 2) * MINUTE_MS  # ms of the log that tell whether it was flat: whole minutes, and ends
 
@@ -47,7 +49,10 @@ class Bench:
         """Refuse a time at which another sensor was on."""
         if self.known.at(time_ms).sensor != self.sensor:
             raise CalibrationRefused(
-                "Another sensor was on the board then than now; plug in the one that was measured, or measure this one."
+                say(
+                    "Another sensor was on the board then than now; plug in the one that was measured, or "
+                    "measure this one."
+                )
             )
 
 
@@ -82,7 +87,7 @@ def _salt_point(salt: Salt, flat_ms: int, bench: Bench) -> SaltPoint:
         plateau = settle(plateau, reading)
     humidity_pct, temperature_C, ended_ms = plateau.humidity_pct, plateau.temperature_C, plateau.ended_ms
     if humidity_pct is None or temperature_C is None or ended_ms is None or not plateau.is_flat:
-        raise CalibrationRefused(f"Over {salt.word}: {plateau.sentence[:1].lower()}{plateau.sentence[1:]}")
+        raise CalibrationRefused(say("Over {salt}: {why}", salt=salt.word, why=behind_a_colon(plateau.sentence)))
     return SaltPoint(raw_pct=humidity_pct, temperature_C=temperature_C, time_ms=ended_ms)
 
 

@@ -19,9 +19,12 @@ from studiowatch.physics.air import Air
 from studiowatch.physics.ranges import Array, OutOfRange
 from studiowatch.service.air_ahead import alike, calm
 from studiowatch.service.coat_risk import CoatRisk
+from studiowatch.service.coat_words import finding_word
 from studiowatch.service.log_air import Moment
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.snapshot import StageTime
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import say
 from studiowatch.studio.amounts import wet_um_of
 from studiowatch.studio.pieces import Coat, Finding, Piece
 
@@ -46,14 +49,14 @@ _ASKED = {  # the stage that each answer is about, and whether it was reached
 def coat_fault(coat: Coat, piece: Piece, shelf: SheetShelf, now_ms: int | None = None) -> str:
     """Return why a laid coat could not be watched, one sentence, or ""; without `now_ms` it may be of any age."""
     if now_ms is not None and coat.laid_ms is not None and now_ms - coat.laid_ms > OLDEST_MS:
-        return f"The coat was laid more than {OLDEST_MS // YEAR_MS} years ago; check its date."
+        return say("The coat was laid more than {years} years ago; check its date.", years=OLDEST_MS // YEAR_MS)
     sheet = shelf.get(coat.sheet)
     wet_um = wet_um_of(coat, area_m2=piece.area_m2, density_kg_m3=sheet.density_kg_m3, sheet_wet_um=sheet.wet_um)
     try:
         lay(sheet, anchor(sheet), wet_um=wet_um, side_m=piece.side_m, thinned_pct=coat.thinned_pct)
     except OutOfRange as fault:
         sentence = str(fault)
-        return f"{sentence[:1].upper()}{sentence[1:]}. Check the amount and the size."
+        return say("{fault}. Check the amount and the size.", fault=f"{sentence[:1].upper()}{sentence[1:]}")
     return ""
 
 
@@ -116,7 +119,7 @@ class CoatRun:
     def begin(cls, coat: Coat, piece: Piece, sheet: DataSheet, over: CoatRun | None, standing: Standing) -> CoatRun:
         """Lay `coat` on `piece` over the coat of the run `over`, as that stands now; the coat must have been laid."""
         if coat.laid_ms is None:
-            raise ValueError(f"the coat {coat.key} has not been laid")
+            raise ValueError(f"the coat {coat.key} has not been laid")  # not said
         wet_um = wet_um_of(coat, area_m2=piece.area_m2, density_kg_m3=sheet.density_kg_m3, sheet_wet_um=sheet.wet_um)
         film = lay(
             sheet,
@@ -224,7 +227,7 @@ class CoatRun:
         lower = self.over
         for film in reversed(self.film.below):
             if lower is None:
-                raise ValueError(f"the coat {self.coat.key} lies on more films than there are runs")
+                raise ValueError(f"the coat {self.coat.key} lies on more films than there are runs")  # not said
             yield lower, film
             lower = lower.over
 
@@ -292,10 +295,17 @@ class CoatRun:
         if test not in tests:
             return ""
         finding = next(finding for finding, asked in _ASKED.items() if asked == (test.stage, test.reached))
-        widened = "; its range is wider for it" if self.standing.surprise else ""
-        return (
-            f"Found {finding.value} {test.after_s / 3600.0:.1f} h after laying, which does not fit its sheet, its "
-            f"amount and this room: test again, and check what was recorded{widened}."
+        found = {"finding": finding_word(finding), "hours": chosen().number(test.after_s / 3600.0, 1)}
+        if self.standing.surprise:
+            return say(
+                "Found {finding} {hours} h after laying, which does not fit its sheet, its amount and this room: "
+                "test again, and check what was recorded; its range is wider for it.",
+                **found,
+            )
+        return say(
+            "Found {finding} {hours} h after laying, which does not fit its sheet, its amount and this room: "
+            "test again, and check what was recorded.",
+            **found,
         )
 
     def reached_ms(self, stage: Stage) -> int | None:

@@ -5,7 +5,20 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from studiowatch.service.bench import Bench, Changed, THINNED_pct, check_amount, past, since, with_coat, within
+from studiowatch.service.bench import (
+    COVERED_AHEAD,
+    LAID_AHEAD,
+    LOOKED_AHEAD,
+    WATER_ADDED,
+    Bench,
+    Changed,
+    THINNED_pct,
+    check_amount,
+    past,
+    since,
+    with_coat,
+    within,
+)
 from studiowatch.service.commands import Refused
 from studiowatch.service.correction_commands import (
     CorrectCoat,
@@ -14,20 +27,21 @@ from studiowatch.service.correction_commands import (
     TakeBackLook,
     TakeBackOutcome,
 )
+from studiowatch.speech.words import say
 from studiowatch.studio.pieces import Coat
 
 
 def coat_corrected(command: CorrectCoat, bench: Bench) -> Changed:
     """Return a piece with a coat as it should have been recorded, in the place that its time gives it."""
     piece, coat, _ = bench.laid(command.coat_key)
-    laid_ms = past("The time the coat was laid", command.laid_ms, bench.now_ms)
+    laid_ms = past(LAID_AHEAD, command.laid_ms, bench.now_ms)
     check_amount(volume_mL=command.volume_mL, grams=command.grams, wet_um=command.wet_um)
     covered_ms = command.covered_ms
     if covered_ms is not None:
-        covered_ms = since(laid_ms, past("The time of covering", covered_ms, bench.now_ms))
+        covered_ms = since(laid_ms, past(COVERED_AHEAD, covered_ms, bench.now_ms))
     told_ms = [look.time_ms for look in coat.looks] + ([] if coat.seen_ms is None else [coat.seen_ms])
     if told_ms and min(told_ms) < laid_ms:
-        raise Refused("A look at this coat would be before it was laid; correct or take back that look first.")
+        raise Refused(say("A look at this coat would be before it was laid; correct or take back that look first."))
     corrected = replace(
         coat,
         sheet=coat.sheet if command.sheet == coat.sheet else bench.sheet(command.sheet),
@@ -35,7 +49,7 @@ def coat_corrected(command: CorrectCoat, bench: Bench) -> Changed:
         volume_mL=command.volume_mL,
         grams=command.grams,
         wet_um=command.wet_um,
-        thinned_pct=within("water added", command.thinned_pct, "% of the volume", THINNED_pct),
+        thinned_pct=within(WATER_ADDED, command.thinned_pct, "%", THINNED_pct),
         covered_from_ms=covered_ms,
     )
     coats = with_coat(piece, corrected)
@@ -67,7 +81,7 @@ def look_changed(command: CorrectLook | TakeBackLook, bench: Bench) -> Changed:
     if isinstance(command, TakeBackLook):
         looks = tuple(old for old in coat.looks if old.key != look.key)
     else:
-        time_ms = since(coat.laid_ms, past("The time of the look", command.time_ms, bench.now_ms))
+        time_ms = since(coat.laid_ms, past(LOOKED_AHEAD, command.time_ms, bench.now_ms))
         new = replace(look, time_ms=time_ms, finding=command.finding)
         looks = tuple(new if old.key == look.key else old for old in coat.looks)
     return Changed(piece=replace(piece, coats=with_coat(piece, replace(coat, looks=looks))), key=look.key)
@@ -77,6 +91,8 @@ def outcome_taken_back(command: TakeBackOutcome, bench: Bench) -> Changed:
     """Return a piece with a coat whose outcome is open."""
     piece, coat, _ = bench.laid(command.coat_key)
     if coat.outcome is None:
-        raise Refused(f"No outcome was recorded for that coat of {piece.title}; there is nothing to take back.")
+        raise Refused(
+            say("No outcome was recorded for that coat of {title}; there is nothing to take back.", title=piece.title)
+        )
     open_again = replace(coat, outcome=None, seen_ms=None)
     return Changed(piece=replace(piece, coats=with_coat(piece, open_again)), key=coat.key)

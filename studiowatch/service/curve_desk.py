@@ -54,7 +54,7 @@ class CurveDesk:
             if fault is None:
                 learnt = asked.result()
             else:  # the curves stay as they are until the next outcome or the next start
-                logger.warning("the curves could not be learnt anew: %s", fault)
+                logger.warning("the curves could not be learnt anew: %s", fault)  # not said
         if self._wanted and self._asked is None and self.work is not None:
             self._asked = self.work(self._wanted.pop(0))
         return learnt

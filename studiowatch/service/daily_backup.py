@@ -8,6 +8,7 @@ import traceback
 from pathlib import Path
 
 from studiowatch.service.ports import Clock
+from studiowatch.speech.words import say
 from studiowatch.store.folder import StudioFolder
 from studiowatch.store.rotation import DAILY, backup_studio, daily_backups, rotate
 from studiowatch.store.trouble import StoreTrouble
@@ -48,7 +49,7 @@ class DailyBackup:
         self._ended.set()
         self._thread.join(JOIN_S)
         if self._thread.is_alive():
-            raise RuntimeError("the backup's thread did not end")
+            raise RuntimeError("the backup's thread did not end")  # not said
 
     def look(self) -> None:
         """Make a backup if the newest is a day old, or lies in the future; clear the old ones away."""
@@ -60,7 +61,7 @@ class DailyBackup:
             backup_studio(self._folder, self.into, now_ms, kind=DAILY)
             rotate(self.into)
         except StoreTrouble as trouble:
-            self.trouble = f"The daily backup failed: {trouble}"
+            self.trouble = say("The daily backup failed: {trouble}", trouble=trouble)
         else:
             self.trouble = ""
 
@@ -72,4 +73,4 @@ class DailyBackup:
                 self.look()
             except Exception as fault:  # noqa: BLE001 - the thread's top
                 traceback.print_exc(file=sys.stderr)
-                self.trouble = f"The daily backup failed, through a fault of ours: {fault}."
+                self.trouble = say("The daily backup failed, through a fault of ours: {fault}.", fault=fault)

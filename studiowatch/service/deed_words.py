@@ -27,31 +27,32 @@ from studiowatch.service.correction_commands import (
     TakeBackOutcome,
 )
 from studiowatch.service.orders import PieceCommand
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.pieces import Coat, Piece
 
 Labels = Callable[[Piece], Sequence[str]]
 
 _OF_A_PIECE = {
-    RegisterPiece: "registered {title}",
-    ArchivePiece: "took {title} off the rack",
-    RestorePiece: "put {title} back on the rack",
-    MovePiece: "moved {title}",
-    PlanCoats: "planned other coats on {title}",
-    UnplanCoat: "took a coat to come off {title}",
-    ReplacePlanned: "planned another coat on {title}",
-    MovePlanned: "moved a coat to come on {title}",
+    RegisterPiece: mark("registered {title}"),
+    ArchivePiece: mark("took {title} off the rack"),
+    RestorePiece: mark("put {title} back on the rack"),
+    MovePiece: mark("moved {title}"),
+    PlanCoats: mark("planned other coats on {title}"),
+    UnplanCoat: mark("took a coat to come off {title}"),
+    ReplacePlanned: mark("planned another coat on {title}"),
+    MovePlanned: mark("moved a coat to come on {title}"),
 }
 _OF_A_COAT = {
-    LayCoat: "laid {coat} on {title}",
-    PlanCoat: "planned {coat} on {title}",
-    CoverCoat: "set the cover over {coat} on {title}",
-    RecordLook: "tested {coat} on {title}",
-    RecordOutcome: "said how {coat} on {title} came out",
-    CorrectCoat: "corrected {coat} on {title}",
-    TakeBackCoat: "took back {coat} on {title}",
-    CorrectLook: "corrected a look at {coat} on {title}",
-    TakeBackLook: "took back a look at {coat} on {title}",
-    TakeBackOutcome: "took back how {coat} on {title} came out",
+    LayCoat: mark("laid {coat} on {title}"),
+    PlanCoat: mark("planned {coat} on {title}"),
+    CoverCoat: mark("set the cover over {coat} on {title}"),
+    RecordLook: mark("tested {coat} on {title}"),
+    RecordOutcome: mark("said how {coat} on {title} came out"),
+    CorrectCoat: mark("corrected {coat} on {title}"),
+    TakeBackCoat: mark("took back {coat} on {title}"),
+    CorrectLook: mark("corrected a look at {coat} on {title}"),
+    TakeBackLook: mark("took back a look at {coat} on {title}"),
+    TakeBackOutcome: mark("took back how {coat} on {title} came out"),
 }
 
 
@@ -59,11 +60,11 @@ def deed_words(command: PieceCommand, before: Piece | None, after: Piece, labels
     """Return what `command` did: "laid gloss 1 on Kiln Light"; `labels` gives the short names of a piece's coats."""
     of_piece = _OF_A_PIECE.get(type(command))
     if of_piece is not None:
-        return of_piece.format(title=after.title)
+        return say(of_piece, title=after.title)
     of_coat = _OF_A_COAT.get(type(command))
     if of_coat is None:
-        return f"changed {after.title}"
-    return of_coat.format(title=after.title, coat=_coat_label(before, after, labels))
+        return say("changed {title}", title=after.title)
+    return say(of_coat, title=after.title, coat=_coat_label(before, after, labels))
 
 
 def _coat_label(before: Piece | None, after: Piece, labels: Labels) -> str:
@@ -77,4 +78,4 @@ def _coat_label(before: Piece | None, after: Piece, labels: Labels) -> str:
         for coat, label in zip(before.coats, labels(before), strict=True):
             if coat.key not in there:
                 return label
-    return "a coat"
+    return say("a coat")

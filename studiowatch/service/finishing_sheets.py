@@ -9,15 +9,17 @@ from typing import Protocol
 
 from studiowatch.coats.data_sheet import SheetFaults
 from studiowatch.service.exchange import ExchangeFault
+from studiowatch.service.modelled_times import modelled_times
 from studiowatch.service.record_room import room_while_wet
 from studiowatch.service.sheet_shelf import SheetShelf
+from studiowatch.speech.words import mark, say
 from studiowatch.store.database import looking
 from studiowatch.store.folder import StudioFolder
 from studiowatch.store.review_records import ReviewRecords
 from studiowatch.store.trouble import StoreTrouble
 from studiowatch.studio.finishing_record import FinishingRecord, finishing_record
 
-NO_PIECE = "This piece is not in the records any more."
+NO_PIECE = mark("This piece is not in the records any more.")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -69,11 +71,12 @@ class StudioFinishing:
             records = ReviewRecords(database)
             piece = next((one for one in records.pieces() if one.key == piece_key), None)
             if piece is None:
-                raise ExchangeFault(NO_PIECE)
+                raise ExchangeFault(say(NO_PIECE))
             correct = records.corrections().corrected
             return finishing_record(
                 piece,
                 shelf.sheets,
                 lambda start_ms, end_ms: room_while_wet(records, start_ms, end_ms, correct),
+                modelled=modelled_times(piece, shelf, records, correct),
                 with_notes=with_notes,
             )

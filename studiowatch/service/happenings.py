@@ -6,8 +6,20 @@ from dataclasses import dataclass
 from datetime import UTC, datetime
 
 from studiowatch.coats.stages import Stage
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.warnings import StudioWarning, WarningState
 
+_REACHED = {
+    Stage.SET_TO_TOUCH: mark("{title}: {coat} is set to touch"),
+    Stage.DUST_FREE: mark("{title}: {coat} is dust free"),
+    Stage.TACK_FREE: mark("{title}: {coat} is tack free"),
+    Stage.DRY_TO_TOUCH: mark("{title}: {coat} is dry to touch"),
+    Stage.CLEAR: mark("{title}: {coat} is clear"),
+    Stage.DRY_TO_RECOAT: mark("{title}: {coat} is dry to recoat"),
+    Stage.DRY_HARD: mark("{title}: {coat} is dry hard"),
+    Stage.DRY_THROUGH: mark("{title}: {coat} is dry through"),
+    Stage.CURED: mark("{title}: {coat} is cured"),
+}
 LEVEL_NAMES = ("calm", "caution", "act")
 
 
@@ -43,7 +55,7 @@ class WarningHappened:
         """Return the line that people read."""
         sentence = self.warning.sentence
         if self.warning.state is WarningState.CLEARED:
-            return f"over: {sentence.headline}"
+            return say("over: {headline}", headline=sentence.headline)
         return " ".join(part for part in (f"{sentence.headline}.", sentence.detail, sentence.advice) if part)
 
 
@@ -69,7 +81,7 @@ class StageHappened:
 
     def line(self) -> str:
         """Return the line that people read."""
-        return f"{self.piece_title}: {self.coat_label} is {self.stage.value.replace('_', ' ')}"
+        return say(_REACHED[self.stage], title=self.piece_title, coat=self.coat_label)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

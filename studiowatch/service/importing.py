@@ -14,7 +14,9 @@ from studiowatch.board.room_log_blocks import Event, RowsTaken
 from studiowatch.board.room_log_cells import FaultKind
 from studiowatch.board.room_log_rows import HeaderRefused, Remark, RowRefused, RowRepeated, RowTaken
 from studiowatch.room.log_columns import LogColumns, columns_of, joined
+from studiowatch.service.row_words import kind_word
 from studiowatch.service.take_readings import TakeReadings
+from studiowatch.speech.words import say
 from studiowatch.store.taking_in import Verdict
 
 HOUR_MS = 3_600_000
@@ -48,15 +50,22 @@ class Summary:
 
     def sentence(self) -> str:
         """Return the summary for her."""
-        why = ", ".join(f"{kind.value}: {count}" for kind, count in self.reasons.most_common())
-        refused = f"refused: {self.refused}" + (f" ({why})" if why else "")
-        return f"Taken: {self.taken}; there already: {self.there}; {refused}."
+        why = ", ".join(f"{kind_word(kind)}: {count}" for kind, count in self.reasons.most_common())
+        counts = {"taken": self.taken, "there": self.there, "refused": self.refused}
+        if not why:
+            return say("Taken: {taken}; there already: {there}; refused: {refused}.", **counts)
+        return say("Taken: {taken}; there already: {there}; refused: {refused} ({why}).", **counts, why=why)
 
 
 def import_note(name: str, summary: Summary) -> str:
     """Return the fact about the log that readings came from the file `name`."""
-    span = f"UTC ms {summary.first_ms} to {summary.last_ms}"
-    return f"{summary.taken} readings of {name}, raw as written there, {span}."
+    return say(
+        "{taken} readings of {name}, raw as written there, UTC ms {first} to {last}.",
+        taken=summary.taken,
+        name=name,
+        first=summary.first_ms,
+        last=summary.last_ms,
+    )
 
 
 @dataclass(slots=True)
@@ -80,7 +89,7 @@ class FaultTeller:
             self._runs[kind] = (first, line)
             return
         self._end(kind)
-        self.tell(f"{self.origin}, line {line}: {clause}")
+        self.tell(say("{origin}, line {line}: {clause}", origin=self.origin, line=line, clause=clause))
         self._runs[kind] = (line, line)
 
     def close(self) -> None:
@@ -91,8 +100,11 @@ class FaultTeller:
     def _end(self, kind: FaultKind) -> None:
         first, last = self._runs.pop(kind, (0, 0))
         if last > first:
-            lines = f"line {last}" if last == first + 1 else f"lines {first + 1} to {last}"
-            self.tell(f"{self.origin}, {lines}: the same again ({kind.value}).")
+            told = {"origin": self.origin, "first": first + 1, "last": last, "kind": kind_word(kind)}
+            if last == first + 1:
+                self.tell(say("{origin}, line {last}: the same again ({kind}).", **told))
+            else:
+                self.tell(say("{origin}, lines {first} to {last}: the same again ({kind}).", **told))
 
 
 def take_log(
@@ -156,7 +168,9 @@ class _Taking:
                 self._refuse(event.line, event.kind, event.clause)
             case HeaderRefused():
                 self.summary.header.append(event.clause)
-                self.teller.tell(f"{self.teller.origin}, line 1: {event.clause}")
+                self.teller.tell(
+                    say("{origin}, line {line}: {clause}", origin=self.teller.origin, line=1, clause=event.clause)
+                )
             case Remark():
                 comma = ", " if event.sentence.startswith("line ") else ": "
                 self.teller.tell(f"{self.teller.origin}{comma}{event.sentence}")
@@ -198,7 +212,7 @@ class _Taking:
             self.summary.first_ms = int(taken[0]) if self.summary.first_ms is None else self.summary.first_ms
             self.summary.last_ms = int(taken[-1])
         for line in lines[verdicts == Verdict.DIFFERENT].tolist():
-            clause = "the records have another reading at this time, which stays; leave one of the two."
+            clause = say("the records have another reading at this time, which stays; leave one of the two.")
             self._refuse(line, FaultKind.SAME_TIME, clause)
         return True
 

@@ -10,11 +10,12 @@ from dataclasses import dataclass
 
 from studiowatch.board.events import BoardEvent, BoardTrouble, LineRefused, NumbersSeen, ReadingArrived
 from studiowatch.service.commands import Command, Refused
+from studiowatch.speech.words import mark, say
 
 LIMIT = 4096  # events, over an hour of readings at one a second
 AT_ONCE = 256  # items taken between two looks at the clock: a backlog must not keep the watch from looking
 FREQUENT = (ReadingArrived, BoardTrouble, LineRefused, NumbersSeen)  # a board may send these faster than they are taken
-CLOSING = "studiowatch is closing; start it again and repeat what you asked for."
+CLOSING = mark("studiowatch is closing; start it again and repeat what you asked for.")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -62,7 +63,7 @@ class Inbox:
             if not self._closed:
                 self._queue.put(Errand(command=command, answer=answer))
                 return answer
-        answer.set_exception(Refused(CLOSING))
+        answer.set_exception(Refused(say(CLOSING)))
         return answer
 
     def wake(self) -> None:
@@ -92,4 +93,4 @@ class Inbox:
         while items := list(self.take(0.0)):
             for item in items:
                 if isinstance(item, Errand) and item.answer.set_running_or_notify_cancel():
-                    item.answer.set_exception(Refused(CLOSING))
+                    item.answer.set_exception(Refused(say(CLOSING)))

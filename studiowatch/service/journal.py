@@ -13,6 +13,7 @@ from itertools import islice
 from studiowatch.room.readings import Reading
 from studiowatch.service.disk import Disk
 from studiowatch.service.ports import ReadingsLog
+from studiowatch.speech.words import say
 
 BATCH_S = 4.0  # s, age at which a batch is committed; looked at each second, so a power cut takes at most five
 HELD_MOST = 200_000  # readings held in memory while the disk refuses: over two days at one a second
@@ -49,11 +50,14 @@ class Journal:
         """What became of readings that are not written and not merely waiting: one sentence each, or ""."""
         sentences = []
         if self.dropped:
-            sentences.append(f"Readings lost because the disk refused for too long: {self.dropped}.")
+            sentences.append(say("Readings lost because the disk refused for too long: {count}.", count=self.dropped))
         if self.set_aside:
             sentences.append(
-                f"Readings that cannot be stored, through a fault of ours: {len(self.set_aside)}; "
-                "they go to a room log beside the records when studiowatch ends."
+                say(
+                    "Readings that cannot be stored, through a fault of ours: {count}; they go to a room log "
+                    "beside the records when studiowatch ends.",
+                    count=len(self.set_aside),
+                )
             )
         return " ".join(sentences)
 

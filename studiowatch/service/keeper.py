@@ -28,6 +28,7 @@ from studiowatch.service.sheet_folder import SheetFolder
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.service.watchkeeping import Watchkeeping
+from studiowatch.speech.words import say
 
 LOOK_S = 0.5  # s, longest time between two looks at the clock: silence and prompts are noticed this fast
 JOIN_S = 10.0  # s, a stop that takes longer is a fault
@@ -129,7 +130,7 @@ class Keeper:
         self._inbox.wake()
         self._thread.join(JOIN_S)
         if self._thread.is_alive():
-            raise RuntimeError("the keeper's thread did not end")
+            raise RuntimeError("the keeper's thread did not end")  # not said
 
     def submit(self, command: Command) -> Future[str]:
         """Have `command` carried out; see `studiowatch.service.ports.Desk`."""
@@ -224,7 +225,9 @@ class Keeper:
         except Refused as refusal:
             errand.answer.set_exception(refusal)
         except Exception as fault:
-            errand.answer.set_exception(Refused(f"That could not be done, through a fault of ours: {fault}."))
+            errand.answer.set_exception(
+                Refused(say("That could not be done, through a fault of ours: {fault}.", fault=fault))
+            )
             raise
         else:
             errand.answer.set_result(key)
@@ -249,7 +252,9 @@ class Keeper:
         except PortFault as fault:
             raise Refused(str(fault)) from fault
         except OSError as fault:
-            raise Refused(f"What you said is used until the program ends, but could not be kept: {fault}.") from fault
+            raise Refused(
+                say("What you said is used until the program ends, but could not be kept: {fault}.", fault=fault)
+            ) from fault
         return ""
 
     def _publish(self, watch: Watchkeeping) -> None:
@@ -272,7 +277,11 @@ class Keeper:
         try:
             work(*arguments, **named)
         except Exception as fault:  # noqa: BLE001 - the thread's top
-            sentence = f"A fault of ours: {type(fault).__name__}: {fault}. The watch goes on; please report it."
+            sentence = say(
+                "A fault of ours: {kind}: {fault}. The watch goes on; please report it.",
+                kind=type(fault).__name__,
+                fault=fault,
+            )
             if sentence != watch.own_fault:
                 traceback.print_exc(file=sys.stderr)
                 watch.own_fault = sentence

@@ -15,6 +15,8 @@ from studiowatch.service.coat_run import DRAWS, SEED, CoatRun
 from studiowatch.service.ports import LearntRecord, Records
 from studiowatch.service.product_views import LearntView
 from studiowatch.service.sheet_shelf import SheetShelf
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import say, say_counted
 from studiowatch.store.trouble import StoreTrouble
 from studiowatch.studio.amounts import is_measured
 from studiowatch.studio.pieces import Coat
@@ -183,7 +185,20 @@ def _evidence_of(record: LearntRecord) -> Evidence:
 
 def _sentence(title: str, times: tuple[float, float, float], tests: int) -> str:
     low, middle, high = times
-    source = f"from {tests} test{'' if tests == 1 else 's'}"
+    source = say_counted(tests, "from 1 test", "from {n} tests")
     if abs(middle - 1.0) < _LIKE_THE_SHEET:
-        return f"{title} dries here as its sheet says ({low:.1f} to {high:.1f} times as long), {source}."
-    return f"{title} dries {middle:.1f} times as long here as its sheet says ({low:.1f} to {high:.1f}), {source}."
+        return say(
+            "{title} dries here as its sheet says ({low} to {high} times as long), {source}.",
+            title=title,
+            low=chosen().number(low, 1),
+            high=chosen().number(high, 1),
+            source=source,
+        )
+    return say(
+        "{title} dries {middle} times as long here as its sheet says ({low} to {high}), {source}.",
+        title=title,
+        middle=chosen().number(middle, 1),
+        low=chosen().number(low, 1),
+        high=chosen().number(high, 1),
+        source=source,
+    )

@@ -10,6 +10,7 @@ from math import isfinite
 from pathlib import Path
 
 from studiowatch.room.readings import Channel, Reading
+from studiowatch.speech.words import say
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -37,21 +38,33 @@ def rescue(left: Leavings, folder: Path) -> str:
     if left.readings:
         sentences.append(_rescue_readings(left.readings, folder))
     if left.records:
-        sentences.append(f"Not stored, and lost: changes of warnings and prompts, and notes: {left.records}.")
+        sentences.append(
+            say("Not stored, and lost: changes of warnings and prompts, and notes: {count}.", count=left.records)
+        )
     return " ".join((*sentences, left.trouble)).rstrip() if sentences else ""
 
 
 def _rescue_readings(readings: Sequence[Reading], folder: Path) -> str:
     first, last = _iso(readings[0].time_ms), _iso(readings[-1].time_ms)
-    what = f"{len(readings)} of the readings from {first} to {last}"
+    what = {"count": len(readings), "first": first, "last": last}
     for place in (folder, Path.home()):
         try:
             path = _write_room_log(readings, place)
         except OSError as fault:
             why = str(fault.strerror or fault)
         else:
-            return f"Not stored: {what}; they are kept as a room log in {path}."
-    return f"Not stored, and lost: {what}: {folder} takes no file either ({why})."
+            return say(
+                "Not stored: {count} of the readings from {first} to {last}; they are kept as a room log in {path}.",
+                **what,
+                path=path,
+            )
+    return say(
+        "Not stored, and lost: {count} of the readings from {first} to {last}: "
+        "{folder} takes no file either ({fault}).",
+        **what,
+        folder=folder,
+        fault=why,
+    )
 
 
 def _write_room_log(readings: Sequence[Reading], folder: Path) -> Path:

@@ -12,6 +12,7 @@ from studiowatch.service.disk import Disk
 from studiowatch.service.journal import Journal
 from studiowatch.service.leavings import Leavings
 from studiowatch.service.ports import ReadingsLog, Records
+from studiowatch.speech.words import say
 from studiowatch.studio.pieces import Piece
 
 SEAL_EVERY_S = 600.0  # s between looks for an hour that may be packed
@@ -84,7 +85,7 @@ class Ledger:
         if not self.disk.trouble and self._journal.dropped > self._noted_dropped:
             lost = self._journal.dropped - self._noted_dropped
             self._noted_dropped = self._journal.dropped
-            self.note(now_ms, "dropped", f"The disk refused for too long: readings lost: {lost}.")
+            self.note(now_ms, "dropped", say("The disk refused for too long: readings lost: {count}.", count=lost))
         if self._sealed_s is None or now_s - self._sealed_s >= SEAL_EVERY_S:
             self._sealed_s = now_s
             self.disk.attempt(partial(self._seal, now_ms - SEAL_AGE_MS), now_s)

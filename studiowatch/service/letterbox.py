@@ -12,6 +12,7 @@ from pathlib import Path
 
 from studiowatch.service.commands import Command, Refused
 from studiowatch.service.letters import NoLetter, read, written
+from studiowatch.speech.words import say
 
 ANSWER_S = 20.0  # s that a call waits for: the watch looks every half second, but may be drying twenty pieces
 STALE_S = 60.0  # s after which nobody waits for an answer any more
@@ -96,8 +97,8 @@ def _unanswered(letter: Path) -> str:
     try:
         letter.unlink()
     except FileNotFoundError:
-        return "The watch took what was asked and has not answered yet; look with `studiowatch piece list`."
-    return "What has the records open does not take anything; nothing was done: end it, and ask again."
+        return say("The watch took what was asked and has not answered yet; look with `studiowatch piece list`.")
+    return say("What has the records open does not take anything; nothing was done: end it, and ask again.")
 
 
 def _answer(path: Path, future: Future[str]) -> None:

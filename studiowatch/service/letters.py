@@ -38,6 +38,7 @@ from studiowatch.service.correction_commands import (
     TakeBackOutcome,
     TakePhoto,
 )
+from studiowatch.speech.words import mark, say
 
 _MAY_BE_ASKED = (
     RegisterPiece,
@@ -64,7 +65,7 @@ _MAY_BE_ASKED = (
     TakePhoto,
 )
 _BY_NAME: Mapping[str, type[Any]] = {one.__name__: one for one in _MAY_BE_ASKED}
-_NO_LETTER = "What was asked could not be read; use the same studiowatch for the call as for the watch."
+_NO_LETTER = mark("What was asked could not be read; use the same studiowatch for the call as for the watch.")
 
 
 class NoLetter(ValueError):  # noqa: N818 - reads as the answer it is
@@ -88,12 +89,12 @@ def read(text: str) -> Command:
         letter = json.loads(text)
         return _made(_BY_NAME[letter["command"]], letter["fields"])  # type: ignore[no-any-return]
     except (ValueError, KeyError, TypeError, AttributeError, RecursionError) as fault:
-        raise NoLetter(_NO_LETTER) from fault
+        raise NoLetter(say(_NO_LETTER)) from fault
 
 
 def _made(kind: type[Any], values: Any) -> Any:  # noqa: ANN401 - whatever the text holds
     if not isinstance(values, dict) or set(values) - {field.name for field in fields(kind)}:
-        raise NoLetter(_NO_LETTER)
+        raise NoLetter(say(_NO_LETTER))
     hints = get_type_hints(kind)
     return kind(**{name: _value(hints[name], value) for name, value in values.items()})
 
@@ -117,5 +118,5 @@ def _plain(hint: Any, value: Any) -> Any:  # noqa: ANN401
         return reads[hint](value)
     allowed = (int, float) if hint is float else hint
     if not isinstance(value, allowed) or (isinstance(value, bool) and hint is not bool):
-        raise NoLetter(_NO_LETTER)
+        raise NoLetter(say(_NO_LETTER))
     return value

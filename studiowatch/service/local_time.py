@@ -4,39 +4,50 @@ from __future__ import annotations
 
 from datetime import date, datetime, time, timedelta
 
+from studiowatch.speech.dates import day_of_week, day_of_year
+from studiowatch.speech.units import chosen
 from studiowatch.studio.working_hours import WallClock
 
 
 def clock_text(time_ms: int) -> str:
     """Return the time of day in her zone, "14:07"."""
-    return datetime.fromtimestamp(time_ms / 1000).astimezone().strftime("%H:%M")
+    return chosen().clock(_local(time_ms))
 
 
 def seconds_text(time_ms: int) -> str:
     """Return the time of day in her zone to the second, "14:07:05"."""
-    return datetime.fromtimestamp(time_ms / 1000).astimezone().strftime("%H:%M:%S")
+    return chosen().clock(_local(time_ms), seconds=True)
 
 
 def when_text(time_ms: int, now_ms: int) -> str:
     """Return the time in her zone, with the day if it is not today's: "15:20", "Sat 13 Dec 16:35"."""
     day, today = local_date(time_ms), local_date(now_ms)
-    return clock_text(time_ms) if day == today else f"{day:%a} {day.day} {day:%b} {clock_text(time_ms)}"
+    return clock_text(time_ms) if day == today else f"{day_of_week(day)} {clock_text(time_ms)}"
+
+
+def dated_text(time_ms: int) -> str:
+    """Return a day with its year and the time of day in her zone, "2 Mar 2026, 10:01"."""
+    return f"{day_of_year(local_date(time_ms))}, {clock_text(time_ms)}"
 
 
 def local_date(time_ms: int) -> date:
     """Return her calendar day."""
-    return datetime.fromtimestamp(time_ms / 1000).astimezone().date()
+    return _local(time_ms).date()
 
 
 def utc_offset_s(time_ms: int) -> int:
     """Return how far her zone is ahead of UTC at a time, s."""
-    offset = datetime.fromtimestamp(time_ms / 1000).astimezone().utcoffset()
+    offset = _local(time_ms).utcoffset()
     return 0 if offset is None else round(offset.total_seconds())
 
 
 def wall_clock() -> WallClock:
     """Return her calendar."""
     return WallClock(day=local_date, at=_local_ms)
+
+
+def _local(time_ms: int) -> datetime:
+    return datetime.fromtimestamp(time_ms / 1000).astimezone()
 
 
 def _local_ms(day: date, minutes: int) -> int:

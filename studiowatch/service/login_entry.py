@@ -15,6 +15,8 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
+from studiowatch.speech.words import say
+
 _MUST_BE_QUOTED = set(" \t\n\"'\\><~|&;$*?#()`")
 _ESCAPED = {'"': '\\"', "`": "\\`", "$": "\\$", "\\": "\\\\"}
 
@@ -59,8 +61,9 @@ class LoginEntry:
             words = " ".join(f'"{word}"' for word in self.command)
             return f'@start "studiowatch" {words}\r\n'.encode()
         line = " ".join(_quoted(word) for word in self.command)
+        comment = say("Watches the drying room")
         return (
-            "[Desktop Entry]\nType=Application\nName=studiowatch\nComment=Watches the drying room\n"
+            f"[Desktop Entry]\nType=Application\nName=studiowatch\nComment={comment}\n"  # not said
             f"Exec={line}\nTerminal=false\nX-GNOME-Autostart-enabled=true\n"
         ).encode()
 
@@ -73,7 +76,8 @@ def login_entry(
         path = home / "Library" / "LaunchAgents" / "studiowatch.plist"
     elif platform == "win32":
         roaming = Path(environ.get("APPDATA") or home / "AppData" / "Roaming")
-        path = roaming / "Microsoft" / "Windows" / "Start Menu" / "Programs" / "Startup" / "studiowatch.cmd"
+        menu = roaming / "Microsoft" / "Windows" / "Start Menu"  # not said
+        path = menu / "Programs" / "Startup" / "studiowatch.cmd"
     else:
         path = Path(environ.get("XDG_CONFIG_HOME") or home / ".config") / "autostart" / "studiowatch.desktop"
     return LoginEntry(path=path, command=tuple(command), platform=platform)

@@ -6,7 +6,20 @@ from collections.abc import Callable, Mapping
 from dataclasses import replace
 from typing import Any
 
-from studiowatch.service.bench import Bench, Changed, THINNED_pct, check_amount, past, since, with_coat, within
+from studiowatch.service.bench import (
+    COVERED_AHEAD,
+    LAID_AHEAD,
+    LOOKED_AHEAD,
+    WATER_ADDED,
+    Bench,
+    Changed,
+    THINNED_pct,
+    check_amount,
+    past,
+    since,
+    with_coat,
+    within,
+)
 from studiowatch.service.commands import (
     AmendPiece,
     ArchivePiece,
@@ -42,7 +55,10 @@ from studiowatch.service.correction_orders import (
 )
 from studiowatch.service.piece_orders import amended, archived, moved, registered, restored
 from studiowatch.service.replanning import planned
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.pieces import Coat, Look, Piece
+
+SEEN_AHEAD = mark("The time it was seen lies {minutes} min ahead of the clock; give a time that has been.")
 
 PieceCommand = (
     RegisterPiece
@@ -71,10 +87,10 @@ def carry_out(command: PieceCommand, bench: Bench) -> Changed:
 
 def _lay(command: LayCoat, bench: Bench) -> Changed:
     piece = bench.piece(command.piece_key)
-    laid_ms = past("The time the coat was laid", command.laid_ms, bench.now_ms)
+    laid_ms = past(LAID_AHEAD, command.laid_ms, bench.now_ms)
     below = [coat for coat in piece.coats if coat.laid_ms is not None]
     if below and laid_ms < (below[-1].laid_ms or 0) and not command.below:
-        raise Refused("The coat below was laid later than this one; check the time, or lay the lower coat first.")
+        raise Refused(say("The coat below was laid later than this one; check the time, or lay the lower coat first."))
     check_amount(volume_mL=command.volume_mL, grams=command.grams, wet_um=command.wet_um)
     coat = Coat(
         key=_planned_key(command, piece, bench),
@@ -83,7 +99,7 @@ def _lay(command: LayCoat, bench: Bench) -> Changed:
         volume_mL=command.volume_mL,
         grams=command.grams,
         wet_um=command.wet_um,
-        thinned_pct=within("water added", command.thinned_pct, "% of the volume", THINNED_pct),
+        thinned_pct=within(WATER_ADDED, command.thinned_pct, "%", THINNED_pct),
     )
     to_come = tuple(old for old in piece.coats if old.laid_ms is None and old.key != coat.key)
     return Changed(piece=replace(piece, coats=in_order((*below, coat, *to_come))), key=coat.key)
@@ -94,9 +110,11 @@ def _planned_key(command: LayCoat, piece: Piece, bench: Bench) -> str:
         return bench.new_key()
     laid_ms = {coat.key: coat.laid_ms for coat in piece.coats}
     if command.coat_key not in laid_ms:
-        raise Refused(f"The planned coat is not on {piece.title} any more; choose the sheet and lay it anew.")
+        raise Refused(
+            say("The planned coat is not on {title} any more; choose the sheet and lay it anew.", title=piece.title)
+        )
     if laid_ms[command.coat_key] is not None:
-        raise Refused(f"That coat of {piece.title} is on already; choose the next one.")
+        raise Refused(say("That coat of {title} is on already; choose the next one.", title=piece.title))
     return command.coat_key
 
 
@@ -104,14 +122,14 @@ def _note(command: CoverCoat | RecordLook | RecordOutcome, bench: Bench) -> Chan
     piece, coat, laid_ms = bench.laid(command.coat_key)
     match command:
         case CoverCoat():
-            covered_ms = since(laid_ms, past("The time of covering", command.covered_ms, bench.now_ms))
+            covered_ms = since(laid_ms, past(COVERED_AHEAD, command.covered_ms, bench.now_ms))
             changed, key = replace(coat, covered_from_ms=covered_ms), coat.key
         case RecordLook():
-            time_ms = since(laid_ms, past("The time of the look", command.time_ms, bench.now_ms))
+            time_ms = since(laid_ms, past(LOOKED_AHEAD, command.time_ms, bench.now_ms))
             look = Look(key=bench.new_key(), time_ms=time_ms, finding=command.finding)
             changed, key = replace(coat, looks=(*coat.looks, look)), look.key
         case RecordOutcome():
-            seen_ms = since(laid_ms, past("The time it was seen", command.seen_ms, bench.now_ms))
+            seen_ms = since(laid_ms, past(SEEN_AHEAD, command.seen_ms, bench.now_ms))
             changed, key = replace(coat, outcome=command.outcome, seen_ms=seen_ms), coat.key
     return Changed(piece=replace(piece, coats=with_coat(piece, changed)), key=key)
 

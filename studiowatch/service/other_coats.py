@@ -7,8 +7,10 @@ from math import nan
 
 import numpy as np
 
+from studiowatch.service.coat_words import outcome_word
 from studiowatch.service.review_log import ReviewedCoat
 from studiowatch.service.reviewer import Reviewer
+from studiowatch.speech.words import say
 from studiowatch.studio.pieces import Coat, Outcome, Piece
 from studiowatch.studio.review_views import OtherCoat
 
@@ -29,7 +31,7 @@ def other_coats(reviewer: Reviewer, coat_key: str) -> tuple[OtherCoat, ...]:
     laid = [(piece, coat) for piece in reviewer.pieces for coat in piece.coats if coat.laid_ms is not None]
     this = next((pair for pair in laid if pair[1].key == coat_key), None)
     if this is None:
-        raise ReviewedCoat("This coat is not among the records, or has not been laid yet.")
+        raise ReviewedCoat(say("This coat is not among the records, or has not been laid yet."))
     kind = reviewer.shelf.stand_in(this[1].sheet).kind
     others = [
         (piece, coat)
@@ -42,7 +44,7 @@ def other_coats(reviewer: Reviewer, coat_key: str) -> tuple[OtherCoat, ...]:
 
 def _beside(reviewer: Reviewer, piece: Piece, coat: Coat) -> OtherCoat:
     rows = np.array(list(_rows(reviewer, coat.laid_ms or 0)), dtype=np.float64).reshape(-1, 3)
-    outcome = "not recorded" if coat.outcome is None else coat.outcome.value
+    outcome = say("not recorded") if coat.outcome is None else outcome_word(coat.outcome)
     return OtherCoat(
         words=f"{piece.title}, {outcome}",
         clouded=coat.outcome not in {None, Outcome.CLEAR},

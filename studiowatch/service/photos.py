@@ -8,6 +8,8 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from studiowatch.service.commands import Refused
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import say
 
 LARGEST_MB = 80  # of a picture that is taken: beyond any camera's own; assumption
 
@@ -34,19 +36,30 @@ class PhotoFolder:
         try:
             size_MB = path.stat().st_size / 1e6 if path.is_file() else None
         except (OSError, ValueError) as fault:
-            raise Refused(f"The picture {path.name} cannot be read: {fault}. Choose another.") from fault
+            raise Refused(
+                say("The picture {path} cannot be read: {fault}. Choose another.", path=path.name, fault=fault)
+            ) from fault
         if size_MB is None:
-            raise Refused(f"There is no picture {path.name!r}; choose a file that is there.")
+            raise Refused(say("There is no picture {path}; choose a file that is there.", path=repr(path.name)))
         if size_MB > LARGEST_MB:
             raise Refused(
-                f"{path.name} has {size_MB:.0f} MB; a picture may have up to {LARGEST_MB} MB. Choose another."
+                say(
+                    "{path} has {size} MB; a picture may have up to {most} MB. Choose another.",
+                    path=path.name,
+                    size=chosen().number(size_MB),
+                    most=LARGEST_MB,
+                )
             )
         try:
             picture = self.shrink(path)
         except NoPicture as fault:
-            raise Refused(f"{path.name} cannot be shown: {fault}. Choose another picture.") from fault
+            raise Refused(
+                say("{path} cannot be shown: {fault}. Choose another picture.", path=path.name, fault=fault)
+            ) from fault
         except OSError as fault:
-            raise Refused(f"The picture {path.name} cannot be read: {fault.strerror or fault}.") from fault
+            raise Refused(
+                say("The picture {path} cannot be read: {fault}.", path=path.name, fault=fault.strerror or fault)
+            ) from fault
         return self._keep(picture)
 
     def _keep(self, picture: bytes) -> str:
@@ -57,5 +70,11 @@ class PhotoFolder:
             unfinished.write_bytes(picture)
             unfinished.replace(self.folder / name)
         except OSError as fault:
-            raise Refused(f"The photo could not be kept in {self.folder}: {fault.strerror or fault}.") from fault
+            raise Refused(
+                say(
+                    "The photo could not be kept in {folder}: {fault}.",
+                    folder=self.folder,
+                    fault=fault.strerror or fault,
+                )
+            ) from fault
         return name

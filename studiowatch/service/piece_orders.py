@@ -17,8 +17,20 @@ from studiowatch.service.commands import (
     RegisterPiece,
 )
 from studiowatch.service.correction_commands import RestorePiece
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.pieces import LATEST_YEAR, PANELS_MOST, TITLE_MOST, Coat, Piece, Shape
 
+FINISHED_AHEAD = mark(
+    "The time the paint was finished lies {minutes} min ahead of the clock; give a time that has been."
+)
+PAINT_THICKNESS = mark("The thickness of the paint is {value} {unit}; allowed is {low} to {high} {unit}. Correct it.")
+WIDTH = mark("The width is {value} {unit}; allowed is {low} to {high} {unit}. Correct it.")
+HEIGHT = mark("The height is {value} {unit}; allowed is {low} to {high} {unit}. Correct it.")
+PANELS = mark("The number of panels is {value} panels; allowed is {low} to {high} panels. Correct it.")
+_ONE_PANEL = {
+    Shape.RECTANGLE: mark("A piece that is rectangle has 1 panel, not {panels}; choose a set of panels."),
+    Shape.ROUND: mark("A piece that is round has 1 panel, not {panels}; choose a set of panels."),
+}
 SIDE_cm = (1.0, 1000.0)  # cm, a piece's sides: from a sample chip to a wall; assumption
 NOTES_MOST = 4000  # characters: a page; assumption
 SUPPORT_MOST = 120  # characters
@@ -30,8 +42,8 @@ def registered(command: RegisterPiece, bench: Bench) -> Changed:
     piece = Piece(
         key=bench.new_key(),
         title=_title(command.title, bench, None),
-        width_cm=_side("width", command.width_cm),
-        height_cm=_side("height", command.height_cm),
+        width_cm=_side(WIDTH, command.width_cm),
+        height_cm=_side(HEIGHT, command.height_cm),
         due=_due(command.due),
         support=_support(command.support) or "canvas",
         orientation=command.orientation,
@@ -55,8 +67,8 @@ def amended(command: AmendPiece, bench: Bench) -> Changed:
     piece = replace(
         piece,
         title=title or piece.title,
-        width_cm=piece.width_cm if command.width_cm is None else _side("width", command.width_cm),
-        height_cm=piece.height_cm if command.height_cm is None else _side("height", command.height_cm),
+        width_cm=piece.width_cm if command.width_cm is None else _side(WIDTH, command.width_cm),
+        height_cm=piece.height_cm if command.height_cm is None else _side(HEIGHT, command.height_cm),
         due=None if command.no_due else _due(command.due) or piece.due,
         support=_support(command.support or "") or piece.support,
         orientation=command.orientation or piece.orientation,
@@ -82,11 +94,16 @@ def restored(command: RestorePiece, bench: Bench) -> Changed:
     """Return an archived piece on the rack again, behind the others."""
     piece = next((piece for piece in bench.pieces if piece.key == command.piece_key), None)
     if piece is None:
-        raise Refused("That piece is not in the records; choose one from the archive.")
+        raise Refused(say("That piece is not in the records; choose one from the archive."))
     if not piece.archived:
-        raise Refused(f"{piece.title} is on the rack already.")
+        raise Refused(say("{title} is on the rack already.", title=piece.title))
     if any(other.title == piece.title and not other.archived for other in bench.pieces):
-        raise Refused(f"There is another piece called {piece.title!r} on the rack; give that one another title first.")
+        raise Refused(
+            say(
+                "There is another piece called {title} on the rack; give that one another title first.",
+                title=repr(piece.title),
+            )
+        )
     return Changed(piece=replace(piece, archived=False, place=_behind(bench)), key=piece.key)
 
 
@@ -124,15 +141,15 @@ def _painted(piece: Piece, paint: Paint | None, bench: Bench) -> Piece:
     if paint is None:
         return piece
     if bench.sheet(paint.sheet) not in bench.paints:
-        raise Refused(f"The data sheet {paint.sheet!r} is not of a paint; choose one of a paint.")
-    finished_ms = past("The time the paint was finished", paint.finished_ms, bench.now_ms)
+        raise Refused(say("The data sheet {sheet} is not of a paint; choose one of a paint.", sheet=repr(paint.sheet)))
+    finished_ms = past(FINISHED_AHEAD, paint.finished_ms, bench.now_ms)
     if paint.wet_um is not None:
-        within("thickness of the paint", paint.wet_um, "µm", AMOUNT["µm"])
+        within(PAINT_THICKNESS, paint.wet_um, "µm", AMOUNT["µm"])
     lowest = piece.coats[0] if piece.coats and piece.coats[0].sheet in bench.paints else None
     above = piece.coats if lowest is None else piece.coats[1:]
     first_ms = next((coat.laid_ms for coat in above if coat.laid_ms is not None), None)
     if first_ms is not None and finished_ms > first_ms:
-        raise Refused("The paint was finished after the first coat on it was laid; correct one of the two times.")
+        raise Refused(say("The paint was finished after the first coat on it was laid; correct one of the two times."))
     coat = replace(
         lowest or Coat(key=bench.new_key(), sheet=paint.sheet),
         sheet=paint.sheet,
@@ -147,49 +164,76 @@ def _painted(piece: Piece, paint: Paint | None, bench: Bench) -> Piece:
 def _title(title: str, bench: Bench, own_key: str | None) -> str:
     title = " ".join(title.split())
     if not title.isprintable():
-        raise Refused(f"The title {title!a} holds signs that cannot be shown; type it with plain letters.")
+        raise Refused(
+            say("The title {title} holds signs that cannot be shown; type it with plain letters.", title=ascii(title))
+        )
     if not 0 < len(title) <= TITLE_MOST:
-        raise Refused(f"The title has {len(title)} characters; give it 1 to {TITLE_MOST}.")
+        raise Refused(say("The title has {count} characters; give it 1 to {most}.", count=len(title), most=TITLE_MOST))
     if any(piece.title == title and piece.key != own_key and not piece.archived for piece in bench.pieces):
-        raise Refused(f"There is a piece called {title!r} on the rack already; give this one another title.")
+        raise Refused(
+            say("There is a piece called {title} on the rack already; give this one another title.", title=repr(title))
+        )
     return title
 
 
 def _due(day: date | None) -> date | None:
     if day is not None and day.year > LATEST_YEAR:
-        raise Refused(f"The day it is due is {day}; allowed is a day up to the year {LATEST_YEAR}. Correct it.")
+        raise Refused(
+            say(
+                "The day it is due is {day}; allowed is a day up to the year {year}. Correct it.",
+                day=day,
+                year=LATEST_YEAR,
+            )
+        )
     return day
 
 
-def _side(which: str, value_cm: float) -> float:
-    return within(which, value_cm, "cm", SIDE_cm)
+def _side(sentence: str, value_cm: float) -> float:
+    return within(sentence, value_cm, "cm", SIDE_cm)
 
 
 def _panels(shape: Shape, panels: int) -> int:
     if shape is Shape.PANELS:
-        return int(within("number of panels", panels, "panels", (1, PANELS_MOST)))
+        return int(within(PANELS, panels, "", (1, PANELS_MOST)))
     if panels != 1:
-        raise Refused(f"A piece that is {shape.value} has 1 panel, not {panels}; choose a set of panels.")
+        raise Refused(
+            say(
+                _ONE_PANEL[shape],
+                panels=panels,
+            )
+        )
     return 1
 
 
 def _support(words: str) -> str:
     words = " ".join(words.split())
     if not words.isprintable() or len(words) > SUPPORT_MOST:
-        raise Refused(f"The support has {len(words)} characters; give it up to {SUPPORT_MOST} that can be shown.")
+        raise Refused(
+            say(
+                "The support has {count} characters; give it up to {most} that can be shown.",
+                count=len(words),
+                most=SUPPORT_MOST,
+            )
+        )
     return words
 
 
 def _notes(words: str) -> str:
     words = words.strip()
     if len(words) > NOTES_MOST:
-        raise Refused(f"The notes have {len(words)} characters; shorten them to {NOTES_MOST}.")
+        raise Refused(
+            say(
+                "The notes have {count} characters; shorten them to {most}.",
+                count=len(words),
+                most=NOTES_MOST,
+            )
+        )
     if not all(sign.isprintable() or sign in "\n\t" for sign in words):
-        raise Refused("The notes hold signs that cannot be shown; type them with plain letters.")
+        raise Refused(say("The notes hold signs that cannot be shown; type them with plain letters."))
     return words
 
 
 def _photo(name: str) -> str:
     if name and not PHOTO_NAME.fullmatch(name):
-        raise Refused(f"{name!r} is not a photo of this studio; choose the picture again.")
+        raise Refused(say("{name} is not a photo of this studio; choose the picture again.", name=repr(name)))
     return name

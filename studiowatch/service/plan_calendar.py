@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from studiowatch.speech.words import say
+from studiowatch.speech.words import mark, say
 from studiowatch.store.icalendar import AllDay, Event, calendar
 from studiowatch.studio.labels import volume_text
 from studiowatch.studio.plan_dates import PACK_MS, PREPARE_MS
@@ -12,14 +12,18 @@ from studiowatch.studio.plan_shapes import FinishingPlan, Milestone, MilestoneTi
 from studiowatch.studio.plan_words import slack_text
 from studiowatch.studio.prompts import SOLVENT_NEXT, TORCH
 
-NAME = "Finishing plan"
-_FIT = {Milestone.HANDLE: "fit to handle", Milestone.WRAP: "fit to wrap", Milestone.SHIP: "wrap and pack"}
+NAME = mark("Finishing plan")
+_FIT = {
+    Milestone.HANDLE: mark("{title}: fit to handle"),
+    Milestone.WRAP: mark("{title}: fit to wrap"),
+    Milestone.SHIP: mark("{title}: wrap and pack"),
+}
 
 
 def plan_calendar(plan: FinishingPlan) -> str:
     """Return the calendar file of a plan: her coats, what the pieces become fit for, and the days they are due."""
     entries = [entry for piece in plan.pieces for entry in _entries(piece)]
-    return calendar(entries, made_ms=plan.made_ms, name=NAME)
+    return calendar(entries, made_ms=plan.made_ms, name=say(NAME))
 
 
 def _entries(piece: PiecePlan) -> Iterator[Event | AllDay]:
@@ -33,7 +37,7 @@ def _entries(piece: PiecePlan) -> Iterator[Event | AllDay]:
         yield AllDay(
             uid=f"{piece.key}-due",
             day=piece.due,
-            summary=f"{piece.title}: due",
+            summary=say("{title}: due", title=piece.title),
             description=piece.late or slack_text(piece.slack_days),
         )
 
@@ -43,8 +47,11 @@ def _coat(piece: PiecePlan, planned: PlannedCoat, start_ms: int, end_ms: int) ->
     amount = "" if coat.volume_mL is None else f", {volume_text(coat.volume_mL)}"
     lines = [
         f"{coat.title}{amount}",
-        f"Prepare for {PREPARE_MS // 60_000} min: wipe and let dry, bottle at rest, level, fans off, cover at hand.",
-        "A touch test at an edge comes before the coat.",
+        say(
+            "Prepare for {minutes} min: wipe and let dry, bottle at rest, level, fans off, cover at hand.",
+            minutes=PREPARE_MS // 60_000,
+        ),
+        say("A touch test at an edge comes before the coat."),
         say(SOLVENT_NEXT if coat.solvent else TORCH),
         *(remark.sentence for remark in piece.remarks if remark.coat_key == coat.key),
     ]
@@ -52,7 +59,7 @@ def _coat(piece: PiecePlan, planned: PlannedCoat, start_ms: int, end_ms: int) ->
         uid=f"{coat.key}-lay",
         start_ms=start_ms,
         end_ms=end_ms,
-        summary=f"{piece.title}: lay {coat.label}{amount}",
+        summary=say("{title}: lay {coat}", title=piece.title, coat=f"{coat.label}{amount}"),
         description="\n".join(lines),
         alarm_before_ms=0,
     )
@@ -64,6 +71,6 @@ def _milestone(piece: PiecePlan, milestone: MilestoneTime, at_ms: int) -> Event:
         uid=f"{piece.key}-{milestone.kind}",
         start_ms=start_ms,
         end_ms=start_ms + PACK_MS,
-        summary=f"{piece.title}: {_FIT[milestone.kind]}",
-        description=f"Basis: {milestone.basis}. Nine in ten are ready by then.",
+        summary=say(_FIT[milestone.kind], title=piece.title),
+        description=say("Basis: {basis}. Nine in ten are ready by then.", basis=milestone.basis),
     )

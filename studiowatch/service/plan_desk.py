@@ -18,6 +18,8 @@ from studiowatch.service.rack import Rack
 from studiowatch.service.room_now import STILL_M_S
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.snapshot import PieceView
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import say
 from studiowatch.studio.finishing_plan import finishing_plan
 from studiowatch.studio.plan_checks import StackCoat, laying_sentence
 from studiowatch.studio.plan_shapes import FinishingPlan
@@ -97,7 +99,7 @@ class PlanDesk:
         match command:
             case SetWorkingHours():
                 self.records.save_working_hours(command.hours)
-                key = "working hours"
+                key = "working hours"  # not said
             case SaveRecipe():
                 key = self._save(command)
         self.reopen()
@@ -107,7 +109,7 @@ class PlanDesk:
         name = " ".join(command.name.split())
         unknown = [sheet for sheet in command.sheets if sheet not in self.rack.shelf.sheets]
         if unknown:
-            raise Refused(f"There is no data sheet {unknown[0]!r}; choose one from the list.")
+            raise Refused(say("There is no data sheet {name}; choose one from the list.", name=repr(unknown[0])))
         fault = recipe_fault(name, command.sheets or ("none",))
         if fault:
             raise Refused(fault)
@@ -225,5 +227,12 @@ def _alike(before: Air, after: Air) -> bool:
 
 def _air_words(air: Air | None) -> str:
     if air is None:
-        return "No reading of the room yet: 23 °C and 50 % RH are taken, as on the sheets."
-    return f"Dated for the room as it was read last: {air.temperature_C:.1f} °C, {air.humidity_pct:.0f} % RH."
+        return say(
+            "No reading of the room yet: {temperature} and 50 % RH are taken, as on the sheets.",
+            temperature=chosen().limit(UNKNOWN_AIR.temperature_C),
+        )
+    return say(
+        "Dated for the room as it was read last: {temperature}, {humidity} % RH.",
+        temperature=chosen().temperature(air.temperature_C),
+        humidity=chosen().number(air.humidity_pct),
+    )

@@ -22,6 +22,7 @@ from studiowatch.service.preparation_commands import (
 from studiowatch.service.rack import Rack
 from studiowatch.service.rack_views import vapour_in_room
 from studiowatch.service.snapshot import PreparationView
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.chores import Task
 from studiowatch.studio.preparation import (
     CoatLaid,
@@ -42,7 +43,7 @@ from studiowatch.studio.preparation import (
     shifted,
 )
 
-GONE = "That preparation is over; begin one from “Lay a coat”."
+GONE = mark("That preparation is over; begin one from “Lay a coat”.")
 
 
 def _new_key() -> str:
@@ -88,7 +89,7 @@ class PreparationDesk:
 
     def _of(self, key: str) -> Preparation:
         if key not in self._open:
-            raise Refused(GONE)
+            raise Refused(say(GONE))
         return self._open[key]
 
     def _start(self, command: StartPreparation, rack: Rack, now_ms: int) -> str:
@@ -195,11 +196,11 @@ def _check(command: StartPreparation, rack: Rack) -> None:
     on_rack = {piece.key: piece for piece in rack.on_rack()}
     keys: Sequence[str] = [coat.piece_key for coat in command.coats]
     if not keys:
-        raise Refused("No piece was chosen; choose at least one to prepare for.")
+        raise Refused(say("No piece was chosen; choose at least one to prepare for."))
     if len(set(keys)) < len(keys):
-        raise Refused("A piece was chosen twice; one coat at a time is laid on it.")
+        raise Refused(say("A piece was chosen twice; one coat at a time is laid on it."))
     for coat in command.coats:
         if coat.piece_key not in on_rack:
-            raise Refused("That piece is not on the rack any more; choose one from the rack.")
+            raise Refused(say("That piece is not on the rack any more; choose one from the rack."))
         if coat.sheet not in rack.shelf.sheets:
-            raise Refused(f"There is no data sheet {coat.sheet!r}; choose one from the list.")
+            raise Refused(say("There is no data sheet {name}; choose one from the list.", name=repr(coat.sheet)))

@@ -11,6 +11,8 @@ from studiowatch.service.disk import Disk
 from studiowatch.service.happenings import PromptHappened
 from studiowatch.service.ports import Records
 from studiowatch.service.snapshot import PromptView
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import say
 from studiowatch.store.shapes import PromptRecord, TellingRecord
 from studiowatch.studio.prompts import CoatToTend, Prompt, prompts_for
 
@@ -153,15 +155,20 @@ class PromptDesk:
             If the disk refuses; the prompt stands as it did.
         """
         if self.reminder is not None and key == self.reminder.key:
-            raise Refused("A check of a sensor stands until it is done: tick it then.")
+            raise Refused(say("A check of a sensor stands until it is done: tick it then."))
         if key not in self._open:
-            raise Refused("That prompt is gone: the coat has moved on.")
+            raise Refused(say("That prompt is gone: the coat has moved on."))
         if not 0 < until_ms - now_ms <= LONGEST_SNOOZE_MS:
             minutes = (until_ms - now_ms) / 60_000
-            raise Refused(f"The prompt would be put off by {minutes:.0f} min; allowed is 1 to 360 min. Choose again.")
+            raise Refused(
+                say(
+                    "The prompt would be put off by {minutes} min; allowed is 1 to 360 min. Choose again.",
+                    minutes=chosen().number(minutes),
+                )
+            )
         prompt, _ = self._open[key]
         if prompt.is_useless:
-            raise Refused("That prompt is of no use any more: tick it, or leave it.")
+            raise Refused(say("That prompt is of no use any more: tick it, or leave it."))
         telling = TellingRecord(key=key, snoozed_ms=until_ms)
         self.records.save_telling(telling)
         self._tellings[key] = telling
@@ -186,7 +193,7 @@ class PromptDesk:
             self.reminder = None
             return None
         if key not in self._open:
-            raise Refused("That prompt is gone: the coat has moved on.")
+            raise Refused(say("That prompt is gone: the coat has moved on."))
         prompt, _ = self._open[key]
         record = _record_of(prompt, done_ms=now_ms)
         self.tick_again(record)

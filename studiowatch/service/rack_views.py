@@ -18,6 +18,7 @@ from studiowatch.service.prompt_desk import Tended
 from studiowatch.service.rack import Rack
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.snapshot import ArchivedView, CoatView, PieceView, SolventView
+from studiowatch.speech.words import say
 from studiowatch.studio.amounts import wet_um_of
 from studiowatch.studio.concern import CoatAtRisk
 from studiowatch.studio.labels import next_step, slack_days, suggested_mL
@@ -391,7 +392,8 @@ def vapour_in_room(rack: Rack, *, but: str = "") -> str:
     for piece in rack.on_rack():
         run = rack.stacks.top(piece)
         if run is not None and piece.key != but and _gives_off_vapour(run):
-            return f"{rack.stacks.labels(piece)[piece.coats.index(run.coat)]} on {piece.title}"
+            label = rack.stacks.labels(piece)[piece.coats.index(run.coat)]
+            return say("{coat} on {title}", coat=label, title=piece.title)
     return ""
 
 

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from typing import TextIO
 from uuid import NAMESPACE_URL, uuid5
 
+from studiowatch.speech.words import say
 from studiowatch.store.database import Database
 from studiowatch.store.folder import StudioFolder
 from studiowatch.store.log_out import RoomLogWriter, SenmlWriter, span_ms, stream
@@ -45,20 +46,25 @@ def write_readings(database: Database, out: TextIO, wanted: Wanted, show: Show) 
     """
     span = span_ms(database)
     if span is None:
-        raise StoreRefused(f"{database.path} holds no readings yet; there is nothing to write.")
+        raise StoreRefused(say("{path} holds no readings yet; there is nothing to write.", path=database.path))
     first_ms, after_ms = max(wanted.start_ms, span[0]), min(wanted.end_ms, span[1] + 1)
     writer = RoomLogWriter(out) if wanted.senml_name is None else SenmlWriter(out, wanted.senml_name)
     for readings in stream(database, first_ms, after_ms):
         writer.write(readings)
-        show((readings[-1].time_ms - first_ms) / (after_ms - first_ms), f"{writer.rows} readings")
+        show((readings[-1].time_ms - first_ms) / (after_ms - first_ms), say("{count} readings", count=writer.rows))
     writer.close()
     return tuple(_told(writer))
 
 
 def _told(writer: RoomLogWriter | SenmlWriter) -> list[str]:
-    told = [f"as they were read: {writer.rows} readings."]
+    told = [say("as they were read: {count} readings.", count=writer.rows)]
     if isinstance(writer, RoomLogWriter) and writer.same_time:
-        told.append(f"{writer.same_time} of them share their time with the one before: the clock was set back there.")
+        told.append(
+            say(
+                "{count} of them share their time with the one before: the clock was set back there.",
+                count=writer.same_time,
+            )
+        )
     if isinstance(writer, SenmlWriter) and writer.empty:
-        told.append(f"{writer.empty} of them hold no value, and SenML has no record for such.")
+        told.append(say("{count} of them hold no value, and SenML has no record for such.", count=writer.empty))
     return told

@@ -6,9 +6,12 @@ They use SVG Tiny 1.2 (W3C) alone, so that every reader draws them alike. Length
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from html import escape
 from itertools import pairwise
+
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import say
 
 INK, FAINT, WARM, COOL = "#2b2a28", "#9a958c", "#a8501f", "#2f6690"
 FILLS = {"paint": "#b9a58a", "gloss": "#dfeaf2", "satin": "#cfdbe2", "matt": "#c3c9cc"}
@@ -60,9 +63,14 @@ def film_svg(layers: Sequence[DrawnLayer], width: float, height: float) -> str:
             f'<polyline points="{left:.1f},{y + tall / 2:.2f} {left + 12:.1f},{place:.2f}" fill="none" '
             f'stroke="{FAINT}" stroke-width="0.5"/>'
         )
-        thick = "thickness not known" if layer.dry_um is None else f"{layer.dry_um:.0f} µm dry"
-        parts.append(_text(left + 16, place + 3, f"{layer.words}, {thick}"))
-    return _svg(width, height, "Section through the coats, to scale", parts)
+        parts.append(_text(left + 16, place + 3, _layer_words(layer)))
+    return _svg(width, height, say("Section through the coats, to scale"), parts)
+
+
+def _layer_words(layer: DrawnLayer) -> str:
+    if layer.dry_um is None:
+        return say("{coat}, thickness not known", coat=layer.words)
+    return say("{coat}, {film} dry", coat=layer.words, film=chosen().film(layer.dry_um))
 
 
 def room_svg(rooms: Sequence[DrawnRoom], width: float, height: float) -> str:
@@ -71,7 +79,8 @@ def room_svg(rooms: Sequence[DrawnRoom], width: float, height: float) -> str:
     left, gap = 34.0, 8.0
     wide = (width - left - gap * (len(rooms) - 1)) / max(len(rooms), 1)
     half = (height - 2 * LINE) / 2
-    for row, (column, unit, colour) in enumerate(((1, "°C", WARM), (2, "% RH", COOL))):
+    rooms = [_in_hers(room) for room in rooms]
+    for row, (column, unit, colour) in enumerate(((1, chosen().degrees.value, WARM), (2, say("% RH"), COOL))):
         values = [point[column] for room in rooms for point in room.trace if point[column] is not None]
         low, high = _scale([value for value in values if value is not None])
         top = LINE + row * (half + 4)
@@ -92,8 +101,15 @@ def room_svg(rooms: Sequence[DrawnRoom], width: float, height: float) -> str:
         minutes = (room.end_ms - room.start_ms) / 60_000
         parts.append(_text(x + wide, height - 2, f"{minutes:.0f} min", "end"))
         if not room.trace:
-            parts.append(_text(x + 4, LINE + half / 2, "not read"))
-    return _svg(width, height, "The room while each coat was wet", parts)
+            parts.append(_text(x + 4, LINE + half / 2, say("not read")))
+    return _svg(width, height, say("The room while each coat was wet"), parts)
+
+
+def _in_hers(room: DrawnRoom) -> DrawnRoom:
+    """Return a room with its temperatures in her unit."""
+    hers = chosen().degrees.from_celsius
+    trace = tuple((at_ms, None if warm_C is None else hers(warm_C), damp_pct) for at_ms, warm_C, damp_pct in room.trace)
+    return replace(room, trace=trace)
 
 
 def _lines(

@@ -15,6 +15,7 @@ from studiowatch.service.commands import (
     ReplacePlanned,
     UnplanCoat,
 )
+from studiowatch.speech.words import say
 from studiowatch.studio.pieces import Coat, Piece
 from studiowatch.studio.recipes import COATS_MOST
 
@@ -36,7 +37,14 @@ def planned(command: PlannedCommand, bench: Bench) -> Changed:
     to_come = [coat for coat in piece.coats if coat.laid_ms is None]
     after, key = _replanned(command, piece, to_come, bench)
     if len(after) > COATS_MOST and len(after) > len(to_come):
-        raise Refused(f"{piece.title} would have {len(after)} coats to come; {COATS_MOST} are the most.")
+        raise Refused(
+            say(
+                "{title} would have {count} coats to come; {most} are the most.",
+                title=piece.title,
+                count=len(after),
+                most=COATS_MOST,
+            )
+        )
     return Changed(piece=replace(piece, coats=(*laid, *after)), key=key)
 
 
@@ -67,7 +75,12 @@ def _place(planned: Sequence[Coat], key: str, piece: Piece) -> int:
     for at, coat in enumerate(planned):
         if coat.key == key:
             return at
-    raise Refused(f"That coat of {piece.title} is on already, so the plan cannot change it; correct the coat instead.")
+    raise Refused(
+        say(
+            "That coat of {title} is on already, so the plan cannot change it; correct the coat instead.",
+            title=piece.title,
+        )
+    )
 
 
 def _instead(planned: Sequence[Coat], sheets: Sequence[str], new_key: Callable[[], str]) -> list[Coat]:

@@ -12,6 +12,7 @@ from studiowatch.service.other_coats import other_coats
 from studiowatch.service.review_log import ReviewedCoat, number_of
 from studiowatch.service.reviewer import Reviewer, reviewer_of
 from studiowatch.service.sheet_shelf import SheetShelf, SheetUnknown
+from studiowatch.speech.words import say
 from studiowatch.store.database import open_database
 from studiowatch.store.folder import StudioFolder
 from studiowatch.store.kept_severities import KeptSeverities
@@ -53,7 +54,7 @@ class ReviewDesk:
                     if coat.key == coat_key and coat.laid_ms is not None:
                         reviewer.told(progress, besides=coat_key)
                         return reviewer.review(piece, number_of(piece, coat))
-        raise ReviewedCoat("This coat is not among the records, or has not been laid yet.")
+        raise ReviewedCoat(say("This coat is not among the records, or has not been laid yet."))
 
     def others(self, coat_key: str) -> Sequence[OtherCoat]:
         """Return a coat and her others of the same kind; see `other_coats`."""

@@ -14,6 +14,7 @@ from studiowatch.room.readings import Channel, Reading
 from studiowatch.room.typed import is_typed
 from studiowatch.service.room_now import WARM_UP_MS, RoomNow
 from studiowatch.service.sheet_shelf import SheetShelf
+from studiowatch.speech.words import say
 from studiowatch.studio.labels import stack_labels
 from studiowatch.studio.pieces import Coat, Piece
 from studiowatch.studio.review import SEEN_AFTER_MS
@@ -151,23 +152,42 @@ def stack_of(piece: Piece, shelf: SheetShelf, number: int) -> LaidStack:
     """
     laid = [coat for coat in piece.coats if coat.laid_ms is not None]
     if not 1 <= number <= len(piece.coats):
-        raise ReviewedCoat(f"{piece.title} has no coat {number}; {_has(len(laid))}.")
+        raise ReviewedCoat(
+            say("{title} has no coat {number}; {laid}.", title=piece.title, number=number, laid=_has(len(laid)))
+        )
     if number > len(laid):
-        raise ReviewedCoat(f"Coat {number} of {piece.title} has not been laid yet; {_has(len(laid))}.")
+        raise ReviewedCoat(
+            say(
+                "Coat {number} of {title} has not been laid yet; {laid}.",
+                number=number,
+                title=piece.title,
+                laid=_has(len(laid)),
+            )
+        )
     missing = [coat.sheet for coat in laid[:number] if coat.sheet not in shelf.sheets]
     if missing:
-        raise ReviewedCoat(f"The data sheet {missing[0]} is missing; put it back among your sheets.")
+        raise ReviewedCoat(say("The data sheet {sheet} is missing; put it back among your sheets.", sheet=missing[0]))
     sheets = [shelf.stand_in(coat.sheet) for coat in piece.coats]
     stack = laid_stack(piece, sheets, stack_labels(sheets), number)
     if not stack.top.sheet.clear_film:
-        raise ReviewedCoat(f"Coat {number} of {piece.title} is paint, which does not cloud; ask about a clear coat.")
+        raise ReviewedCoat(
+            say(
+                "Coat {number} of {title} is paint, which does not cloud; ask about a clear coat.",
+                number=number,
+                title=piece.title,
+            )
+        )
     return stack
 
 
 def _has(laid: int) -> str:
     if laid == 0:
-        return "none of its coats has been laid"
-    return "it has one laid coat, number 1" if laid == 1 else f"its laid coats are 1, the lowest, to {laid}"
+        return say("none of its coats has been laid")
+    return (
+        say("it has one laid coat, number 1")
+        if laid == 1
+        else say("its laid coats are 1, the lowest, to {topmost}", topmost=laid)
+    )
 
 
 def number_of(piece: Piece, coat: Coat) -> int:
@@ -180,5 +200,7 @@ def number_of(piece: Piece, coat: Coat) -> int:
     """
     laid = [one.key for one in piece.coats if one.laid_ms is not None]
     if coat.key not in laid:
-        raise ReviewedCoat(f"That coat of {piece.title} has not been laid yet; {_has(len(laid))}.")
+        raise ReviewedCoat(
+            say("That coat of {title} has not been laid yet; {laid}.", title=piece.title, laid=_has(len(laid)))
+        )
     return laid.index(coat.key) + 1

@@ -17,6 +17,7 @@ from studiowatch.service.local_time import when_text
 from studiowatch.service.ports import Records
 from studiowatch.service.review_log import MinuteLog, ReviewedCoat, number_of, room_from, stack_of
 from studiowatch.service.sheet_shelf import SheetShelf
+from studiowatch.speech.words import say
 from studiowatch.studio.pieces import Coat, Outcome, Piece
 from studiowatch.studio.review import Setting, coat_severities, review_and_severities
 from studiowatch.studio.review_causes import MEASURED, Cause
@@ -179,7 +180,10 @@ class Reviewer:
         curves = learn(list(told.values()))
         order = (*MEASURED, Cause.UNKNOWN)
         firsts = Counter(order[likeliest(curves, one)] for one in clouded)
-        return {cause: f"First in {many} of {len(clouded)} clouded coats here." for cause, many in firsts.items()}
+        return {
+            cause: say("First in {times} of {count} clouded coats here.", times=many, count=len(clouded))
+            for cause, many in firsts.items()
+        }
 
 
 def reviewer_of(records: RecordsToReview, shelf: SheetShelf, kept: Kept, now_ms: int | None = None) -> Reviewer:

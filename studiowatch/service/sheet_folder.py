@@ -9,6 +9,7 @@ from pathlib import Path
 
 from studiowatch.coats.data_sheet import DataSheet, SheetFaults, read_sheet, sheet_of
 from studiowatch.service.commands import Refused
+from studiowatch.speech.words import say
 from studiowatch.store.studio_fields import as_toml
 
 NAME = re.compile(r"[a-z0-9][a-z0-9-]{0,60}")  # of a sheet that is kept from a form, and so of its file
@@ -31,9 +32,14 @@ class SheetFolder:
         """
         name = fields.get("name")
         if not isinstance(name, str) or not NAME.fullmatch(name):
-            raise Refused(f"The sheet's name is {name!r}; allowed are up to 61 small letters, digits and hyphens.")
+            raise Refused(
+                say(
+                    "The sheet's name is {name}; allowed are up to 61 small letters, digits and hyphens.",
+                    name=repr(name),
+                )
+            )
         try:
-            sheet = sheet_of(dict(fields), "The sheet")
+            sheet = sheet_of(dict(fields), say("The sheet"))
         except SheetFaults as faults:
             raise Refused(f"{faults.faults[0]}.") from faults
         path = self.path_of(name) or self.folder / f"{name}.toml"
@@ -43,18 +49,32 @@ class SheetFolder:
             unfinished.write_text(_HEAD + _toml(fields), "utf-8")
             unfinished.replace(path)
         except OSError as fault:
-            raise Refused(f"The sheet could not be kept in {self.folder}: {fault.strerror or fault}.") from fault
+            raise Refused(
+                say(
+                    "The sheet could not be kept in {folder}: {fault}.",
+                    folder=self.folder,
+                    fault=fault.strerror or fault,
+                )
+            ) from fault
         return sheet
 
     def drop(self, name: str) -> None:
         """Delete the file of a sheet. Raises Refused if there is none, or it cannot be deleted."""
         path = self.path_of(name)
         if path is None:
-            raise Refused(f"There is no sheet of yours called {name!r}; only your own can be deleted.")
+            raise Refused(
+                say("There is no sheet of yours called {name}; only your own can be deleted.", name=repr(name))
+            )
         try:
             path.unlink()
         except OSError as fault:
-            raise Refused(f"{path} cannot be deleted: {fault.strerror or fault}. Delete it by hand.") from fault
+            raise Refused(
+                say(
+                    "{path} cannot be deleted: {fault}. Delete it by hand.",
+                    path=path,
+                    fault=fault.strerror or fault,
+                )
+            ) from fault
 
     def path_of(self, name: str) -> Path | None:
         """Return the file that holds the sheet `name`, whatever the file is called, or None."""

@@ -9,6 +9,7 @@ from pathlib import Path
 
 from studiowatch.coats.data_sheet import DataSheet, Kind, read_sheet
 from studiowatch.service.product_views import SheetChoice, SheetEntry
+from studiowatch.speech.words import say
 
 
 class SheetUnknown(Exception):  # noqa: N818 - reads as the answer it is
@@ -77,14 +78,18 @@ class SheetShelf:
             return self.sheets[name]
         except KeyError:
             known = ", ".join(sorted(self.sheets))
-            raise SheetUnknown(f"There is no data sheet {name!r}; known are {known}.") from None
+            raise SheetUnknown(
+                say("There is no data sheet {name}; known are {known}.", name=repr(name), known=known)
+            ) from None
 
     def stand_in(self, name: str) -> DataSheet:
         """Return a sheet by its name, or, if it is gone, one that keeps the coat on the rack without drying it."""
         if name in self.sheets:
             return self.sheets[name]
         plain = next(iter(self.sheets.values()))
-        return replace(plain, name=name, title=f"{name} (its sheet is missing)", kind=Kind.SOLVENTBORNE, sheen=None)
+        return replace(
+            plain, name=name, title=say("{name} (its sheet is missing)", name=name), kind=Kind.SOLVENTBORNE, sheen=None
+        )
 
     def find(self, name: str, beside: Path) -> DataSheet:
         """Return a sheet by its name, or from a ``.toml`` file whose path is taken from the folder `beside`."""
@@ -99,16 +104,24 @@ class SheetShelf:
 
 def _read(path: Path) -> DataSheet:
     if "\0" in str(path) or not path.is_file():
-        raise SheetUnknown(f"There is no data sheet file {str(path)!r}; give the path of a .toml file.")
+        raise SheetUnknown(
+            say("There is no data sheet file {path}; give the path of a .toml file.", path=repr(str(path)))
+        )
     try:
         return read_sheet(path.read_text("utf-8-sig"), str(path))
     except OSError as fault:
-        raise SheetUnknown(f"The data sheet {path} cannot be read: {fault.strerror or fault}.") from fault
+        raise SheetUnknown(
+            say("The data sheet {path} cannot be read: {fault}.", path=path, fault=fault.strerror or fault)
+        ) from fault
     except UnicodeDecodeError as fault:
-        sentence = f"The data sheet {path} is not UTF-8 text (byte {fault.start}); save it as UTF-8."
+        sentence = say(
+            "The data sheet {path} is not UTF-8 text (byte {start}); save it as UTF-8.", path=path, start=fault.start
+        )
         raise SheetUnknown(sentence) from fault
     except RecursionError as fault:
-        raise SheetUnknown(f"The data sheet {path} is nested too deep to be one; write plain name = value.") from fault
+        raise SheetUnknown(
+            say("The data sheet {path} is nested too deep to be one; write plain name = value.", path=path)
+        ) from fault
 
 
 def choice_of(sheet: DataSheet) -> SheetChoice:

@@ -17,6 +17,7 @@ from studiowatch.service.log_air import UNSEEN_AIR, JudgedLog, Moment, moments, 
 from studiowatch.service.ports import ReadingsLog
 from studiowatch.service.room_now import BRIDGED_MS
 from studiowatch.service.sheet_shelf import SheetShelf
+from studiowatch.speech.words import say
 from studiowatch.studio.labels import stack_labels
 from studiowatch.studio.pieces import Coat, Piece
 from studiowatch.studio.review_curves import PRIOR, Curves
@@ -62,7 +63,7 @@ class Stacks:
     def why_unwatched(self, coat: Coat, now_ms: int) -> str:
         """Return why a laid coat is not watched, one sentence, or ""."""
         if coat.laid_ms is not None and coat.laid_ms > now_ms + AHEAD_MS:
-            return "It was laid at a time that is still to come by this computer's clock; set the clock."
+            return say("It was laid at a time that is still to come by this computer's clock; set the clock.")
         return self.unwatched.get(coat.key, "")
 
     def let_go(self, piece: Piece) -> None:
@@ -201,7 +202,9 @@ class Stacks:
 
     def _begin(self, piece: Piece, coat: Coat) -> None:
         if coat.sheet not in self.shelf.sheets:
-            self.unwatched[coat.key] = f"The data sheet {coat.sheet} is missing; put it back among your sheets."
+            self.unwatched[coat.key] = say(
+                "The data sheet {sheet} is missing; put it back among your sheets.", sheet=coat.sheet
+            )
             return
         sheet = self.shelf.get(coat.sheet)
         try:

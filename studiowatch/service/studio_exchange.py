@@ -18,6 +18,7 @@ from studiowatch.service.outside_desk import verdicts_of
 from studiowatch.service.ports import Clock, Desk
 from studiowatch.service.readings_out import Show, Wanted, senml_name, write_readings
 from studiowatch.service.whole_file import whole_file
+from studiowatch.speech.words import mark, say
 from studiowatch.store.all_records import read_all
 from studiowatch.store.database import looking
 from studiowatch.store.examine import Examination
@@ -27,9 +28,9 @@ from studiowatch.store.studio_file import write_studio
 from studiowatch.store.taking_in import Verdicts
 from studiowatch.store.trouble import StoreTrouble
 
-NOT_WHILE_WATCHING = (
-    "A studio file changes coats, so it is taken in while nothing is being watched: quit studiowatch (Ctrl+Q), then run"
-    " `studiowatch import {path}` in a terminal."
+NOT_WHILE_WATCHING = mark(
+    "A studio file changes coats, so it is taken in while nothing is being watched: quit "
+    "studiowatch (Ctrl+Q), then run `studiowatch import {path}` in a terminal."
 )
 
 
@@ -57,37 +58,48 @@ class StudioExchange:
                 told = write_readings(database, out, wanted, show)
         except (OSError, StoreTrouble) as fault:
             raise ExchangeFault(_sentence(path, fault)) from fault
-        return f"Written to {path}, {' '.join(told)}"
+        return say("Written to {path}, {told}", path=path, told=" ".join(told))
 
     def records_out(self, path: Path, show: Show) -> str:
         """Write all records; see `Exchange`. Raises ExchangeFault, or what `show` raises."""
         try:
             with looking(self.folder.database) as database:
                 studio = read_all(database, str(self.folder.database))
-            show(0.5, f"{len(studio.pieces)} pieces")
+            show(0.5, say("{count} pieces", count=len(studio.pieces)))
             with whole_file(path) as out:
                 out.write(write_studio(studio.pieces, studio.rows))
         except (OSError, StoreTrouble) as fault:
             raise ExchangeFault(_sentence(path, fault)) from fault
-        return f"Written to {path}: {len(studio.pieces)} pieces and {len(studio.rows)} rows of what belongs to them."
+        return say(
+            "Written to {path}: {count} pieces and {rows} rows of what belongs to them.",
+            path=path,
+            count=len(studio.pieces),
+            rows=len(studio.rows),
+        )
 
     def back_up(self, into: Path, show: Show) -> str:
         """Make a backup; see `Exchange`. Raises ExchangeFault, or what `show` raises."""
-        show(0.1, "copying")
+        show(0.1, say("copying"))
         try:
             copy = backup_studio(self.folder, into, self.clock.utc_ms())
-            show(0.6, "checking the copy")
+            show(0.6, say("checking the copy"))
             faults = self.check(copy.database).faults
         except (OSError, StoreTrouble) as fault:
             raise ExchangeFault(_sentence(into, fault)) from fault
         if faults:
-            raise ExchangeFault(f"The copy {copy.path} was made, but the records have faults: {' '.join(faults)}")
-        return f"Backed up to {copy.path}, and the copy is whole."
+            raise ExchangeFault(
+                say(
+                    "The copy {path} was made, but the records have faults: {faults}",
+                    path=copy.path,
+                    faults=" ".join(faults),
+                )
+            )
+        return say("Backed up to {path}, and the copy is whole.", path=copy.path)
 
     def take_in(self, path: Path, show: Show, tell: Callable[[str], None]) -> str:
         """Take readings in; see `Exchange`. Raises ExchangeFault, or what `show` raises."""
         if path.suffix.lower() == ".toml":
-            raise ExchangeFault(NOT_WHILE_WATCHING.format(path=path))
+            raise ExchangeFault(say(NOT_WHILE_WATCHING, path=path))
         summary = Summary()
         try:
             with path.open("rb") as file, log_text(file, path.name) as lines:
@@ -95,14 +107,14 @@ class StudioExchange:
                 events = log_blocks(lines, LogForm(needed=()))
                 now_ms = self.clock.utc_ms()
                 for summary in take_log(events, self._through_watch, origin=path.name, now_ms=now_ms, tell=tell):
-                    show(min(file.tell() / size, 1.0), f"{summary.taken} readings")
+                    show(min(file.tell() / size, 1.0), say("{count} readings", count=summary.taken))
         except (OSError, RoomLogFaults, Refused) as fault:
             raise ExchangeFault(_sentence(path, fault)) from fault
         finally:
             self._end_taking(path, summary)
         if summary.header:
             raise ExchangeFault(
-                f"Nothing could be taken from {path.name}; the list says what is wrong with its header."
+                say("Nothing could be taken from {path}; the list says what is wrong with its header.", path=path.name)
             )
         return f"{path.name}: {summary.sentence()}"
 
@@ -122,4 +134,8 @@ class StudioExchange:
 def _sentence(path: Path, fault: Exception) -> str:
     if not isinstance(fault, OSError):
         return str(fault)
-    return f"{fault.filename or path} cannot be used: {fault.strerror or fault}. Choose another place."
+    return say(
+        "{path} cannot be used: {fault}. Choose another place.",
+        path=fault.filename or path,
+        fault=fault.strerror or fault,
+    )

@@ -7,11 +7,11 @@ from dataclasses import dataclass, field, replace
 
 from studiowatch.service.commands import Refused
 from studiowatch.service.snapshot import UndoView
+from studiowatch.speech.words import say
 from studiowatch.store.shapes import PromptRecord
 from studiowatch.studio.pieces import Piece
 
 MOST = 100  # deeds that are kept: more than anyone takes back; assumption
-_CHANGED = "That can no longer be {}: it was changed since."
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -48,13 +48,13 @@ class UndoPile:
     def last(self) -> Deed:
         """Return the deed that would be undone, or refuse."""
         if not self.done:
-            raise Refused("There is nothing to undo: nothing was done since studiowatch was started.")
+            raise Refused(say("There is nothing to undo: nothing was done since studiowatch was started."))
         return self.done[-1]
 
     def next(self) -> Deed:
         """Return the deed that would be done again, or refuse."""
         if not self.undone:
-            raise Refused("There is nothing to do again: nothing was undone.")
+            raise Refused(say("There is nothing to do again: nothing was undone."))
         return self.undone[-1]
 
     def undid(self) -> None:
@@ -81,7 +81,7 @@ class UndoPile:
 def before(deed: Deed, pieces: Callable[[str], Piece | None]) -> Sequence[Piece]:
     """Return the pieces of a deed as they were before it, or refuse; one that was registered is taken off the rack."""
     if any(pieces(after.key) != after for _, after in deed.changes):
-        raise Refused(_CHANGED.format("undone"))
+        raise Refused(say("That can no longer be undone: it was changed since."))
     return [earlier or replace(after, archived=True) for earlier, after in deed.changes]
 
 
@@ -89,7 +89,7 @@ def after(deed: Deed, pieces: Callable[[str], Piece | None]) -> Sequence[Piece]:
     """Return the pieces of a deed that was undone as they were after it, or refuse."""
     undone = [earlier or replace(later, archived=True) for earlier, later in deed.changes]
     if any(pieces(piece.key) != piece for piece in undone):
-        raise Refused(_CHANGED.format("done again"))
+        raise Refused(say("That can no longer be done again: it was changed since."))
     return [later for _, later in deed.changes]
 
 

@@ -12,7 +12,8 @@ from studiowatch.service.happenings import WarningHappened
 from studiowatch.service.ports import Records
 from studiowatch.service.room_heading import RoomHeading
 from studiowatch.service.snapshot import WarningView
-from studiowatch.speech.units import METRIC, Units
+from studiowatch.speech.units import METRIC, Units, chosen
+from studiowatch.speech.words import say
 from studiowatch.store.shapes import WarningRecord
 from studiowatch.studio.concern import AirNow, CoatAtRisk, Concern, Kind
 from studiowatch.studio.warnings import (
@@ -107,7 +108,10 @@ class WarningDesk:
         if not now_ms <= until_ms <= now_ms + PUT_OFF_MOST_MS:
             ahead_h = (until_ms - now_ms) / 3_600_000
             raise Refused(
-                f"The warning would come again in {ahead_h:.1f} h; allowed is 0 to 24 h. Choose another time."
+                say(
+                    "The warning would come again in {hours} h; allowed is 0 to 24 h. Choose another time.",
+                    hours=chosen().number(ahead_h, 1),
+                )
             )
         self.book, changes = remind_until(self.book, key, until_ms)
         return self._kept(changes, now_ms)

@@ -65,6 +65,7 @@ from studiowatch.service.typing_in import typed
 from studiowatch.service.undo_pile import Deed
 from studiowatch.service.verdicts import room_checks, sentence_now
 from studiowatch.service.warning_desk import WarningDesk
+from studiowatch.speech.words import say
 from studiowatch.store.trouble import StoreTrouble
 from studiowatch.studio.concern import Kind
 from studiowatch.studio.plan_shapes import FinishingPlan
@@ -274,7 +275,7 @@ class Watchkeeping:
                 self._ledger.flush(now_s)
                 key = self._calibrations.carry_out(command, now_ms, self._rack)
             case _ if isinstance(command, BoardCommand | TakePhoto | OutsideCommand | SheetCommand):
-                raise Refused("No board is read and no file is kept here, so that cannot be done.")
+                raise Refused(say("No board is read and no file is kept here, so that cannot be done."))
             case _ if isinstance(command, PlanCommand):
                 key = self._plans.carry_out(command)
             case _:
@@ -292,7 +293,7 @@ class Watchkeeping:
             case TickPrompt():
                 ticked = self._prompts.tick(command.prompt_key, now_ms)
                 if ticked is not None:
-                    self._rack.pile.record(Deed(words=f"ticked off “{ticked.text}”", ticked=ticked))
+                    self._rack.pile.record(Deed(words=say("ticked off “{text}”", text=ticked.text), ticked=ticked))
             case SnoozePrompt():
                 self._prompts.snooze(command.prompt_key, command.until_ms, now_ms)
             case _:
@@ -315,7 +316,7 @@ class Watchkeeping:
     def _take_outside(self, command: OutsideCommand, now_ms: int) -> str:
         """Take readings from outside, a slice at a time; the coats that they tell of are dried anew at the end."""
         if self.outside is None:
-            raise Refused("Nothing can be taken in here: this watch keeps no log.")
+            raise Refused(say("Nothing can be taken in here: this watch keeps no log."))
         if isinstance(command, TakeLogged):
             return self.outside.take(command.readings, now_ms)
         self.records.note(now_ms, "import", command.text)
@@ -335,7 +336,12 @@ class Watchkeeping:
         is_built_in = name in built_in_sheets()
         for piece in self._rack.on_rack():
             if not is_built_in and any(coat.sheet == name for coat in piece.coats):
-                raise Refused(f"{piece.title} has a coat of this sheet; correct that coat first, or keep the sheet.")
+                raise Refused(
+                    say(
+                        "{title} has a coat of this sheet; correct that coat first, or keep the sheet.",
+                        title=piece.title,
+                    )
+                )
         delete(name)
         self.shelf.drop(name)
         self._sheet_changed(name)
@@ -364,7 +370,9 @@ class Watchkeeping:
             self._bring_up(now_ms)
         if overflowed != self._board.overflowed:
             lost = overflowed - self._board.overflowed
-            self._ledger.note(now_ms, "overflow", f"{lost} readings came faster than they could be kept.")
+            self._ledger.note(
+                now_ms, "overflow", say("{count} readings came faster than they could be kept.", count=lost)
+            )
             self._board = replace(self._board, overflowed=overflowed)
             self.changed = True
 
@@ -418,7 +426,7 @@ class Watchkeeping:
         self._past.forget()
         self._dried_ms = None if self._dried_ms is None else self._dried_ms + step_ms
         self._judged_ms = None
-        self._ledger.note(now_ms, "clock-set", f"The clock was set by {jump_s:+.0f} s.")
+        self._ledger.note(now_ms, "clock-set", say("The clock was set by {seconds} s.", seconds=f"{jump_s:+.0f}"))
 
     def make_plan(self, now_ms: int) -> FinishingPlan:
         """Return the finishing plan, made here and now."""

@@ -7,6 +7,7 @@ import sqlite3
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 
+from studiowatch.speech.words import say
 from studiowatch.store.database import Database, tables_of
 from studiowatch.store.records import read_pieces, save_piece
 from studiowatch.store.studio_file import Studio
@@ -74,7 +75,10 @@ def _changed(there: Sequence[Piece], studio: Studio) -> Iterator[str]:
     known = {piece.key: piece for piece in there}
     for piece in studio.pieces:
         if known.get(piece.key, piece) != piece:
-            yield f'the records have piece "{piece.title}" in another form; --replace takes this one and keeps that.'
+            yield say(
+                'the records have piece "{title}" in another form; --replace takes this one and keeps that.',
+                title=piece.title,
+            )
 
 
 def _moved(there: Sequence[Piece], studio: Studio) -> Iterator[str]:
@@ -84,9 +88,17 @@ def _moved(there: Sequence[Piece], studio: Studio) -> Iterator[str]:
     for piece in studio.pieces:
         for number, coat in enumerate(piece.coats, start=1):
             if owner_of_coat.get(coat.key, piece.key) != piece.key:
-                yield f'"{piece.title}", coat {number}: the records have its key at another piece; give it a new key.'
+                yield say(
+                    '"{title}", coat {number}: the records have its key at another piece; give it a new key.',
+                    title=piece.title,
+                    number=number,
+                )
             if any(owner_of_look.get(look.key, coat.key) != coat.key for look in coat.looks):
-                yield f'"{piece.title}", coat {number}: the records have a key of its looks at another coat.'
+                yield say(
+                    '"{title}", coat {number}: the records have a key of its looks at another coat.',
+                    title=piece.title,
+                    number=number,
+                )
 
 
 def _take_rows(connection: sqlite3.Connection, studio: Studio, counts: list[int], *, replace: bool) -> Iterator[str]:
@@ -99,7 +111,12 @@ def _take_rows(connection: sqlite3.Connection, studio: Studio, counts: list[int]
             attribute, _, owner = table.belongs_to
             if attribute and getattr(row, attribute) not in owners:
                 lost = getattr(row, attribute)
-                yield f"{table.heading} of a {owner} that is not there, {lost}; add it, or leave this out."
+                yield say(
+                    "{heading} of a {owner} that is not there, {lost}; add it, or leave this out.",
+                    heading=table.heading,
+                    owner=owner,
+                    lost=lost,
+                )
                 continue
             if fault := table.fault(row):
                 yield fault
@@ -109,7 +126,11 @@ def _take_rows(connection: sqlite3.Connection, studio: Studio, counts: list[int]
             counts[place] += 1
             if place == 2 and not replace:  # noqa: PLR2004 - replaced, as `_place` counts
                 key = getattr(row, table.key)
-                yield f"the records have {table.heading} {key} in another form; --replace takes this one."
+                yield say(
+                    "the records have {heading} {key} in another form; --replace takes this one.",
+                    heading=table.heading,
+                    key=key,
+                )
             elif place != 1:
                 _put(connection, table, row)
 

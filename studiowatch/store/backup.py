@@ -6,6 +6,7 @@ import sqlite3
 from contextlib import closing
 from pathlib import Path
 
+from studiowatch.speech.words import say
 from studiowatch.store.header import read_header
 from studiowatch.store.quiet import whole
 from studiowatch.store.trouble import StoreRefused, StoreTrouble, in_plain_words
@@ -24,9 +25,9 @@ def backup(path_from: Path, path_to: Path) -> None:
         If the copy could not be written or did not pass its check; `path_to` is then not made.
     """
     if read_header(path_from) is None:
-        raise StoreRefused(f"{path_from} is not there or is empty; there is nothing to back up.")
+        raise StoreRefused(say("{path} is not there or is empty; there is nothing to back up.", path=path_from))
     if path_to.exists():
-        raise StoreRefused(f"{path_to} is there already; choose a new name for the backup.")
+        raise StoreRefused(say("{path} is there already; choose a new name for the backup.", path=path_to))
     with in_plain_words(path_from):
         whole(path_from, lambda source: write_copy(source, path_to))
 
@@ -49,4 +50,10 @@ def write_copy(source: sqlite3.Connection, path_to: Path) -> None:
 def _check(copy: sqlite3.Connection, path_to: Path) -> None:
     faults = [row[0] for row in copy.execute("PRAGMA integrity_check")]
     if faults != ["ok"]:
-        raise StoreTrouble(f"The copy {path_to} did not pass its check ({faults[0]}); the records may be damaged.")
+        raise StoreTrouble(
+            say(
+                "The copy {path} did not pass its check ({fault}); the records may be damaged.",
+                path=path_to,
+                fault=faults[0],
+            )
+        )

@@ -12,6 +12,7 @@ from studiowatch.room.air_speed_calibration import AirPoint, AirSpeedCalibration
 from studiowatch.room.corrections import Kept, Sighting
 from studiowatch.room.humidity_calibration import HumidityCalibration, SaltPoint, calibrate_humidity
 from studiowatch.room.king_law import KingLaw
+from studiowatch.speech.words import say
 from studiowatch.store.database import Database
 from studiowatch.store.shapes import CalibrationRecord
 
@@ -82,11 +83,16 @@ def calibration_fault(record: CalibrationRecord) -> str:
         measured = json.loads(record.measured)
         calibration = _calibration(record.kind, measured)
         if not all(isinstance(number, int | float) and isfinite(number) for number in _leaves(measured)):
-            raise ValueError("not all of it is a number")  # noqa: TRY301 - one sentence for all that may be wrong
+            raise ValueError(say("not all of it is a number"))  # noqa: TRY301 - one sentence for all that may be wrong
         if isinstance(calibration, HumidityCalibration):
             calibrate_humidity(calibration.magnesium, calibration.sodium, now_ms=record.made_ms)
     except (KeyError, TypeError, ValueError, ArithmeticError) as fault:
-        return f"calibration {record.key} of {record.sensor} cannot be one ({fault}); export it again, or leave it out."
+        return say(
+            "calibration {key} of {sensor} cannot be one ({fault}); export it again, or leave it out.",
+            key=record.key,
+            sensor=record.sensor,
+            fault=fault,
+        )
     return ""
 
 

@@ -12,6 +12,7 @@ from sqlite3 import Connection
 import numpy as np
 
 from studiowatch.room.readings import Channel
+from studiowatch.speech.words import say
 from studiowatch.store.packing import Integers, Numbers, unpack_integers, unpack_numbers
 from studiowatch.store.rows import CHANNELS
 from studiowatch.store.sealing import HOUR_MS, unpack_texts
@@ -51,7 +52,7 @@ class SealedHour:
     @property
     def span(self) -> str:
         """Return from when to when, for her."""
-        return f"{moment(self.start_ms)} to {moment(self.last_ms)}"
+        return say("{first} to {last}", first=moment(self.start_ms), last=moment(self.last_ms))
 
 
 def moment(time_ms: int) -> str:

@@ -8,6 +8,7 @@ from contextlib import closing, contextmanager
 from pathlib import Path
 from typing import Any
 
+from studiowatch.speech.words import say
 from studiowatch.store.header import read_header, refuse_foreign, refuse_unwritable
 from studiowatch.store.migrations import STEPS, Step, migrate
 from studiowatch.store.quiet import connect_quietly, log_of
@@ -39,9 +40,13 @@ class Database:
         """
         there = _which_file(self.path)
         if there is None:
-            raise StoreTrouble(f"{self.path} is gone: its folder was removed or moved. Put it back, then start again.")
+            raise StoreTrouble(
+                say("{path} is gone: its folder was removed or moved. Put it back, then start again.", path=self.path)
+            )
         if there != self._file:
-            raise StoreTrouble(f"{self.path} is another file than before: it was replaced meanwhile. Start again.")
+            raise StoreTrouble(
+                say("{path} is another file than before: it was replaced meanwhile. Start again.", path=self.path)
+            )
         with self._bracket("BEGIN IMMEDIATE") as connection:
             yield connection
 
@@ -112,7 +117,7 @@ def open_database(
     if header is not None:
         refuse_foreign(path, header, len(steps))
     elif read_only:
-        raise StoreRefused(f"{path} is not there or is empty; there are no readings to show yet.")
+        raise StoreRefused(say("{path} is not there or is empty; there are no readings to show yet.", path=path))
     if not read_only:
         refuse_unwritable(path)
     mode = "ro" if read_only else "rwc"
@@ -146,13 +151,15 @@ def looking(path: Path) -> Iterator[Database]:
     """
     header = read_header(path)
     if header is None:
-        raise StoreRefused(f"{path} is not there or is empty; there is nothing to read.")
+        raise StoreRefused(say("{path} is not there or is empty; there is nothing to read.", path=path))
     refuse_foreign(path, header, len(STEPS))
     was_in_use = log_of(path).exists()
     with closing(connect_quietly(path)) as connection:
         yield Database(connection, path)
     if log_of(path).exists() and not was_in_use:
-        raise StoreTrouble(f"A watch began to write to {path} meanwhile; do it once more, that works beside a watch.")
+        raise StoreTrouble(
+            say("A watch began to write to {path} meanwhile; do it once more, that works beside a watch.", path=path)
+        )
 
 
 def _prepare(connection: sqlite3.Connection, path: Path, steps: Sequence[Step]) -> None:
@@ -166,7 +173,7 @@ def _prepare(connection: sqlite3.Connection, path: Path, steps: Sequence[Step]) 
     (journal,) = connection.execute("PRAGMA journal_mode = WAL").fetchone()
     if journal != "wal":
         raise StoreRefused(
-            f"{path} lies on a disk that cannot keep a write-ahead log; choose a folder on a local disk."
+            say("{path} lies on a disk that cannot keep a write-ahead log; choose a folder on a local disk.", path=path)
         )
     if migrated:
         # so that the file alone, without its log, has the tables and says its version
@@ -175,10 +182,13 @@ def _prepare(connection: sqlite3.Connection, path: Path, steps: Sequence[Step]) 
 
 def lacking(path: Path, missing: set[str]) -> str:
     """Return what to say of a file without tables that it must have."""
-    return (
-        f"{path} lacks {', '.join(sorted(missing))}: if it is a copy, its log {path.name}-wal was left behind, so copy "
-        "both, or take a backup with `studiowatch backup`; otherwise it is damaged: keep it, and restore a backup "
-        "beside it."
+    return say(
+        "{path} lacks {tables}: if it is a copy, its log {name}-wal was left behind, so copy both, "
+        "or take a backup with `studiowatch backup`; otherwise it is damaged: keep it, and restore a "
+        "backup beside it.",
+        path=path,
+        tables=", ".join(sorted(missing)),
+        name=path.name,
     )
 
 

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from sqlite3 import Connection, DatabaseError
 
+from studiowatch.speech.words import mark, say
 from studiowatch.store.chunk_check import sealed_hours
 from studiowatch.store.database import Database, lacking, tables_of, tables_of_version
 from studiowatch.store.header import read_header, refuse_foreign
@@ -17,8 +18,8 @@ from studiowatch.store.trouble import StoreRefused, in_plain_words
 
 _LAST = "SELECT max(last) FROM (SELECT max(time_ms) AS last FROM reading UNION ALL SELECT max(last_ms) FROM chunk)"
 MOST_FAULTS = 20  # of the pages, and of the hours, that are told; the rest are counted
-REBUILD = "`studiowatch check --rebuild` makes it anew from them."
-SALVAGE = "`studiowatch check --salvage NEWFILE` saves what can still be read into a new file."
+REBUILD = mark("`studiowatch check --rebuild` makes it anew from them.")
+SALVAGE = mark("Keep it as it is; `studiowatch check --salvage NEWFILE` saves what can still be read into a new file.")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -40,7 +41,7 @@ def examine(path: Path) -> Examination:
     """
     header = read_header(path)
     if header is None:
-        raise StoreRefused(f"{path} is not there or is empty; there is nothing to check.")
+        raise StoreRefused(say("{path} is not there or is empty; there is nothing to check.", path=path))
     refuse_foreign(path, header, len(STEPS))
     return whole(path, lambda connection: _examine(connection, path))
 
@@ -54,8 +55,8 @@ def rebuild(database: Database) -> None:
 def _examine(connection: Connection, path: Path) -> Examination:
     pages = [fault for fault in _pages(connection) if fault != "ok"]
     if pages:
-        faults = [f"{path} is damaged: {fault}." for fault in _shortened(pages)]
-        return Examination(faults=(*faults, f"Keep it as it is; {SALVAGE}"))
+        faults = [say("{path} is damaged: {fault}.", path=path, fault=fault) for fault in _shortened(pages)]
+        return Examination(faults=(*faults, say(SALVAGE)))
     (version,) = connection.execute("PRAGMA user_version").fetchone()
     missing = tables_of_version(version) - tables_of(connection)
     if missing:
@@ -63,8 +64,8 @@ def _examine(connection: Connection, path: Path) -> Examination:
     hours = list(_hours(connection, path))
     faults = [fault for fault in hours if fault]
     if faults:
-        return Examination(faults=(*_shortened(faults), f"Keep it as it is; {SALVAGE}"), hours=len(hours))
-    faults = [f"{path}: {fault} {REBUILD}" for fault in pyramid_faults(connection)]
+        return Examination(faults=(*_shortened(faults), say(SALVAGE)), hours=len(hours))
+    faults = [f"{path}: {fault} {say(REBUILD)}" for fault in pyramid_faults(connection)]
     (last_ms,) = connection.execute(_LAST).fetchone()
     return Examination(faults=tuple(faults), hours=len(hours), last_ms=last_ms)
 
@@ -73,7 +74,7 @@ def _pages(connection: Connection) -> Iterator[str]:
     try:
         yield from (str(row[0]) for row in connection.execute("PRAGMA integrity_check"))
         yield from (
-            f"a row of {table} belongs to a {parent} that is not there"
+            say("a row of {table} belongs to a {parent} that is not there", table=table, parent=parent)
             for table, _, parent, _ in connection.execute("PRAGMA foreign_key_check")
         )
     except DatabaseError as error:
@@ -85,9 +86,18 @@ def _hours(connection: Connection, path: Path) -> Iterator[str]:
     with in_plain_words(path):
         for hour in sealed_hours(connection):
             damaged = ", ".join(hour.damaged)
-            yield f"{path}: the sealed readings of {hour.span} are damaged in {damaged}." if damaged else ""
+            yield (
+                say(
+                    "{path}: the sealed readings of {span} are damaged in {damaged}.",
+                    path=path,
+                    span=hour.span,
+                    damaged=damaged,
+                )
+                if damaged
+                else ""
+            )
 
 
 def _shortened(faults: list[str]) -> list[str]:
     rest = len(faults) - MOST_FAULTS
-    return faults if rest <= 0 else [*faults[:MOST_FAULTS], f"And {rest} more."]
+    return faults if rest <= 0 else [*faults[:MOST_FAULTS], say("And {count} more.", count=rest)]

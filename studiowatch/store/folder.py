@@ -8,6 +8,8 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import IO
 
+from studiowatch.speech.words import say
+
 
 class FolderRefused(Exception):  # noqa: N818 - reads as the answer it is
     """The folder cannot be used; the message is one sentence that says what to do."""
@@ -79,7 +81,11 @@ class StudioFolder:
         try:
             self.path.mkdir(mode=0o700, parents=True, exist_ok=True)
         except OSError as fault:
-            sentence = f"The records folder {self.path} cannot be made: {fault.strerror or fault}. Choose another."
+            sentence = say(
+                "The records folder {path} cannot be made: {fault}. Choose another.",
+                path=self.path,
+                fault=fault.strerror or fault,
+            )
             raise FolderRefused(sentence) from fault
 
     def clear(self) -> None:
@@ -94,7 +100,11 @@ class StudioFolder:
             for old in self.path.glob(f"{self.database.name}*"):
                 old.unlink()
         except OSError as fault:
-            sentence = f"{fault.filename} cannot be deleted: {fault.strerror or fault}. Delete it by hand."
+            sentence = say(
+                "{path} cannot be deleted: {fault}. Delete it by hand.",
+                path=fault.filename,
+                fault=fault.strerror or fault,
+            )
             raise FolderRefused(sentence) from fault
 
 
@@ -112,14 +122,22 @@ class Watching:
         try:
             self._file: IO[bytes] = folder.lock.open("a+b")
         except OSError as fault:
-            sentence = f"The records folder {folder.path} cannot be written: {fault.strerror or fault}."
-            raise FolderRefused(f"{sentence} Give it back its rights or choose another.") from fault
+            sentence = say(
+                "The records folder {path} cannot be written: {fault}. Give it back its rights or choose another.",
+                path=folder.path,
+                fault=fault.strerror or fault,
+            )
+            raise FolderRefused(sentence) from fault
         try:
             _lock(self._file)
         except OSError as fault:
             self._file.close()
-            sentence = f"Another studiowatch is watching this studio already ({folder.path})."
-            raise FolderWatched(f"{sentence} Use its window, or close it first.") from fault
+            raise FolderWatched(
+                say(
+                    "Another studiowatch is watching this studio already ({path}). Use its window, or close it first.",
+                    path=folder.path,
+                )
+            ) from fault
 
     def release(self) -> None:
         """Let the next watcher in."""

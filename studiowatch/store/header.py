@@ -7,6 +7,7 @@ import struct
 from dataclasses import dataclass
 from pathlib import Path
 
+from studiowatch.speech.words import say
 from studiowatch.store.trouble import StoreRefused
 
 APPLICATION_ID = 0x73747764  # "stwd", our own mark in the header
@@ -39,11 +40,19 @@ def read_header(path: Path) -> Header | None:
     except FileNotFoundError:
         return None
     except OSError as error:
-        raise StoreRefused(f"{path} cannot be read ({error.strerror}); choose a file that may be read.") from error
+        raise StoreRefused(
+            say(
+                "{path} cannot be read ({fault}); choose a file that may be read.",
+                path=path,
+                fault=error.strerror,
+            )
+        ) from error
     if not start:
         return None
     if len(start) < _HEADER_BYTES or not start.startswith(_MAGIC):
-        raise StoreRefused(f"{path} is not a database; choose another file, or restore a backup of this one.")
+        raise StoreRefused(
+            say("{path} is not a database; choose another file, or restore a backup of this one.", path=path)
+        )
     (version,) = struct.unpack_from(">i", start, _VERSION_AT)
     (application,) = struct.unpack_from(">i", start, _APPLICATION_AT)
     return Header(user_version=version, application_id=application, logged=start[_FORMAT_AT] == _LOGGED)
@@ -53,18 +62,31 @@ def refuse_foreign(path: Path, header: Header, newest: int) -> None:
     """Raise `StoreRefused` if `header` is another program's, or of a version above `newest`."""
     if header.logged and header.application_id == header.user_version == 0:
         raise StoreRefused(
-            f"{path} belongs to another program, or is a copy whose log {path.name}-wal was left behind; "
-            "choose another file, or copy both.",
+            say(
+                "{path} belongs to another program, or is a copy whose log {name}-wal was left behind; "
+                "choose another file, or copy both.",
+                path=path,
+                name=path.name,
+            ),
         )
     if header.application_id != APPLICATION_ID:
         raise StoreRefused(
-            f"{path} belongs to another program (its mark is {header.application_id:#x}, "
-            f"ours is {APPLICATION_ID:#x}); choose another file.",
+            say(
+                "{path} belongs to another program (its mark is {mark}, ours is {ours}); choose another file.",
+                path=path,
+                mark=f"{header.application_id:#x}",
+                ours=f"{APPLICATION_ID:#x}",
+            ),
         )
     if header.user_version > newest:
         raise StoreRefused(
-            f"{path} has version {header.user_version}, made by a newer studiowatch; "
-            f"this one reads up to version {newest}: update it, or choose another file.",
+            say(
+                "{path} has version {version}, made by a newer studiowatch; this one reads up to "
+                "version {newest}: update it, or choose another file.",
+                path=path,
+                version=header.user_version,
+                newest=newest,
+            ),
         )
 
 
@@ -72,13 +94,25 @@ def refuse_unwritable(path: Path) -> None:
     """Raise `StoreRefused` if the file at `path`, or the folder that must hold its log, may not be written."""
     folder = path.parent
     if not folder.is_dir():
-        raise StoreRefused(f"The folder {folder} is not there; make it, or choose another place for {path.name}.")
+        raise StoreRefused(
+            say(
+                "The folder {folder} is not there; make it, or choose another place for {name}.",
+                folder=folder,
+                name=path.name,
+            )
+        )
     if path.exists() and not _may_write(path):
-        raise StoreRefused(f"{path} may only be read, not written; allow writing to it, or choose another file.")
+        raise StoreRefused(
+            say("{path} may only be read, not written; allow writing to it, or choose another file.", path=path)
+        )
     if not _may_write(folder):
         raise StoreRefused(
-            f"The folder {folder} may only be read, and the log of {path.name} must be written there; "
-            "allow writing to it, or choose another folder.",
+            say(
+                "The folder {folder} may only be read, and the log of {name} must be written there; allow "
+                "writing to it, or choose another folder.",
+                folder=folder,
+                name=path.name,
+            ),
         )
 
 

@@ -70,7 +70,8 @@ class HistoryReader:
             If the range is empty or `buckets` is not positive.
         """
         if end_ms <= start_ms or buckets < 1:
-            raise ValueError(f"a range of {end_ms - start_ms} ms in {buckets} buckets; both must be more than 0")
+            given = f"{end_ms - start_ms} ms in {buckets} buckets"  # not said
+            raise ValueError(f"a range of {given}; both must be more than 0")  # not said
         wanted_ms = -(-(end_ms - start_ms) // buckets)
         base_ms = _base_ms(wanted_ms)
         width_ms = -(-wanted_ms // base_ms) * base_ms

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import UTC, date, datetime, timedelta
 
-PRODUCT = "-//studiowatch//finishing plan//EN"
+PRODUCT = "-//studiowatch//finishing plan//EN"  # not said
 LINE_OCTETS = 75  # octets of a line without its break, section 3.1
 BREAK = "\r\n"
 MAIL_DOMAIN = "studiowatch.invalid"  # a name of RFC 2606 that nobody owns

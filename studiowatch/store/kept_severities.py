@@ -13,6 +13,8 @@ from dataclasses import dataclass, field
 from pathlib import Path
 from threading import get_ident
 
+from studiowatch.speech.words import say
+
 Rows = Sequence[Sequence[float]]
 _MOST_BYTES = 64 * 2**20  # bytes of a file that is read; assumption: far more than a lifetime of coats
 
@@ -53,7 +55,11 @@ class KeptSeverities:
             unfinished.write_text(json.dumps(self._all(), allow_nan=False), "utf-8")
             unfinished.replace(self.path)
         except OSError as fault:
-            self.trouble = f"{self.path} cannot be written: {fault.strerror or fault}. Reviews take longer without it."
+            self.trouble = say(
+                "{path} cannot be written: {fault}. Reviews take longer without it.",
+                path=self.path,
+                fault=fault.strerror or fault,
+            )
             unfinished.unlink(missing_ok=True)
             return
         self._fresh.clear()

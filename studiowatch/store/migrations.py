@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from contextlib import closing
 from pathlib import Path
 
+from studiowatch.speech.words import say
 from studiowatch.store.backup import write_copy
 from studiowatch.store.calibration_step import CALIBRATION_STEP
 from studiowatch.store.header import APPLICATION_ID, Header, refuse_foreign
@@ -202,8 +203,14 @@ def _take(connection: sqlite3.Connection, path: Path, steps: Sequence[Step], ver
                 if getattr(error, "sqlite_errorcode", None) == sqlite3.SQLITE_FULL:
                     raise
                 raise StoreTrouble(
-                    f"{path} could not be brought to version {number} ({error}); it was left as it was, at version "
-                    f"{version}: go on with the earlier studiowatch and report this.",
+                    say(
+                        "{path} could not be brought to version {number} ({fault}); it was left as it was, at "
+                        "version {version}: go on with the earlier studiowatch and report this.",
+                        path=path,
+                        number=number,
+                        fault=error,
+                        version=version,
+                    ),
                 ) from error
     connection.execute(f"PRAGMA application_id = {APPLICATION_ID}")
     connection.execute(f"PRAGMA user_version = {len(steps)}")

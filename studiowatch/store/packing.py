@@ -55,7 +55,7 @@ def unpack_integers(data: bytes) -> Integers:
 def _unshuffle(stream: bytes, kept: int) -> NDArray[np.unsignedinteger]:
     """Return the (n,) numbers, of the narrowest type, whose `kept` bytes the stream holds, each weight together."""
     if not 1 <= kept <= _INT64_BYTES:
-        raise ValueError(f"{kept} bytes for a whole number; a packed column has 1 to {_INT64_BYTES}")
+        raise ValueError(f"{kept} bytes for a whole number; a packed column has 1 to {_INT64_BYTES}")  # not said
     shuffled = np.frombuffer(zlib.decompress(stream), dtype=np.uint8).reshape(kept, -1)
     width = min(width for width in _WIDTHS if width >= kept)
     whole = np.zeros((shuffled.shape[1], width), dtype=np.uint8)

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any
 
+from studiowatch.speech.words import mark
 from studiowatch.store.database import Database
 from studiowatch.store.studio_fields import Field, Wrong
 from studiowatch.studio.recipes import COATS_MOST, NAME_MOST, Recipe, recipe_fault
@@ -58,19 +59,24 @@ def _hours(value: Any) -> str:  # noqa: ANN401
 
 RECIPE_FIELDS = (
     Field(
-        name="name", attribute="name", read=_name, allowed=f"a text of 1 to {NAME_MOST} characters that can be shown"
+        name="name",
+        attribute="name",
+        read=_name,
+        allowed=mark("a text of 1 to {most} characters that can be shown"),
+        limits={"most": NAME_MOST},
     ),
     Field(
         name="sheets",
         attribute="sheets",
         read=_sheets,
-        allowed=f"a list of 1 to {COATS_MOST} names of data sheets in quotes, lowest first",
+        allowed=mark("a list of 1 to {most} names of data sheets in quotes, lowest first"),
+        limits={"most": COATS_MOST},
         required=True,
     ),
 )
 WORKING_DAY_FIELDS = (
     Field(name="day", attribute="day", read=_day, allowed=", ".join(f'"{day}"' for day in DAYS)),
-    Field(name="hours", attribute="hours", read=_hours, allowed='"09:00-18:00", or "off"', required=True),
+    Field(name="hours", attribute="hours", read=_hours, allowed=mark('"09:00-18:00", or "off"'), required=True),
 )
 
 

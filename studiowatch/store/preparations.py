@@ -8,6 +8,7 @@ from dataclasses import asdict, astuple
 from math import isfinite
 from typing import Any
 
+from studiowatch.speech.words import say
 from studiowatch.store.database import Database
 from studiowatch.store.shapes import PreparationRecord, TellingRecord
 from studiowatch.studio.chores import Task
@@ -54,9 +55,11 @@ def preparation_fault(record: PreparationRecord) -> str:
     try:
         made = preparation_of(record)
         if not made.coats or not _is_whole(made):
-            raise ValueError("not all of it is what it should be")  # noqa: TRY301 - one sentence for all that may be wrong
+            raise ValueError(say("not all of it is what it should be"))  # noqa: TRY301 - one sentence for all that may be wrong
     except (KeyError, TypeError, ValueError, AttributeError) as fault:
-        return f"preparation {record.key} cannot be one ({fault}); export it again, or leave it out."
+        return say(
+            "preparation {key} cannot be one ({fault}); export it again, or leave it out.", key=record.key, fault=fault
+        )
     return ""
 
 

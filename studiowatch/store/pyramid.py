@@ -8,6 +8,7 @@ from sqlite3 import Connection
 import numpy as np
 
 from studiowatch.room.readings import Channel
+from studiowatch.speech.words import say
 from studiowatch.store.buckets import Buckets, bucket_values, coarsen, merge
 from studiowatch.store.chunk_check import UNREADABLE, channel_hours, moment
 from studiowatch.store.rows import CHANNELS
@@ -30,8 +31,12 @@ def pyramid_faults(connection: Connection) -> Iterator[str]:
             if not _is_stored(connection, channel, width_ms, first_ms, expected)
         ]
         if wrong:
-            span = f"between {moment(min(wrong))} and {moment(max(wrong) + _STRETCH_MS)}"
-            yield f"The overview of {channel} does not sum up its readings {span}."
+            yield say(
+                "The overview of {channel} does not sum up its readings between {first} and {last}.",
+                channel=channel,
+                first=moment(min(wrong)),
+                last=moment(max(wrong) + _STRETCH_MS),
+            )
 
 
 def rebuild_pyramid(connection: Connection) -> None:

@@ -7,6 +7,8 @@ from collections.abc import Iterable, Sequence
 from datetime import UTC, datetime
 from pathlib import Path
 
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import say
 from studiowatch.store.backup import backup
 from studiowatch.store.folder import StudioFolder
 from studiowatch.store.trouble import StoreFull, StoreRefused, StoreTrouble
@@ -32,10 +34,10 @@ def backup_studio(folder: StudioFolder, into: Path, now_ms: int, *, kind: str = 
         If it could not be written, or did not pass its check; nothing of it is left.
     """
     if not folder.database.exists():
-        raise StoreRefused(f"There are no records in {folder.path}; there is nothing to back up.")
+        raise StoreRefused(say("There are no records in {path}; there is nothing to back up.", path=folder.path))
     target = StudioFolder(path=into / (kind + datetime.fromtimestamp(now_ms / 1000, UTC).strftime(_STAMP)))
     if target.path.exists():
-        raise StoreRefused(f"{target.path} is there already; try again in a second.")
+        raise StoreRefused(say("{path} is there already; try again in a second.", path=target.path))
     unfinished = StudioFolder(path=target.path.with_name(f"{target.path.name}{_UNFINISHED}"))
     try:
         into.mkdir(mode=0o700, parents=True, exist_ok=True)
@@ -49,7 +51,11 @@ def backup_studio(folder: StudioFolder, into: Path, now_ms: int, *, kind: str = 
             shutil.copytree(folder.photos, unfinished.photos)
         unfinished.path.rename(target.path)
     except OSError as fault:
-        sentence = f"No backup could be made in {into}: {fault.strerror or fault}. Choose another folder with --to."
+        sentence = say(
+            "No backup could be made in {folder}: {fault}. Choose another folder with --to.",
+            folder=into,
+            fault=fault.strerror or fault,
+        )
         raise StoreTrouble(sentence) from fault
     finally:
         shutil.rmtree(unfinished.path, ignore_errors=True)
@@ -100,7 +106,9 @@ def rotate(into: Path) -> int:
             path.rename(doomed)
             shutil.rmtree(doomed)
         except OSError as fault:
-            raise StoreTrouble(f"The old backup {path} cannot be deleted: {fault.strerror or fault}.") from fault
+            raise StoreTrouble(
+                say("The old backup {path} cannot be deleted: {fault}.", path=path, fault=fault.strerror or fault)
+            ) from fault
     return len(gone)
 
 
@@ -109,6 +117,11 @@ def _refuse_full(folder: StudioFolder, into: Path) -> None:
     free = shutil.disk_usage(into).free
     if free < needed:
         raise StoreFull(
-            f"No backup was made: the disk of {into} has {free / 1e6:.0f} MB free, and {needed / 1e6:.0f} MB are "
-            "wanted; make room on it."
+            say(
+                "No backup was made: the disk of {folder} has {free} MB free, and {needed} MB are wanted; make "
+                "room on it.",
+                folder=into,
+                free=chosen().number(free / 1e6),
+                needed=chosen().number(needed / 1e6),
+            )
         )

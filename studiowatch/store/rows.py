@@ -41,7 +41,9 @@ def row_of(reading: Reading) -> tuple[Any, ...]:
     values = [reading.value(channel) for channel in CHANNELS]
     for channel, value in zip(CHANNELS, values, strict=True):
         if value is not None and not isfinite(value):
-            raise ValueError(f"{channel} is {value}; a reading holds finite numbers, or None for what was not read")
+            raise ValueError(
+                f"{channel} is {value}; a reading holds finite numbers, or None for what was not read"  # not said
+            )
     return (reading.time_ms, *values, int(reading.checked), faults_text(reading.faults))
 
 

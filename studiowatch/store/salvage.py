@@ -9,6 +9,7 @@ from contextlib import closing
 from dataclasses import dataclass, field
 from pathlib import Path
 
+from studiowatch.speech.words import mark, say
 from studiowatch.store.chunk_check import moment
 from studiowatch.store.database import open_database
 from studiowatch.store.header import read_header, refuse_foreign
@@ -31,6 +32,16 @@ _ORPHANS = (
     ("learnt", "coat_key", "coat", "key"),
     ("warning_state", "warning_key", "warning", "key"),
 )
+_LOST = {  # by whether the stretch ends, and whether it is known after and before what it lay
+    (True, False, False): mark("{table}: rows {first} to {last} cannot be read."),
+    (True, True, False): mark("{table}: rows {first} to {last} cannot be read after {after}."),
+    (True, False, True): mark("{table}: rows {first} to {last} cannot be read before {before}."),
+    (True, True, True): mark("{table}: rows {first} to {last} cannot be read after {after} before {before}."),
+    (False, False, False): mark("{table}: all rows from {first} on cannot be read."),
+    (False, True, False): mark("{table}: all rows from {first} on cannot be read after {after}."),
+    (False, False, True): mark("{table}: all rows from {first} on cannot be read before {before}."),
+    (False, True, True): mark("{table}: all rows from {first} on cannot be read after {after} before {before}."),
+}
 _LOST_PIECES = """
     INSERT INTO piece (key, title, width_cm, height_cm, support, orientation, place, archived)
     SELECT DISTINCT piece_key, 'Lost piece ' || piece_key, 1, 1, 'its title and size are lost', 'face-up', 0, 1
@@ -58,10 +69,10 @@ def salvage(path: Path, path_to: Path) -> Salvaged:
     """
     header = read_header(path)
     if header is None:
-        raise StoreRefused(f"{path} is not there or is empty; there is nothing to save.")
+        raise StoreRefused(say("{path} is not there or is empty; there is nothing to save.", path=path))
     refuse_foreign(path, header, len(STEPS))
     if path_to.exists():
-        raise StoreRefused(f"{path_to} is there already; choose a new name for what is saved.")
+        raise StoreRefused(say("{path} is there already; choose a new name for what is saved.", path=path_to))
     unfinished = path_to.with_name(f"{path_to.name}.unfinished")
     unfinished.unlink(missing_ok=True)
     try:
@@ -83,7 +94,11 @@ def _refuse_unreadable(old: sqlite3.Connection, path: Path) -> None:
     try:
         old.execute("SELECT count(*) FROM sqlite_schema").fetchall()
     except sqlite3.DatabaseError as error:
-        sentence = f"{path} has lost the list of its tables ({error}); nothing in it can be found: restore a backup."
+        sentence = say(
+            "{path} has lost the list of its tables ({error}); nothing in it can be found: restore a backup.",
+            path=path,
+            error=error,
+        )
         raise StoreRefused(sentence) from error
 
 
@@ -99,7 +114,7 @@ def _save(old: sqlite3.Connection, new: sqlite3.Connection) -> Salvaged:
             continue
         copying = _Copying(old=old, new=new, table=table)
         copying.copy()
-        saved.append(f"{table}: rows saved: {copying.rows}.")
+        saved.append(say("{table}: rows saved: {rows}.", table=table, rows=copying.rows))
         lost += copying.lost()
     lost += mend_hours(new)
     lost += _settle_orphans(new)
@@ -109,7 +124,9 @@ def _save(old: sqlite3.Connection, new: sqlite3.Connection) -> Salvaged:
         "PRAGMA foreign_key_check"
     ).fetchall()
     if faults != ["ok"]:
-        raise StoreTrouble(f"What was saved did not pass its check ({faults[0]}); nothing was kept of it.")
+        raise StoreTrouble(
+            say("What was saved did not pass its check ({fault}); nothing was kept of it.", fault=faults[0])
+        )
     return Salvaged(saved=tuple(saved), lost=tuple(lost))
 
 
@@ -139,10 +156,12 @@ class _Copying:
     def lost(self) -> Iterator[str]:
         """Yield a sentence for each stretch of rows that is lost."""
         if self._refused:
-            yield f"{self.table}: rows that are damaged and were left out: {self._refused}."
+            yield say(
+                "{table}: rows that are damaged and were left out: {refused}.", table=self.table, refused=self._refused
+            )
         for first, last in _joined(self._unread):
-            rows = f"rows {first} to {last}" if last < _LAST_ROW else f"all rows from {first} on"
-            yield f"{self.table}: {rows} cannot be read{self._when(first, last)}."
+            lost = {"table": self.table, "first": first, "last": last, **self._when(first, last)}
+            yield say(_LOST[last < _LAST_ROW, "after" in lost, "before" in lost], **lost)
 
     def _read(self, columns: Sequence[str]) -> Iterator[tuple[object, ...]]:
         query = f"SELECT {', '.join(columns)} FROM {self.table} WHERE rowid BETWEEN ? AND ? ORDER BY rowid"  # noqa: S608 - own names
@@ -162,11 +181,11 @@ class _Copying:
                 if tries <= 0 or (first == last and reached < first):
                     self._unread.append((reached + 1, last))
 
-    def _when(self, first: int, last: int) -> str:
-        """Return between which times the lost rows lay, if rows tell it by their order."""
+    def _when(self, first: int, last: int) -> dict[str, str]:
+        """Return between which times, after and before, the lost rows lay, if rows tell it by their order."""
         column = _TIMES.get(self.table)
         if column is None:
-            return ""
+            return {}
         sides = (("< ? ORDER BY rowid DESC", first), ("> ? ORDER BY rowid", last))
         before, after = (
             self.new.execute(
@@ -175,8 +194,8 @@ class _Copying:
             ).fetchone()[0]
             for side, row in sides
         )
-        began = f" after {moment(before)}" if before is not None else ""
-        return began + (f" before {moment(after)}" if after is not None else "")
+        between = {"after": before, "before": after}
+        return {side: moment(time_ms) for side, time_ms in between.items() if time_ms is not None}
 
 
 def _rest(first: int, reached: int, last: int) -> list[tuple[int, int]]:
@@ -205,10 +224,15 @@ def _settle_orphans(new: sqlite3.Connection) -> Iterator[str]:
     tables = {name for (name,) in new.execute("SELECT name FROM sqlite_schema WHERE type = 'table'")}
     made = new.execute(_LOST_PIECES).rowcount
     if made:
-        yield f"piece: pieces that lost title and size, archived so that their coats are kept: {made}."
+        yield say("piece: pieces that lost title and size, archived so that their coats are kept: {made}.", made=made)
     for table, column, owner, key in _ORPHANS:
         if table in tables:
             delete = f"DELETE FROM {table} WHERE {column} NOT IN (SELECT {key} FROM {owner})"  # noqa: S608 - own names
             gone = new.execute(delete).rowcount
             if gone:
-                yield f"{table}: rows left out, since the {owner} that they belong to is lost: {gone}."
+                yield say(
+                    "{table}: rows left out, since the {owner} that they belong to is lost: {gone}.",
+                    table=table,
+                    owner=owner,
+                    gone=gone,
+                )

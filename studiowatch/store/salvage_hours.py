@@ -7,6 +7,7 @@ from sqlite3 import Connection
 
 import numpy as np
 
+from studiowatch.speech.words import say
 from studiowatch.store.chunk_check import MARKS, TEXTS, TIME, SealedHour, moment, sealed_hours, times_of
 from studiowatch.store.packing import Integers, pack_integers
 from studiowatch.store.sealing import pack_texts
@@ -28,10 +29,15 @@ def mend_hours(connection: Connection) -> Iterator[str]:
         if hour.time_ms is None:
             connection.execute("DELETE FROM chunk_column WHERE chunk_id = ?", (hour.chunk_id,))
             connection.execute("DELETE FROM chunk WHERE id = ?", (hour.chunk_id,))
-            yield f"Sealed readings of {hour.span}: all {hour.count} are lost."
+            yield say("Sealed readings of {span}: all {count} are lost.", span=hour.span, count=hour.count)
         elif hour.damaged:
             _mend(connection, hour, hour.time_ms)
-            yield f"Sealed readings of {hour.span}: {', '.join(hour.damaged)} of all {hour.count} is lost."
+            yield say(
+                "Sealed readings of {span}: {columns} of all {count} is lost.",
+                span=hour.span,
+                columns=", ".join(hour.damaged),
+                count=hour.count,
+            )
 
 
 def _find_heads(connection: Connection) -> Iterator[str]:
@@ -45,7 +51,11 @@ def _find_heads(connection: Connection) -> Iterator[str]:
             continue
         head = (chunk_id, int(time_ms[0]), int(time_ms[-1]), time_ms.size)
         connection.execute("INSERT INTO chunk (id, start_ms, last_ms, count) VALUES (?, ?, ?, ?)", head)
-        yield f"The head of the sealed readings of {moment(head[1])} to {moment(head[2])} was lost, and made again."
+        yield say(
+            "The head of the sealed readings of {first} to {last} was lost, and made again.",
+            first=moment(head[1]),
+            last=moment(head[2]),
+        )
 
 
 def _mend(connection: Connection, hour: SealedHour, time_ms: Integers) -> None:

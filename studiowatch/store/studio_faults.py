@@ -7,6 +7,8 @@ from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from studiowatch.speech.words import say
+
 Place = tuple[int, ...]  # places in the lists, from 0: piece, coat, look
 
 _TABLES = {"piece": 1, "piece.coat": 2, "piece.coat.look": 3}  # heading and its depth
@@ -39,9 +41,10 @@ class StudioFault:
 
     def __str__(self) -> str:
         """Return the sentence."""
-        at = f"{self.origin}, line {self.line}" if self.line else self.origin
+        at = say("{origin}, line {line}", origin=self.origin, line=self.line) if self.line else self.origin
         where = f"{self.where}: " if self.where else ""
-        return f"{at}: {where}{self.field} is {self.value}; allowed: {self.allowed}."
+        fault = say("{field} is {value}; allowed: {allowed}.", field=self.field, value=self.value, allowed=self.allowed)
+        return f"{at}: {where}{fault}"
 
 
 class StudioFileError(ValueError):

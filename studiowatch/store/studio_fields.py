@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import UTC, date, datetime, timedelta
 from enum import StrEnum
 from math import isfinite
 from typing import Any
 
 from studiowatch.coats.stages import Orientation
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.pieces import LATEST_YEAR, PANELS_MOST, TITLE_MOST, Finding, Outcome, Shape
 
 _EPOCH = datetime(1970, 1, 1, tzinfo=UTC)
@@ -25,13 +26,21 @@ class Wrong(ValueError):  # noqa: N818 - an answer to a value, caught where it i
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Field:
-    """One field: its name in the file, the attribute it becomes, how it is read, and what is allowed in words."""
+    """One field: its name in the file, the attribute it becomes, how it is read, and what is allowed in words.
+
+    `limits` are the values that `allowed` names in braces.
+    """
 
     name: str
     attribute: str
     read: Callable[[Any], Any]
     allowed: str
     required: bool = False
+    limits: Mapping[str, object] = field(default_factory=dict)
+
+    def allowed_words(self) -> str:
+        """Return what is allowed, in her language."""
+        return say(self.allowed, **self.limits)
 
 
 def utc_ms(moment: datetime) -> int:
@@ -161,32 +170,51 @@ def _words(words: type[StrEnum]) -> str:
     return ", ".join(f'"{word}"' for word in words)
 
 
-_A_TEXT = "a text in quotes that is not empty"
-_A_TITLE = f"a text in quotes of 1 to {TITLE_MOST} characters that can be shown"
-_ANY_TEXT = "a text in quotes"
-_A_KEY_OF = "the key of a coat"
-_A_MOMENT = f"a date and time with its zone, 1970 to {LATEST_YEAR}, like 2026-03-02T09:00:00Z"
-_KEY = Field(name="key", attribute="key", read=_text, allowed="a text in quotes that no other has")
+_A_TEXT = mark("a text in quotes that is not empty")
+_A_TITLE = mark("a text in quotes of 1 to {most} characters that can be shown")
+_ANY_TEXT = mark("a text in quotes")
+_A_KEY_OF = mark("the key of a coat")
+_A_MOMENT = mark("a date and time with its zone, 1970 to {year}, like 2026-03-02T09:00:00Z")
+_KEY = Field(name="key", attribute="key", read=_text, allowed=mark("a text in quotes that no other has"))
 
 
 def _length(name: str) -> Field:
-    allowed = f"a number above 0, up to {_LONGEST_SIDE_CM} (cm)"
-    return Field(name=name, attribute=name, read=_above_zero(_LONGEST_SIDE_CM), allowed=allowed, required=True)
+    return Field(
+        name=name,
+        attribute=name,
+        read=_above_zero(_LONGEST_SIDE_CM),
+        allowed=mark("a number above 0, up to {most} ({unit})"),
+        limits={"most": _LONGEST_SIDE_CM, "unit": "cm"},
+        required=True,
+    )
 
 
 def _amount(name: str, most: float, unit: str) -> Field:
-    return Field(name=name, attribute=name, read=_above_zero(most), allowed=f"a number above 0, up to {most} ({unit})")
+    return Field(
+        name=name,
+        attribute=name,
+        read=_above_zero(most),
+        allowed=mark("a number above 0, up to {most} ({unit})"),
+        limits={"most": most, "unit": unit},
+    )
 
 
 def _time(name: str, attribute: str, *, required: bool = False) -> Field:
-    return Field(name=name, attribute=attribute, read=_moment, allowed=_A_MOMENT, required=required)
+    limits = {"year": LATEST_YEAR}
+    return Field(name=name, attribute=attribute, read=_moment, allowed=_A_MOMENT, limits=limits, required=required)
 
 
 PIECE_FIELDS = (
-    Field(name="title", attribute="title", read=_title, allowed=_A_TITLE, required=True),
+    Field(name="title", attribute="title", read=_title, allowed=_A_TITLE, limits={"most": TITLE_MOST}, required=True),
     _length("width_cm"),
     _length("height_cm"),
-    Field(name="due", attribute="due", read=_day, allowed=f"a day up to the year {LATEST_YEAR}, like 2026-03-20"),
+    Field(
+        name="due",
+        attribute="due",
+        read=_day,
+        allowed=mark("a day up to the year {year}, like 2026-03-20"),
+        limits={"year": LATEST_YEAR},
+    ),
     Field(name="support", attribute="support", read=_any_text, allowed=_ANY_TEXT),
     Field(
         name="orientation",
@@ -194,11 +222,23 @@ PIECE_FIELDS = (
         read=_one_of(Orientation),
         allowed=_words(Orientation),
     ),
-    Field(name="place", attribute="place", read=_place, allowed=f"a whole number, 0 to {_LAST_PLACE}"),
-    Field(name="archived", attribute="archived", read=_yes_or_no, allowed="true or false"),
+    Field(
+        name="place",
+        attribute="place",
+        read=_place,
+        allowed=mark("a whole number, 0 to {most}"),
+        limits={"most": _LAST_PLACE},
+    ),
+    Field(name="archived", attribute="archived", read=_yes_or_no, allowed=mark("true or false")),
     Field(name="shape", attribute="shape", read=_one_of(Shape), allowed=_words(Shape)),
-    Field(name="panels", attribute="panels", read=_panels, allowed=f"a whole number, 1 to {PANELS_MOST}"),
-    Field(name="photo", attribute="photo", read=_file_name, allowed="the name of a file, without a folder"),
+    Field(
+        name="panels",
+        attribute="panels",
+        read=_panels,
+        allowed=mark("a whole number, 1 to {most}"),
+        limits={"most": PANELS_MOST},
+    ),
+    Field(name="photo", attribute="photo", read=_file_name, allowed=mark("the name of a file, without a folder")),
     Field(name="notes", attribute="notes", read=_any_text, allowed=_ANY_TEXT),
     _KEY,
 )
@@ -209,7 +249,10 @@ COAT_FIELDS = (
     _amount("grams", _MOST_LAID, "g"),
     _amount("wet_um", _THICKEST_UM, "µm"),
     Field(
-        name="thinned_pct", attribute="thinned_pct", read=_percent, allowed="0 to 100 (% of the volume, water added)"
+        name="thinned_pct",
+        attribute="thinned_pct",
+        read=_percent,
+        allowed=mark("0 to 100 (% of the volume, water added)"),
     ),
     _time("covered_from", "covered_from_ms"),
     Field(name="outcome", attribute="outcome", read=_one_of(Outcome), allowed=_words(Outcome)),
@@ -230,7 +273,7 @@ PROMPT_FIELDS = (
     _time("done", "done_ms"),
 )
 TELLING_FIELDS = (
-    Field(name="prompt", attribute="key", read=_text, allowed="the key of a prompt", required=True),
+    Field(name="prompt", attribute="key", read=_text, allowed=mark("the key of a prompt"), required=True),
     _time("told", "told_ms"),
     _time("snoozed", "snoozed_ms"),
 )
@@ -238,15 +281,15 @@ PREPARATION_FIELDS = (
     _KEY,
     _time("began", "began_ms", required=True),
     _time("ended", "ended_ms"),
-    Field(name="state", attribute="state", read=_text, allowed="what was prepared, as exported", required=True),
+    Field(name="state", attribute="state", read=_text, allowed=mark("what was prepared, as exported"), required=True),
 )
 LEARNT_FIELDS = (
     Field(name="coat", attribute="coat_key", read=_text, allowed=_A_KEY_OF, required=True),
     Field(name="sheet", attribute="sheet", read=_text, allowed=_A_TEXT, required=True),
     Field(name="sheet_hash", attribute="sheet_hash", read=_any_text, allowed=_ANY_TEXT, required=True),
     _time("laid", "laid_ms", required=True),
-    Field(name="tests", attribute="tests", read=_count, allowed="a whole number from 0", required=True),
-    Field(name="rows", attribute="rows", read=_rows, allowed="a list of {name = number} tables", required=True),
+    Field(name="tests", attribute="tests", read=_count, allowed=mark("a whole number from 0"), required=True),
+    Field(name="rows", attribute="rows", read=_rows, allowed=mark("a list of {{name = number}} tables"), required=True),
 )
 WARNING_FIELDS = (
     _KEY,
@@ -254,21 +297,23 @@ WARNING_FIELDS = (
         Field(name=name, attribute=name, read=_any_text, allowed=_ANY_TEXT, required=True)
         for name in ("kind", "state", "headline", "detail", "advice")
     ),
-    Field(name="level", attribute="level", read=_count, allowed="a whole number from 0", required=True),
+    Field(name="level", attribute="level", read=_count, allowed=mark("a whole number from 0"), required=True),
     _time("began", "began_ms", required=True),
     _time("raised", "raised_ms", required=True),
     _time("cleared", "cleared_ms"),
-    Field(name="pieces", attribute="pieces", read=_texts, allowed="a list of texts in quotes", required=True),
+    Field(name="pieces", attribute="pieces", read=_texts, allowed=mark("a list of texts in quotes"), required=True),
     _time("remind", "remind_ms"),
 )
 CHANGE_FIELDS = (
-    Field(name="warning", attribute="warning_key", read=_text, allowed="the key of a warning", required=True),
+    Field(name="warning", attribute="warning_key", read=_text, allowed=mark("the key of a warning"), required=True),
     _time("time", "time_ms", required=True),
     Field(name="state", attribute="state", read=_any_text, allowed=_ANY_TEXT, required=True),
 )
 SENSOR_FIELDS = (
     _time("time", "time_ms", required=True),
-    Field(name="sensor", attribute="sensor", read=_text, allowed="a sensor's serial number in quotes", required=True),
+    Field(
+        name="sensor", attribute="sensor", read=_text, allowed=mark("a sensor's serial number in quotes"), required=True
+    ),
 )
 IMPORTED_FIELDS = (
     _time("start", "start_ms", required=True),
@@ -276,11 +321,15 @@ IMPORTED_FIELDS = (
 )
 CALIBRATION_FIELDS = (
     _KEY,
-    Field(name="sensor", attribute="sensor", read=_text, allowed="a sensor's serial number in quotes", required=True),
+    Field(
+        name="sensor", attribute="sensor", read=_text, allowed=mark("a sensor's serial number in quotes"), required=True
+    ),
     _time("made", "made_ms", required=True),
     _time("withdrawn", "withdrawn_ms"),
     Field(name="kind", attribute="kind", read=_text, allowed=_A_TEXT, required=True),
-    Field(name="measured", attribute="measured", read=_text, allowed="what was measured, as exported", required=True),
+    Field(
+        name="measured", attribute="measured", read=_text, allowed=mark("what was measured, as exported"), required=True
+    ),
 )
 NOTE_FIELDS = (
     _time("time", "time_ms", required=True),
@@ -289,7 +338,7 @@ NOTE_FIELDS = (
 )
 CORRECTION_FIELDS = (
     _time("time", "time_ms", required=True),
-    Field(name="piece", attribute="piece_key", read=_text, allowed="the key of a piece", required=True),
+    Field(name="piece", attribute="piece_key", read=_text, allowed=mark("the key of a piece"), required=True),
     Field(name="earlier", attribute="earlier", read=_any_text, allowed=_ANY_TEXT, required=True),
 )
 

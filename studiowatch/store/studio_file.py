@@ -10,6 +10,7 @@ from itertools import pairwise
 from typing import Any
 from uuid import NAMESPACE_URL, uuid5
 
+from studiowatch.speech.words import say
 from studiowatch.store.studio_faults import Lines, Place, StudioFault, StudioFileError
 from studiowatch.store.studio_fields import (
     COAT_FIELDS,
@@ -60,9 +61,9 @@ def read_studio(text: str, origin: str) -> Studio:
             origin=origin,
             line=None,
             where="",
-            field="the file",
-            value=f"not TOML ({error})",
-            allowed="[[piece]] and [[piece.coat]] tables of name = value",
+            field=say("the file"),
+            value=say("not TOML ({error})", error=error),
+            allowed=say("[[piece]] and [[piece.coat]] tables of name = value"),
         )
         raise StudioFileError([fault]) from error
     reading = _Reading(text, origin)
@@ -117,7 +118,13 @@ class _Reading:
         for table in TABLES:
             given = document.get(table.heading, [])
             if not (isinstance(given, list) and all(isinstance(each, dict) for each in given)):
-                self._add_flat(table, 0, table.heading, _shown(given), f"tables under [[{table.heading}]] headings")
+                self._add_flat(
+                    table,
+                    0,
+                    table.heading,
+                    _shown(given),
+                    say("tables under [[{heading}]] headings", heading=table.heading),
+                )
                 continue
             keys: set[str] = set()
             rows += [row for at, each in enumerate(given) if (row := self._row(table, at, each, keys)) is not None]
@@ -127,20 +134,26 @@ class _Reading:
         values: dict[str, Any] = {}
         known = {field.name: field for field in table.fields}
         for name in given.keys() - known.keys():
-            self._add_flat(table, at, name, "not a field here", ", ".join(known))
+            self._add_flat(table, at, name, say("not a field here"), ", ".join(known))
         for name, field in known.items():
             if name in given:
                 try:
                     values[field.attribute] = field.read(given[name])
                 except Wrong:
-                    self._add_flat(table, at, name, _shown(given[name]), field.allowed)
+                    self._add_flat(table, at, name, _shown(given[name]), field.allowed_words())
             elif field.required or field.attribute == table.key:
-                self._add_flat(table, at, name, "missing", field.allowed)
+                self._add_flat(table, at, name, say("missing"), field.allowed_words())
             else:
                 values[field.attribute] = None
         key = values.get(table.key)
         if key is not None and key in keys:
-            self._add_flat(table, at, "key", _shown(key), f"a key that no other {table.heading} in the file has")
+            self._add_flat(
+                table,
+                at,
+                "key",
+                _shown(key),
+                say("a key that no other {heading} in the file has", heading=table.heading),
+            )
         keys.add(str(key))
         needed = [field for field in table.fields if field.required or field.attribute == table.key]
         return table.shape(**values) if all(field.attribute in values for field in needed) else None
@@ -155,7 +168,7 @@ class _Reading:
     def _piece(self, table: Mapping[str, Any], place: Place) -> Piece | None:
         title = table.get("title")
         title = title if isinstance(title, str) and title.isprintable() else ""
-        where = f"piece {place[0] + 1}" + (f' "{title}"' if title else "")
+        where = say("piece {number}", number=place[0] + 1) + (f' "{title}"' if title else "")
         values = self._values(table, place, where, PIECE_FIELDS)
         values.setdefault("place", place[0])
         self._titles.append(title)
@@ -166,18 +179,30 @@ class _Reading:
         return Piece(**values, coats=tuple(coat for coat in coats if coat)) if _has_all(values, PIECE_FIELDS) else None
 
     def _coat(self, table: Mapping[str, Any], place: Place, where: str, piece_key: str) -> Coat | None:
-        where = f"{where}, coat {place[1] + 1}"
+        where = say("{where}, coat {number}", where=where, number=place[1] + 1)
         values = self._values(table, place, where, COAT_FIELDS)
         self._settle_key(values, place, where, f"{piece_key}/coat {place[1] + 1}")
         given = [name for name in _AMOUNTS if name in table]
         if len(given) > 1:
-            self._add(place, where, given[1], f"given beside {given[0]}", f"only one of {', '.join(_AMOUNTS)}")
+            self._add(
+                place,
+                where,
+                given[1],
+                say("given beside {other}", other=given[0]),
+                say("only one of {fields}", fields=", ".join(_AMOUNTS)),
+            )
         for name in ("covered_from", "seen"):
             after, laid = values.get(f"{name}_ms"), values.get("laid_ms")
             if after is not None and laid is not None and after < laid:
-                self._add(place, where, name, _shown(table[name]), f"not before it was laid, {_shown(table['laid'])}")
+                self._add(
+                    place,
+                    where,
+                    name,
+                    _shown(table[name]),
+                    say("not before it was laid, {laid}", laid=_shown(table["laid"])),
+                )
         looks = [
-            self._look(each, (*place, at), f"{where}, look {at + 1}", values["key"])
+            self._look(each, (*place, at), say("{where}, look {number}", where=where, number=at + 1), values["key"])
             for at, each in enumerate(self._tables(table, place, where))
         ]
         kept = tuple(look for look in looks if look)
@@ -197,9 +222,9 @@ class _Reading:
                 try:
                     values[field.attribute] = field.read(table[field.name])
                 except Wrong:
-                    self._add(place, where, field.name, _shown(table[field.name]), field.allowed)
+                    self._add(place, where, field.name, _shown(table[field.name]), field.allowed_words())
             elif field.required:
-                self._add(place, where, field.name, "missing", field.allowed)
+                self._add(place, where, field.name, say("missing"), field.allowed_words())
         return values
 
     def _tables(self, table: Mapping[str, Any], place: Place, where: str) -> list[Mapping[str, Any]]:
@@ -208,14 +233,14 @@ class _Reading:
         if isinstance(tables, list) and all(isinstance(each, dict) for each in tables):
             return tables
         heading = ".".join(_CHILD[: len(place) + 1])
-        self._add(place, where, name, _shown(tables), f"tables under [[{heading}]] headings")
+        self._add(place, where, name, _shown(tables), say("tables under [[{heading}]] headings", heading=heading))
         return []
 
     def _settle_key(self, values: dict[str, Any], place: Place, where: str, made_from: str) -> None:
         key = values.setdefault("key", uuid5(_KEY_SPACE, made_from).hex)
         kind = _CHILD[len(place) - 1]
         if (kind, key) in self._keys:
-            self._add(place, where, "key", _shown(key), f"a key that no other {kind} in the file has")
+            self._add(place, where, "key", _shown(key), say("a key that no other {kind} in the file has", kind=kind))
         self._keys.add((kind, key))
 
     def _check_order(self, coats: Sequence[Coat | None], place: Place, where: str) -> None:
@@ -223,19 +248,18 @@ class _Reading:
             if lower is None or upper is None or upper.laid_ms is None:
                 continue
             if lower.laid_ms is None or lower.laid_ms > upper.laid_ms:
-                state = "only planned" if lower.laid_ms is None else f"laid {_shown(moment_of(lower.laid_ms))}"
                 self._add(
                     (*place, at),
-                    f"{where}, coat {at + 1}",
+                    say("{where}, coat {number}", where=where, number=at + 1),
                     "laid",
                     _shown(moment_of(upper.laid_ms)),
-                    f"coats from the lowest to the topmost, planned ones last; coat {at}, below it, is {state}",
+                    _in_order(at, lower.laid_ms),
                 )
 
     def _refuse_unknown(self, table: Mapping[str, Any], place: Place, where: str, allowed: Sequence[str]) -> None:
         for name in table:
             if name not in allowed:
-                self._add(place, where, name, "not a field here", ", ".join(allowed))
+                self._add(place, where, name, say("not a field here"), ", ".join(allowed))
 
     def _add(self, place: Place, where: str, field: str, value: str, allowed: str) -> None:
         line = self._lines.find(place, field)
@@ -254,5 +278,19 @@ def _shown(value: Any) -> str:  # noqa: ANN401 - whatever the file holds
     try:
         shown = as_toml(value) if isinstance(value, str | bool | int | float | datetime) else str(value)
     except ValueError:
-        return "a number too long to show"
+        return say("a number too long to show")
     return shown if len(shown) <= longest else shown[: longest - 1] + "…"
+
+
+def _in_order(number: int, laid_ms: int | None) -> str:
+    """Return the order that coats have to stand in, and when the coat `number` below was laid, which breaks it."""
+    if laid_ms is None:
+        return say(
+            "coats from the lowest to the topmost, planned ones last; coat {number}, below it, is only planned",
+            number=number,
+        )
+    return say(
+        "coats from the lowest to the topmost, planned ones last; coat {number}, below it, is laid {laid}",
+        number=number,
+        laid=_shown(moment_of(laid_ms)),
+    )

@@ -6,6 +6,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, fields
 from typing import Any
 
+from studiowatch.speech.words import say
 from studiowatch.store.calibrations import calibration_fault
 from studiowatch.store.plan_records import RECIPE_FIELDS, WORKING_DAY_FIELDS, RecipeRecord, WorkingDayRecord
 from studiowatch.store.preparations import preparation_fault
@@ -58,7 +59,9 @@ Row = (
 
 def imported_fault(record: ImportedRecord) -> str:
     """Return what is wrong with a stretch from outside, or ""."""
-    return "" if record.start_ms < record.end_ms else "imported: its end is not after its start; correct one of them."
+    return (
+        "" if record.start_ms < record.end_ms else say("imported: its end is not after its start; correct one of them.")
+    )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

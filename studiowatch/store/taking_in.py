@@ -46,7 +46,9 @@ def take_in(connection: sqlite3.Connection, hour_ms: int, readings: LogColumns, 
     """
     for channel, column in readings.values.items():
         if np.isinf(column).any():
-            raise ValueError(f"{channel} is infinite; a reading holds finite numbers, or NaN for what was not read")
+            raise ValueError(
+                f"{channel} is infinite; a reading holds finite numbers, or NaN for what was not read"  # not said
+            )
     times, values = _there(connection, hour_ms, hour_ms + HOUR_MS)
     verdicts = _verdicts(times, values, readings)
     taken = np.flatnonzero(verdicts == Verdict.TAKEN)

@@ -20,6 +20,8 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
 
+from studiowatch.speech.words import mark, say
+
 
 class StoreTrouble(Exception):  # noqa: N818 - the base of three, named for the reader
     """The file could not be read or written; the message is one sentence for her."""
@@ -34,15 +36,17 @@ class StoreRefused(StoreTrouble):
 
 
 _WORDS = {
-    sqlite3.SQLITE_BUSY: "{path} is in use by another program; close that program and try again.",
-    sqlite3.SQLITE_LOCKED: "{path} is in use by another program; close that program and try again.",
-    sqlite3.SQLITE_READONLY: "{path} may only be read, not written; allow writing to it and to its folder.",
-    sqlite3.SQLITE_PERM: "{path} may not be opened; allow reading and writing to it and to its folder.",
-    sqlite3.SQLITE_CANTOPEN: "{path} cannot be opened; check that its folder is there and may be written to.",
-    sqlite3.SQLITE_NOTADB: "{path} is not a database; choose another file, or restore a backup of this one.",
-    sqlite3.SQLITE_CORRUPT: "{path} is damaged ({reason}); keep it as it is and restore a backup beside it.",
-    sqlite3.SQLITE_IOERR: "{path} could not be read or written ({reason}); check the disk, nothing was half written.",
-    sqlite3.SQLITE_FULL: "The disk of {path} is full; make room on it, nothing was half written.",
+    sqlite3.SQLITE_BUSY: mark("{path} is in use by another program; close that program and try again."),
+    sqlite3.SQLITE_LOCKED: mark("{path} is in use by another program; close that program and try again."),
+    sqlite3.SQLITE_READONLY: mark("{path} may only be read, not written; allow writing to it and to its folder."),
+    sqlite3.SQLITE_PERM: mark("{path} may not be opened; allow reading and writing to it and to its folder."),
+    sqlite3.SQLITE_CANTOPEN: mark("{path} cannot be opened; check that its folder is there and may be written to."),
+    sqlite3.SQLITE_NOTADB: mark("{path} is not a database; choose another file, or restore a backup of this one."),
+    sqlite3.SQLITE_CORRUPT: mark("{path} is damaged ({reason}); keep it as it is and restore a backup beside it."),
+    sqlite3.SQLITE_IOERR: mark(
+        "{path} could not be read or written ({reason}); check the disk, nothing was half written."
+    ),
+    sqlite3.SQLITE_FULL: mark("The disk of {path} is full; make room on it, nothing was half written."),
 }
 
 
@@ -58,13 +62,17 @@ def in_plain_words(path: Path, *, opening: bool = False) -> Iterator[None]:
     try:
         yield
     except zlib.error as error:
-        sentence = f"{path} is damaged in its sealed readings ({error}); `studiowatch check` tells which hours."
+        sentence = say(
+            "{path} is damaged in its sealed readings ({fault}); `studiowatch check` tells which hours.",
+            path=path,
+            fault=error,
+        )
         raise StoreTrouble(sentence) from error
     except sqlite3.DatabaseError as error:
         code = getattr(error, "sqlite_errorcode", sqlite3.SQLITE_ERROR) & 0xFF  # the low byte is the primary code
         if code not in _WORDS:
             raise
-        sentence = _WORDS[code].format(path=path, reason=error)
+        sentence = say(_WORDS[code], path=path, reason=error)
         if code == sqlite3.SQLITE_FULL:
             raise StoreFull(sentence) from error
         raise (StoreRefused if opening else StoreTrouble)(sentence) from error

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from studiowatch.coats.data_sheet import DataSheet, Kind
 from studiowatch.speech.units import chosen
@@ -11,6 +11,7 @@ from studiowatch.speech.words import mark, say
 from studiowatch.studio.amounts import is_measured, wet_um_of
 from studiowatch.studio.hazards import SOLVENT_CAUTIONS
 from studiowatch.studio.labels import ISOLATION, coat_word, measured_film_text, stack_labels, volume_text
+from studiowatch.studio.modelled import Modelled
 from studiowatch.studio.pieces import Coat, Look, Outcome, Piece, Shape
 
 REMOVAL_CAUTIONS = (
@@ -74,6 +75,7 @@ class CoatRecord:
     outcome: Outcome | None
     seen_ms: int | None
     room: RoomWhileWet | None
+    modelled: Modelled | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -96,6 +98,7 @@ def finishing_record(
     sheets: Mapping[str, DataSheet],
     room_while_wet: Callable[[int, int], RoomWhileWet | None],
     *,
+    modelled: Callable[[int], Modelled | None] = lambda _: None,
     with_notes: bool = True,
 ) -> FinishingRecord:
     """Return the record of a piece.
@@ -106,6 +109,8 @@ def finishing_record(
         The data sheets that are there, by name.
     room_while_wet : callable
         Returns what was read of the room between two times, UTC ms, or None if nothing was.
+    modelled : callable
+        Returns what the model says of a coat, by its number among the laid ones from 1, or None.
     with_notes : bool
         Whether her own notes are printed.
     """
@@ -116,7 +121,8 @@ def finishing_record(
         sheet = sheets.get(coat.sheet)
         label = say("unknown product") if sheet is None else next(labels)
         room = room_while_wet(laid_ms, _wet_until_ms(laid_ms, sheet))
-        coats.append(_coat(piece, (number, coat, laid_ms), sheet, label, room))
+        made = _coat(piece, (number, coat, laid_ms), sheet, label, room)
+        coats.append(replace(made, modelled=modelled(number)))
     return FinishingRecord(
         title=piece.title,
         size=_size(piece),

@@ -8,7 +8,16 @@ from pathlib import Path
 from PySide6.QtCore import QSizeF, QUrl
 from PySide6.QtGui import QImage, QTextCursor, QTextDocument, QTextFormat
 
-from studiowatch.service.record_page import FILM_HEIGHT, HEADINGS, ROOM_HEIGHT, WIDTH, body, film_drawing, room_drawing
+from studiowatch.service.record_page import (
+    FILM_HEIGHT,
+    ROOM_HEIGHT,
+    WIDTH,
+    body,
+    film_drawing,
+    headings,
+    page_title,
+    room_drawing,
+)
 from studiowatch.studio.finishing_record import FinishingRecord
 from studiowatch.ui.print.drawing import picture_of
 from studiowatch.ui.print.paper import MARGIN, new_document, page_pictures, print_document
@@ -18,16 +27,12 @@ PHOTO_HEIGHT = 130.0  # pt, at most
 
 def write_pdf(record: FinishingRecord, path: Path, photo: bytes, paper: str) -> None:
     """Write the record; `photo` is a JPEG or empty, `paper` one of `paper.PAPERS`. Raises OSError."""
-    print_document(lambda points: _document(record, photo, points), path, _title(record), paper)
+    print_document(lambda points: _document(record, photo, points), path, page_title(record), paper)
 
 
 def record_pictures(record: FinishingRecord, photo: bytes, paper: str) -> list[QImage]:
     """Return the pages that `write_pdf` would print, as pictures."""
-    return page_pictures(lambda points: _document(record, photo, points), _title(record), paper)
-
-
-def _title(record: FinishingRecord) -> str:
-    return f"{record.title}: finishing record"
+    return page_pictures(lambda points: _document(record, photo, points), page_title(record), paper)
 
 
 def _document(record: FinishingRecord, photo: bytes, points: QSizeF) -> QTextDocument:
@@ -56,7 +61,7 @@ def _keep_headings(document: QTextDocument) -> None:
     while block.isValid() and block.next().isValid():
         following = block.next()
         page = int(layout.blockBoundingRect(block).top() // tall)
-        if block.text() in HEADINGS and int((layout.blockBoundingRect(following).bottom() - 1) // tall) > page:
+        if block.text() in headings() and int((layout.blockBoundingRect(following).bottom() - 1) // tall) > page:
             form = block.blockFormat()
             form.setPageBreakPolicy(QTextFormat.PageBreakFlag.PageBreak_AlwaysBefore)
             QTextCursor(block).setBlockFormat(form)

@@ -1,0 +1,31 @@
+"""When a coat of the records was ready by the model, each time with its range."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TimeRange:
+    """When something came to pass, UTC ms: as likely before as after `middle_ms`, eight in ten within the others."""
+
+    earliest_ms: int
+    middle_ms: int
+    latest_ms: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Modelled:
+    """What the model says of one coat; None for what was not reached in the room that was read.
+
+    Attributes
+    ----------
+    clear, recoat : TimeRange or None
+        When it cleared, and when it was dry to recoat.
+    ready_ms : int or None
+        When she was told that the next coat may go on, UTC ms: not before the wait that the sheet asks for.
+    """
+
+    clear: TimeRange | None = None
+    recoat: TimeRange | None = None
+    ready_ms: int | None = None

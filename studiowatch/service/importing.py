@@ -51,7 +51,7 @@ class Summary:
     def sentence(self) -> str:
         """Return the summary for her."""
         why = ", ".join(f"{kind_word(kind)}: {count}" for kind, count in self.reasons.most_common())
-        counts = {"taken": self.taken, "there": self.there, "refused": self.refused}
+        counts = {"taken": str(self.taken), "there": str(self.there), "refused": str(self.refused)}
         if not why:
             return say("Taken: {taken}; there already: {there}; refused: {refused}.", **counts)
         return say("Taken: {taken}; there already: {there}; refused: {refused} ({why}).", **counts, why=why)
@@ -100,7 +100,7 @@ class FaultTeller:
     def _end(self, kind: FaultKind) -> None:
         first, last = self._runs.pop(kind, (0, 0))
         if last > first:
-            told = {"origin": self.origin, "first": first + 1, "last": last, "kind": kind_word(kind)}
+            told = {"origin": self.origin, "first": str(first + 1), "last": str(last), "kind": kind_word(kind)}
             if last == first + 1:
                 self.tell(say("{origin}, line {last}: the same again ({kind}).", **told))
             else:

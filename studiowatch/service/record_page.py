@@ -239,7 +239,7 @@ def _range(times: TimeRange) -> dict[str, str]:
 
 
 def _wet(coat: CoatRecord) -> str:
-    room, values = coat.room, {"number": coat.number, "coat": coat.label}
+    room, values = coat.room, {"number": str(coat.number), "coat": coat.label}
     if room is None:
         return say("Coat {number}, {coat}: the room was not read while it was wet.", **values)
     values |= {

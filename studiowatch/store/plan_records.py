@@ -63,14 +63,14 @@ RECIPE_FIELDS = (
         attribute="name",
         read=_name,
         allowed=mark("a text of 1 to {most} characters that can be shown"),
-        limits={"most": NAME_MOST},
+        limits={"most": str(NAME_MOST)},
     ),
     Field(
         name="sheets",
         attribute="sheets",
         read=_sheets,
         allowed=mark("a list of 1 to {most} names of data sheets in quotes, lowest first"),
-        limits={"most": COATS_MOST},
+        limits={"most": str(COATS_MOST)},
         required=True,
     ),
 )

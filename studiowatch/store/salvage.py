@@ -160,7 +160,7 @@ class _Copying:
                 "{table}: rows that are damaged and were left out: {refused}.", table=self.table, refused=self._refused
             )
         for first, last in _joined(self._unread):
-            lost = {"table": self.table, "first": first, "last": last, **self._when(first, last)}
+            lost = {"table": self.table, "first": str(first), "last": str(last), **self._when(first, last)}
             yield say(_LOST[last < _LAST_ROW, "after" in lost, "before" in lost], **lost)
 
     def _read(self, columns: Sequence[str]) -> Iterator[tuple[object, ...]]:

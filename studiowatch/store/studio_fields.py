@@ -36,7 +36,7 @@ class Field:
     read: Callable[[Any], Any]
     allowed: str
     required: bool = False
-    limits: Mapping[str, object] = field(default_factory=dict)
+    limits: Mapping[str, str] = field(default_factory=dict)
 
     def allowed_words(self) -> str:
         """Return what is allowed, in her language."""
@@ -184,7 +184,7 @@ def _length(name: str) -> Field:
         attribute=name,
         read=_above_zero(_LONGEST_SIDE_CM),
         allowed=mark("a number above 0, up to {most} ({unit})"),
-        limits={"most": _LONGEST_SIDE_CM, "unit": "cm"},
+        limits={"most": str(_LONGEST_SIDE_CM), "unit": "cm"},
         required=True,
     )
 
@@ -195,17 +195,19 @@ def _amount(name: str, most: float, unit: str) -> Field:
         attribute=name,
         read=_above_zero(most),
         allowed=mark("a number above 0, up to {most} ({unit})"),
-        limits={"most": most, "unit": unit},
+        limits={"most": str(most), "unit": unit},
     )
 
 
 def _time(name: str, attribute: str, *, required: bool = False) -> Field:
-    limits = {"year": LATEST_YEAR}
+    limits = {"year": str(LATEST_YEAR)}
     return Field(name=name, attribute=attribute, read=_moment, allowed=_A_MOMENT, limits=limits, required=required)
 
 
 PIECE_FIELDS = (
-    Field(name="title", attribute="title", read=_title, allowed=_A_TITLE, limits={"most": TITLE_MOST}, required=True),
+    Field(
+        name="title", attribute="title", read=_title, allowed=_A_TITLE, limits={"most": str(TITLE_MOST)}, required=True
+    ),
     _length("width_cm"),
     _length("height_cm"),
     Field(
@@ -213,7 +215,7 @@ PIECE_FIELDS = (
         attribute="due",
         read=_day,
         allowed=mark("a day up to the year {year}, like 2026-03-20"),
-        limits={"year": LATEST_YEAR},
+        limits={"year": str(LATEST_YEAR)},
     ),
     Field(name="support", attribute="support", read=_any_text, allowed=_ANY_TEXT),
     Field(
@@ -227,7 +229,7 @@ PIECE_FIELDS = (
         attribute="place",
         read=_place,
         allowed=mark("a whole number, 0 to {most}"),
-        limits={"most": _LAST_PLACE},
+        limits={"most": str(_LAST_PLACE)},
     ),
     Field(name="archived", attribute="archived", read=_yes_or_no, allowed=mark("true or false")),
     Field(name="shape", attribute="shape", read=_one_of(Shape), allowed=_words(Shape)),
@@ -236,7 +238,7 @@ PIECE_FIELDS = (
         attribute="panels",
         read=_panels,
         allowed=mark("a whole number, 1 to {most}"),
-        limits={"most": PANELS_MOST},
+        limits={"most": str(PANELS_MOST)},
     ),
     Field(name="photo", attribute="photo", read=_file_name, allowed=mark("the name of a file, without a folder")),
     Field(name="notes", attribute="notes", read=_any_text, allowed=_ANY_TEXT),

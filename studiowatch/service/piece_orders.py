@@ -18,7 +18,7 @@ from studiowatch.service.commands import (
 )
 from studiowatch.service.correction_commands import RestorePiece
 from studiowatch.speech.words import mark, say
-from studiowatch.studio.pieces import LATEST_YEAR, PANELS_MOST, TITLE_MOST, Coat, Piece, Shape
+from studiowatch.studio.pieces import LATEST_YEAR, PANELS_MOST, TITLE_MOST, Coat, Piece, Shape, SIDE_cm
 
 FINISHED_AHEAD = mark(
     "The time the paint was finished lies {minutes} min ahead of the clock; give a time that has been."
@@ -31,7 +31,6 @@ _ONE_PANEL = {
     Shape.RECTANGLE: mark("A piece that is rectangle has 1 panel, not {panels}; choose a set of panels."),
     Shape.ROUND: mark("A piece that is round has 1 panel, not {panels}; choose a set of panels."),
 }
-SIDE_cm = (1.0, 1000.0)  # cm, a piece's sides: from a sample chip to a wall; assumption
 NOTES_MOST = 4000  # characters: a page; assumption
 SUPPORT_MOST = 120  # characters
 PHOTO_NAME = re.compile(r"photo-[0-9a-f]{16}\.jpg")  # what the folder of photos names its files; nothing else is taken

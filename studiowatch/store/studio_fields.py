@@ -11,10 +11,9 @@ from typing import Any
 
 from studiowatch.coats.stages import Orientation
 from studiowatch.speech.words import mark, say
-from studiowatch.studio.pieces import LATEST_YEAR, PANELS_MOST, TITLE_MOST, Finding, Outcome, Shape
+from studiowatch.studio.pieces import LATEST_YEAR, PANELS_MOST, TITLE_MOST, Finding, Outcome, Shape, SIDE_cm
 
 _EPOCH = datetime(1970, 1, 1, tzinfo=UTC)
-_LONGEST_SIDE_CM = 2_000  # cm, assumption: a wall
 _MOST_LAID = 100_000  # mL or g, assumption: far more than any coat
 _THICKEST_UM = 10_000  # µm, assumption: ten times a heavy pour
 _LAST_PLACE = 100_000  # assumption: no rack is longer
@@ -179,12 +178,13 @@ _KEY = Field(name="key", attribute="key", read=_text, allowed=mark("a text in qu
 
 
 def _length(name: str) -> Field:
+    most_cm = SIDE_cm[1]
     return Field(
         name=name,
         attribute=name,
-        read=_above_zero(_LONGEST_SIDE_CM),
+        read=_above_zero(most_cm),
         allowed=mark("a number above 0, up to {most} ({unit})"),
-        limits={"most": str(_LONGEST_SIDE_CM), "unit": "cm"},
+        limits={"most": f"{most_cm:g}", "unit": "cm"},
         required=True,
     )
 

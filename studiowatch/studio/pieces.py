@@ -10,6 +10,7 @@ from math import pi, sqrt
 from studiowatch.coats.stages import Orientation
 from studiowatch.speech.words import mark, say
 
+SIDE_cm = (1.0, 1000.0)  # cm, a piece's sides: from a sample chip to a wall; assumption
 TITLE_MOST = 120  # characters
 LATEST_YEAR = 2200  # assumption: a later year is a slip of the keyboard
 PANELS_MOST = 50  # panels of one set: assumption

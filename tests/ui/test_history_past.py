@@ -17,7 +17,7 @@ from studiowatch.studio.words import Level
 from studiowatch.ui.models.history_axis import TimeScale
 from studiowatch.ui.models.history_lanes import Look
 from studiowatch.ui.models.history_marks import DONE, RANKS, Mark, in_order, marks_table
-from studiowatch.ui.models.history_past import GONE_TITLE, LaneBook
+from studiowatch.ui.models.history_past import LaneBook
 from studiowatch.ui.models.history_view import View
 from studiowatch.ui.models.times import DAY_MS, HOUR_MS, MINUTE_MS
 from studiowatch.ui.theme import LIGHT
@@ -46,7 +46,7 @@ def book(*pieces: GonePiece, warnings: tuple[PastWarning, ...] = (), prompts: tu
 def test_that_what_left_the_rack_stands_below_it_where_it_is_in_view() -> None:
     made = book(gone("Ash Lane", NOW_MS - 100 * DAY_MS))
     rack = len(FOUR_WARNED.pieces)
-    assert [lane.title for lane in made.lanes(WIDE)[rack:]] == [GONE_TITLE]
+    assert [lane.title for lane in made.lanes(WIDE)[rack:]] == ["off the rack"]
     assert len(made.lanes(TODAY)) == rack
 
 

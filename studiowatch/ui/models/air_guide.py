@@ -10,18 +10,20 @@ from studiowatch.room.king_law import BEAD_C, COOLEST_BEAD_C, HOTTEST_BEAD_C
 from studiowatch.room.walk import LONGEST_M, SHORTEST_M
 from studiowatch.service.commands import CalibrateAirSpeed, Spell, Walk
 from studiowatch.service.snapshot import Snapshot
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import mark, say
 from studiowatch.ui.models.forms import number
-from studiowatch.ui.models.guide import GuideStep
+from studiowatch.ui.models.guide import GuideStep, Steps
 from studiowatch.ui.models.times import SECOND_MS
 
 STILL_MS = 30_000  # ms under the cup: half a minute, of which the first seconds are left out
 AIM_M_S = (0.3, 0.6, 1.2)  # m/s, walks that lie well apart: heel to toe, strolling, walking on
-PACES = ("heel to toe", "strolling", "walking on")
+PACES = (mark("heel to toe"), mark("strolling"), mark("walking on"))
 USUAL_DISTANCE_M = 4.0
 
-HOT_BEAD = "The bead is hot enough to hurt: hold the sensor by its board, and let nothing touch the bead."
-NO_VAPOUR = "Not in solvent vapour: the bead is hot and contacts spark. The parts' own sheets come first."
-CABLE = "Clear the way, and carry the cable in your hand so that you do not step on it or pull the plug."
+HOT_BEAD = mark("The bead is hot enough to hurt: hold the sensor by its board, and let nothing touch the bead.")
+NO_VAPOUR = mark("Not in solvent vapour: the bead is hot and contacts spark. The parts' own sheets come first.")
+CABLE = mark("Clear the way, and carry the cable in your hand so that you do not step on it or pull the plug.")
 
 
 class AirStep(IntEnum):
@@ -33,59 +35,68 @@ class AirStep(IntEnum):
     RESULT = 3
 
 
-STEPS: tuple[GuideStep, ...] = (
-    GuideStep(
-        name="What is needed",
-        title="What is needed",
-        words=(
-            (
-                "A cup that fits over the bead without touching it, a tape measure, and a straight way of 3 to 6 m "
-                "through still air: doors and windows shut, heaters and fans off for ten minutes. Ten minutes in all."
+def _said_steps() -> tuple[GuideStep, ...]:
+    return (
+        GuideStep(
+            name=say("What is needed"),
+            title=say("What is needed"),
+            words=(
+                say(
+                    "A cup that fits over the bead without touching it, a tape measure, and a straight way of 3 to 6 m "
+                    "through still air: doors and windows shut, heaters and fans off for ten minutes. Ten minutes in "
+                    "all."
+                ),
+                say(
+                    "You carry the sensor along the way, three times at another speed: moving it through still air is "
+                    "the same to it as air that moves. A long USB cable helps, or carry a portable computer along."
+                ),
+                say(
+                    "The steps done so far are kept while studiowatch is open, also when you leave this page; they are "
+                    "lost when it is closed."
+                ),
             ),
-            (
-                "You carry the sensor along the way, three times at another speed: moving it through still air is "
-                "the same to it as air that moves. A long USB cable helps, or carry a portable computer along."
-            ),
-            (
-                "The steps done so far are kept while studiowatch is open, also when you leave this page; they are "
-                "lost when it is closed."
-            ),
+            cautions=(say(HOT_BEAD), say(NO_VAPOUR)),
+            onward=say("I have it all"),
         ),
-        cautions=(HOT_BEAD, NO_VAPOUR),
-        onward="I have it all",
-    ),
-    GuideStep(
-        name="Under the cup",
-        title="Still air, under the cup",
-        words=(
-            (
-                "Stand the cup over the bead, wait a minute for the air in it to come to rest, then start. It ends by "
-                "itself after half a minute."
+        GuideStep(
+            name=say("Under the cup"),
+            title=say("Still air, under the cup"),
+            words=(
+                say(
+                    "Stand the cup over the bead, wait a minute for the air in it to come to rest, then start. It ends "
+                    "by itself after half a minute."
+                ),
             ),
+            cautions=(say(HOT_BEAD),),
+            onward=say("Go on to the walks"),
         ),
-        cautions=(HOT_BEAD,),
-        onward="Go on to the walks",
-    ),
-    GuideStep(
-        name="Three walks",
-        title="Three walks, each at another speed",
-        words=(
-            (
-                "Hold the sensor out before you at arm's length, with the bead turned as it will be at the rack. Walk "
-                "evenly; start when you pass the first mark, stop when you pass the second. The space bar presses the "
-                "button."
+        GuideStep(
+            name=say("Three walks"),
+            title=say("Three walks, each at another speed"),
+            words=(
+                say(
+                    "Hold the sensor out before you at arm's length, with the bead turned as it will be at the rack. "
+                    "Walk evenly; start when you pass the first mark, stop when you pass the second. The space bar "
+                    "presses the button."
+                ),
             ),
+            cautions=(say(CABLE), say(HOT_BEAD)),
+            onward=say("Show the fit"),
         ),
-        cautions=(CABLE, HOT_BEAD),
-        onward="Show the fit",
-    ),
-    GuideStep(
-        name="The fit",
-        title="The fit",
-        words=("Nothing holds yet. Accept it, and air speed is shown from now on; it can be withdrawn at any time.",),
-        onward="Accept",
-    ),
-)
+        GuideStep(
+            name=say("The fit"),
+            title=say("The fit"),
+            words=(
+                say(
+                    "Nothing holds yet. Accept it, and air speed is shown from now on; it can be withdrawn at any time."
+                ),
+            ),
+            onward=say("Accept"),
+        ),
+    )
+
+
+STEPS = Steps(_said_steps)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -138,7 +149,7 @@ def bead_C_of(text: str) -> float:
     return number(
         text,
         field="bead",
-        name="The bead's temperature",
+        name=say("The bead's temperature"),
         unit="°C",
         low=COOLEST_BEAD_C,
         high=HOTTEST_BEAD_C,
@@ -151,7 +162,7 @@ def distance_m_of(text: str) -> float:
     return number(
         text,
         field="distance",
-        name="The distance",
+        name=say("The distance"),
         unit="m",
         low=SHORTEST_M,
         high=LONGEST_M,
@@ -206,7 +217,7 @@ def running_words(guide: AirGuide, now_ms: int) -> str:
         return ""
     seconds = max(0, now_ms - guide.started_ms) / SECOND_MS
     if guide.step is AirStep.STILL:
-        return f"{max(0.0, STILL_MS / SECOND_MS - seconds):.0f} s to go"
+        return say("{seconds} s to go", seconds=round(max(0.0, STILL_MS / SECOND_MS - seconds)))
     return f"{seconds:.0f} s"
 
 
@@ -214,35 +225,50 @@ def still_words(guide: AirGuide) -> str:
     """Return that still air was measured, and for how long, or ""."""
     if guide.still is None:
         return ""
-    return f"Measured for {(guide.still.end_ms - guide.still.start_ms) / SECOND_MS:.0f} s. Start again to replace it."
+    seconds = round((guide.still.end_ms - guide.still.start_ms) / SECOND_MS)
+    return say("Measured for {seconds} s. Start again to replace it.", seconds=seconds)
 
 
 def walk_words(walk: Walk) -> str:
     """Return one walk."""
     seconds = (walk.end_ms - walk.start_ms) / SECOND_MS
     speed_m_s = walk.distance_m / seconds if seconds else 0.0
-    words = f"{speed_m_s:.2f} m/s: {walk.distance_m:g} m in {seconds:.1f} s"
-    if not SLOWEST_M_S <= speed_m_s <= FASTEST_M_S:
-        words += f"; {SLOWEST_M_S:g} to {FASTEST_M_S:g} m/s is allowed: remove it"
-    return words
+    units = chosen()
+    words = say(
+        "{speed}: {distance} m in {seconds} s",
+        speed=units.air_speed(speed_m_s),
+        distance=units.plain(walk.distance_m),
+        seconds=units.number(seconds, 1),
+    )
+    if SLOWEST_M_S <= speed_m_s <= FASTEST_M_S:
+        return words
+    low = units.plain(round(units.speed.from_si(SLOWEST_M_S), units.speed.places))
+    allowed = say("{low} to {high} is allowed: remove it", low=low, high=units.air_speed_limit(FASTEST_M_S))
+    return f"{words}; {allowed}"
 
 
 def next_walk_words(guide: AirGuide, distance_m: float) -> str:
     """Return how fast to walk next."""
     index = len(guide.walks)
     if index >= len(AIM_M_S):
-        return "That is enough; more walks narrow the error, slow ones above all."
-    return f"Walk {index + 1}, {PACES[index]}: {distance_m:g} m in about {distance_m / AIM_M_S[index]:.0f} s."
+        return say("That is enough; more walks narrow the error, slow ones above all.")
+    return say(
+        "Walk {number}, {pace}: {distance} m in about {seconds} s.",
+        number=index + 1,
+        pace=say(PACES[index]),
+        distance=chosen().plain(distance_m),
+        seconds=round(distance_m / AIM_M_S[index]),
+    )
 
 
 def air_trouble(snapshot: Snapshot) -> str:
     """Return why there is nothing to calibrate, one sentence, or ""."""
     if not snapshot.board.connected or snapshot.board.silent:
-        return "No board is read: plug it in first."
+        return say("No board is read: plug it in first.")
     if snapshot.room.air_signal_mV is None and snapshot.room.air_speed_m_s is not None:
-        return "This board's sensor gives air speed itself: there is nothing to calibrate."
+        return say("This board's sensor gives air speed itself: there is nothing to calibrate.")
     if snapshot.room.air_signal_mV is None:
-        return "This board sends no bead's voltage: there is nothing to calibrate. See its wire to A0."
+        return say("This board sends no bead's voltage: there is nothing to calibrate. See its wire to A0.")
     return ""
 
 
@@ -250,13 +276,19 @@ def fit_sentences(calibration: AirSpeedCalibration) -> tuple[str, ...]:
     """Return how good the fit is, and each walk beside it."""
     law = calibration.law
     walks = [point.speed_m_s for point in calibration.points if point.speed_m_s > 0.0]
+    units = chosen()
     off = ", ".join(
-        f"{speed:.2f} m/s {_percent_words(misfit)}" for speed, misfit in zip(walks, calibration.misfits(), strict=True)
+        f"{units.air_speed(speed)} {_percent_words(misfit)}"
+        for speed, misfit in zip(walks, calibration.misfits(), strict=True)
     )
     return (
         calibration.sentence,
-        f"Walks beside the law: {off}.",
-        f"V² = A + B vⁿ with n = {law.exponent:.2f}, at {law.reference_C:.1f} °C of air.",
+        say("Walks beside the law: {walks}.", walks=off),
+        say(
+            "V² = A + B vⁿ with n = {exponent}, at {temperature} of air.",
+            exponent=units.number(law.exponent, 2),
+            temperature=units.temperature(law.reference_C),
+        ),
     )
 
 

@@ -6,6 +6,8 @@ from dataclasses import dataclass
 
 from studiowatch.service.board_view import BoardView
 from studiowatch.service.snapshot import Snapshot
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import say
 from studiowatch.studio.concern import Kind
 from studiowatch.ui.models.times import ago_words
 from studiowatch.ui.models.tones import Tone
@@ -26,8 +28,11 @@ def board_line(snapshot: Snapshot) -> BoardLine:
     trouble = " ".join(part for part in (snapshot.own_fault, snapshot.store_trouble) if part)
     if not board.connected:
         return _without_board(snapshot, trouble)
-    last = f"last reading {ago_words(board.last_ms, snapshot.time_ms)}" if board.last_ms else "no reading yet"
-    parts = [f"Board on {short_port(board.port)}" if board.port else "Board connected", board.sensor, last]
+    last = say("no reading yet")
+    if board.last_ms:
+        last = say("last reading {ago}", ago=ago_words(board.last_ms, snapshot.time_ms))
+    where = say("Board on {port}", port=short_port(board.port)) if board.port else say("Board connected")
+    parts = [where, board.sensor, last]
     if board.trouble:
         parts.append(board.trouble)
     parts += _counts(board)
@@ -38,11 +43,11 @@ def board_line(snapshot: Snapshot) -> BoardLine:
 def _without_board(snapshot: Snapshot, trouble: str) -> BoardLine:
     typed = snapshot.room.typed
     if typed is None:
-        words = snapshot.board.trouble or "No board is connected: plug it in by USB, or type a reading."
+        words = snapshot.board.trouble or say("No board is connected: plug it in by USB, or type a reading.")
         return BoardLine(words=words, tone=Tone.CAUTION, trouble=trouble)
     is_missed = any(warning.kind == Kind.READING_OLD and warning.cleared_ms is None for warning in snapshot.warnings)
-    last = f"room read {ago_words(typed.time_ms, snapshot.time_ms)}"
-    said = " · ".join((snapshot.board.trouble or "No board", last, "air speed not measured"))
+    last = say("room read {ago}", ago=ago_words(typed.time_ms, snapshot.time_ms))
+    said = " · ".join((snapshot.board.trouble or say("No board"), last, say("air speed not measured")))
     return BoardLine(words=said, tone=Tone.CAUTION if is_missed else Tone.MUTED, trouble=trouble)
 
 
@@ -52,13 +57,16 @@ def may_type(snapshot: Snapshot) -> bool:
 
 
 def _counts(board: BoardView) -> list[str]:
-    counted = [
-        (board.counts.lost, "lost"),
-        (board.counts.faulty, "faulty"),
-        (board.overflowed, "could not be kept up with"),
-    ]
-    said = [f"{count:,} {words}" for count, words in counted if count] or ["none lost"]
-    return said if board.checked else [*said, "unchecked lines"]
+    lost, faulty, overflowed = board.counts.lost, board.counts.faulty, board.overflowed
+    said = []
+    if lost:
+        said.append(say("{count} lost", count=chosen().count(lost)))
+    if faulty:
+        said.append(say("{count} faulty", count=chosen().count(faulty)))
+    if overflowed:
+        said.append(say("{count} could not be kept up with", count=chosen().count(overflowed)))
+    said = said or [say("none lost")]
+    return said if board.checked else [*said, say("unchecked lines")]
 
 
 def short_port(port: str) -> str:

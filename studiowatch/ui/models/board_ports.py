@@ -9,13 +9,13 @@ from dataclasses import dataclass
 from studiowatch.board.candidates import may_be_board
 from studiowatch.board.onlooker import PortFound
 from studiowatch.service.board_view import BoardView
+from studiowatch.speech.words import mark, say
 from studiowatch.ui.models.board import short_port
 from studiowatch.ui.models.tones import Tone
 
-NO_PORTS = "No port was found: plug the board in by USB, with a cable that does not only charge."
-NOT_TRIED, NOT_YET = "Not tried: another board is read.", "Not tried yet."
-NO_BOARD_PORT = "Not listened to: a wireless link or a console of the computer itself."
-LISTENING = "Listening; nothing that can be read has come yet."
+NO_PORTS = mark("No port was found: plug the board in by USB, with a cable that does not only charge.")
+NOT_TRIED, NOT_YET = mark("Not tried: another board is read."), mark("Not tried yet.")
+NO_BOARD_PORT = mark("Not listened to: a wireless link or a console of the computer itself.")
 
 _COMMAND = re.compile(r"\((sudo [^)]+)\)")
 
@@ -50,7 +50,7 @@ def port_rows(found: Sequence[PortFound], board: BoardView) -> tuple[PortRow, ..
     """Return the ports, the one that is read first."""
     is_any_read = any(one.is_read for one in found)
     return tuple(
-        _row(one, board, NOT_TRIED if is_any_read else NOT_YET)
+        _row(one, board, say(NOT_TRIED if is_any_read else NOT_YET))
         for one in sorted(found, key=lambda one: not one.is_read)
     )
 
@@ -73,10 +73,12 @@ def _row(found: PortFound, board: BoardView, untried: str) -> PortRow:
 
 def _state(found: PortFound, board: BoardView, untried: str) -> tuple[str, Tone]:
     if found.is_read:
-        said = [f"Read now: {found.format} at {found.baud} baud", board.sensor if board.port == found.port.name else ""]
+        read = say("Read now: {format} at {baud} baud", format=found.format, baud=found.baud)
+        said = [read, board.sensor if board.port == found.port.name else ""]
         return ", ".join(part for part in said if part), Tone.GOOD
     if found.is_tried:
-        return f"{LISTENING[:-1]} ({found.baud} baud).", Tone.CAUTION
+        listening = say("Listening; nothing that can be read has come yet ({baud} baud).", baud=found.baud)
+        return listening, Tone.CAUTION
     if not may_be_board(found.port):
-        return NO_BOARD_PORT, Tone.MUTED
+        return say(NO_BOARD_PORT), Tone.MUTED
     return (found.reason, Tone.CAUTION) if found.reason else (untried, Tone.MUTED)

@@ -4,14 +4,25 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from enum import StrEnum
 
 from studiowatch.service.commands import LayCoat
 from studiowatch.service.product_views import SheetChoice
 from studiowatch.service.snapshot import CoatView, PieceView
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.hazards import own_cautions
 from studiowatch.studio.pouring import ALLOWANCE_PCT, VERY_THICK, Pour, laid_of, pours, thickness, thinning
-from studiowatch.ui.models.forms import FormError, number, optional_number
+from studiowatch.ui.models.amounts import (
+    Unit,
+    amount_words,
+    measured_words,
+    plain_words,
+    poured_words,
+    read_amount,
+    volume_unit,
+    weighed_words,
+)
+from studiowatch.ui.models.forms import FormError, number
 from studiowatch.ui.models.tones import LEVEL_TONES, Tone
 
 GREATEST_AMOUNT = 5000.0
@@ -37,13 +48,6 @@ class Amounts:
     usual_mL: float
     times: float = 1.0
     thinned_pct: float = 0.0
-
-
-class Unit(StrEnum):
-    """How the amount is measured."""
-
-    ML = "mL"
-    GRAMS = "g"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -75,19 +79,19 @@ def sheet_options(piece: PieceView, sheets: Sequence[SheetChoice]) -> tuple[Shee
 
 
 def _planned_option(coat: CoatView, sheet: SheetChoice) -> SheetOption:
-    words = f"{coat.label}, planned · {sheet.title}"
+    words = say("{coat}, planned · {sheet}", coat=coat.label, sheet=sheet.title)
     return SheetOption(words=words, name=coat.label, sheet=sheet, coat_key=coat.key)
 
 
 def suggested_amount(piece: PieceView, sheet: SheetChoice, unit: Unit) -> float:
-    """Return the mL or grams that make the sheet's wet thickness: 1 µm on 1 m² is 1 mL."""
+    """Return how much in `unit` makes the sheet's wet thickness: 1 µm on 1 m² is 1 mL."""
+    return _usual(piece, sheet, unit) / unit.size
+
+
+def _usual(piece: PieceView, sheet: SheetChoice, unit: Unit) -> float:
+    """Return the mL, or for grams the g, that make the sheet's wet thickness."""
     volume_mL = piece.area_m2 * sheet.wet_um
-    return volume_mL if unit is Unit.ML else volume_mL * sheet.density_kg_m3 * _G_PER_ML_PER_KG_M3
-
-
-def amount_words(amount: float) -> str:
-    """Return an amount as one would measure it: whole from 10 on, one decimal below."""
-    return f"{amount:.0f}" if amount >= 10 else f"{amount:.1f}"  # noqa: PLR2004
+    return volume_mL * sheet.density_kg_m3 * _G_PER_ML_PER_KG_M3 if unit is Unit.GRAMS else volume_mL
 
 
 def pours_for(piece: PieceView, sheet: SheetChoice, allowance_pct: float = 0.0) -> tuple[Pour, ...]:
@@ -101,19 +105,35 @@ def pours_for(piece: PieceView, sheet: SheetChoice, allowance_pct: float = 0.0) 
 
 
 def suggestion_words(piece: PieceView, sheet: SheetChoice, allowance_pct: float = 0.0) -> str:
-    """Return how much to pour in mL and grams, panel by panel, and why."""
+    """Return how much to pour by volume and by weight, panel by panel, and why."""
     made = pours_for(piece, sheet, allowance_pct)
-    whole = f"{_both(sum(one.poured_mL for one in made), sum(one.poured_g for one in made))}"
-    more = f", with {allowance_pct:g} % for brush and cup" if allowance_pct else ""
-    why = f"makes the sheet's {sheet.wet_um:.0f} µm on {piece.area_m2:.2f} m²{more}"
-    if len(made) == 1:
-        return f"{whole} {why}"
-    each = _both(made[0].poured_mL, made[0].poured_g)
-    return f"{each} on each of {len(made)} panels, {whole} in all, {why}"
+    one, set_of, one_more, set_more = _SUGGESTIONS
+    is_one = len(made) == 1
+    values = {
+        "whole": _both(sum(each.poured_mL for each in made), sum(each.poured_g for each in made)),
+        "thickness": chosen().film(sheet.wet_um),
+        "area": chosen().number(piece.area_m2, 2),
+    }
+    if not is_one:
+        values |= {"each": _both(made[0].poured_mL, made[0].poured_g), "panels": str(len(made))}
+    if not allowance_pct:
+        return say(one if is_one else set_of, **values)
+    return say(one_more if is_one else set_more, **values, share=chosen().plain(allowance_pct))
+
+
+_SUGGESTIONS = (
+    mark("{whole} makes the sheet's {thickness} on {area} m²"),
+    mark("{each} on each of {panels} panels, {whole} in all, makes the sheet's {thickness} on {area} m²"),
+    mark("{whole} makes the sheet's {thickness} on {area} m², with {share} % for brush and cup"),
+    mark(
+        "{each} on each of {panels} panels, {whole} in all, makes the sheet's {thickness} on {area} m², "
+        "with {share} % for brush and cup"
+    ),
+)
 
 
 def _both(volume_mL: float, grams: float) -> str:
-    return f"{amount_words(volume_mL)} mL or {amount_words(grams)} g"
+    return say("{volume} or {weight}", volume=poured_words(volume_mL), weight=weighed_words(grams))
 
 
 def thinning_of(sheet: SheetChoice, text: str) -> Thickness:
@@ -128,18 +148,18 @@ def thinning_of(sheet: SheetChoice, text: str) -> Thickness:
 
 def thinner_words(sheet: SheetChoice) -> str:
     """Return what the product is thinned with."""
-    return "thinner" if sheet.solvent else "water"
+    return say("thinner") if sheet.solvent else say("water")
 
 
 def amounts_of(piece: PieceView, sheet: SheetChoice, unit: Unit, amount: str, thinned: str) -> Amounts:
     """Return what is typed in the form; what cannot be read yet counts as the sheet's own amount, not thinned."""
-    usual = suggested_amount(piece, sheet, unit)
+    usual = _usual(piece, sheet, unit)
     try:
         measured, thinned_pct = _amount(amount, unit), _thinned(thinned, sheet)
     except FormError:
         measured, thinned_pct = None, 0.0
     return Amounts(
-        usual_mL=suggested_amount(piece, sheet, Unit.ML),
+        usual_mL=_usual(piece, sheet, Unit.ML),
         times=1.0 if measured is None else measured / usual,
         thinned_pct=thinned_pct,
     )
@@ -158,39 +178,40 @@ def thickness_of(piece: PieceView, sheet: SheetChoice, unit: Unit, text: str, al
     except FormError:
         return Thickness(words="", tone=Tone.MUTED)
     if amount is None:
-        return Thickness(words="Left empty: recorded as thick as the sheet says.", tone=Tone.MUTED)
+        return Thickness(words=say("Left empty: recorded as thick as the sheet says."), tone=Tone.MUTED)
     on_it = laid_of(amount, allowance_pct)
-    laid_mL = on_it if unit is Unit.ML else on_it / (sheet.density_kg_m3 * _G_PER_ML_PER_KG_M3)
+    laid_mL = on_it if unit is not Unit.GRAMS else on_it / (sheet.density_kg_m3 * _G_PER_ML_PER_KG_M3)
     verdict = thickness(laid_mL=laid_mL, area_m2=piece.area_m2, sheet_wet_um=sheet.wet_um)
-    kept = f"{amount_words(on_it)} {unit} on the piece: " if allowance_pct else ""
-    return Thickness(words=f"{kept}{verdict.words}", tone=LEVEL_TONES[verdict.level])
+    words = verdict.words
+    if allowance_pct:
+        words = say("{amount} on the piece: {verdict}", amount=measured_words(on_it, unit), verdict=words)
+    return Thickness(words=words, tone=LEVEL_TONES[verdict.level])
 
 
 def amount_doubt(piece: PieceView, sheet: SheetChoice, command: LayCoat) -> str:
     """Return what to ask once more before so thick a coat is recorded, or ""."""
-    unit = Unit.ML if command.grams is None else Unit.GRAMS
+    unit = volume_unit() if command.grams is None else Unit.GRAMS
     amount = command.volume_mL if command.grams is None else command.grams
-    usual = suggested_amount(piece, sheet, unit)
+    usual = _usual(piece, sheet, unit)
     if amount is None or amount <= VERY_THICK * usual:
         return ""
-    times = amount_words(amount / usual)
-    return (
-        f"{amount:g} {unit} is {times} times the sheet's film; did you mean {amount_words(usual)}? "
-        "Press again to record it."
+    return say(
+        "{amount} is {times} times the sheet's film; did you mean {usual}? Press again to record it.",
+        amount=plain_words(amount, unit),
+        times=amount_words(amount / usual),
+        usual=amount_words(usual / unit.size, unit),
     )
 
 
 def _amount(text: str, unit: Unit) -> float | None:
-    return optional_number(
-        text, field="amount", name="The amount", unit=unit, low=0.1, high=GREATEST_AMOUNT, example="54"
-    )
+    return read_amount(text, unit, GREATEST_AMOUNT)
 
 
 def _thinned(text: str, sheet: SheetChoice) -> float:
     return number(
         text or "0",
         field="thinned",
-        name=f"The {thinner_words(sheet)} added",
+        name=say("The thinner added") if sheet.solvent else say("The water added"),
         unit="%",
         low=0,
         high=GREATEST_THINNING_PCT,
@@ -218,7 +239,13 @@ def read_allowance(text: str) -> float:
     """
     low, high = ALLOWANCE_PCT
     return number(
-        text or "0", field="allowance", name="The share for brush and cup", unit="%", low=low, high=high, example="10"
+        text or "0",
+        field="allowance",
+        name=say("The share for brush and cup"),
+        unit="%",
+        low=low,
+        high=high,
+        example="10",
     )
 
 
@@ -246,13 +273,13 @@ def read_coat(
         measured = laid_of(measured, allowance_pct)
     thinned_pct = _thinned(thinned, option.sheet)
     if laid_ms > now_ms:
-        raise FormError("laid", "The brush went down in the future: choose a time that has passed, or now.")
+        raise FormError("laid", say("The brush went down in the future: choose a time that has passed, or now."))
     return LayCoat(
         piece_key=piece.key,
         laid_ms=laid_ms,
         sheet=option.sheet.name,
         coat_key=option.coat_key,
-        volume_mL=measured if unit is Unit.ML else None,
+        volume_mL=measured if unit is not Unit.GRAMS else None,
         grams=measured if unit is Unit.GRAMS else None,
         thinned_pct=thinned_pct,
     )

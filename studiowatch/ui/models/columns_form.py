@@ -10,21 +10,23 @@ from studiowatch.board.loose_units import CHANNELS, UNITS
 from studiowatch.board.mapping import Choice, ColumnMapping, Outcome
 from studiowatch.room.readings import Channel
 from studiowatch.service.columns_view import ColumnsView
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import mark, say, say_counted
 from studiowatch.ui.models.times import SECOND_MS
 from studiowatch.ui.models.tones import Tone
 
 CHANNEL_WORDS = {
-    Channel.TEMPERATURE: "air temperature",
-    Channel.SURFACE: "surface temperature",
-    Channel.HUMIDITY: "relative humidity",
-    Channel.AIR_SPEED: "air speed",
-    Channel.AIR_SIGNAL: "air sensor's voltage",
-    Channel.PRESSURE: "air pressure",
-    Channel.PARTICLES: "dust",
+    Channel.TEMPERATURE: mark("air temperature"),
+    Channel.SURFACE: mark("surface temperature"),
+    Channel.HUMIDITY: mark("relative humidity"),
+    Channel.AIR_SPEED: mark("air speed"),
+    Channel.AIR_SIGNAL: mark("air sensor's voltage"),
+    Channel.PRESSURE: mark("air pressure"),
+    Channel.PARTICLES: mark("dust"),
 }
-NOT_USED, NOT_SAID = "not used", "say what it is"
-ASKED_FIRST = "Say what each number is, or that it is not used; until then nothing is read."
-ACCEPTED = "Read as below. What you change holds from the next line on."
+NOT_USED, NOT_SAID = mark("not used"), mark("say what it is")
+ASKED_FIRST = mark("Say what each number is, or that it is not used; until then nothing is read.")
+ACCEPTED = mark("Read as below. What you change holds from the next line on.")
 _ALL_CHOICES = tuple(Choice(channel, name) for name, unit in UNITS.items() for channel in CHANNELS[unit.dimension])
 
 
@@ -99,32 +101,38 @@ def column_rows(view: ColumnsView, mapping: ColumnMapping) -> tuple[ColumnRow, .
     for column in mapping.columns:
         first = (column.choice,) if column.choice else column.candidates
         rest = tuple(choice for choice in _ALL_CHOICES if choice not in first)
-        options = (*map(_option, first), Option(words=NOT_USED), *map(_option, rest))
-        chosen = 0 if column.choice else None if column.outcome is Outcome.ASKED else len(first)
+        options = (*map(_option, first), Option(words=say(NOT_USED)), *map(_option, rest))
+        taken = 0 if column.choice else None if column.outcome is Outcome.ASKED else len(first)
         value = numbers.get(column.key)
         rows.append(
             ColumnRow(
                 key=column.key,
-                number="" if value is None else f"{value:g}",
+                number="" if value is None else chosen().plain(value),
                 options=options,
-                chosen=chosen,
+                chosen=taken,
                 why=column.why,
-                tone=Tone.CAUTION if chosen is None else Tone.MUTED,
+                tone=Tone.CAUTION if taken is None else Tone.MUTED,
             )
         )
     return tuple(rows)
 
 
 def _option(choice: Choice) -> Option:
-    return Option(words=f"{CHANNEL_WORDS[choice.channel]} in {choice.unit}", choice=choice)
+    words = say("{quantity} in {unit}", quantity=say(CHANNEL_WORDS[choice.channel]), unit=choice.unit)
+    return Option(words=words, choice=choice)
 
 
 def unsaid_sentence(mapping: ColumnMapping) -> str:
     """Return what is left to say before it can be used, one sentence, or ""."""
     unsaid = [column.key for column in mapping.columns if column.outcome is Outcome.ASKED]
     if not unsaid:
-        return "" if mapping.chosen else "Every column is “not used”: say of one at least what it is."
-    return f"Say what {', '.join(unsaid)} {'is' if len(unsaid) == 1 else 'are'}, or choose “{NOT_USED}”."
+        return "" if mapping.chosen else say("Every column is “not used”: say of one at least what it is.")
+    return say_counted(
+        len(unsaid),
+        "Say what {columns} is, or choose “not used”.",
+        "Say what {columns} are, or choose “not used”.",
+        columns=", ".join(unsaid),
+    )
 
 
 def can_test(view: ColumnsView) -> bool:
@@ -152,8 +160,8 @@ def is_over(test: ColumnTest, now_ms: int) -> bool:
     return replace(test, now_ms=max(test.now_ms, now_ms)).stage is Stage.DONE
 
 
-TEST_NAMES = {Kind.BREATH: "Breath test", Kind.FAN: "Fan test"}
+TEST_NAMES = {Kind.BREATH: mark("Breath test"), Kind.FAN: mark("Fan test")}
 TEST_CAUTIONS = {
-    Kind.BREATH: "Keep your face off the bead: it is hot enough to hurt.",
-    Kind.FAN: "Not beside a wet coat: moving air and dust mark it. A mains fan's own instructions come first.",
+    Kind.BREATH: mark("Keep your face off the bead: it is hot enough to hurt."),
+    Kind.FAN: mark("Not beside a wet coat: moving air and dust mark it. A mains fan's own instructions come first."),
 }

@@ -10,6 +10,8 @@ from studiowatch.coats.solvent import WHITE_SPIRIT
 from studiowatch.coats.stages import Surface
 from studiowatch.coats.support import Support, support_of
 from studiowatch.service.snapshot import CoatView, PieceView
+from studiowatch.speech.words import say
+from studiowatch.ui.models.seen_words import SURFACE_WORDS, support_words
 
 # Paint is often far thicker than the coats over it: beyond this it is drawn cut short, with a break mark.
 PAINT_SHOWN_UM = 130.0
@@ -56,9 +58,9 @@ class Layer:
         if self.base is Base.SUPPORT:
             return self.label
         if self.milky:
-            return f"{self.label}, milky"
+            return say("{coat}, milky", coat=self.label)
         if self.surface in {Surface.WET, Surface.TACKY}:
-            return f"{self.label}, {self.surface}"
+            return f"{self.label}, {say(SURFACE_WORDS[self.surface])}"
         return self.label
 
     @property
@@ -77,8 +79,10 @@ class Section:
     @property
     def spoken(self) -> str:
         """Return the section as one phrase, top layer first."""
-        names = [one.words + (" planned" if one.surface is None else "") for one in reversed(self.layers)]
-        return "Section from the top: " + ", ".join(names)
+        names = [
+            say("{coat} planned", coat=one.words) if one.surface is None else one.words for one in reversed(self.layers)
+        ]
+        return say("Section from the top: {layers}", layers=", ".join(names))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -106,9 +110,16 @@ class Tag:
 
 def section_of(piece: PieceView) -> Section:
     """Return the section through `piece`."""
-    layers = [Layer(label=piece.support or "support", base=Base.SUPPORT, surface=Surface.DRY, thickness_um=None)]
+    layers = [
+        Layer(
+            label=support_words(piece.support) or say("support"),
+            base=Base.SUPPORT,
+            surface=Surface.DRY,
+            thickness_um=None,
+        )
+    ]
     if support_of(piece.support) is Support.SEALED and all(coat.clear_film for coat in piece.coats):
-        layers.append(Layer(label="paint", base=Base.PAINT, surface=Surface.DRY, thickness_um=UNRECORDED_PAINT_UM))
+        layers.append(Layer(label=say("paint"), base=Base.PAINT, surface=Surface.DRY, thickness_um=UNRECORDED_PAINT_UM))
     layers += [_layer(coat) for coat in piece.coats]
     top = piece.top
     return Section(layers=tuple(layers), covered=top is not None and top.covered)
@@ -128,7 +139,7 @@ def _layer(coat: CoatView) -> Layer:
     thick_um = film_um(coat)
     cut = not coat.clear_film and thick_um > PAINT_SHOWN_UM
     return Layer(
-        label=f"{coat.label}, not watched" if coat.unwatched else coat.label,
+        label=say("{coat}, not watched", coat=coat.label) if coat.unwatched else coat.label,
         base=Base.FILM if coat.clear_film else Base.PAINT,
         surface=Surface.DRY if coat.surface is None and coat.laid_ms is not None else coat.surface,
         thickness_um=PAINT_SHOWN_UM if cut else thick_um,

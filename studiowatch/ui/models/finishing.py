@@ -6,25 +6,27 @@ import re
 from dataclasses import dataclass
 from enum import Enum
 
-PAPER_WORDS = {"a4": "A4", "letter": "US Letter"}
+from studiowatch.speech.words import mark, say
+
+PAPER_WORDS = {"a4": "A4", "letter": mark("US Letter")}
 _LONGEST = 60  # characters of a title in a file's name
 
 
 class Form(Enum):
     """A kind of file: the title of its dialog, the filter of the names, the suffix."""
 
-    PDF = ("Save the finishing record as PDF", "PDF (*.pdf)", "pdf")
-    HTML = ("Save the finishing record as a page", "HTML page (*.html)", "html")
+    PDF = (mark("Save the finishing record as PDF"), mark("PDF (*.pdf)"), "pdf")
+    HTML = (mark("Save the finishing record as a page"), mark("HTML page (*.html)"), "html")
 
     @property
     def title(self) -> str:
         """Title of the dialog that asks where to."""
-        return self.value[0]
+        return say(self.value[0])
 
     @property
     def files(self) -> str:
         """Filter of the names."""
-        return self.value[1]
+        return say(self.value[1])
 
     @property
     def suffix(self) -> str:
@@ -43,4 +45,4 @@ class FinishingChoice:
 def file_name(title: str, form: Form) -> str:
     """Return a name that every disk takes: letters and digits of the title, with hyphens between."""
     stem = re.sub(r"[^\w]+", "-", title).strip("-_").lower()[:_LONGEST].rstrip("-_")
-    return f"{stem or 'piece'}-finishing-record.{form.suffix}"
+    return say("{title}-finishing-record", title=stem or say("piece")) + f".{form.suffix}"

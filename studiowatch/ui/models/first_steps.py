@@ -5,8 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from studiowatch.service.snapshot import Snapshot
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.sentence import OPENING
 from studiowatch.ui.models.board import board_line
+from studiowatch.ui.models.guide import Steps
 
 DONE = 3
 """The step after the last one."""
@@ -29,32 +31,43 @@ class FirstStep:
     offers: tuple[Offer, ...]
 
 
-STEPS = (
-    FirstStep(
-        heading="Your board",
-        words="Plug the board in by USB: it is found by itself, and its readings come every second. Without one you "
-        "can read any hygrometer and type what it says (Ctrl+G): ready times are then wider, and moving air is not "
-        "seen.",
-        offers=(
-            Offer(words="&Look at the board", deed="board"),
-            Offer(words="I have &no board yet: type a reading", deed="reading"),
-            Offer(words="Look around with a &made-up studio", deed="demo"),
+def _said_steps() -> tuple[FirstStep, ...]:
+    return (
+        FirstStep(
+            heading=say("Your board"),
+            words=say(
+                "Plug the board in by USB: it is found by itself, and its readings come every second. Without one you "
+                "can read any hygrometer and type what it says (Ctrl+G): ready times are then wider, and moving air is "
+                "not seen."
+            ),
+            offers=(
+                Offer(words=say("&Look at the board"), deed="board"),
+                Offer(words=say("I have &no board yet: type a reading"), deed="reading"),
+                Offer(words=say("Look around with a &made-up studio"), deed="demo"),
+            ),
         ),
-    ),
-    FirstStep(
-        heading="Your room and hours",
-        words="Lay the board flat beside the pieces, out of the sun and away from the heater. Say when you work, so "
-        "that coats are planned only then, and when a sound must not wake you.",
-        offers=(Offer(words="&Working hours…", deed="hours"), Offer(words="&Quiet hours…", deed="quiet")),
-    ),
-    FirstStep(
-        heading="Your first piece",
-        words="Register a piece with its title, its size and the coats to come. Press “Lay a coat” (Ctrl+L) when you "
-        "lay the first one: from then on the rack shows when it will be dry, and you are warned while it is wet.",
-        offers=(Offer(words="&Register a piece…", deed="register"),),
-    ),
-)
-ELSEWHERE = "It opens in a window of its own, with records of its own: nothing of yours is touched."
+        FirstStep(
+            heading=say("Your room and hours"),
+            words=say(
+                "Lay the board flat beside the pieces, out of the sun and away from the heater. Say when you work, so "
+                "that coats are planned only then, and when a sound must not wake you."
+            ),
+            offers=(Offer(words=say("&Working hours…"), deed="hours"), Offer(words=say("&Quiet hours…"), deed="quiet")),
+        ),
+        FirstStep(
+            heading=say("Your first piece"),
+            words=say(
+                "Register a piece with its title, its size and the coats to come. Press “Lay a coat” (Ctrl+L) when you "
+                "lay the first one: from then on the rack shows when it will be dry, and you are warned while it is "
+                "wet."
+            ),
+            offers=(Offer(words=say("&Register a piece…"), deed="register"),),
+        ),
+    )
+
+
+STEPS = Steps(_said_steps)
+ELSEWHERE = mark("It opens in a window of its own, with records of its own: nothing of yours is touched.")
 
 
 def is_first_run(snapshot: Snapshot, step: int) -> bool:

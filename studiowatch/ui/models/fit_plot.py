@@ -9,6 +9,8 @@ import numpy as np
 from studiowatch.physics.ranges import Array
 from studiowatch.room.air_speed_calibration import AirSpeedCalibration
 from studiowatch.room.king_law import FREE_CONVECTION_M_S
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import say
 from studiowatch.ui.models.history_axis import ValueScale, value_scale
 
 CURVE_POINTS = 96
@@ -59,14 +61,19 @@ def fit_picture(calibration: AirSpeedCalibration) -> FitPicture:
         points=tuple(zip(walked, measured, strict=True)),
         across=value_scale(0.0, float(speeds[-1]), TICKS),
         up=value_scale(lowest - margin, highest + margin, TICKS),
-        across_name="air speed, m/s",
-        up_name=f"bead's voltage at {law.reference_C:.0f} °C, mV",
+        across_name=say("air speed, m/s"),
+        up_name=say("bead's voltage at {temperature}, mV", temperature=chosen().temperature(law.reference_C, 0)),
     )
 
 
 def fit_spoken(calibration: AirSpeedCalibration) -> str:
     """Return the picture in words."""
     points = ", ".join(
-        f"{point.signal_mV:.0f} millivolts at {point.speed_m_s:.2f} metres per second" for point in calibration.points
+        say(
+            "{signal} millivolts at {speed} metres per second",
+            signal=chosen().number(point.signal_mV),
+            speed=chosen().number(point.speed_m_s, 2),
+        )
+        for point in calibration.points
     )
-    return f"The law through the points measured: {points}. {calibration.sentence}"
+    return f"{say('The law through the points measured: {points}.', points=points)} {calibration.sentence}"

@@ -7,6 +7,9 @@ from dataclasses import dataclass
 from datetime import date, datetime, time, tzinfo
 from math import ceil, floor, log10
 
+from studiowatch.speech.dates import day_of_week, month, weekday
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import say
 from studiowatch.ui.models.times import day_words, local
 
 MINUTE_S = 60
@@ -23,9 +26,6 @@ MONTH_STEPS = (1, 2, 3, 6, 12, 24, 60, 120, 240, 600)
 MONTHS_IN_YEAR = 12
 DAYS_IN_MONTH = 30.4
 DAYS_IN_WEEK = 7
-# Own names: the locale of the process may be any.
-WEEKDAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
-MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
 NUDGE = 1e-9  # of a tick: 0.3/0.1 is not quite 3
 
 
@@ -111,13 +111,7 @@ def _clock_ticks(step_s: int, start_ms: int, end_ms: int, zone: tzinfo | None) -
         wall = local(second * 1000, zone)
         of_day_s = wall.hour * HOUR_S + wall.minute * MINUTE_S + wall.second
         if of_day_s % step_s == 0:
-            label = (
-                _day_label(wall.date())
-                if of_day_s == 0
-                else f"{wall:%H:%M:%S}"
-                if step_s < MINUTE_S
-                else f"{wall:%H:%M}"
-            )
+            label = day_of_week(wall.date()) if of_day_s == 0 else chosen().clock(wall, seconds=step_s < MINUTE_S)
             yield Tick(time_ms=second * 1000, label=label, strong=of_day_s == 0)
         second += stride_s
 
@@ -127,7 +121,7 @@ def _day_ticks(days: int, first: date, last: date, zone: tzinfo | None) -> Itera
     for ordinal in range(first.toordinal(), last.toordinal() + 1):
         day = date.fromordinal(ordinal)
         if (ordinal - 1) % days == 0:
-            label = day_words(day) if days == DAYS_IN_WEEK else _day_label(day)
+            label = day_words(day) if days == DAYS_IN_WEEK else day_of_week(day)
             yield Tick(time_ms=_midnight_ms(day, zone), label=label)
 
 
@@ -138,7 +132,7 @@ def _month_ticks(months: int, first: date, last: date, zone: tzinfo | None) -> I
             january = day.month == 1
             yield Tick(
                 time_ms=_midnight_ms(day, zone),
-                label=f"{day.year}" if january else MONTHS[day.month - 1],
+                label=f"{day.year}" if january else month(day),
                 strong=january and months < MONTHS_IN_YEAR,
             )
 
@@ -147,30 +141,41 @@ def _midnight_ms(day: date, zone: tzinfo | None) -> int:
     return round(datetime.combine(day, time(), zone).timestamp() * 1000)
 
 
-def _day_label(day: date) -> str:
-    return f"{WEEKDAYS[day.weekday()]} {day_words(day)}"
-
-
 def moment_words(time_ms: float, width_ms: int, zone: tzinfo | None = None) -> str:
     """Return a time in words as fine as a view of `width_ms` can tell: "Wed 25 Nov 13:42:10"."""
     wall = local(round(time_ms), zone)
-    if width_ms > 400 * DAY_S * 1000:
-        return f"{_day_label(wall.date())} {wall.year}"
-    clock = f"{wall:%H:%M:%S}" if width_ms < HOUR_S * 1000 else f"{wall:%H:%M}"
-    return f"{_day_label(wall.date())} {clock}"
+    if is_told_by_day(width_ms):
+        return _day_and_year(wall.date())
+    clock = moment_clock(time_ms, width_ms, zone)
+    return say("{day} {time}", day=day_of_week(wall.date()), time=clock)
+
+
+def moment_clock(time_ms: float, width_ms: int, zone: tzinfo | None = None) -> str:
+    """Return the time of day as fine as a view of `width_ms` can tell: "13:42:10"."""
+    return chosen().clock(local(round(time_ms), zone), seconds=width_ms < HOUR_S * 1000)
+
+
+def is_told_by_day(width_ms: int) -> bool:
+    """Return whether `moment_words` leave the time of day out in so wide a view."""
+    return width_ms > 400 * DAY_S * 1000
+
+
+def _day_and_year(day: date) -> str:
+    return say("{day} {year}", day=day_of_week(day), year=day.year)
 
 
 def range_words(start_ms: int, end_ms: int, zone: tzinfo | None = None) -> str:
     """Return the days of a view in words: "Wed 25 Nov 2026", or "Wed 18 - Thu 26 Nov 2026"."""
     first, last = local(start_ms, zone).date(), local(end_ms, zone).date()
-    closing = f"{_day_label(last)} {last.year}"
+    closing = _day_and_year(last)
     if first == last:
         return closing
-    opening = _day_label(first)
     if first.year != last.year:
-        opening += f" {first.year}"
+        opening = _day_and_year(first)
     elif first.month == last.month:
-        opening = f"{WEEKDAYS[first.weekday()]} {first.day}"
+        opening = say("{weekday} {day}", weekday=weekday(first), day=first.day)
+    else:
+        opening = day_of_week(first)
     return f"{opening} \N{EN DASH} {closing}"
 
 
@@ -200,7 +205,7 @@ def value_scale(low: float, high: float, most_ticks: int) -> ValueScale:
         If `high` is not above `low`.
     """
     if not high > low:
-        raise ValueError(f"value axis from {low} to {high}: the upper end must be above the lower")
+        raise ValueError(f"value axis from {low} to {high}: the upper end must be above the lower")  # not said
     step = _round_step((high - low) / max(most_ticks, 1))
     fifth = step / 5
     bottom, top = floor(low / fifth + NUDGE) * fifth, ceil(high / fifth - NUDGE) * fifth

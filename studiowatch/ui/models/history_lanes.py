@@ -9,6 +9,7 @@ from itertools import pairwise
 
 from studiowatch.coats.stages import Stage
 from studiowatch.service.snapshot import CoatView, PieceView, Snapshot, StageTime
+from studiowatch.speech.words import mark, say
 from studiowatch.ui.models.history_marks import NO_MARKS, NO_NAMES, Marks, in_order, marks_by_title
 from studiowatch.ui.models.times import clock_words
 
@@ -28,15 +29,15 @@ class Look(Enum):
 
 
 LOOK_WORDS = {
-    Look.WET: "wet",
-    Look.TACKY: "tacky",
-    Look.DRY: "dry, not yet to recoat",
-    Look.PAINT: "drying through",
-    Look.READY: "ready",
-    Look.UNWATCHED: "not watched",
-    Look.ONCE_WET: "wet by its sheet",
-    Look.GONE: "off the rack by now",
-    Look.CLOUDED: "off the rack by now",
+    Look.WET: mark("wet"),
+    Look.TACKY: mark("tacky"),
+    Look.DRY: mark("dry, not yet to recoat"),
+    Look.PAINT: mark("drying through"),
+    Look.READY: mark("ready"),
+    Look.UNWATCHED: mark("not watched"),
+    Look.ONCE_WET: mark("wet by its sheet"),
+    Look.GONE: mark("off the rack by now"),
+    Look.CLOUDED: mark("off the rack by now"),
 }
 TOLD_BY_READY = {Look.READY, Look.UNWATCHED, Look.GONE, Look.CLOUDED}  # the words of readiness say it already
 
@@ -94,14 +95,14 @@ class CoatSpan:
     def words(self, time_ms: float) -> str:
         """Return what the coat was or will be at `time_ms`: "gloss 1: tacky, recoat Thu 08:10"."""
         looks = [block.look for block in self.blocks if block.start_ms <= time_ms][-1:]
-        told = [LOOK_WORDS[look] for look in looks if look not in TOLD_BY_READY or not self.ready_words]
+        told = [say(LOOK_WORDS[look]) for look in looks if look not in TOLD_BY_READY or not self.ready_words]
         return f"{self.label}: {', '.join([*told, self.ready_words] if self.ready_words else told)}"
 
     def title(self, start_ms: int, end_ms: int) -> str:
         """Return its name in a view from `start_ms` to `end_ms`, and its state if the view shows nothing else of it."""
         looks = {block.look for block in self.blocks if block.start_ms < end_ms and (block.end_ms or end_ms) > start_ms}
         if looks in ({Look.READY}, {Look.UNWATCHED}):
-            return f"{self.label} · {LOOK_WORDS[looks.pop()]}"
+            return f"{self.label} · {say(LOOK_WORDS[looks.pop()])}"
         return self.label
 
 
@@ -186,7 +187,7 @@ def _unwatched_span(coat: CoatView, laid_ms: int, until_ms: int) -> CoatSpan:
         label=coat.label,
         blocks=(Block(look=Look.UNWATCHED, start_ms=laid_ms, end_ms=until_ms),),
         ready_ms=None,
-        ready_words=f"{LOOK_WORDS[Look.UNWATCHED]}. {coat.unwatched.rstrip('.')}",
+        ready_words=f"{say(LOOK_WORDS[Look.UNWATCHED])}. {coat.unwatched.rstrip('.')}",
     )
 
 
@@ -207,8 +208,9 @@ def _ready_words(coat: CoatView, ready_ms: int | None, now_ms: int) -> str:
     if time is None:
         return ""
     if ready_ms is None:
-        return "no recoat time at these conditions"
-    return f"{'ready since' if time.reached else 'recoat'} {clock_words(ready_ms, now_ms)}"
+        return say("no recoat time at these conditions")
+    clock = clock_words(ready_ms, now_ms)
+    return say("ready since {time}", time=clock) if time.reached else say("recoat {time}", time=clock)
 
 
 def _not_before(start_ms: int | None, end_ms: int | None) -> int | None:

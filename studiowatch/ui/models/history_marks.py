@@ -9,6 +9,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from studiowatch.service.snapshot import Snapshot, WarningView
+from studiowatch.speech.words import say
 from studiowatch.studio.words import Level
 from studiowatch.ui.models.history_axis import TimeScale
 
@@ -37,7 +38,9 @@ class Cluster:
     @property
     def words(self) -> str:
         """What it says under the pointer."""
-        return self.mark.words if self.count == 1 else f"{self.mark.words} (and {self.count - 1} more)"
+        if self.count == 1:
+            return self.mark.words
+        return say("{words} (and {number} more)", words=self.mark.words, number=self.count - 1)
 
 
 @dataclass(frozen=True, slots=True, eq=False)

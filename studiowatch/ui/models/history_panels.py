@@ -14,6 +14,7 @@ from studiowatch.room.limits import AIR_SPEED
 from studiowatch.service.ports import Series
 from studiowatch.service.snapshot import CoatView, Snapshot
 from studiowatch.speech.units import METRIC, Degrees, Speed
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.concern import Kind
 from studiowatch.ui.models.history_axis import TimeScale, ValueScale, value_scale
 from studiowatch.ui.models.history_live import RoomData, with_live
@@ -21,7 +22,7 @@ from studiowatch.ui.models.history_live import RoomData, with_live
 GAP_BUCKETS = 3  # neighbours further apart than this are a gap: "a few" buckets
 LEAST_BAR_PX = 1.0  # a shorter one is hidden by the mean
 WORDS_SPACE_PX = 4.0  # between a limit's words and the edge of the plot
-NO_READING = "no reading"
+NO_READING = mark("no reading")
 SLOWEST_MS = 600_000  # of a log: readings that are usually further apart were typed, and no line joins them; assumption
 SHORTEST_GAP_MS = 10_000  # a reading or two that never came is no gap in the room
 
@@ -29,9 +30,9 @@ SHORTEST_GAP_MS = 10_000  # a reading or two that never came is no gap in the ro
 class Quantity(Enum):
     """What a curve shows; the value is its word in the legend, empty where the panel's title says it all."""
 
-    AIR = "air"
-    FILM = "film"
-    DEW = "dew point"
+    AIR = mark("air")
+    FILM = mark("film")
+    DEW = mark("dew point")
     ONLY = ""
 
 
@@ -109,7 +110,7 @@ class Panel:
         """Return the value of `curve` at a time: "20.6", "0.04-0.34" where a bucket spans that, or "no reading"."""
         found = _nearest(curve.series, time_ms)
         if found is None:
-            return NO_READING
+            return say(NO_READING)
         low, high, mean = (
             f"{values[found]:.{self.decimals}f}".replace(".", self.point)
             for values in (curve.series.low, curve.series.high, curve.series.mean)
@@ -131,7 +132,7 @@ def panels_of(data: RoomData, film: Series, snapshot: Snapshot | None) -> tuple[
     damp_pct = [coat.limit_humidity_pct for coat in wet if coat.limit_humidity_pct is not None]
     temperature = Panel(
         place=Place.TEMPERATURE,
-        title=f"temperature {degrees.value}",
+        title=say("temperature {unit}", unit=degrees.value),
         decimals=1,
         unit=degrees.value,
         least=6.0 * degrees.per_K,
@@ -142,19 +143,22 @@ def panels_of(data: RoomData, film: Series, snapshot: Snapshot | None) -> tuple[
             Curve(quantity=Quantity.DEW, series=_read_in(data.dew, degrees)),
         ),
         limits=tuple(
-            Limit(value=degrees.from_celsius(film_C), words=f"film must stay above {units.limit(film_C)}")
+            Limit(
+                value=degrees.from_celsius(film_C),
+                words=say("film must stay above {limit}", limit=units.limit(film_C)),
+            )
             for film_C in sorted(films_C)[-1:]
         ),
     )
     humidity = Panel(
         place=Place.HUMIDITY,
-        title="relative humidity %",
+        title=say("relative humidity %"),
         decimals=0,
         unit="%",
         least=25.0,
         floor=0.0,
         curves=(Curve(quantity=Quantity.ONLY, series=data.humidity),),
-        limits=(Limit(value=min(damp_pct), words="too damp for a wet coat"),) if damp_pct else (),
+        limits=(Limit(value=min(damp_pct), words=say("too damp for a wet coat")),) if damp_pct else (),
     )
     air = _air_panel(data, units.speed, anything_wet=bool(wet))
     return replace(temperature, point=point), humidity, replace(air, point=point)
@@ -188,12 +192,12 @@ def _read_in(series: Series, unit: Degrees | Speed) -> Series:
 def _air_panel(data: RoomData, unit: Speed, *, anything_wet: bool) -> Panel:
     if data.signal:
         curves = (Curve(quantity=Quantity.ONLY, series=data.air),)
-        title = "air signal mV, no speed until calibrated"
+        title = say("air signal mV, no speed until calibrated")
         return Panel(place=Place.AIR, title=title, decimals=0, unit="mV", least=40.0, floor=0.0, curves=curves)
-    limits = (Limit(value=unit.from_si(AIR_SPEED.caution), words="moving air"),) if anything_wet else ()
+    limits = (Limit(value=unit.from_si(AIR_SPEED.caution), words=say("moving air")),) if anything_wet else ()
     return Panel(
         place=Place.AIR,
-        title=f"air speed {unit.value}",
+        title=say("air speed {unit}", unit=unit.value),
         decimals=unit.places,
         unit=unit.value,
         least=unit.from_si(0.4),

@@ -9,6 +9,10 @@ from itertools import chain
 
 from studiowatch.service.past import GoneCoat, GonePiece, PastPrompt, PastView, PastWarning
 from studiowatch.service.snapshot import Snapshot
+from studiowatch.speech.dates import day_of_year
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import say
+from studiowatch.studio.pieces import Outcome
 from studiowatch.studio.words import Level
 from studiowatch.ui.models.history_lanes import Block, CoatSpan, Lane, Look, lane_of
 from studiowatch.ui.models.history_marks import (
@@ -27,9 +31,10 @@ from studiowatch.ui.models.history_marks import (
 from studiowatch.ui.models.history_panels import PLACES, Place
 from studiowatch.ui.models.history_table import LaneTable, lane_table
 from studiowatch.ui.models.history_view import DAY_MS, HOUR_MS, View
-from studiowatch.ui.models.times import day_words, local
+from studiowatch.ui.models.seen_words import OUTCOME_WORDS
+from studiowatch.ui.models.times import local
 
-GONE_TITLE = "off the rack"
+GONE_KEY = "gone"
 CLEAR_OUTCOMES = {"", "clear"}
 LEAST_MS = DAY_MS  # of the last coat, where nothing tells when the piece left; assumption
 
@@ -115,7 +120,8 @@ class LaneBook:
     def _rack_lanes(self, snapshot: Snapshot) -> Iterable[Lane]:
         prompts: dict[str, list[Mark]] = {}
         for prompt in snapshot.prompts:
-            mark = Mark(time_ms=prompt.due_ms, level=Level.CALM, kind=NOT_DONE, words=f"to do: {prompt.text}")
+            to_do = say("to do: {prompt}", prompt=prompt.text)
+            mark = Mark(time_ms=prompt.due_ms, level=Level.CALM, kind=NOT_DONE, words=to_do)
             prompts.setdefault(prompt.piece_key, []).append(mark)
         for piece in snapshot.pieces:
             done = [mark for mark in self._prompts.get(piece.key, ()) if mark.kind == DONE]
@@ -138,8 +144,8 @@ class LaneBook:
             ]
             prompts = chain.from_iterable(self._prompts.get(piece.key, ()) for piece in row.pieces)
             yield Lane(
-                key=f"{GONE_TITLE} {number}",
-                title="" if number else GONE_TITLE,
+                key=f"{GONE_KEY} {number}",
+                title="" if number else say("off the rack"),
                 coats=row.coats,
                 shared=True,
                 marks=in_order(marks),
@@ -159,7 +165,9 @@ def _prompts_by_piece(prompts: Sequence[PastPrompt]) -> dict[str, tuple[Mark, ..
             time_ms=prompt.due_ms if prompt.done_ms is None else prompt.done_ms,
             level=Level.CALM,
             kind=DONE if is_done else NOT_DONE,
-            words=f"{'done' if is_done else 'not ticked'}: {prompt.text}",
+            words=say("done: {prompt}", prompt=prompt.text)
+            if is_done
+            else say("not ticked: {prompt}", prompt=prompt.text),
         )
         marks.setdefault(prompt.piece_key, []).append(mark)
     return {key: tuple(found) for key, found in marks.items()}
@@ -204,18 +212,21 @@ def _span(coat: GoneCoat, left_ms: int) -> CoatSpan:
         Block(look=Look.ONCE_WET, start_ms=coat.laid_ms, end_ms=dry_ms),
         Block(look=look, start_ms=dry_ms, end_ms=end_ms),
     ]
-    came_out = f", came out {coat.outcome}" if coat.outcome else ""
     return CoatSpan(
         key=coat.key,
         label=coat.label,
         blocks=tuple(block for block in blocks if block.end_ms is None or block.end_ms > block.start_ms)
         or (Block(look=look, start_ms=coat.laid_ms, end_ms=coat.laid_ms),),
         ready_ms=None,
-        ready_words=f"laid {_laid_words(coat.laid_ms)}{came_out}",
+        ready_words=_laid_words(coat),
         recoat_ms=end_ms,
     )
 
 
-def _laid_words(laid_ms: int) -> str:
-    wall = local(laid_ms)
-    return f"{day_words(wall.date())} {wall.year} {wall:%H:%M}"
+def _laid_words(coat: GoneCoat) -> str:
+    wall = local(coat.laid_ms)
+    day, clock = day_of_year(wall.date()), chosen().clock(wall)
+    if not coat.outcome:
+        return say("laid {day} {time}", day=day, time=clock)
+    outcome = say(OUTCOME_WORDS[Outcome(coat.outcome)])
+    return say("laid {day} {time}, came out {outcome}", day=day, time=clock, outcome=outcome)

@@ -6,7 +6,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import tzinfo
 
-from studiowatch.ui.models.history_axis import moment_words
+from studiowatch.speech.words import say
+from studiowatch.ui.models.history_axis import is_told_by_day, moment_clock, moment_words
 from studiowatch.ui.models.history_lanes import Lane
 from studiowatch.ui.models.history_view import View
 from studiowatch.ui.models.times import SECOND_MS, lasting_words, local
@@ -40,9 +41,10 @@ class TimeRange:
     def words(self, view: View, zone: tzinfo | None = None) -> str:
         """Return from, to and length, as fine as `view` can tell: "Wed 4 Mar 13:02 to 14:40, 1 h 38 min"."""
         first, last = (moment_words(at_ms, view.width_ms, zone) for at_ms in (self.first_ms, self.last_ms))
-        if local(self.first_ms, zone).date() == local(self.last_ms, zone).date() and " " in last:
-            last = last.rsplit(" ", 1)[1] if ":" in last else last
-        return f"{first} to {last}, {lasting_words(self.length_ms)}"
+        one_day = local(self.first_ms, zone).date() == local(self.last_ms, zone).date()
+        if one_day and not is_told_by_day(view.width_ms):
+            last = moment_clock(self.last_ms, view.width_ms, zone)
+        return say("{first} to {last}, {length}", first=first, last=last, length=lasting_words(self.length_ms))
 
 
 def dried_within(chosen: TimeRange, lanes: Sequence[Lane]) -> tuple[tuple[str, str], ...]:

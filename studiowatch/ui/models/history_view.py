@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from enum import StrEnum
 
+from studiowatch.speech.words import mark
+
 SECOND_MS = 1000
 HOUR_MS = 3600 * SECOND_MS
 DAY_MS = 24 * HOUR_MS
@@ -18,13 +20,13 @@ WIDEST_MS = 60 * 366 * DAY_MS  # a working life
 
 
 class Span(StrEnum):
-    """The spans she can choose; the value is the word on the button."""
+    """The spans she can choose; the value, said, is the word on the button."""
 
-    EIGHT_HOURS = "8 h"
-    DAY = "day"
-    WEEK = "week"
-    MONTH = "month"
-    ALL = "all"
+    EIGHT_HOURS = mark("8 h")
+    DAY = mark("day")
+    WEEK = mark("week")
+    MONTH = mark("month")
+    ALL = mark("all")
 
 
 BEHIND_MS = {

@@ -7,19 +7,26 @@ from datetime import tzinfo
 
 from studiowatch.room.humidity_calibration import HumidityCalibration
 from studiowatch.service.calibration_views import CalibrationsView, CalibrationView
+from studiowatch.speech.words import mark, say
 from studiowatch.ui.models.times import clock_words, day_words, local
 from studiowatch.ui.models.tones import Tone
 
-NONE_HOLD = "None yet: humidity is shown as the sensor says it, and air speed only where the sensor gives m/s."
-WITHDRAW_DETAIL = (
+NONE_HOLD = mark("None yet: humidity is shown as the sensor says it, and air speed only where the sensor gives m/s.")
+WITHDRAW_DETAIL = mark(
     "What was read since is shown as without it, and the coats are dried anew by that. "
     "The readings themselves are stored as the sensor gave them, and stay."
 )
 
+_TITLES = {
+    True: (mark("Humidity, {sensor}"), mark("Withdraw the calibration of humidity, {sensor}?")),
+    False: (mark("Air speed, {sensor}"), mark("Withdraw the calibration of air speed, {sensor}?")),
+}
+"""Of a calibration of humidity and of one of air speed: its title, and what to ask before it is withdrawn."""
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class HoldingRow:
-    """One calibration; `recheck_tone` says whether a check is due."""
+    """One calibration; `recheck_tone` says whether a check is due, `question` asks before it is withdrawn."""
 
     key: str
     title: str
@@ -27,16 +34,12 @@ class HoldingRow:
     effect: str
     recheck: str
     recheck_tone: Tone
+    question: str
 
     @property
     def spoken(self) -> str:
         """Return the row as one phrase."""
         return f"{self.title}. {self.made}. {self.effect} {self.recheck}."
-
-    @property
-    def question(self) -> str:
-        """Return what to ask before it is withdrawn."""
-        return f"Withdraw the calibration of {self.title[:1].lower()}{self.title[1:]}?"
 
 
 def holding_rows(view: CalibrationsView, now_ms: int, zone: tzinfo | None = None) -> tuple[HoldingRow, ...]:
@@ -48,18 +51,21 @@ def holding_rows(view: CalibrationsView, now_ms: int, zone: tzinfo | None = None
 def _row(view: CalibrationView, now_ms: int, zone: tzinfo | None) -> HoldingRow:
     is_due = view.recheck_ms <= now_ms
     day = day_words(local(view.recheck_ms, zone).date())
-    kind = "Humidity" if isinstance(view.calibration, HumidityCalibration) else "Air speed"
-    where = "on the board now" if view.is_present else "not on the board now"
+    sensor, made = sensor_words(view.sensor), clock_words(view.made_ms, now_ms, zone)
+    here, away = mark("Made {time}, on the board now"), mark("Made {time}, not on the board now")
+    due, later = mark("A check is due since {day}"), mark("To be checked again from {day}")
+    title, question = _TITLES[isinstance(view.calibration, HumidityCalibration)]
     return HoldingRow(
         key=view.key,
-        title=f"{kind}, {sensor_words(view.sensor)}",
-        made=f"Made {clock_words(view.made_ms, now_ms, zone)}, {where}",
+        title=say(title, sensor=sensor),
+        made=say(here if view.is_present else away, time=made),
         effect=view.sentence,
-        recheck=f"A check is due since {day}" if is_due else f"To be checked again from {day}",
+        recheck=say(due if is_due else later, day=day),
         recheck_tone=Tone.CAUTION if is_due else Tone.MUTED,
+        question=say(question, sensor=sensor),
     )
 
 
 def sensor_words(sensor: str) -> str:
     """Return how a sensor is called."""
-    return f"sensor {sensor}" if sensor else "a sensor without a serial number"
+    return say("sensor {name}", name=sensor) if sensor else say("a sensor without a serial number")

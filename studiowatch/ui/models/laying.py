@@ -8,17 +8,17 @@ from enum import Enum, auto
 
 from studiowatch.service.product_views import SheetChoice
 from studiowatch.service.snapshot import PieceView, PreparationView, Snapshot
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.chores import Task
 from studiowatch.studio.hazards import first_hazards
 from studiowatch.studio.lay_check import lay_check
 from studiowatch.studio.plan_checks import joined
 from studiowatch.studio.preparation import ChoreNow, ChoreState, CoatToLay, Preparation, chores_now
 from studiowatch.studio.words import Sentence
+from studiowatch.ui.models.amounts import Unit, poured_words, weighed_words, with_unit
 from studiowatch.ui.models.coat_form import (
     Amounts,
     SheetOption,
-    Unit,
-    amount_words,
     cautions_of,
     pours_for,
     sheet_options,
@@ -26,6 +26,13 @@ from studiowatch.ui.models.coat_form import (
 from studiowatch.ui.models.sealing import room_or_risk, verdict_below
 from studiowatch.ui.models.times import countdown_words
 from studiowatch.ui.models.vapour_caution import vapour_cautions
+
+CHORE_STATES = {
+    ChoreState.TO_DO: mark("to do"),
+    ChoreState.RESTING: mark("resting"),
+    ChoreState.DONE: mark("done"),
+    ChoreState.STALE: mark("do it again"),
+}
 
 
 class LayingStep(Enum):
@@ -50,7 +57,8 @@ class ChoreRow:
     @property
     def spoken(self) -> str:
         """Return the row as one phrase."""
-        return ". ".join(part for part in (f"{self.words}: {self.note or self.state.value}", self.caution) if part)
+        stands = self.note or say(CHORE_STATES[self.state])
+        return ". ".join(part for part in (f"{self.words}: {stands}", self.caution) if part)
 
 
 def chore_rows(preparation: Preparation, now_ms: int) -> tuple[ChoreRow, ...]:
@@ -67,7 +75,7 @@ def _chore_row(one: ChoreNow, now_ms: int) -> ChoreRow:
     elif one.state is ChoreState.DONE and chore.wait_ms:
         note = chore.rested
     elif one.state is ChoreState.STALE:
-        note = "Too long ago: do it again"
+        note = say("Too long ago: do it again")
     caution = chore.caution if one.state in (ChoreState.TO_DO, ChoreState.STALE) else ""
     return ChoreRow(task=chore.task, words=chore.words, note=note, caution=caution, state=one.state, share=share)
 
@@ -78,7 +86,7 @@ def waiting_words(rows: Sequence[ChoreRow]) -> str:
     if resting:
         return " · ".join(resting)
     missing = sum(row.state in (ChoreState.TO_DO, ChoreState.STALE) for row in rows)
-    return f"{missing} of {len(rows)} not seen to yet" if missing else ""
+    return say("{missing} of {all} not seen to yet", missing=missing, all=len(rows)) if missing else ""
 
 
 def check_of(snapshot: Snapshot, piece: PieceView, sheet: SheetChoice) -> Sentence | None:
@@ -157,7 +165,11 @@ def hazards_for(
 def pour_words(piece: PieceView, sheet: SheetChoice, unit: Unit, amount: str) -> str:
     """Return how much goes on this piece, for the step at which it is poured."""
     if amount.strip():
-        return f"{amount.strip()} {unit} on {piece.title}"
+        return say("{amount} on {title}", amount=with_unit(amount, unit), title=piece.title)
     made = pours_for(piece, sheet)
-    each = f"{amount_words(made[0].poured_mL)} mL or {amount_words(made[0].poured_g)} g"
-    return f"Pour {each} on {piece.title}" if len(made) == 1 else f"Pour {each} on each panel of {piece.title}"
+    volume, weight = poured_words(made[0].poured_mL), weighed_words(made[0].poured_g)
+    whole, each = (
+        mark("Pour {volume} or {weight} on {title}"),
+        mark("Pour {volume} or {weight} on each panel of {title}"),
+    )
+    return say(whole if len(made) == 1 else each, volume=volume, weight=weight, title=piece.title)

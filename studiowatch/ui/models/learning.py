@@ -8,7 +8,9 @@ from datetime import tzinfo
 
 from studiowatch.service.product_views import LearntView
 from studiowatch.service.snapshot import CoatView, PieceView, Snapshot
-from studiowatch.ui.models.times import MINUTE_MS, SECOND_MS, local, near_words
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import say, say_counted
+from studiowatch.ui.models.times import MINUTE_MS, SECOND_MS, near_words, near_words_beside
 
 MOVED_MS = 5 * MINUTE_MS  # a ready time wanders by less with the room alone while a test is taken up: assumption
 WAIT_MS = 30 * SECOND_MS  # within which a test has been taken up: assumption, wide margin
@@ -40,15 +42,17 @@ def _piece(snapshot: Snapshot, key: str) -> PieceView | None:
 
 def _moved(old_ms: int | None, new_ms: int | None, now_ms: int, zone: tzinfo | None) -> str:
     if old_ms is None:
-        return "" if new_ms is None else f"Ready time in sight now: {near_words(new_ms, now_ms, zone)}"
+        if new_ms is None:
+            return ""
+        return say("Ready time in sight now: {time}", time=near_words(new_ms, now_ms, zone))
     old = near_words(old_ms, now_ms, zone)
     if new_ms is None:
-        return f"Ready time was {old}, none is in sight now"
+        return say("Ready time was {time}, none is in sight now", time=old)
     new = near_words(new_ms, now_ms, zone)
     if abs(new_ms - old_ms) < MOVED_MS or new == old:
         return ""
-    same_day = ":" in new and local(new_ms, zone).date() == local(old_ms, zone).date()
-    return f"Ready time moved from {old} to {new.rsplit(' ', 1)[-1] if same_day else new}"
+    beside = near_words_beside(new_ms, old_ms, now_ms, zone)
+    return say("Ready time moved from {earlier} to {later}", earlier=old, later=beside)
 
 
 def learnt_of(piece: PieceView, learnt: Sequence[LearntView]) -> tuple[CoatView, LearntView] | None:
@@ -65,8 +69,13 @@ def learnt_line(piece: PieceView, learnt: Sequence[LearntView]) -> str:
     if found is None:
         return ""
     coat, one = found
-    tests = "1 test" if one.tests == 1 else f"{one.tests} tests"
-    return f"{coat.label}: {one.times_as_long:.1f} × the sheet's time here, {tests}"
+    return say_counted(
+        one.tests,
+        "{coat}: {times} × the sheet's time here, 1 test",
+        "{coat}: {times} × the sheet's time here, {n} tests",
+        coat=coat.label,
+        times=chosen().number(one.times_as_long, 1),
+    )
 
 
 def learnt_sentence(piece: PieceView, learnt: Sequence[LearntView]) -> str:

@@ -7,48 +7,50 @@ from datetime import tzinfo
 from studiowatch.coats.stages import Stage, Surface
 from studiowatch.service.commands import RecordLook, RecordOutcome
 from studiowatch.service.snapshot import CoatView
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.pieces import Finding, Outcome
+from studiowatch.ui.models.seen_words import capital
 from studiowatch.ui.models.times import clock_words
 
 ANSWERS = {
-    Finding.TACKY: "Tacky",
-    Finding.DRY: "Dry",
-    Finding.MILKY: "Still milky",
-    Finding.CLEAR: "Clear",
+    Finding.TACKY: mark("Tacky"),
+    Finding.DRY: mark("Dry"),
+    Finding.MILKY: mark("Still milky"),
+    Finding.CLEAR: mark("Clear"),
 }
 HINTS = {
-    Finding.TACKY: "a light touch at the edge sticks",
-    Finding.DRY: "a light touch at the edge leaves no mark",
-    Finding.MILKY: "a veil over the dark colours",
-    Finding.CLEAR: "dark colours look as dark as before",
+    Finding.TACKY: mark("a light touch at the edge sticks"),
+    Finding.DRY: mark("a light touch at the edge leaves no mark"),
+    Finding.MILKY: mark("a veil over the dark colours"),
+    Finding.CLEAR: mark("dark colours look as dark as before"),
 }
 FOUND = {
-    Finding.TACKY: "tacky",
-    Finding.DRY: "dry to the touch",
-    Finding.MILKY: "still milky",
-    Finding.CLEAR: "clear",
+    Finding.TACKY: mark("tacky"),
+    Finding.DRY: mark("dry to the touch"),
+    Finding.MILKY: mark("still milky"),
+    Finding.CLEAR: mark("clear"),
 }
-BLUSHED_HINT = "a grey veil over the dark colours that stays"
+BLUSHED_HINT = mark("a grey veil over the dark colours that stays")
 _OUTCOMES = {Finding.MILKY: Outcome.DULL_IN_DARKS, Finding.CLEAR: Outcome.CLEAR}
-_BLUSHED = {Finding.MILKY: "dull, blushed"}  # a solvent-borne coat is never milky: what clouds it is a blush
+_BLUSHED = {Finding.MILKY: mark("dull, blushed")}  # a solvent-borne coat is never milky: what clouds it is a blush
 BY_TOUCH = (Finding.TACKY, Finding.DRY)
 BY_EYE = (Finding.CLEAR, Finding.MILKY)
-HOW_TO_TOUCH = "Touch at the edge, with a clean dry finger. What is it like?"
+HOW_TO_TOUCH = mark("Touch at the edge, with a clean dry finger. What is it like?")
 
 
 def answer_words(finding: Finding, *, solvent: bool) -> str:
     """Return the words on the button of an answer."""
-    return _BLUSHED[finding].capitalize() if solvent and finding in _BLUSHED else ANSWERS[finding]
+    return capital(say(_BLUSHED[finding])) if solvent and finding in _BLUSHED else say(ANSWERS[finding])
 
 
 def hint_words(finding: Finding, *, solvent: bool) -> str:
     """Return what an answer looks or feels like."""
-    return BLUSHED_HINT if solvent and finding in _BLUSHED else HINTS[finding]
+    return say(BLUSHED_HINT if solvent and finding in _BLUSHED else HINTS[finding])
 
 
 def found_words(finding: Finding, *, solvent: bool) -> str:
     """Return what was found, to be told once it is recorded."""
-    return _BLUSHED.get(finding, FOUND[finding]) if solvent else FOUND[finding]
+    return say(_BLUSHED.get(finding, FOUND[finding]) if solvent else FOUND[finding])
 
 
 def answer_command(coat: CoatView, finding: Finding, time_ms: int) -> RecordLook | RecordOutcome:
@@ -79,7 +81,9 @@ def wet_care(coat: CoatView, now_ms: int, zone: tzinfo | None = None) -> str:
     if coat.surface is not Surface.WET:
         return ""
     set_to_touch = coat.stage(Stage.SET_TO_TOUCH)
-    until = ""
     if set_to_touch is not None and set_to_touch.time_ms is not None and set_to_touch.time_ms > now_ms:
-        until = f" until about {clock_words(set_to_touch.time_ms, now_ms, zone)}"
-    return f"It should still be wet{until}: a fingertip would mark it. Look, do not touch."
+        until = clock_words(set_to_touch.time_ms, now_ms, zone)
+        return say(
+            "It should still be wet until about {time}: a fingertip would mark it. Look, do not touch.", time=until
+        )
+    return say("It should still be wet: a fingertip would mark it. Look, do not touch.")

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from datetime import tzinfo
 
 from studiowatch.service.snapshot import Snapshot, WarningView
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.concern import Kind
 from studiowatch.studio.warnings import WarningState
 from studiowatch.studio.words import Level, Sentence
@@ -14,16 +15,19 @@ from studiowatch.ui.models.tones import LEVEL_WORDS
 
 _HEARABLE = frozenset({WarningState.RAISED, WarningState.REMIND})
 _PAST: dict[str, tuple[tuple[str, str], ...]] = {
-    Kind.AIR_MOVING: (("Air is moving over", "Air moved over"),),
-    Kind.TOO_COLD: (("It is getting cold", "It was getting cold"), ("Too cold", "It was too cold")),
-    Kind.DAMP: (("It is getting damp", "It was getting damp"), ("Too damp", "It was too damp")),
-    Kind.NEAR_DEW_POINT: (
-        ("The dew point is near", "The dew point was near"),
-        ("Water may settle", "Water may have settled"),
+    Kind.AIR_MOVING: ((mark("Air is moving over"), mark("Air moved over")),),
+    Kind.TOO_COLD: (
+        (mark("It is getting cold"), mark("It was getting cold")),
+        (mark("Too cold"), mark("It was too cold")),
     ),
-    Kind.BOARD_SILENT: (("The board is silent", "The board was silent"),),
-    Kind.READING_OLD: (("The room was not read since", "The room was not read after"),),
-    Kind.READING_IMPLAUSIBLE: (("A reading cannot be right", "A reading could not be right"),),
+    Kind.DAMP: ((mark("It is getting damp"), mark("It was getting damp")), (mark("Too damp"), mark("It was too damp"))),
+    Kind.NEAR_DEW_POINT: (
+        (mark("The dew point is near"), mark("The dew point was near")),
+        (mark("Water may settle"), mark("Water may have settled")),
+    ),
+    Kind.BOARD_SILENT: ((mark("The board is silent"), mark("The board was silent")),),
+    Kind.READING_OLD: ((mark("The room was not read since"), mark("The room was not read after")),),
+    Kind.READING_IMPLAUSIBLE: ((mark("A reading cannot be right"), mark("A reading could not be right")),),
 }
 
 
@@ -55,7 +59,7 @@ class SentenceCard:
     def spoken(self) -> str:
         """Return the card as one phrase for a screen reader."""
         one = self.sentence
-        said = (LEVEL_WORDS[one.level], one.headline, one.detail, one.advice, self.note)
+        said = (say(LEVEL_WORDS[one.level]), one.headline, one.detail, one.advice, self.note)
         return ". ".join(part for part in said if part)
 
 
@@ -76,7 +80,7 @@ class WarningRow:
     @property
     def spoken(self) -> str:
         """Return the row as one phrase."""
-        return f"{LEVEL_WORDS[self.level]}. {self.headline}. {self.when}"
+        return f"{say(LEVEL_WORDS[self.level])}. {self.headline}. {self.when}"
 
 
 def sentence_card(snapshot: Snapshot, zone: tzinfo | None = None) -> SentenceCard:
@@ -98,15 +102,15 @@ def sentence_card(snapshot: Snapshot, zone: tzinfo | None = None) -> SentenceCar
 
 
 def _where(warning: WarningView, now_ms: int, zone: tzinfo | None) -> str:
-    since = f"since {clock_words(warning.began_ms, now_ms, zone)}"
+    since = say("since {time}", time=clock_words(warning.began_ms, now_ms, zone))
     return " · ".join(part for part in (", ".join(warning.piece_titles), since) if part)
 
 
 def _state_words(warning: WarningView, now_ms: int, zone: tzinfo | None) -> str:
     if warning.state is WarningState.HEARD:
-        return "heard"
+        return say("heard")
     if warning.state is WarningState.REMIND and warning.remind_ms is not None:
-        return f"put off until {clock_words(warning.remind_ms, now_ms, zone)}"
+        return say("put off until {time}", time=clock_words(warning.remind_ms, now_ms, zone))
     return ""
 
 
@@ -118,10 +122,10 @@ def warning_rows(snapshot: Snapshot, zone: tzinfo | None = None) -> tuple[Warnin
 def _warning_row(warning: WarningView, now_ms: int, zone: tzinfo | None) -> WarningRow:
     began = clock_words(warning.began_ms, now_ms, zone)
     if warning.cleared_ms is None:
-        when = f"since {began}"
+        when = say("since {time}", time=began)
     else:
         when = f"{began} · {lasting_words(warning.cleared_ms - warning.began_ms)}"
-    pieces = ", ".join(warning.piece_titles) or "no coat was wet"
+    pieces = ", ".join(warning.piece_titles) or say("no coat was wet")
     state = _state_words(warning, now_ms, zone)
     return WarningRow(
         key=warning.key,
@@ -141,6 +145,6 @@ def _headline(warning: WarningView) -> str:
     headline = warning.sentence.headline
     if warning.state is WarningState.CLEARED:
         for present, past in _PAST.get(warning.kind, ()):
-            if headline.startswith(present):
-                return past + headline.removeprefix(present)
+            if headline.startswith(say(present)):
+                return say(past) + headline.removeprefix(say(present))
     return headline

@@ -7,21 +7,22 @@ from dataclasses import replace
 from studiowatch.coats.stages import Surface
 from studiowatch.service.board_view import BoardView
 from studiowatch.service.snapshot import RoomView, Snapshot
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.words import Level, Sentence
 
 CALM_REDRAW_MS = 1000
 STALLED_AFTER_MS = 30_000  # the keeper gives a snapshot every second or so: assumption, wide margin
 STALLED = Sentence(
     level=Level.ACT,
-    headline="The watch has stopped",
-    detail="Nothing new has come from the watch for half a minute: these figures are old.",
-    advice="Close studiowatch and start it again; look after wet coats yourself until then.",
+    headline=mark("The watch has stopped"),
+    detail=mark("Nothing new has come from the watch for half a minute: these figures are old."),
+    advice=mark("Close studiowatch and start it again; look after wet coats yourself until then."),
 )
 
 NEVER_SPOKE = replace(
     STALLED,
-    headline="The watch has not started",
-    detail="Nothing has come from the watch since the window was opened, half a minute ago or more.",
+    headline=mark("The watch has not started"),
+    detail=mark("Nothing has come from the watch since the window was opened, half a minute ago or more."),
 )
 
 
@@ -43,9 +44,13 @@ def stalled(snapshot: Snapshot | None, now_ms: int) -> Snapshot:
     """Return the last snapshot as it must be shown once nothing newer comes; None if none ever came."""
     if snapshot is None:
         return Snapshot(
-            time_ms=now_ms, board=BoardView(silent=True), room=RoomView(time_ms=now_ms), sentence=NEVER_SPOKE
+            time_ms=now_ms, board=BoardView(silent=True), room=RoomView(time_ms=now_ms), sentence=_said(NEVER_SPOKE)
         )
-    return replace(snapshot, sentence=STALLED, board=replace(snapshot.board, silent=True))
+    return replace(snapshot, sentence=_said(STALLED), board=replace(snapshot.board, silent=True))
+
+
+def _said(one: Sentence) -> Sentence:
+    return replace(one, headline=say(one.headline), detail=say(one.detail), advice=say(one.advice))
 
 
 def wet_titles(snapshot: Snapshot) -> tuple[str, ...]:

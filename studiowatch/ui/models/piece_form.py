@@ -2,33 +2,43 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, replace
+from collections.abc import Iterable
+from dataclasses import dataclass, field, replace
 from datetime import date
 
 from studiowatch.coats.stages import Orientation
-from studiowatch.coats.support import SOAKED_SHARE, Support
 from studiowatch.service.commands import AmendPiece, Paint, RegisterPiece
+from studiowatch.service.piece_orders import NOTES_MOST
 from studiowatch.service.product_views import SheetChoice
 from studiowatch.service.snapshot import CoatView, PieceView
-from studiowatch.studio.pieces import PANELS_MOST, Shape, face_m2
-from studiowatch.ui.models.forms import FormError, number, optional_number
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import mark, say
+from studiowatch.studio.pieces import PANELS_MOST, TITLE_MOST, Shape, SIDE_cm, face_m2
+from studiowatch.ui.models import seen_words
+from studiowatch.ui.models.forms import FormError
+from studiowatch.ui.models.measures import FILMS_UM, LENGTHS_CM, film_unit, length_unit, measured, shown_in
+from studiowatch.ui.models.seen_words import support_named, support_words
 
-LEAST_SIDE_CM = 1.0
-GREATEST_SIDE_CM = 500.0
-LONGEST_TITLE = 120
-LONGEST_NOTES = 4000
+LEAST_SIDE_CM, GREATEST_SIDE_CM = SIDE_cm
+LONGEST_TITLE = TITLE_MOST
+LONGEST_NOTES = NOTES_MOST
 PAINT_UM = (5.0, 5000.0)
-SUPPORTS = ("canvas", "panel", "paper on panel", "paper", "board", *(bare for bare in Support if SOAKED_SHARE[bare]))
-SHAPES = {"Rectangle": Shape.RECTANGLE, "Round or oval": Shape.ROUND, "Set of panels": Shape.PANELS}
-SIZE_NAMES = {
-    Shape.RECTANGLE: ("Width, cm", "Height, cm"),
-    Shape.ROUND: ("Across, cm", "Top to bottom, cm"),
-    Shape.PANELS: ("Width of each, cm", "Height of each, cm"),
+SUPPORTS = seen_words.SUPPORTS
+SHAPES = {
+    mark("Rectangle"): Shape.RECTANGLE,
+    mark("Round or oval"): Shape.ROUND,
+    mark("Set of panels"): Shape.PANELS,
 }
-NO_PAINT = "No paint layer recorded"
+SIZE_NAMES = {
+    Shape.RECTANGLE: (mark("Width"), mark("Height")),
+    Shape.ROUND: (mark("Across"), mark("Top to bottom")),
+    Shape.PANELS: (mark("Width of each"), mark("Height of each")),
+}
+NO_PAINT = mark("No paint layer recorded")
 
-NO_COATS = "No coats to come are listed. Add them now, or press again to register without."
+NO_COATS = mark("No coats to come are listed. Add them now, or press again to register without.")
+_SIDE_DIGITS = 5  # shown of a side in another unit than it is stored in: a tenth of a millimetre of a metre
+_PAINT_DIGITS = 4
 _ISOLATION = "isolation"
 _SHEENS = ("gloss", "satin", "matt")  # the order in which coats are laid: common practice, no source
 
@@ -45,6 +55,8 @@ class PieceTyped:
         How thick it was laid, µm, or "" for not known.
     painted_ms : int
         When the last of it was laid, UTC ms.
+    kept_cm : tuple of float, or None
+        The stored width and height behind what is shown, cm.
     """
 
     title: str = ""
@@ -61,6 +73,19 @@ class PieceTyped:
     photo: str = ""
     notes: str = ""
     sheets: tuple[str, ...] = ()
+    kept_cm: tuple[float, float] | None = field(default=None, compare=False)
+
+
+def size_names(shape: Shape) -> tuple[str, str]:
+    """Return what the two sides of a shape are called, with their unit."""
+    unit = chosen().length.value
+    width, height = (f"{say(name)}, {unit}" for name in SIZE_NAMES[shape])
+    return width, height
+
+
+def paint_name() -> str:
+    """Return what the thickness of the paint is called, with its unit."""
+    return say("Laid how thick, {unit}", unit=chosen().thickness.value)
 
 
 def in_trade_order(sheets: Iterable[SheetChoice]) -> tuple[SheetChoice, ...]:
@@ -92,10 +117,11 @@ def shown_of(piece: PieceView, now_ms: int) -> PieceTyped:
     return PieceTyped(
         title=piece.title,
         shape=piece.shape,
-        width=f"{piece.width_cm:g}",
-        height=f"{piece.height_cm:g}",
+        width=shown_in(piece.width_cm, length_unit(), _SIDE_DIGITS),
+        height=shown_in(piece.height_cm, length_unit(), _SIDE_DIGITS),
+        kept_cm=(piece.width_cm, piece.height_cm),
         panels=max(piece.panels, 2),
-        support=piece.support,
+        support=support_words(piece.support),
         orientation=piece.orientation,
         paint=None if paint is None else paint.sheet,
         paint_um="" if paint is None else _measured_um(paint),
@@ -115,7 +141,7 @@ def _paint_of(piece: PieceView) -> CoatView | None:
 def _measured_um(paint: CoatView) -> str:
     kept = paint.recorded
     is_known = kept is not None and (kept.wet_um, kept.volume_mL, kept.grams) != (None, None, None)
-    return f"{paint.wet_um:.4g}" if is_known else ""
+    return shown_in(float(f"{paint.wet_um:.{_PAINT_DIGITS}g}"), film_unit(), _PAINT_DIGITS) if is_known else ""
 
 
 def read_registration(typed: PieceTyped, now_ms: int) -> RegisterPiece:
@@ -131,7 +157,7 @@ def read_registration(typed: PieceTyped, now_ms: int) -> RegisterPiece:
         width_cm=_side(typed, "width"),
         height_cm=_side(typed, "height"),
         due=typed.due,
-        support=typed.support.strip() or "canvas",
+        support=support_named(typed.support) or "canvas",
         orientation=typed.orientation,
         shape=typed.shape,
         panels=_panels(typed),
@@ -153,15 +179,17 @@ def read_amendment(typed: PieceTyped, shown: PieceTyped, piece_key: str, now_ms:
     painted = (typed.paint, typed.paint_um.strip(), typed.painted_ms)
     as_before = painted == (shown.paint, shown.paint_um, shown.painted_ms)
     if typed.paint is None and shown.paint is not None:
-        raise FormError("paint", "The paint layer is recorded as laid: take it back under Corrections if it was not.")
+        raise FormError(
+            "paint", say("The paint layer is recorded as laid: take it back under Corrections if it was not.")
+        )
     return AmendPiece(
         piece_key=piece_key,
         title=_title(typed.title),
-        width_cm=_side(typed, "width"),
-        height_cm=_side(typed, "height"),
+        width_cm=_kept_or_typed(typed, shown, "width"),
+        height_cm=_kept_or_typed(typed, shown, "height"),
         due=typed.due,
         no_due=typed.due is None,
-        support=typed.support.strip() or "canvas",
+        support=support_named(typed.support) or "canvas",
         orientation=typed.orientation,
         shape=typed.shape,
         panels=_panels(typed),
@@ -178,7 +206,7 @@ def area_words(typed: PieceTyped) -> str:
         area_m2 = face_m2(typed.shape, _side(typed, "width"), _side(typed, "height")) * _panels(typed)
     except FormError:
         return ""
-    return f"{area_m2:.3g} m² to be coated"
+    return say("{area} m² to be coated", area=chosen().plain(float(f"{area_m2:.3g}")))
 
 
 def is_changed(typed: PieceTyped, shown: PieceTyped) -> bool:
@@ -191,43 +219,84 @@ def is_changed(typed: PieceTyped, shown: PieceTyped) -> bool:
 def _title(text: str) -> str:
     title = " ".join(text.split())
     if not title:
-        raise FormError("title", "The title is empty: type what you call the piece, such as Kiln Light.")
+        raise FormError("title", say("The title is empty: type what you call the piece, such as Kiln Light."))
     if len(title) > LONGEST_TITLE:
-        raise FormError("title", f"The title has {len(title)} letters: shorten it to {LONGEST_TITLE} or fewer.")
+        raise FormError(
+            "title",
+            say("The title has {count} letters: shorten it to {most} or fewer.", count=len(title), most=LONGEST_TITLE),
+        )
     return title
 
 
-def _side(typed: PieceTyped, field: str) -> float:
-    text, example = (typed.width, "60") if field == "width" else (typed.height, "90")
-    named: Sequence[str] = SIZE_NAMES[typed.shape]
-    name = (
-        f"“{named[field == 'height'].removesuffix(', cm')}”" if typed.shape is not Shape.RECTANGLE else f"The {field}"
+def _side(typed: PieceTyped, side: str) -> float:
+    is_width = side == "width"
+    text, example_cm = (typed.width, 60.0) if is_width else (typed.height, 90.0)
+    if typed.shape is Shape.RECTANGLE:
+        name = say("The width") if is_width else say("The height")
+    else:
+        name = say("“{name}”", name=say(SIZE_NAMES[typed.shape][0 if is_width else 1]))
+    return measured(
+        text,
+        field=side,
+        name=name,
+        known=LENGTHS_CM,
+        ours=length_unit(),
+        low=LEAST_SIDE_CM,
+        high=GREATEST_SIDE_CM,
+        example=example_cm,
     )
-    return number(text, field=field, name=name, unit="cm", low=LEAST_SIDE_CM, high=GREATEST_SIDE_CM, example=example)
+
+
+def _kept_or_typed(typed: PieceTyped, shown: PieceTyped, side: str) -> float:
+    """Return the stored side where it stands as it was shown, else what was typed, cm."""
+    is_width = side == "width"
+    as_shown = typed.width.strip() == shown.width if is_width else typed.height.strip() == shown.height
+    if as_shown and shown.kept_cm is not None:
+        return shown.kept_cm[0 if is_width else 1]
+    return _side(typed, side)
 
 
 def _panels(typed: PieceTyped) -> int:
     if typed.shape is not Shape.PANELS:
         return 1
     if not 1 <= typed.panels <= PANELS_MOST:
-        raise FormError("panels", f"The set has {typed.panels} panels: choose 1 to {PANELS_MOST}.")
+        raise FormError(
+            "panels", say("The set has {count} panels: choose 1 to {most}.", count=typed.panels, most=PANELS_MOST)
+        )
     return typed.panels
 
 
 def _notes(text: str) -> str:
     notes = text.strip()
     if len(notes) > LONGEST_NOTES:
-        raise FormError("notes", f"The notes have {len(notes)} letters: shorten them to {LONGEST_NOTES} or fewer.")
+        raise FormError(
+            "notes",
+            say(
+                "The notes have {count} letters: shorten them to {most} or fewer.", count=len(notes), most=LONGEST_NOTES
+            ),
+        )
     return notes
 
 
 def _paint(typed: PieceTyped, now_ms: int) -> Paint | None:
     if typed.paint is None:
         return None
-    low, high = PAINT_UM
-    wet_um = optional_number(
-        typed.paint_um, field="paint_um", name="The paint's thickness", unit="µm", low=low, high=high, example="1500"
-    )
     if typed.painted_ms > now_ms:
-        raise FormError("painted", "The paint was finished in the future: choose a time that has passed.")
-    return Paint(sheet=typed.paint, finished_ms=typed.painted_ms, wet_um=wet_um)
+        raise FormError("painted", say("The paint was finished in the future: choose a time that has passed."))
+    return Paint(sheet=typed.paint, finished_ms=typed.painted_ms, wet_um=_paint_um(typed.paint_um))
+
+
+def _paint_um(text: str) -> float | None:
+    if not text.strip():
+        return None
+    low, high = PAINT_UM
+    return measured(
+        text,
+        field="paint_um",
+        name=say("The paint's thickness"),
+        known=FILMS_UM,
+        ours=film_unit(),
+        low=low,
+        high=high,
+        example=1500.0,
+    )

@@ -7,12 +7,20 @@ from dataclasses import dataclass
 from datetime import timedelta
 from enum import StrEnum
 
-from studiowatch.studio.plan_shapes import FinishingPlan, PiecePlan, PlannedCoat, Times
+from studiowatch.speech.dates import weekday
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import mark, say
+from studiowatch.studio.plan_shapes import FinishingPlan, Milestone, PiecePlan, PlannedCoat, Times
 from studiowatch.studio.working_hours import WallClock
 from studiowatch.ui.models.times import clock_words, local
 
-SPANS = {"4 days": 4, "2 weeks": 14, "5 weeks": 35}
+SPANS = {mark("4 days"): 4, mark("2 weeks"): 14, mark("5 weeks"): 35}
 FEW_DAYS = 7  # days up to which a column has its date written out
+_FIT_BY = {
+    Milestone.HANDLE: mark("fit to handle by {time}"),
+    Milestone.WRAP: mark("fit to wrap by {time}"),
+    Milestone.SHIP: mark("fit to ship by {time}"),
+}
 
 
 class MarkKind(StrEnum):
@@ -80,7 +88,8 @@ def day_grid(plan: FinishingPlan, days_n: int, clock: WallClock, now_ms: int) ->
         if hours is not None:
             opens_ms, closes_ms = (clock.at(day, minutes) for minutes in hours)
             work = ((opens_ms - start_ms) / whole_ms, (closes_ms - start_ms) / whole_ms)
-        name = f"{day:%a} {day.day}" if days_n <= FEW_DAYS or number == 0 or day.weekday() == 0 else f"{day.day}"
+        is_named = days_n <= FEW_DAYS or number == 0 or day.weekday() == 0
+        name = say("{weekday} {day}", weekday=weekday(day), day=day.day) if is_named else f"{day.day}"
         columns.append(
             DayColumn(
                 name=name,
@@ -96,8 +105,8 @@ def day_grid(plan: FinishingPlan, days_n: int, clock: WallClock, now_ms: int) ->
 
 def marks_of(piece: PiecePlan, grid: DayGrid, now_ms: int) -> tuple[Mark, ...]:
     """Return what of a piece stands within the days of `grid`, in the order of time."""
-    marks = [mark for mark in _marks(piece, grid, now_ms) if 0.0 <= mark.at <= 1.0]
-    return tuple(sorted(marks, key=lambda mark: mark.at))
+    marks = [one for one in _marks(piece, grid, now_ms) if 0.0 <= one.at <= 1.0]
+    return tuple(sorted(marks, key=lambda one: one.at))
 
 
 def _marks(piece: PiecePlan, grid: DayGrid, now_ms: int) -> Iterator[Mark]:
@@ -111,20 +120,22 @@ def _marks(piece: PiecePlan, grid: DayGrid, now_ms: int) -> Iterator[Mark]:
                 kind=MarkKind(milestone.kind.value),
                 at=grid.share(p90),
                 low=_low(milestone.times, grid, now_ms),
-                told=f"fit to {milestone.kind.value} by {clock_words(p90, now_ms)}",
+                told=say(_FIT_BY[milestone.kind], time=clock_words(p90, now_ms)),
             )
     if piece.due is not None:
         end_ms = grid.zone.at(piece.due + timedelta(days=1), 0)
-        yield Mark(kind=MarkKind.DUE, at=grid.share(end_ms), told="due", late=(piece.slack_days or 0) < 0)
+        yield Mark(kind=MarkKind.DUE, at=grid.share(end_ms), told=say("due"), late=(piece.slack_days or 0) < 0)
 
 
 def _coat(coat: PlannedCoat, lay_ms: int, grid: DayGrid, now_ms: int) -> Mark:
+    label = coat.coat.label
+    clock = chosen().clock(local(lay_ms))
     return Mark(
         kind=MarkKind.COAT,
         at=grid.share(lay_ms),
         low=_low(coat.ready, grid, now_ms),
-        words=coat.coat.label if len(grid.columns) > FEW_DAYS else f"{coat.coat.label} {local(lay_ms):%H:%M}",
-        told=f"lay {coat.coat.label} {clock_words(lay_ms, now_ms)}",
+        words=label if len(grid.columns) > FEW_DAYS else say("{coat} {time}", coat=label, time=clock),
+        told=say("lay {coat} {time}", coat=label, time=clock_words(lay_ms, now_ms)),
     )
 
 

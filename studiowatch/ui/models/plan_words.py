@@ -7,8 +7,9 @@ from dataclasses import dataclass
 
 from studiowatch.service.product_views import SheetChoice
 from studiowatch.service.snapshot import CoatView, PieceView, Snapshot
+from studiowatch.speech.words import mark, say, say_counted
 from studiowatch.studio.labels import suggested_mL, volume_text
-from studiowatch.studio.plan_shapes import FinishingPlan, MilestoneTime, PiecePlan, PlannedCoat, TodayStep
+from studiowatch.studio.plan_shapes import FinishingPlan, Milestone, MilestoneTime, PiecePlan, PlannedCoat, TodayStep
 from studiowatch.studio.plan_words import day_text, slack_text
 from studiowatch.studio.words import Level
 from studiowatch.ui.models.empty import NO_PLAN
@@ -16,9 +17,26 @@ from studiowatch.ui.models.times import clock_words
 from studiowatch.ui.models.tones import LEVEL_TONES, Tone
 
 NO_PIECES = NO_PLAN
-BEING_MADE = "The plan is being made."
-NO_COATS = "No coat is to come. Add one, or apply a recipe."
-_FIT = {"handle": "Fit to handle", "wrap": "Fit to wrap", "ship": "Fit to ship"}
+BEING_MADE = mark("The plan is being made.")
+NO_COATS = mark("No coat is to come. Add one, or apply a recipe.")
+_FIT = {
+    Milestone.HANDLE: (
+        mark("Fit to handle, no time in sight"),
+        mark("Fit to handle by {time}"),
+        mark("Fit to handle by {time}, perhaps {early}"),
+    ),
+    Milestone.WRAP: (
+        mark("Fit to wrap, no time in sight"),
+        mark("Fit to wrap by {time}"),
+        mark("Fit to wrap by {time}, perhaps {early}"),
+    ),
+    Milestone.SHIP: (
+        mark("Fit to ship, no time in sight"),
+        mark("Fit to ship by {time}"),
+        mark("Fit to ship by {time}, perhaps {early}"),
+    ),
+}
+"""For each milestone: without a time, with the time it is promised by, and with the time it may be at as well."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -116,8 +134,8 @@ def today_rows(plan: FinishingPlan) -> tuple[TodayRow, ...]:
 def first_words(snapshot: Snapshot) -> str:
     """Return what to do first, in one sentence."""
     if snapshot.plan is None:
-        return BEING_MADE if snapshot.pieces else NO_PIECES
-    return snapshot.plan.first if snapshot.pieces else NO_PIECES
+        return say(BEING_MADE if snapshot.pieces else NO_PIECES)
+    return snapshot.plan.first if snapshot.pieces else say(NO_PIECES)
 
 
 def piece_editor(snapshot: Snapshot, key: str, sheets: Mapping[str, SheetChoice]) -> PieceEditor | None:
@@ -158,7 +176,7 @@ def _plan_of(plan: FinishingPlan | None, key: str) -> PiecePlan | None:
 
 
 def _row(piece: PieceView, plan: PiecePlan | None) -> PlanRow:
-    due = "no day due" if piece.due is None else f"due {day_text(piece.due)}"
+    due = say("no day due") if piece.due is None else say("due {day}", day=day_text(piece.due))
     slack_days = None if plan is None else plan.slack_days
     note, tone = _note(plan)
     return PlanRow(
@@ -183,11 +201,11 @@ def _slack_tone(slack_days: int | None) -> Tone:
 def _note(plan: PiecePlan | None) -> tuple[str, Tone]:
     """Return what of a piece wants to be looked at first."""
     if plan is None:
-        return BEING_MADE, Tone.MUTED
+        return say(BEING_MADE), Tone.MUTED
     worst = max((remark.level for remark in plan.remarks), default=Level.CALM)
     if worst is not Level.CALM:
         count = sum(remark.level is not Level.CALM for remark in plan.remarks)
-        return ("1 thing to look at" if count == 1 else f"{count} things to look at"), LEVEL_TONES[worst]
+        return say_counted(count, "1 thing to look at", "{n} things to look at"), LEVEL_TONES[worst]
     if plan.unsure:
         return plan.unsure, Tone.MUTED
     return "", Tone.MUTED
@@ -197,7 +215,7 @@ def _today(step: TodayStep, now_ms: int) -> TodayRow:
     coat = step.coat
     at = "" if coat.lay_ms is None else clock_words(coat.lay_ms, now_ms)
     amount = "" if coat.coat.volume_mL is None else f", {volume_text(coat.coat.volume_mL)}"
-    start = "" if coat.start_ms is None else f"prepare from {clock_words(coat.start_ms, now_ms)}"
+    start = "" if coat.start_ms is None else say("prepare from {time}", time=clock_words(coat.start_ms, now_ms))
     why = " · ".join(part for part in (start, coat.why_first) if part)
     return TodayRow(at=at, words=f"{step.piece_title}: {coat.coat.label}{amount}", why=why)
 
@@ -229,12 +247,13 @@ def _coat(
 
 def _dates(dated: PlannedCoat | None, now_ms: int) -> tuple[str, Tone]:
     if dated is None:
-        return "date to come", Tone.MUTED
+        return say("date to come"), Tone.MUTED
     if dated.lay_ms is None:
-        return "no time in sight", Tone.CAUTION
-    early = dated.ready.p10
-    perhaps = "" if early is None or early <= now_ms else f"; perhaps ready from {clock_words(early, now_ms)}"
-    return f"lay {clock_words(dated.lay_ms, now_ms)}{perhaps}", Tone.INK
+        return say("no time in sight"), Tone.CAUTION
+    early, lay = dated.ready.p10, clock_words(dated.lay_ms, now_ms)
+    if early is None or early <= now_ms:
+        return say("lay {time}", time=lay), Tone.INK
+    return say("lay {time}; perhaps ready from {early}", time=lay, early=clock_words(early, now_ms)), Tone.INK
 
 
 def _said(plan: PiecePlan) -> Sequence[SaidRow]:
@@ -254,13 +273,19 @@ def _said(plan: PiecePlan) -> Sequence[SaidRow]:
 
 
 def _fit(milestone: MilestoneTime, now_ms: int) -> SaidRow:
-    times = milestone.times
-    by = "no time in sight" if times.p90 is None else f"by {clock_words(times.p90, now_ms)}"
-    early = times.p10
-    perhaps = "" if early is None or early <= now_ms else f", perhaps {clock_words(early, now_ms)}"
     return SaidRow(
         level=Level.CALM,
-        sentence=f"{_FIT[milestone.kind.value]} {by}{perhaps}",
+        sentence=_fit_words(milestone, now_ms),
         basis=f"{milestone.basis[:1].upper()}{milestone.basis[1:]}.",
         is_marked=False,
     )
+
+
+def _fit_words(milestone: MilestoneTime, now_ms: int) -> str:
+    never, promised, perhaps = _FIT[milestone.kind]
+    early, by = milestone.times.p10, milestone.times.p90
+    if by is None:
+        return say(never)
+    if early is None or early <= now_ms:
+        return say(promised, time=clock_words(by, now_ms))
+    return say(perhaps, time=clock_words(by, now_ms), early=clock_words(early, now_ms))

@@ -8,6 +8,7 @@ from datetime import tzinfo
 from enum import Enum, auto
 
 from studiowatch.service.snapshot import PreparationView, PromptView, Snapshot
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.prompts import Step
 from studiowatch.ui.models.laying import chore_rows, waiting_words
 from studiowatch.ui.models.times import MINUTE_MS, clock_words, countdown_words
@@ -105,12 +106,15 @@ def _preparing(view: PreparationView, now_ms: int) -> PromptRow:
         title for coat, title in zip(preparation.coats, view.titles, strict=True) if coat.laid_ms is None and title
     ]
     turn = preparation.turn
-    stands = waiting_words(chore_rows(preparation, now_ms)) or "all is ready"
+    stands = waiting_words(chore_rows(preparation, now_ms)) or say("all is ready")
+    text = say("Prepare to lay a coat")
+    if waiting:
+        is_going_on = len(waiting) < len(preparation.coats)
+        prompt = mark("Next: lay a coat on {title}") if is_going_on else mark("Prepare: lay a coat on {title}")
+        text = say(prompt, title=waiting[0])
     return PromptRow(
         keys=(preparation.key,),
-        text=f"{'Next' if len(waiting) < len(preparation.coats) else 'Prepare'}: lay a coat on {waiting[0]}"
-        if waiting
-        else "Prepare to lay a coat",
+        text=text,
         when=" · ".join((stands, *waiting[1:])),
         tone=Tone.LINK,
         deed=Deed.PREPARE,
@@ -148,12 +152,12 @@ def _row(group: Sequence[PromptView], now_ms: int, zone: tzinfo | None) -> Promp
 
 def _when(prompt: PromptView, now_ms: int, clock: str, *, late: bool) -> str:
     if prompt.missed:
-        return f"missed, was due {clock}"
+        return say("missed, was due {time}", time=clock)
     if late:
-        return f"now, since {clock}"
+        return say("now, since {time}", time=clock)
     left_ms = prompt.due_ms - now_ms
-    ahead = f"in {countdown_words(left_ms)}, {clock}" if left_ms < COUNTED_MS else clock
-    return f"put off, {ahead}" if prompt.snoozed else ahead
+    ahead = say("in {length}, {time}", length=countdown_words(left_ms), time=clock) if left_ms < COUNTED_MS else clock
+    return say("put off, {time}", time=ahead) if prompt.snoozed else ahead
 
 
 def with_ticked(
@@ -171,4 +175,4 @@ def with_ticked(
 def next_prompt_words(snapshot: Snapshot, zone: tzinfo | None = None) -> str:
     """Return the next thing to do, and below it when and where, for the view from across the room."""
     rows = prompt_rows(snapshot, zone)
-    return f"{rows[0].text}\n{rows[0].when}" if rows else "Nothing to do at the rack"
+    return f"{rows[0].text}\n{rows[0].when}" if rows else say("Nothing to do at the rack")

@@ -7,9 +7,12 @@ she chose to be woken for it, moving air over a wet coat sounds as by day.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from datetime import datetime
 from enum import Enum, auto
 
 from studiowatch.service.snapshot import WarningView
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import say
 from studiowatch.studio.concern import Kind
 from studiowatch.studio.words import Level
 
@@ -60,10 +63,10 @@ class QuietHours:
     def words(self) -> str:
         """Return what holds, for a line."""
         if not self.on:
-            return "No quiet hours"
-        return f"Quiet from {clock(self.from_min)} to {clock(self.to_min)}"
+            return say("No quiet hours")
+        return say("Quiet from {start} to {end}", start=clock(self.from_min), end=clock(self.to_min))
 
 
 def clock(minute: int) -> str:
     """Return "22:00"."""
-    return f"{minute // 60:02d}:{minute % 60:02d}"
+    return chosen().clock(datetime(2001, 1, 1, minute // 60, minute % 60))  # noqa: DTZ001 - a wall clock

@@ -8,33 +8,26 @@ from datetime import tzinfo
 
 from studiowatch.coats.stages import Stage, Surface
 from studiowatch.service.snapshot import CoatView, PieceView, Snapshot, StageTime
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import mark, say
+from studiowatch.studio.plan_words import slack_text
 from studiowatch.studio.pouring import VERY_THICK
 from studiowatch.ui.models.film import Section, full_scale_um, section_of
 from studiowatch.ui.models.learning import learnt_line, learnt_sentence
 from studiowatch.ui.models.sealing import blush_words, sealed_words
+from studiowatch.ui.models.seen_words import STAGE_WORDS, SURFACE_WORDS, capital
 from studiowatch.ui.models.times import (
     DAY_MS,
     clock_words,
     day_words,
     from_day_words,
     lasting_words,
-    local,
     near_words,
+    near_words_beside,
 )
 from studiowatch.ui.models.tones import Tone
 
-STAGE_WORDS = {
-    Stage.SET_TO_TOUCH: "set to touch",
-    Stage.DUST_FREE: "dust-free",
-    Stage.TACK_FREE: "tack-free",
-    Stage.DRY_TO_TOUCH: "dry to touch",
-    Stage.CLEAR: "clear",
-    Stage.DRY_TO_RECOAT: "dry to recoat",
-    Stage.DRY_HARD: "dry hard",
-    Stage.DRY_THROUGH: "dry through",
-    Stage.CURED: "cured",
-}
-WRAP_STEP = "fit to wrap"  # as the watch names the step after the last coat
+WRAP_STEP = mark("fit to wrap")  # as the watch names the step after the last coat
 _NO_BREAK = "\u00a0"
 _SHOWN_AHEAD = (Stage.SET_TO_TOUCH, Stage.DUST_FREE, Stage.CLEAR, Stage.DRY_TO_TOUCH)
 
@@ -124,7 +117,7 @@ def _card(
     return PieceCard(
         key=piece.key,
         title=piece.title,
-        size=f"{piece.width_cm:g} × {piece.height_cm:g} cm",
+        size=chosen().size(piece.width_cm, piece.height_cm),
         state=state,
         state_tone=state_tone,
         cautions=_cautions(piece.top, now_ms, zone),
@@ -132,11 +125,11 @@ def _card(
         learnt=learnt_line(piece, snapshot.learnt),
         learnt_whole=learnt_sentence(piece, snapshot.learnt),
         ahead=_ahead(piece, now_ms, zone),
-        step="" if piece.next_step == WRAP_STEP else _capital(piece.next_step).replace(" mL", f"{_NO_BREAK}mL"),
+        step=_step_words(piece),
         ready=ready.words,
         ready_tone=ready.tone,
         likely=ready.likely,
-        due=f"due {day_words(piece.due)}" if piece.due else "",
+        due=say("due {day}", day=day_words(piece.due)) if piece.due else "",
         slack=slack,
         slack_tone=slack_tone,
         section=section,
@@ -144,31 +137,41 @@ def _card(
     )
 
 
+def _step_words(piece: PieceView) -> str:
+    if piece.next_step == say(WRAP_STEP):
+        return ""
+    unit = chosen().volume.value
+    return capital(piece.next_step).replace(f" {unit}", f"{_NO_BREAK}{unit.replace(' ', _NO_BREAK)}")
+
+
 def _cautions(top: CoatView | None, now_ms: int, zone: tzinfo | None) -> tuple[str, ...]:
     if top is None:
         return ()
-    return tuple(filter(None, (top.unwatched, _capital(blush_words(top, now_ms, zone)), top.doubt)))
+    return tuple(filter(None, (top.unwatched, capital(blush_words(top, now_ms, zone)), top.doubt)))
 
 
 def state_words(coat: CoatView | None, now_ms: int, zone: tzinfo | None = None) -> tuple[str, Tone]:
     """Return what the top coat is, in words, and the tone to say it in."""
     if coat is None or coat.laid_ms is None:
-        return "No coat laid yet", Tone.MUTED
-    name = _capital(coat.label)
+        return say("No coat laid yet"), Tone.MUTED
+    name = capital(coat.label)
     if coat.surface is None:
-        return f"{name} · not watched", Tone.CAUTION
+        return say("{coat} · not watched", coat=name), Tone.CAUTION
     age = lasting_words(now_ms - coat.laid_ms)
-    cover = " · covered" if coat.covered else ""
+    cover = f" · {say('covered')}" if coat.covered else ""
     if coat.surface is not Surface.DRY:
-        milky = " and milky" if coat.milky else ""
-        return f"{name} · {coat.surface}{milky}, {age}{cover}", Tone.LINK
+        fresh = mark("{coat} · {surface} and milky, {age}") if coat.milky else mark("{coat} · {surface}, {age}")
+        return say(fresh, coat=name, surface=say(SURFACE_WORDS[coat.surface]), age=age) + cover, Tone.LINK
     if coat.milky:
-        return f"{name} · dry, still milky{cover}", Tone.LINK
+        return say("{coat} · dry, still milky", coat=name) + cover, Tone.LINK
     reached = [time for time in _told_stages(coat) if time.reached and time.time_ms is not None]
     last = max(reached, key=lambda time: (time.time_ms or 0, list(Stage).index(time.stage)), default=None)
     if last is None or last.time_ms is None:
         return f"{name} · {_drying(coat, now_ms, age)}{cover}", Tone.INK
-    return f"{name} · {STAGE_WORDS[last.stage]} since {clock_words(last.time_ms, now_ms, zone)}{cover}", Tone.INK
+    since = clock_words(last.time_ms, now_ms, zone)
+    return say(
+        "{coat} · {stage} since {time}", coat=name, stage=say(STAGE_WORDS[last.stage]), time=since
+    ) + cover, Tone.INK
 
 
 def _told_stages(coat: CoatView) -> list[StageTime]:
@@ -178,8 +181,8 @@ def _told_stages(coat: CoatView) -> list[StageTime]:
 
 def _drying(coat: CoatView, now_ms: int, age: str) -> str:
     if not coat.clear_film and coat.laid_ms is not None:
-        return f"drying through, day {(now_ms - coat.laid_ms) // DAY_MS + 1}"
-    return f"drying, {age}"
+        return say("drying through, day {number}", number=(now_ms - coat.laid_ms) // DAY_MS + 1)
+    return say("drying, {age}", age=age)
 
 
 def _ahead(piece: PieceView, now_ms: int, zone: tzinfo | None) -> str:
@@ -187,14 +190,14 @@ def _ahead(piece: PieceView, now_ms: int, zone: tzinfo | None) -> str:
     if top is None:
         return ""
     coming = [
-        (time.time_ms, STAGE_WORDS[time.stage])
+        (time.time_ms, say(STAGE_WORDS[time.stage]))
         for time in _told_stages(top)
         if time.stage in _SHOWN_AHEAD and not time.reached and time.time_ms is not None
     ]
     if not coming:
         return ""
     time_ms, words = min(coming)
-    return f"{words} {clock_words(time_ms, now_ms, zone)}"
+    return say("{stage} {time}", stage=words, time=clock_words(time_ms, now_ms, zone))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -207,21 +210,23 @@ class _Ready:
 
     @classmethod
     def of(cls, piece: PieceView, now_ms: int, zone: tzinfo | None, sheet_um: Mapping[str, float]) -> _Ready:
-        wrapping = piece.next_step == WRAP_STEP
+        wrapping = piece.next_step == say(WRAP_STEP)
         if piece.next_ms is None:
             return _never(piece, Stage.CURED if wrapping else Stage.DRY_TO_RECOAT, sheet_um)
         if wrapping:
             return _wrap(piece.next_ms, now_ms, zone)
         if piece.next_ms <= now_ms:
-            return cls(words=f"ready since {clock_words(piece.next_ms, now_ms, zone)}", tone=Tone.GOOD)
-        return cls(words=f"from {near_words(piece.next_ms, now_ms, zone)}", likely=_perhaps(piece, now_ms, zone))
+            since = clock_words(piece.next_ms, now_ms, zone)
+            return cls(words=say("ready since {time}", time=since), tone=Tone.GOOD)
+        ready = say("from {time}", time=near_words(piece.next_ms, now_ms, zone))
+        return cls(words=ready, likely=_perhaps(piece, now_ms, zone))
 
 
 def _wrap(next_ms: int, now_ms: int, zone: tzinfo | None) -> _Ready:
     day = from_day_words(next_ms, now_ms, zone)
     if next_ms <= now_ms:
-        return _Ready(words=_capital(WRAP_STEP), tone=Tone.GOOD, likely=f"since {day}")
-    return _Ready(words=f"wrap from {day}")
+        return _Ready(words=capital(say(WRAP_STEP)), tone=Tone.GOOD, likely=say("since {time}", time=day))
+    return _Ready(words=say("wrap from {time}", time=day))
 
 
 def _never(piece: PieceView, stage: Stage, sheet_um: Mapping[str, float]) -> _Ready:
@@ -231,10 +236,9 @@ def _never(piece: PieceView, stage: Stage, sheet_um: Mapping[str, float]) -> _Re
         return _Ready()
     times = top.wet_um / sheet_um.get(top.sheet, top.wet_um)
     if times > VERY_THICK:
-        return _Ready(
-            words="no time in sight", tone=Tone.CAUTION, likely=f"laid {times:.0f} × as thick as the sheet says"
-        )
-    return _Ready(words="not in this room as it is", tone=Tone.CAUTION)
+        thick = say("laid {times} × as thick as the sheet says", times=f"{times:.0f}")
+        return _Ready(words=say("no time in sight"), tone=Tone.CAUTION, likely=thick)
+    return _Ready(words=say("not in this room as it is"), tone=Tone.CAUTION)
 
 
 def _perhaps(piece: PieceView, now_ms: int, zone: tzinfo | None) -> str:
@@ -242,26 +246,13 @@ def _perhaps(piece: PieceView, now_ms: int, zone: tzinfo | None) -> str:
     if piece.next_p10_ms is None or piece.next_ms is None or piece.next_p10_ms >= piece.next_ms:
         return ""
     if piece.next_p10_ms <= now_ms:
-        return "perhaps ready already"
-    words = near_words(piece.next_p10_ms, now_ms, zone)
-    if ":" in words and local(piece.next_p10_ms, zone).date() == local(piece.next_ms, zone).date():
-        words = words.rsplit(" ", 1)[-1]
-    return f"perhaps from {words.replace(' ', _NO_BREAK)}"
+        return say("perhaps ready already")
+    words = near_words_beside(piece.next_p10_ms, piece.next_ms, now_ms, zone)
+    return say("perhaps from {time}", time=words.replace(" ", _NO_BREAK))
 
 
 def _slack(piece: PieceView) -> tuple[str, Tone]:
     if piece.due is None or piece.slack_days is None:
         return "", Tone.MUTED
-    if piece.slack_days < 0:
-        return f"{_days(-piece.slack_days)} late", Tone.ACT
-    if piece.slack_days == 0:
-        return "no day to spare", Tone.CAUTION
-    return f"{_days(piece.slack_days)} to spare", Tone.GOOD
-
-
-def _days(count: int) -> str:
-    return "1 day" if count == 1 else f"{count} days"
-
-
-def _capital(words: str) -> str:
-    return words[:1].upper() + words[1:]
+    tone = Tone.ACT if piece.slack_days < 0 else Tone.CAUTION if piece.slack_days == 0 else Tone.GOOD
+    return slack_text(piece.slack_days), tone

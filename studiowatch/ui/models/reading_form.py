@@ -7,21 +7,22 @@ import re
 from studiowatch.room.typed import Felt
 from studiowatch.service.commands import TypeReading
 from studiowatch.service.typing_in import HUMIDITY_PCT, TEMPERATURE_C
-from studiowatch.speech.units import Degrees
+from studiowatch.speech.units import Degrees, chosen
+from studiowatch.speech.words import mark, say
 from studiowatch.ui.models.forms import FormError, number
 
-HOW_TO_READ = (
+HOW_TO_READ = mark(
     "Hold the hygrometer near the pieces, out of the sun and off the wall, until it stands still. What you type holds "
     "until the next reading: the older it is, the wider the ready times."
 )
-HOW_TO_FEEL = "Air speed is not measured: hang a strip of tissue beside the pieces and see whether it moves."
+HOW_TO_FEEL = mark("Air speed is not measured: hang a strip of tissue beside the pieces and see whether it moves.")
 AIR_ANSWERS: dict[str, Felt | None] = {
-    "not looked": None,
-    "the tissue hangs still": Felt.STILL,
-    "the tissue moves": Felt.MOVING,
+    mark("not looked"): None,
+    mark("the tissue hangs still"): Felt.STILL,
+    mark("the tissue moves"): Felt.MOVING,
 }
 _WRITTEN = re.compile(r"(?P<value>.*?)\s*(?:°\s*|deg(?:rees)?\s*)?(?P<unit>[CF]|celsius|fahrenheit)", re.IGNORECASE)
-_AIR_WORDS = {None: "air not looked at", Felt.STILL: "air still", Felt.MOVING: "air moving"}
+_AIR_WORDS = {None: mark("air not looked at"), Felt.STILL: mark("air still"), Felt.MOVING: mark("air moving")}
 USUAL_C = (5.0, 40.0)  # °C, a room outside is asked about once: it may be the other unit; assumption
 
 
@@ -41,17 +42,17 @@ def read_reading(
     value = number(
         temperature,
         field="temperature",
-        name="The temperature",
+        name=say("The temperature"),
         unit=degrees.value,
         low=degrees.from_celsius(low_C),
         high=degrees.from_celsius(high_C),
         example="20.5" if degrees is Degrees.CELSIUS else "69",
     )
     humidity_pct = number(
-        humidity, field="humidity", name="The humidity", unit="%", low=low_pct, high=high_pct, example="48"
+        humidity, field="humidity", name=say("The humidity"), unit="%", low=low_pct, high=high_pct, example="48"
     )
     if time_ms > now_ms:
-        raise FormError("read", "The hygrometer was read in the future: choose a time that has passed.")
+        raise FormError("read", say("The hygrometer was read in the future: choose a time that has passed."))
     return TypeReading(time_ms=time_ms, temperature_C=degrees.to_celsius(value), humidity_pct=humidity_pct, felt=felt)
 
 
@@ -70,10 +71,18 @@ def reading_doubt(command: TypeReading) -> str:
     if low_C <= command.temperature_C <= high_C:
         return ""
     fahrenheit = Degrees.FAHRENHEIT.from_celsius(command.temperature_C)
-    return f"That is {command.temperature_C:.0f} °C, or {fahrenheit:.0f} °F: press again if the room is like that."
+    return say(
+        "That is {celsius} °C, or {fahrenheit} °F: press again if the room is like that.",
+        celsius=f"{command.temperature_C:.0f}",
+        fahrenheit=f"{fahrenheit:.0f}",
+    )
 
 
 def reading_words(command: TypeReading, degrees: Degrees) -> str:
     """Return what was recorded, in her unit."""
-    temperature = f"{degrees.from_celsius(command.temperature_C):.1f} {degrees.value}"
-    return f"Recorded: {temperature}, {command.humidity_pct:.0f} %, {_AIR_WORDS[command.felt]}"
+    return say(
+        "Recorded: {temperature}, {humidity} %, {air}",
+        temperature=f"{chosen().number(degrees.from_celsius(command.temperature_C), 1)} {degrees.value}",
+        humidity=f"{command.humidity_pct:.0f}",
+        air=say(_AIR_WORDS[command.felt]),
+    )

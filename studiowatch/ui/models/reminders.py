@@ -6,10 +6,11 @@ from dataclasses import dataclass
 
 from studiowatch.coats.stages import Stage
 from studiowatch.service.snapshot import Snapshot, WarningView
+from studiowatch.speech.words import mark, say
 from studiowatch.ui.models.times import DAY_MS, MINUTE_MS, REMIND_AFTER_MS
 
 LONGER_MS = 30 * MINUTE_MS
-IN_TEN, IN_THIRTY, ONCE_DRY = "In 10 min", "In 30 min", "Not until the coat is dry"
+IN_TEN, IN_THIRTY, ONCE_DRY = mark("In 10 min"), mark("In 30 min"), mark("Not until the coat is dry")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -23,12 +24,12 @@ class Reminder:
 def reminders(snapshot: Snapshot, warning: WarningView, now_ms: int) -> tuple[Reminder, ...]:
     """Return the choices for `warning`; that of the dry coat only where its time is known and within a day."""
     choices = [
-        Reminder(words=IN_TEN, until_ms=now_ms + REMIND_AFTER_MS),
-        Reminder(words=IN_THIRTY, until_ms=now_ms + LONGER_MS),
+        Reminder(words=say(IN_TEN), until_ms=now_ms + REMIND_AFTER_MS),
+        Reminder(words=say(IN_THIRTY), until_ms=now_ms + LONGER_MS),
     ]
     dry_ms = dry_at_ms(snapshot, warning)
     if dry_ms is not None and now_ms < dry_ms < now_ms + DAY_MS:
-        choices.append(Reminder(words=ONCE_DRY, until_ms=dry_ms))
+        choices.append(Reminder(words=say(ONCE_DRY), until_ms=dry_ms))
     return tuple(choices)
 
 

@@ -5,14 +5,17 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import tzinfo
 
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import mark, say, say_counted
+from studiowatch.studio.pieces import Outcome
 from studiowatch.studio.review_causes import Cause
-from studiowatch.studio.review_views import Change, Figures, FoundCause, Review, verdict
+from studiowatch.studio.review_views import LIKELY, UNLIKELY, Change, Figures, FoundCause, Review, verdict
 from studiowatch.studio.review_words import amount, lasted
+from studiowatch.ui.models.seen_words import OUTCOME_WORDS
 from studiowatch.ui.models.times import clock_words
 from studiowatch.ui.models.tones import Tone
 
 STRONG, SOME = 0.4, 0.1  # shares from which a cause is drawn in the colours of act and of caution; judgement
-LIKELY_TONES = {"cloudy: likely": Tone.ACT, "cloudy: perhaps": Tone.CAUTION, "cloudy: unlikely": Tone.INK}
 NOTHING_SEALED = 0.05  # g/m², which is shown as 0; the weight of a breath on a mirror: assumption
 
 
@@ -52,7 +55,7 @@ class ChangeRow:
     tone: Tone
 
 
-CHANGE_HEADS = ("", "coat below was", "room while wet", "sealed in", "model says")
+CHANGE_HEADS = ("", mark("coat below was"), mark("room while wet"), mark("sealed in"), mark("model says"))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -85,7 +88,7 @@ def review_words(review: Review, now_ms: int, zone: tzinfo | None = None) -> Rev
         subtitle=_subtitle(review, now_ms, zone),
         headline=review.headline,
         causes=tuple(_cause_row(cause) for cause in review.causes),
-        changes=(_row("As it was", review.chance, review.as_it_was), *map(_change_row, review.changes)),
+        changes=(_row(say("As it was"), review.chance, review.as_it_was), *map(_change_row, review.changes)),
         steps=_steps(review),
         cautions=tuple(dict.fromkeys(caution for one in (review.remedy, *review.further) for caution in one.cautions)),
         blind=review.blind_spots,
@@ -96,17 +99,20 @@ def review_words(review: Review, now_ms: int, zone: tzinfo | None = None) -> Rev
 def title_of(review: Review) -> str:
     """Return the page's title: a coat that came out clear, or was not looked at, is not asked why it clouded."""
     if review.outcome is None:
-        return "Would it cloud?"
-    return "Why did it come out clear?" if review.outcome.value == "clear" else "Why did it cloud?"
+        return say("Would it cloud?")
+    return say("Why did it come out clear?") if review.outcome is Outcome.CLEAR else say("Why did it cloud?")
 
 
 def _subtitle(review: Review, now_ms: int, zone: tzinfo | None) -> str:
-    parts = [review.piece_title, review.coat_label, f"laid {clock_words(review.laid_ms, now_ms, zone)}"]
-    if review.outcome is not None:
-        seen = "" if review.seen_ms is None else f" {clock_words(review.seen_ms, now_ms, zone)}"
-        parts.append(f"recorded {review.outcome.value}{seen}")
+    laid = clock_words(review.laid_ms, now_ms, zone)
+    parts = [review.piece_title, review.coat_label, say("laid {time}", time=laid)]
+    if review.outcome is None:
+        parts.append(say("how it came out is not recorded"))
+    elif review.seen_ms is None:
+        parts.append(say("recorded {outcome}", outcome=say(OUTCOME_WORDS[review.outcome])))
     else:
-        parts.append("how it came out is not recorded")
+        seen = clock_words(review.seen_ms, now_ms, zone)
+        parts.append(say("recorded {outcome} {time}", outcome=say(OUTCOME_WORDS[review.outcome]), time=seen))
     return " · ".join(parts)
 
 
@@ -129,17 +135,23 @@ def _change_row(change: Change) -> ChangeRow:
 
 
 def _row(words: str, chance: float, met: Figures) -> ChangeRow:
-    said = verdict(chance)
-    room = "not known"
+    room = say("not known")
     if met.temperature_C is not None and met.humidity_pct is not None:
-        room = f"{met.temperature_C:.1f} °C, {met.humidity_pct:.0f} %"
-    below = "none" if met.below_age_ms is None else lasted(met.below_age_ms)
+        room = f"{chosen().temperature(met.temperature_C)}, {met.humidity_pct:.0f} %"
+    below = say("none", about="coat") if met.below_age_ms is None else lasted(met.below_age_ms)
     sealed = "0 g/m²" if met.sealed_in_g_m2 < NOTHING_SEALED else f"{amount(met.sealed_in_g_m2)} g/m²"
     return ChangeRow(
         cells=(words, below, room, sealed),
-        verdict=f"{said}, {100.0 * chance:.0f}\N{NO-BREAK SPACE}%",
-        tone=LIKELY_TONES[said],
+        verdict=f"{verdict(chance)}, {100.0 * chance:.0f}\N{NO-BREAK SPACE}%",
+        tone=_likely_tone(chance),
     )
+
+
+def _likely_tone(chance: float) -> Tone:
+    """Return the tone of what `verdict` says."""
+    if chance >= LIKELY:
+        return Tone.ACT
+    return Tone.INK if chance < UNLIKELY else Tone.CAUTION
 
 
 def _steps(review: Review) -> tuple[str, ...]:
@@ -149,9 +161,12 @@ def _steps(review: Review) -> tuple[str, ...]:
 
 def _learnt(coats: int) -> str:
     if not coats:
-        return (
+        return say(
             "Weighed by common judgement alone: no coat here has a recorded outcome yet. Likely is not proven. "
             "Record how each came out (Ctrl+O): it learns from that."
         )
-    counted = "1 coat" if coats == 1 else f"{coats} coats"
-    return f"Weighed by what {counted} here taught. Likely is not proven."
+    return say_counted(
+        coats,
+        "Weighed by what 1 coat here taught. Likely is not proven.",
+        "Weighed by what {n} coats here taught. Likely is not proven.",
+    )

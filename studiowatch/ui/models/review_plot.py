@@ -3,18 +3,27 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
 
 from studiowatch.physics.ranges import Array
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import say
 from studiowatch.studio.review_views import FilmTrace, OtherCoat, Review, Span
 from studiowatch.ui.models.history_axis import ValueScale, moment_words, value_scale
 from studiowatch.ui.models.times import HOUR_MS
 
 MOST_TICKS = 3
-_LEAST_SPAN = {"°C": 6.0, "%": 20.0, "g/m²": 8.0, "m/s": 0.3}  # so that a quiet stretch does not look rough
+_LEAST_SPAN = {
+    "°C": 6.0,
+    "°F": 10.8,
+    "%": 20.0,
+    "g/m²": 8.0,
+    "m/s": 0.3,
+    "ft/min": 60.0,
+}  # so that a quiet stretch does not look rough
 
 
 _HEADROOM = 0.12  # of a panel's height, above a limit
@@ -73,13 +82,17 @@ class Picture:
 
     def read(self, time_ms: float) -> str:
         """Return all values at a time in words."""
-        since = f"{time_ms / HOUR_MS:.1f} h after laying"
-        read = [since if self.since_laid else moment_words(time_ms, self.end_ms - self.start_ms)]
+        units = chosen()
+        read = [
+            say("{hours} h after laying", hours=units.number(time_ms / HOUR_MS, 1))
+            if self.since_laid
+            else moment_words(time_ms, self.end_ms - self.start_ms)
+        ]
         for panel in self.panels:
             for line in (line for line in panel.lines if line.wide or not self.since_laid):
                 value = line.at(time_ms)
                 if value is not None:
-                    read.append(f"{line.words} {value:.{_decimals(panel.unit)}f} {panel.unit}")
+                    read.append(f"{line.words} {units.number(value, _decimals(panel.unit))} {panel.unit}")
         return "   ".join(read)
 
 
@@ -94,7 +107,9 @@ def picture_of(review: Review) -> Picture:
         laid_ms=review.laid_ms,
         panels=panels,
         spans=review.spans,
-        sealed_words=f"{sealed:.2g} g/m² sealed in" if sealed >= 0.05 else "",  # noqa: PLR2004 - rounds to nothing
+        sealed_words=say("{amount} g/m² sealed in", amount=chosen().plain(float(f"{sealed:.2g}")))
+        if sealed >= 0.05  # noqa: PLR2004 - rounds to nothing
+        else "",
         described=f"{', '.join(panel.title for panel in panels)}, {_spanned(start_ms, end_ms)}",
     )
 
@@ -106,8 +121,8 @@ def beside_of(coats: Sequence[OtherCoat]) -> Picture:
     counts = {clouded: sum(one.clouded is clouded for one in others) for clouded in (True, False)}
     lines = [*(_beside(one) for one in others), _beside(this, wide=True)]
     panels = (
-        _panel("relative humidity", "%", tuple(line[1] for line in lines)),
-        _panel("temperature", "°C", tuple(line[0] for line in lines)),
+        _panel(say("relative humidity"), "%", tuple(line[1] for line in lines)),
+        _panel(say("temperature"), chosen().degrees.value, tuple(line[0] for line in lines)),
     )
     return Picture(
         start_ms=start_ms,
@@ -115,7 +130,11 @@ def beside_of(coats: Sequence[OtherCoat]) -> Picture:
         laid_ms=0,
         panels=tuple(panel for panel in panels if panel.lines),
         spans=(),
-        described=f"This coat beside {counts[False]} that came out clear and {counts[True]} that clouded",
+        described=say(
+            "This coat beside {clear} that came out clear and {clouded} that clouded",
+            clear=counts[False],
+            clouded=counts[True],
+        ),
         since_laid=True,
     )
 
@@ -125,8 +144,8 @@ def _beside(coat: OtherCoat, *, wide: bool = False) -> tuple[Line, Line]:
     times = np.round(coat.hours * HOUR_MS).astype(np.int64)
     ink = "film_wet" if wide else "act" if coat.clouded else "good"
     both = tuple(
-        Line(words=unit, ink=ink, time_ms=times, values=values, wide=wide, dashed=coat.clouded and not wide)
-        for unit, values in (("temperature", coat.temperature_C), ("humidity", coat.humidity_pct))
+        Line(words=words, ink=ink, time_ms=times, values=values, wide=wide, dashed=coat.clouded and not wide)
+        for words, values in ((say("temperature"), _degrees(coat.temperature_C)), (say("humidity"), coat.humidity_pct))
     )
     return both[0], both[1]
 
@@ -144,18 +163,33 @@ def _shown(review: Review) -> tuple[int, int]:
 
 def _panels(review: Review) -> Iterator[Panel]:
     room, top = review.room, review.films[-1] if review.films else None
-    air = Line(words="air", ink="ink", time_ms=room.time_ms, values=room.temperature_C)
-    dew = Line(words="dew point", ink="dew", time_ms=room.time_ms, values=room.dew_point_C)
-    film = () if top is None else (Line(words="film", ink="paint", time_ms=top.time_ms, values=top.film_C, wide=True),)
-    least_words = "" if review.limit_C is None else f"sheet's least film temperature {review.limit_C:g} °C"
-    yield _panel("temperature", "°C", (air, *film, dew), limit=review.limit_C, limit_words=least_words)
-    humidity = Line(words="humidity", ink="ink", time_ms=room.time_ms, values=room.humidity_pct)
+    units = chosen()
+    air = Line(words=say("air"), ink="ink", time_ms=room.time_ms, values=_degrees(room.temperature_C))
+    dew = Line(words=say("dew point"), ink="dew", time_ms=room.time_ms, values=_degrees(room.dew_point_C))
+    film = () if top is None else (_film(top),)
+    least, least_words = None, ""
+    if review.limit_C is not None:
+        least = units.degrees.from_celsius(review.limit_C)
+        least_words = say("sheet's least film temperature {limit}", limit=units.limit(review.limit_C))
+    yield _panel(say("temperature"), units.degrees.value, (air, *film, dew), limit=least, limit_words=least_words)
+    humidity = Line(words=say("humidity"), ink="ink", time_ms=room.time_ms, values=room.humidity_pct)
     limit_pct = review.limit_humidity_pct
-    damp_words = "" if limit_pct is None else f"damp for it above {limit_pct:g} %"
-    yield _panel("relative humidity", "%", (humidity,), limit=limit_pct, limit_words=damp_words)
-    speed = Line(words="air speed", ink="ink", time_ms=room.time_ms, values=room.air_speed_m_s)
-    yield _panel("air speed", "m/s", (speed,), floor=0.0)
-    yield _panel("held in each coat", "g/m²", tuple(_held(review.films)), floor=0.0)
+    damp_words = "" if limit_pct is None else say("damp for it above {limit} %", limit=units.plain(limit_pct))
+    yield _panel(say("relative humidity"), "%", (humidity,), limit=limit_pct, limit_words=damp_words)
+    speeds = room.air_speed_m_s * units.speed.from_si(1.0)
+    speed = Line(words=say("air speed"), ink="ink", time_ms=room.time_ms, values=speeds)
+    yield _panel(say("air speed"), units.speed.value, (speed,), floor=0.0)
+    yield _panel(say("held in each coat"), "g/m²", tuple(_held(review.films)), floor=0.0)
+
+
+def _film(top: FilmTrace) -> Line:
+    return Line(words=say("film"), ink="paint", time_ms=top.time_ms, values=_degrees(top.film_C), wide=True)
+
+
+def _degrees(temperature_C: Array) -> Array:
+    """Return temperatures, °C, in her unit."""
+    degrees = chosen().degrees
+    return temperature_C * degrees.per_K + degrees.from_celsius(0.0)
 
 
 def _held(films: Sequence[FilmTrace]) -> Iterator[Line]:
@@ -187,16 +221,17 @@ def _panel(
         title=title,
         unit=unit,
         lines=known,
-        scale=value_scale(low, high, MOST_TICKS),
+        scale=replace(value_scale(low, high, MOST_TICKS), point=chosen().numbers.value),
         limit=limit,
         limit_words=limit_words,
     )
 
 
 def _decimals(unit: str) -> int:
-    return {"%": 0, "m/s": 2}.get(unit, 1)
+    return {"%": 0, "m/s": 2, "ft/min": 0}.get(unit, 1)
 
 
 def _spanned(start_ms: int, end_ms: int) -> str:
     width_ms = end_ms - start_ms
-    return f"from {moment_words(start_ms, width_ms)} to {moment_words(end_ms, width_ms)}"
+    start, end = moment_words(start_ms, width_ms), moment_words(end_ms, width_ms)
+    return say("from {start} to {end}", start=start, end=end)

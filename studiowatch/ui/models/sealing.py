@@ -6,28 +6,38 @@ from dataclasses import replace
 from datetime import tzinfo
 
 from studiowatch.service.snapshot import CoatView, PieceView
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.words import Sentence
 from studiowatch.ui.models.times import clock_words
 
+FLUIDS = (mark("water"), mark("solvent"), mark("water and solvent"))
 _LEAST_G_M2 = 0.05  # below it, "0.0" would be said
 
 
 def sealed_words(coat: CoatView) -> str:
     """Return what was sealed in below `coat` when it was laid and what is left of it, or what went into its support."""
     if coat.soaked_g_m2 >= _LEAST_G_M2:
-        fluid = "solvent" if coat.solvent else "water"
-        return f"about {coat.soaked_g_m2:.1f} g/m² of {fluid} taken up by the bare support when laid"
+        soaked = (
+            mark("about {amount} g/m² of solvent taken up by the bare support when laid")
+            if coat.solvent
+            else mark("about {amount} g/m² of water taken up by the bare support when laid")
+        )
+        return say(soaked, amount=chosen().number(coat.soaked_g_m2, 1))
     if coat.sealed_in_g_m2 < _LEAST_G_M2:
         return ""
-    left = "none" if coat.trapped_g_m2 < _LEAST_G_M2 else f"{coat.trapped_g_m2:.1f}"
-    return f"{coat.sealed_in_g_m2:.1f} g/m² of {coat.sealed_fluid} sealed in when laid, {left} left"
+    sealed = {"amount": chosen().number(coat.sealed_in_g_m2, 1), "fluid": say(coat.sealed_fluid)}
+    if coat.trapped_g_m2 < _LEAST_G_M2:
+        return say("{amount} g/m² of {fluid} sealed in when laid, none left", **sealed)
+    left = chosen().number(coat.trapped_g_m2, 1)
+    return say("{amount} g/m² of {fluid} sealed in when laid, {left} left", **sealed, left=left)
 
 
 def blush_words(coat: CoatView, now_ms: int, zone: tzinfo | None = None) -> str:
     """Return since when a solvent-borne coat may have blushed, or ""."""
     if coat.blush_from_ms is None:
         return ""
-    return f"may have blushed from {clock_words(coat.blush_from_ms, now_ms, zone)}"
+    return say("may have blushed from {time}", time=clock_words(coat.blush_from_ms, now_ms, zone))
 
 
 def verdict_below(piece: PieceView) -> Sentence | None:
@@ -35,7 +45,8 @@ def verdict_below(piece: PieceView) -> Sentence | None:
     stop = piece.not_yet
     if stop is None or piece.would_seal_g_m2 < _LEAST_G_M2:
         return stop
-    sealed = f"A coat now would seal in {piece.would_seal_g_m2:.1f} g/m² of {piece.would_seal_fluid}."
+    amount, fluid = chosen().number(piece.would_seal_g_m2, 1), say(piece.would_seal_fluid)
+    sealed = say("A coat now would seal in {amount} g/m² of {fluid}.", amount=amount, fluid=fluid)
     return replace(stop, detail=" ".join(part for part in (stop.detail, sealed) if part))
 
 

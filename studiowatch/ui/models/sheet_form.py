@@ -21,13 +21,37 @@ from studiowatch.coats.sheet_units import (
     WEEK_AS_DAYS,
     OtherUnit,
 )
+from studiowatch.speech.units import Degrees, Thickness, chosen
+from studiowatch.speech.words import mark, say
+from studiowatch.ui.models import sheet_summary
+from studiowatch.ui.models.seen_words import capital
 
 FT2_PER_GAL_m2_L = 0.09290304 / 3.785411784  # 1 ft²/US gal in m²/L; both exact, by definition
 M2_PER_L = "m²/L"
-FT2_PER_GAL = "ft²/gal (US)"
+FT2_PER_GAL = "ft²/gal (US)"  # not said
 _UM_TIMES_M2_L = 1000.0  # 1 L spread over 1 m² is 1000 µm
-KINDS = {"Water-borne": Kind.WATERBORNE, "Solvent-borne": Kind.SOLVENTBORNE, "Paint": Kind.PAINT}
-SHEENS = {"no sheen named": None, "Gloss": Sheen.GLOSS, "Satin": Sheen.SATIN, "Matt": Sheen.MATT}
+KINDS = {
+    mark("Water-borne"): Kind.WATERBORNE,
+    mark("Solvent-borne"): Kind.SOLVENTBORNE,
+    mark("Paint"): Kind.PAINT,
+}
+SHEENS = {
+    mark("no sheen named"): None,
+    mark("Gloss"): Sheen.GLOSS,
+    mark("Satin"): Sheen.SATIN,
+    mark("Matt"): Sheen.MATT,
+}
+summary_lines = sheet_summary.summary_lines
+UNIT_WORDS = {
+    "of 1": mark("of 1"),
+    "min": mark("min"),
+    "h": mark("h"),
+    "days": mark("days"),
+    "weeks": mark("weeks"),
+    "coats": mark("coats"),
+    FT2_PER_GAL: mark("ft²/gal (US)"),
+    POUND_PER_GALLON.name: mark("lb/US gal"),
+}
 _ORIGIN = "sheet"
 _NAME_MOST = 60  # characters of a name, which is a file's too
 _DIGITS = 4  # shown of a figure that was converted
@@ -75,32 +99,53 @@ class FigureLine:
 
 LINES = (
     FigureLine(
-        field="volume_solids", words="Solids, of the volume", ours="of 1", others=(PERCENT_AS_SHARE,), required=True
+        field="volume_solids",
+        words=mark("Solids, of the volume"),
+        ours="of 1",
+        others=(PERCENT_AS_SHARE,),
+        required=True,
     ),
     FigureLine(
         field="wet_um",
-        words="Wet film, or how far it spreads",
+        words=mark("Wet film, or how far it spreads"),
         ours="µm",
         others=(MIL,),
         spreads=True,
-        hint="one coat as the sheet recommends it",
+        hint=mark("one coat as the sheet recommends it"),
     ),
-    FigureLine(field="dry_um", words="Dry film", ours="µm", others=(MIL,), hint="wet or dry, or both"),
-    FigureLine(field="density_kg_m3", words="Density", ours="kg/m³", others=(GRAM_PER_ML, POUND_PER_GALLON)),
-    FigureLine(field="touch_dry_min", words="Dry to touch after", ours="min", others=(HOUR_AS_MIN,), required=True),
-    FigureLine(field="clear_h", words="Clear after", ours="h", others=(MINUTE_AS_H,), hint="water-borne coats"),
-    FigureLine(field="recoat_h", words="Next coat after", ours="h", others=(MINUTE_AS_H, DAY_AS_H), required=True),
-    FigureLine(field="cure_days", words="Cured after", ours="days", others=(WEEK_AS_DAYS, HOUR_AS_DAYS)),
+    FigureLine(field="dry_um", words=mark("Dry film"), ours="µm", others=(MIL,), hint=mark("wet or dry, or both")),
+    FigureLine(field="density_kg_m3", words=mark("Density"), ours="kg/m³", others=(GRAM_PER_ML, POUND_PER_GALLON)),
     FigureLine(
-        field="mfft_C", words="Least film-forming temperature", ours="°C", others=(FAHRENHEIT,), hint="MFFT, ISO 2115"
+        field="touch_dry_min", words=mark("Dry to touch after"), ours="min", others=(HOUR_AS_MIN,), required=True
     ),
-    FigureLine(field="apply_low", words="Lay at, from", ours="°C", others=(FAHRENHEIT,)),
-    FigureLine(field="apply_high", words="Lay at, up to", ours="°C", others=(FAHRENHEIT,)),
-    FigureLine(field="max_humidity_pct", words="Relative humidity up to", ours="%"),
-    FigureLine(field="flash_point_C", words="Flash point", ours="°C", others=(FAHRENHEIT,), hint="solvent-borne"),
-    FigureLine(field="max_matting_coats", words="Coats with matting agent, at most", ours="coats"),
+    FigureLine(
+        field="clear_h", words=mark("Clear after"), ours="h", others=(MINUTE_AS_H,), hint=mark("water-borne coats")
+    ),
+    FigureLine(
+        field="recoat_h", words=mark("Next coat after"), ours="h", others=(MINUTE_AS_H, DAY_AS_H), required=True
+    ),
+    FigureLine(field="cure_days", words=mark("Cured after"), ours="days", others=(WEEK_AS_DAYS, HOUR_AS_DAYS)),
+    FigureLine(
+        field="mfft_C",
+        words=mark("Least film-forming temperature"),
+        ours="°C",
+        others=(FAHRENHEIT,),
+        hint=mark("MFFT, ISO 2115"),
+    ),
+    FigureLine(field="apply_low", words=mark("Lay at, from"), ours="°C", others=(FAHRENHEIT,)),
+    FigureLine(field="apply_high", words=mark("Lay at, up to"), ours="°C", others=(FAHRENHEIT,)),
+    FigureLine(field="max_humidity_pct", words=mark("Relative humidity up to"), ours="%"),
+    FigureLine(
+        field="flash_point_C", words=mark("Flash point"), ours="°C", others=(FAHRENHEIT,), hint=mark("solvent-borne")
+    ),
+    FigureLine(field="max_matting_coats", words=mark("Coats with matting agent, at most"), ours="coats"),
 )
 _LINE_OF = {"apply_C": "apply_low"}  # a fault of the pair stands at its first line
+
+
+def unit_words(unit: str) -> str:
+    """Return a unit of a figure as she reads it."""
+    return say(UNIT_WORDS.get(unit, unit))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -139,7 +184,10 @@ class SheetRead:
 
 
 def shown_of(sheet: DataSheet) -> SheetTyped:
-    """Return a sheet as the form shows it, in our units but for the solids, which bottles print in percent."""
+    """Return a sheet as the form shows it: each figure in her unit where that says it whole, else in ours.
+
+    Solids stand in percent, as bottles print them.
+    """
     low, high = sheet.apply_C or (None, None)
     guessed = {sentence.split(" ", 1)[0] for sentence in sheet.assumed}
     values: dict[str, float | None] = {
@@ -148,9 +196,8 @@ def shown_of(sheet: DataSheet) -> SheetTyped:
     values |= {"apply_low": low, "apply_high": high, "dry_um": None if "wet_um" in values else sheet.dry_um}
     figures = {}
     for line in LINES:
-        value, unit = values.get(line.field), line.ours
-        if line.field == "volume_solids":
-            unit = PERCENT_AS_SHARE.name
+        value = values.get(line.field)
+        unit = _unit_for(line, value)
         figures[line.field] = ("" if value is None else _shown(line.in_unit(value, unit)), unit)
     return SheetTyped(
         title=sheet.title,
@@ -163,8 +210,27 @@ def shown_of(sheet: DataSheet) -> SheetTyped:
     )
 
 
+def _unit_for(line: FigureLine, value: float | None) -> str:
+    if line.field == "volume_solids":
+        return PERCENT_AS_SHARE.name
+    hers = _her_unit(line)
+    if hers == line.ours or value is None:
+        return hers
+    read = line.in_ours(float(f"{line.in_unit(value, hers):.{_DIGITS}g}"), hers)
+    return hers if f"{read:.6g}" == f"{value:.6g}" else line.ours
+
+
+def _her_unit(line: FigureLine) -> str:
+    units = chosen()
+    if MIL in line.others and units.thickness is Thickness.MILS:
+        return MIL.name
+    if FAHRENHEIT in line.others and units.degrees is Degrees.FAHRENHEIT:
+        return FAHRENHEIT.name
+    return line.ours
+
+
 def _shown(value: float) -> str:
-    return f"{float(f'{value:.{_DIGITS}g}'):g}"
+    return chosen().plain(float(f"{value:.{_DIGITS}g}"))
 
 
 def read_sheet(typed: SheetTyped, name: str) -> SheetRead:
@@ -172,7 +238,7 @@ def read_sheet(typed: SheetTyped, name: str) -> SheetRead:
     fields: dict[str, object] = {"name": name, "title": " ".join(typed.title.split()), "kind": typed.kind.value}
     faults: dict[str, str] = {}
     if not fields["title"]:
-        faults["title"] = "The title is empty: type what the bottle is called."
+        faults["title"] = say("The title is empty: type what the bottle is called.")
     if typed.sheen is not None:
         fields["sheen"] = typed.sheen.value
     fields["matting_agent"] = typed.matting_agent
@@ -180,7 +246,7 @@ def read_sheet(typed: SheetTyped, name: str) -> SheetRead:
     low, high = numbers.pop("apply_low", None), numbers.pop("apply_high", None)
     if (low is None) != (high is None):
         at = "apply_low" if low is None else "apply_high"
-        faults.setdefault(at, "Give both temperatures to lay it at, or neither.")
+        faults.setdefault(at, say("Give both temperatures to lay it at, or neither."))
     elif low is not None:
         fields["apply_C"] = [low, high]
     fields |= numbers
@@ -205,14 +271,16 @@ def _numbers(typed: SheetTyped, faults: dict[str, str]) -> dict[str, float]:
         try:
             numbers[line.field] = float(f"{line.in_ours(float(text.strip().replace(',', '.')), unit):.6g}")
         except (ValueError, ZeroDivisionError):
-            faults[line.field] = f"“{text.strip()}” is no number that can stand here: type one, such as 30."
+            faults[line.field] = say(
+                "“{typed}” is no number that can stand here: type one, such as 30.", typed=text.strip()
+            )
     return numbers
 
 
 def _at_lines(faults: Collection[str], ill_typed: Collection[str]) -> dict[str, str]:
     """Return each fault at its line; a field that was typed but could not be read is not called missing too."""
     told: dict[str, str] = {}
-    words = {line.field: line.words for line in LINES}
+    words = {line.field: say(line.words) for line in LINES}
     for fault in faults:
         sentence = fault.removeprefix(f"{_ORIGIN}: ")
         first, _, rest = sentence.partition(" ")
@@ -229,8 +297,8 @@ def _at_lines(faults: Collection[str], ill_typed: Collection[str]) -> dict[str, 
 def _in_words(sentence: str, words: Mapping[str, str]) -> str:
     """Return `sentence` with the names of fields as the form has them."""
     for name, said in words.items():
-        sentence = re.sub(rf"\b{name}\b", f"“{said}”", sentence)
-    return f"{sentence[:1].upper()}{sentence[1:].rstrip('.')}."
+        sentence = re.sub(rf"\b{name}\b", say("“{name}”", name=said), sentence)
+    return f"{capital(sentence).rstrip('.')}."
 
 
 def new_name(title: str, taken: Collection[str]) -> str:
@@ -238,21 +306,3 @@ def new_name(title: str, taken: Collection[str]) -> str:
     plain = re.sub(r"[^a-z0-9]+", "-", title.casefold()).strip("-")[: _NAME_MOST - 4].strip("-") or "sheet"
     names = [plain, *(f"{plain}-{number}" for number in range(2, len(taken) + 3))]
     return next(name for name in names if name not in taken)
-
-
-def summary_lines(sheet: DataSheet) -> tuple[str, ...]:
-    """Return what a sheet says, line by line, for a look at it."""
-    clear = "" if sheet.clear_h is None else f", clear after {sheet.clear_h:g} h"
-    lines = [
-        f"{sheet.kind.value}{'' if sheet.sheen is None else f', {sheet.sheen.value}'}",
-        f"one coat {sheet.wet_um:.3g} µm wet, {sheet.dry_um:.3g} µm dry, {100 * sheet.volume_solids:.3g} % solids",
-        f"dry to touch after {sheet.touch_dry_min:g} min{clear}",
-        f"next coat after {sheet.recoat_h:g} h, cured after {sheet.cure_days:g} days",
-    ]
-    if sheet.mfft_C is not None:
-        lines.append(f"forms a film from {sheet.mfft_C:g} °C on")
-    if sheet.apply_C is not None:
-        lines.append(f"to be laid at {sheet.apply_C[0]:g} to {sheet.apply_C[1]:g} °C")
-    if sheet.max_humidity_pct is not None:
-        lines.append(f"up to {sheet.max_humidity_pct:g} % relative humidity")
-    return (*lines, *(f"{one[:1].upper()}{one[1:]}." for one in sheet.assumed))

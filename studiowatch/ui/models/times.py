@@ -4,6 +4,10 @@ from __future__ import annotations
 
 from datetime import UTC, date, datetime, tzinfo
 
+from studiowatch.speech.dates import day_of_month, weekday
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import say, say_counted
+
 SECOND_MS = 1000
 MINUTE_MS = 60 * SECOND_MS
 HOUR_MS = 60 * MINUTE_MS
@@ -11,10 +15,6 @@ DAY_MS = 24 * HOUR_MS
 REMIND_AFTER_MS = 10 * MINUTE_MS
 SNOOZE_AFTER_MS = 5 * MINUTE_MS
 _WEEK_DAYS = 6
-
-# Own names: Qt changes the process's locale, and the rest of the window speaks English.
-_WEEKDAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
-_MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
 
 
 def local(time_ms: int, zone: tzinfo | None = None) -> datetime:
@@ -24,7 +24,7 @@ def local(time_ms: int, zone: tzinfo | None = None) -> datetime:
 
 def day_words(day: date) -> str:
     """Return "9 Dec"."""
-    return f"{day.day} {_MONTHS[day.month - 1]}"
+    return day_of_month(day)
 
 
 def from_day_words(time_ms: int, now_ms: int, zone: tzinfo | None = None) -> str:
@@ -35,21 +35,33 @@ def from_day_words(time_ms: int, now_ms: int, zone: tzinfo | None = None) -> str
 
 def near_words(time_ms: int, now_ms: int, zone: tzinfo | None = None) -> str:
     """Return "14:07" or "Thu 08:10" within six days, and only "9 Dec" beyond, where the hour does not matter."""
-    day = local(time_ms, zone).date()
-    far = abs((day - local(now_ms, zone).date()).days) > _WEEK_DAYS
-    return day_words(day) if far else clock_words(time_ms, now_ms, zone)
+    if _is_far(time_ms, now_ms, zone):
+        return day_words(local(time_ms, zone).date())
+    return clock_words(time_ms, now_ms, zone)
+
+
+def near_words_beside(time_ms: int, beside_ms: int, now_ms: int, zone: tzinfo | None = None) -> str:
+    """Return `near_words`, without the day where those of `beside_ms`, said along with it, name the same one."""
+    moment = local(time_ms, zone)
+    if moment.date() == local(beside_ms, zone).date() and not _is_far(time_ms, now_ms, zone):
+        return chosen().clock(moment)
+    return near_words(time_ms, now_ms, zone)
+
+
+def _is_far(time_ms: int, now_ms: int, zone: tzinfo | None) -> bool:
+    return abs((local(time_ms, zone).date() - local(now_ms, zone).date()).days) > _WEEK_DAYS
 
 
 def clock_words(time_ms: int, now_ms: int, zone: tzinfo | None = None) -> str:
     """Return "14:07" for today, "Thu 08:10" within six days, "9 Dec 08:10" beyond."""
     moment, now = local(time_ms, zone), local(now_ms, zone)
     days = abs((moment.date() - now.date()).days)
-    clock = f"{moment:%H:%M}"
+    clock = chosen().clock(moment)
     if days == 0:
         return clock
     if days <= _WEEK_DAYS:
-        return f"{_WEEKDAYS[moment.weekday()]} {clock}"
-    return f"{day_words(moment.date())} {clock}"
+        return say("{weekday} {time}", weekday=weekday(moment.date()), time=clock)
+    return say("{day} {time}", day=day_words(moment.date()), time=clock)
 
 
 def lasting_words(length_ms: int) -> str:
@@ -62,15 +74,22 @@ def lasting_words(length_ms: int) -> str:
     if length_ms < DAY_MS:
         hours, minutes = divmod(length_ms // MINUTE_MS, 60)
         return f"{hours} h {minutes} min" if minutes else f"{hours} h"
-    days = length_ms // DAY_MS
-    return "1 day" if days == 1 else f"{days} days"
+    return days_words(length_ms // DAY_MS)
+
+
+def days_words(days: int) -> str:
+    """Return "1 day" or "3 days"."""
+    return say_counted(days, "1 day", "{n} days")
 
 
 def ago_words(then_ms: int, now_ms: int) -> str:
     """Return "just now" under two seconds, then "38 min ago"."""
     if now_ms - then_ms < 2 * SECOND_MS:
-        return "just now"
-    return f"{lasting_words(now_ms - then_ms)} ago"
+        return say("just now")
+    length_ms = now_ms - then_ms
+    if length_ms >= DAY_MS:
+        return say_counted(length_ms // DAY_MS, "1 day ago", "{n} days ago")
+    return say("{length} ago", length=lasting_words(length_ms))
 
 
 def countdown_words(left_ms: int) -> str:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from enum import StrEnum
 
+from studiowatch.speech.words import mark
 from studiowatch.studio.words import Level
 
 
@@ -18,5 +19,5 @@ class Tone(StrEnum):
     ACT = "act"
 
 
-LEVEL_WORDS = {Level.ACT: "act now", Level.CAUTION: "caution", Level.CALM: "calm"}
+LEVEL_WORDS = {Level.ACT: mark("act now"), Level.CAUTION: mark("caution"), Level.CALM: mark("calm")}
 LEVEL_TONES = {Level.ACT: Tone.ACT, Level.CAUTION: Tone.CAUTION, Level.CALM: Tone.INK}

@@ -8,6 +8,7 @@ from studiowatch.coats.vapour import TEMPERATURE_C, VENTILATE, vapour_build_up
 from studiowatch.physics.constants import REFERENCE_TEMPERATURE_C
 from studiowatch.service.product_views import SheetChoice
 from studiowatch.service.snapshot import PieceView, SolventView
+from studiowatch.speech.units import chosen
 from studiowatch.speech.words import say
 from studiowatch.ui.models.coat_form import Amounts
 
@@ -41,7 +42,11 @@ def vapour_cautions(
         temperature_C=REFERENCE_TEMPERATURE_C if room_C is None else min(max(room_C, low_C), high_C),
     )
     first, *others = shut.sentences
-    assumed = f"{solvent_g:.1f} g of solvent, assuming a room of {SMALL_ROOM_M3:g} m³ with its windows shut."
+    assumed = say(
+        "{grams} g of solvent, assuming a room of {volume} m³ with its windows shut.",
+        grams=chosen().number(solvent_g, 1),
+        volume=chosen().plain(SMALL_ROOM_M3),
+    )
     return first, " ".join((assumed, *others))
 
 

@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from enum import Enum, auto
 
+from studiowatch.speech.words import mark, say
+
 MOST_TOLD = 2000  # sentences kept for reading; more are counted, and she mends those first
 
 
@@ -18,7 +20,7 @@ class WorkState(Enum):
     CANCELLED = auto()
 
 
-CANCELLED_WORDS = "Cancelled. Nothing was written."
+CANCELLED_WORDS = mark("Cancelled. Nothing was written.")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -61,8 +63,11 @@ class WorkView:
         if not self.told:
             return ""
         count = len(self.told) + self.untold
-        shown = f", the first {len(self.told)} below" if self.untold else ""
-        return f"{count} to look at{shown}:" if count > 1 else "One thing to look at:"
+        if count == 1:
+            return say("One thing to look at:")
+        if self.untold:
+            return say("{count} to look at, the first {shown} below:", count=count, shown=len(self.told))
+        return say("{count} to look at:", count=count)
 
 
 def progressed(view: WorkView, share: float, words: str) -> WorkView:
@@ -72,7 +77,7 @@ def progressed(view: WorkView, share: float, words: str) -> WorkView:
 
 def ended(view: WorkView, state: WorkState, words: str = "") -> WorkView:
     """Return `view` at its end; one that was cancelled says what that left."""
-    return replace(view, state=state, words=words or view.cancelled_words)
+    return replace(view, state=state, words=words or say(view.cancelled_words))
 
 
 def with_told(view: WorkView, sentence: str) -> WorkView:

@@ -11,11 +11,12 @@ from studiowatch.service.commands import Command, LayCoat
 from studiowatch.service.preparation_commands import StartPreparation
 from studiowatch.service.product_views import SheetChoice
 from studiowatch.service.snapshot import PieceView, Snapshot
+from studiowatch.speech.units import chosen
 from studiowatch.studio.preparation import CoatToLay
 from studiowatch.ui.bridge import Courier
+from studiowatch.ui.models.amounts import Unit, turn_text, volume_unit
 from studiowatch.ui.models.coat_form import (
     SheetOption,
-    Unit,
     amount_doubt,
     amounts_of,
     read_coat,
@@ -171,11 +172,12 @@ class CoatDialog(FormDialog):
         if coat.piece_key in keys:
             self.piece_field.setCurrentIndex(keys.index(coat.piece_key))
         self.sheet_field.setCurrentIndex(option_for(coat, self._options))
-        self.unit_field.setCurrentText(Unit.ML if coat.grams is None else Unit.GRAMS)
+        unit = volume_unit() if coat.grams is None else Unit.GRAMS
+        self.unit_field.setCurrentText(unit)
         amount = coat.volume_mL if coat.grams is None else coat.grams
         self.what.allowance.clear()  # what is kept is what lies on the piece
-        self.amount_field.setText("" if amount is None else f"{amount:g}")
-        self.thinned_field.setText(f"{coat.thinned_pct:g}" if coat.thinned_pct else "")
+        self.amount_field.setText("" if amount is None else turn_text(amount, unit))
+        self.thinned_field.setText(chosen().plain(coat.thinned_pct) if coat.thinned_pct else "")
         if self.preparing.now is not None:
             self.what.torch.setChecked(self.preparing.now.torch)
 

@@ -19,11 +19,10 @@ from PySide6.QtWidgets import (
 
 from studiowatch.service.product_views import SheetChoice
 from studiowatch.service.snapshot import PieceView
+from studiowatch.ui.models.amounts import Unit, amount_words, offered_units
 from studiowatch.ui.models.coat_form import (
     SheetOption,
     Thickness,
-    Unit,
-    amount_words,
     read_allowance,
     short_title,
     suggested_amount,
@@ -61,7 +60,7 @@ class CoatFields(QWidget):
             wide.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
             wide.setMinimumContentsLength(_LEAST_LETTERS)
         self.piece.addItems([piece.title for piece in pieces])
-        self.unit.addItems([unit.value for unit in Unit])
+        self.unit.addItems([unit.value for unit in offered_units()])
         self.amount, self.thinned, self.allowance = QLineEdit(), QLineEdit(), QLineEdit()
         for field in (self.thinned, self.allowance):
             field.setPlaceholderText("0")
@@ -169,7 +168,7 @@ class CoatFields(QWidget):
         """Say what to pour, what the amount makes, and what weighing would narrow."""
         piece, share = self.chosen, self.allowance_pct
         usual = suggested_amount(piece, sheet, self.measure) * (1.0 + share / 100.0)
-        self.amount.setPlaceholderText(amount_words(usual))
+        self.amount.setPlaceholderText(amount_words(usual, self.measure))
         say(self._suggestion, suggestion_words(piece, sheet, share))
         self._say(self._thickness, thickness_of(piece, sheet, self.measure, self.amount.text(), share))
         self._say(self._thinning, thinning_of(sheet, self.thinned.text()))

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from dataclasses import replace
 
 from PySide6.QtCore import QDateTime
 from PySide6.QtWidgets import QCheckBox, QComboBox, QDateTimeEdit, QHBoxLayout, QLineEdit, QWidget
@@ -11,9 +12,10 @@ from studiowatch.service.commands import Command, LayCoat
 from studiowatch.service.correction_commands import CorrectCoat, CorrectLook
 from studiowatch.service.product_views import SheetChoice
 from studiowatch.service.snapshot import CoatView, PieceView
+from studiowatch.speech.words import say
 from studiowatch.studio.pieces import Coat, Finding, Look
 from studiowatch.ui.bridge import Courier
-from studiowatch.ui.models.correction_form import CoatTyped, Measure, read_correction, shown_of
+from studiowatch.ui.models.correction_form import CoatTyped, Measure, offered_measures, read_correction, shown_of
 from studiowatch.ui.models.forms import FormError
 from studiowatch.ui.models.look_form import ANSWERS
 from studiowatch.ui.models.piece_form import in_trade_order
@@ -57,7 +59,7 @@ class CoatCorrectionDialog(FormDialog):
         self._make_fields(shown)
         self._lay_out()
         self._show_measure()
-        self._shown = self.typed()
+        self._shown = replace(self.typed(), kept=shown.kept)
         add_primary(self, "Keep the correction")
         self.fit(600, 470)
         self.laid_field.setFocus()
@@ -74,8 +76,8 @@ class CoatCorrectionDialog(FormDialog):
         self.sheet_field.addItems([*(sheet.title for sheet in self._sheets), *self._missing])
         self.sheet_field.setCurrentIndex(names.index(shown.sheet) if shown.sheet in names else len(names))
         self.measure_field = QComboBox()
-        self.measure_field.addItems([measure.value for measure in Measure])
-        self.measure_field.setCurrentText(shown.measure.value)
+        self.measure_field.addItems([say(measure.value) for measure in offered_measures()])
+        self.measure_field.setCurrentIndex(offered_measures().index(shown.measure))
         self.amount_field = QLineEdit(shown.amount)
         self.thinned_field = QLineEdit(shown.thinned)
         self.covered_on = QCheckBox("A mesh cover stands over it since")
@@ -108,7 +110,10 @@ class CoatCorrectionDialog(FormDialog):
         return row
 
     def _show_measure(self) -> None:
-        self.amount_field.setEnabled(self.measure_field.currentText() != Measure.SHEET)
+        self.amount_field.setEnabled(self._measure() is not Measure.SHEET)
+
+    def _measure(self) -> Measure:
+        return offered_measures()[self.measure_field.currentIndex()]
 
     def typed(self) -> CoatTyped:
         """Return what stands in the fields."""
@@ -116,7 +121,7 @@ class CoatCorrectionDialog(FormDialog):
         return CoatTyped(
             sheet=names[self.sheet_field.currentIndex()],
             laid_ms=self.laid_field.dateTime().toMSecsSinceEpoch(),
-            measure=Measure(self.measure_field.currentText()),
+            measure=self._measure(),
             amount=self.amount_field.text(),
             thinned=self.thinned_field.text(),
             covered_ms=self.covered_field.dateTime().toMSecsSinceEpoch() if self.covered_on.isChecked() else None,
@@ -124,7 +129,7 @@ class CoatCorrectionDialog(FormDialog):
 
     def read(self) -> CorrectCoat | LayCoat:
         """Return the command to correct the coat, or raise FormError."""
-        return read_correction(self.typed(), self._coat.key, self._now_ms())
+        return read_correction(self.typed(), self._coat.key, self._now_ms(), self._shown)
 
     def words_for(self, command: Command) -> str:
         """Return which coat was corrected."""

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from PySide6.QtCore import QLineF, QRectF, Qt
 from PySide6.QtGui import QColor, QFontMetricsF
 
+from studiowatch.speech.words import say
 from studiowatch.ui.models.history_layout import Band
 from studiowatch.ui.models.history_panels import NO_READING, Curve, Panel, Quantity
 from studiowatch.ui.widgets.history_axis import Paper, strong_font
@@ -54,11 +55,11 @@ class TitlePainter:
         return [word for curve in self.panel.curves for word in self._curve_words(curve, pointed_ms)]
 
     def _curve_words(self, curve: Curve, pointed_ms: float | None) -> list[Word]:
-        name = curve.quantity.value
+        name = say(curve.quantity.value)
         if name and not len(curve.series.time_ms):
             return []
         value = self.panel.reading(curve, pointed_ms) if pointed_ms is not None else ""
-        if value == NO_READING and curve.quantity is Quantity.FILM:
+        if value == say(NO_READING) and curve.quantity is Quantity.FILM:
             return []  # nothing was wet then
         key = [Word(text=name, color=self.theme.ink, key=curve.quantity, close=bool(value))] if name else []
         return [*key, Word(text=value, color=self.theme.ink, strong=True)] if value else key

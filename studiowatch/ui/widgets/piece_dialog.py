@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from dataclasses import replace
 from datetime import date
 from pathlib import Path
 
@@ -29,16 +30,17 @@ from studiowatch.ui.models.piece_form import (
     NO_COATS,
     NO_PAINT,
     SHAPES,
-    SIZE_NAMES,
     SUPPORTS,
     PieceTyped,
     area_words,
     clear_coats,
     is_changed,
+    paint_name,
     paints,
     read_amendment,
     read_registration,
     shown_of,
+    size_names,
 )
 from studiowatch.ui.models.times import DAY_MS, local
 from studiowatch.ui.models.tones import Tone
@@ -80,7 +82,9 @@ class PieceDialog(FormDialog):
         self._connect()
         self._show_shape()
         self._show_paint()
-        self._shown = self.typed()
+        self._shown = (
+            self.typed() if piece is None else replace(self.typed(), kept_cm=shown_of(piece, now_ms()).kept_cm)
+        )
         add_primary(self, "Register the piece" if piece is None else "Keep the changes")
         self.fit(700, 800)
         self.title_field.setFocus()
@@ -136,7 +140,7 @@ class PieceDialog(FormDialog):
         self.field("It dries lying", self.lies_field, lies, 1)
         paint = self._row()
         self.field("Paint layer", self.paint_field, paint, 1)
-        self._paint_um_name = self.field("Laid how thick, µm", self.paint_um_field, paint)
+        self._paint_um_name = self.field(paint_name(), self.paint_um_field, paint)
         self._painted_name = self.field("Last of it laid", self.painted_field, paint)
         due = self._row()
         due.addWidget(self.due_on)
@@ -169,7 +173,7 @@ class PieceDialog(FormDialog):
 
     def _show_shape(self) -> None:
         shape = SHAPES[self.shape_field.currentText()]
-        names = zip((self._width_name, self._height_name), SIZE_NAMES[shape], strict=True)
+        names = zip((self._width_name, self._height_name), size_names(shape), strict=True)
         for (caption, name), field in zip(names, (self.width_field, self.height_field), strict=True):
             say(caption, name)
             field.setAccessibleName(name)

@@ -38,7 +38,7 @@ SUPPORTS = (
     mark("panel"),
     mark("paper on panel"),
     mark("paper"),
-    mark("board"),
+    "board",
     mark("bare panel"),
     mark("raw canvas"),
     mark("bare paper"),
@@ -48,13 +48,15 @@ SUPPORTS = (
 
 def support_words(support: str) -> str:
     """Return a support as she reads it: one of `SUPPORTS` in her language, her own words as they are."""
+    if support == "board":
+        return say("board", about="support")
     return say(support) if support in SUPPORTS else support
 
 
 def support_named(words: str) -> str:
     """Return the name under which a support is stored that she chose or typed."""
     typed = words.strip()
-    return next((support for support in SUPPORTS if typed == say(support)), typed)
+    return next((support for support in SUPPORTS if typed == support_words(support)), typed)
 
 
 def capital(words: str) -> str:

@@ -46,7 +46,7 @@ def rescue(left: Leavings, folder: Path) -> str:
 
 def _rescue_readings(readings: Sequence[Reading], folder: Path) -> str:
     first, last = _iso(readings[0].time_ms), _iso(readings[-1].time_ms)
-    what = {"count": len(readings), "first": first, "last": last}
+    what = {"count": str(len(readings)), "first": first, "last": last}
     for place in (folder, Path.home()):
         try:
             path = _write_room_log(readings, place)

@@ -60,3 +60,8 @@ def day_of_month(day: date) -> str:
 def day_of_year(day: date) -> str:
     """Return the day with its year, "13 Dec 2025"."""
     return say("{day} {month} {year}", day=day.day, month=month(day), year=day.year)
+
+
+def day_names() -> tuple[str, ...]:
+    """Return the names of the days of the week, from "Monday" on."""
+    return tuple(say(name) for name in _WHOLE_WEEKDAYS)

@@ -48,7 +48,7 @@ def run_window(
     """
     app = QApplication.instance() or QApplication(["studiowatch"])
     if not isinstance(app, QApplication):
-        raise TypeError("a Qt application without windows is running already")
+        raise TypeError("a Qt application without windows is running already")  # not said
     app.setApplicationName("studiowatch")
     app.setDesktopFileName("studiowatch")
     app.setQuitOnLastWindowClosed(False)

@@ -13,9 +13,10 @@ from shiboken6 import isValid
 from studiowatch.service.commands import Command, Refused
 from studiowatch.service.ports import Desk
 from studiowatch.service.snapshot import Snapshot
+from studiowatch.speech.words import mark, say
 
-CLOSING_WORDS = "The program is closing: this was not recorded."
-FAULT_WORDS = "This could not be done because of a fault in the program; nothing was recorded."
+CLOSING_WORDS = mark("The program is closing: this was not recorded.")
+FAULT_WORDS = mark("This could not be done because of a fault in the program; nothing was recorded.")
 
 
 class SnapshotBridge(QObject):
@@ -98,7 +99,7 @@ class Courier(QObject):
         if not isValid(errand.owner):
             return
         if future.cancelled():
-            errand.refused(CLOSING_WORDS)
+            errand.refused(say(CLOSING_WORDS))
             return
         fault = future.exception()
         if fault is None:
@@ -106,5 +107,5 @@ class Courier(QObject):
         elif isinstance(fault, Refused):
             errand.refused(str(fault))
         else:
-            errand.refused(FAULT_WORDS)
+            errand.refused(say(FAULT_WORDS))
             raise fault

@@ -23,6 +23,7 @@ from studiowatch.service.commands import (
 from studiowatch.service.ports import Clock, Desk
 from studiowatch.service.snapshot import PieceView, Snapshot
 from studiowatch.speech.units import METRIC, Units, choose
+from studiowatch.speech.words import say
 from studiowatch.studio.pieces import Finding
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.learning import AnsweredTest
@@ -108,7 +109,7 @@ class Deeds(QObject):
         """Open the form of a piece, filled in."""
         piece = self.piece(piece_key)
         if piece is None:
-            self.refused.emit("Choose a piece on the rack first.")
+            self.refused.emit(say("Choose a piece on the rack first."))
             return None
         return self._open(self._piece_form(piece))
 
@@ -127,7 +128,7 @@ class Deeds(QObject):
         """Open the form for a coat, if there is a piece."""
         sheets = self._desk.sheets()
         if self.snapshot is None or not self.snapshot.pieces or not sheets:
-            self.refused.emit("Register a piece first: a coat is laid on a piece.")
+            self.refused.emit(say("Register a piece first: a coat is laid on a piece."))
             return None
         form = CoatDialog(
             snapshot=self.snapshot,
@@ -163,11 +164,11 @@ class Deeds(QObject):
         self._degrees = form.degrees
 
     def touch_test(
-        self, piece_key: str, title: str = LOOK_TITLE, findings: Sequence[Finding] = tuple(ANSWERS)
+        self, piece_key: str, title: str = "", findings: Sequence[Finding] = tuple(ANSWERS)
     ) -> LookDialog | None:
         """Open the touch test with the answers `findings`, if a coat was laid."""
         if self.snapshot is None or not pieces_with_coats(self.snapshot):
-            self.refused.emit("No coat was laid yet: there is nothing to touch.")
+            self.refused.emit(say("No coat was laid yet: there is nothing to touch."))
             return None
         form = LookDialog(
             snapshot=self.snapshot,
@@ -176,7 +177,7 @@ class Deeds(QObject):
             courier=self._courier,
             style=self.style,
             parent=self._window,
-            title=title,
+            title=title or say(LOOK_TITLE),
             findings=findings,
         )
         form.answering.connect(self._remember)
@@ -234,20 +235,20 @@ class Deeds(QObject):
 
     def hear(self, warning_key: str) -> None:
         """Say that the warning was heard."""
-        self._send(HearWarning(warning_key=warning_key), "Heard: no more sound for this warning.")
+        self._send(HearWarning(warning_key=warning_key), say("Heard: no more sound for this warning."))
 
     def remind(self, warning_key: str, until_ms: int | None = None) -> None:
         """Put the warning off until `until_ms`, UTC ms, or for ten minutes."""
         now_ms = self._clock.utc_ms()
         until_ms = now_ms + REMIND_AFTER_MS if until_ms is None else until_ms
-        words = f"Put off until {clock_words(until_ms, now_ms)}."
+        words = say("Put off until {time}.", time=clock_words(until_ms, now_ms))
         self._send(RemindLater(warning_key=warning_key, until_ms=until_ms), words)
 
     def tick(self, prompt_keys: Sequence[str]) -> None:
         """Say that prompts were done."""
         for key in prompt_keys:
             refused = partial(self.tick_refused.emit, key)
-            self._send(TickPrompt(prompt_key=key), "Ticked off.", refused=refused)
+            self._send(TickPrompt(prompt_key=key), say("Ticked off."), refused=refused)
 
     def snooze(self, prompt_keys: Sequence[str]) -> None:
         """Put prompts off for five minutes."""
@@ -255,7 +256,8 @@ class Deeds(QObject):
         until_ms = now_ms + SNOOZE_AFTER_MS
         for key in prompt_keys:
             self._send(
-                SnoozePrompt(prompt_key=key, until_ms=until_ms), f"Put off until {clock_words(until_ms, now_ms)}."
+                SnoozePrompt(prompt_key=key, until_ms=until_ms),
+                say("Put off until {time}.", time=clock_words(until_ms, now_ms)),
             )
 
     def move(self, piece_key: str, place: int) -> None:
@@ -266,27 +268,27 @@ class Deeds(QObject):
         """Say that the mesh cover is set over the top coat."""
         piece = self.piece(piece_key)
         if piece is None or piece.top is None:
-            self.refused.emit("Choose a piece with a coat on it first.")
+            self.refused.emit(say("Choose a piece with a coat on it first."))
             return
         if piece.top.covered:
-            self.refused.emit(f"The cover stands over {piece.title} already.")
+            self.refused.emit(say("The cover stands over {title} already.", title=piece.title))
             return
         command = CoverCoat(coat_key=piece.top.key, covered_ms=self._clock.utc_ms())
-        self._send(command, f"Cover set over {piece.title}.")
+        self._send(command, say("Cover set over {title}.", title=piece.title))
 
     def take_off(self, piece_key: str) -> None:
         """Ask, then take a piece off the rack."""
         piece = self.piece(piece_key)
         if piece is None:
-            self.refused.emit("Choose a piece on the rack first.")
+            self.refused.emit(say("Choose a piece on the rack first."))
             return
         box = question(
             self._window,
-            f"Take {piece.title} off the rack?",
-            "Its coats are no longer watched. Its records stay.",
-            "Take it off",
+            say("Take {title} off the rack?", title=piece.title),
+            say("Its coats are no longer watched. Its records stay."),
+            say("Take it off"),
         )
-        done = f"{piece.title} was taken off the rack."
+        done = say("{title} was taken off the rack.", title=piece.title)
         box.accepted.connect(lambda: self._send(ArchivePiece(piece_key=piece_key), done))
         box.open()
 
@@ -295,20 +297,20 @@ class Deeds(QObject):
         piece = self.piece(piece_key)
         laid = piece is not None and piece.top is not None
         menu = QMenu(self._window)
-        menu.setAccessibleName("What to do with this piece")
+        menu.setAccessibleName(say("What to do with this piece"))
         menu.aboutToHide.connect(menu.deleteLater)
-        menu.addAction("&Lay a coat…", lambda: self.lay_coat(piece_key))
-        menu.addAction("&Touch test or look…", lambda: self.touch_test(piece_key)).setEnabled(laid)
+        menu.addAction(say("&Lay a coat…"), lambda: self.lay_coat(piece_key))
+        menu.addAction(say("&Touch test or look…"), lambda: self.touch_test(piece_key)).setEnabled(laid)
         uncovered = laid and piece is not None and piece.top is not None and not piece.top.covered
-        menu.addAction("The &mesh cover is set", lambda: self.cover(piece_key)).setEnabled(uncovered)
-        menu.addAction("How did it come &out…", lambda: self.records.ask_outcome(piece_key)).setEnabled(laid)
-        menu.addAction("&Why did it cloud?", lambda: self.review_asked.emit(piece_key)).setEnabled(laid)
+        menu.addAction(say("The &mesh cover is set"), lambda: self.cover(piece_key)).setEnabled(uncovered)
+        menu.addAction(say("How did it come &out…"), lambda: self.records.ask_outcome(piece_key)).setEnabled(laid)
+        menu.addAction(say("&Why did it cloud?"), lambda: self.review_asked.emit(piece_key)).setEnabled(laid)
         menu.addSeparator()
-        menu.addAction("&Edit the piece…", lambda: self.edit_piece(piece_key))
-        menu.addAction("&Corrections…", lambda: self.records.show_recorded(piece_key))
-        menu.addAction("Finis&hing record…", lambda: self.sheet_asked.emit(piece_key))
+        menu.addAction(say("&Edit the piece…"), lambda: self.edit_piece(piece_key))
+        menu.addAction(say("&Corrections…"), lambda: self.records.show_recorded(piece_key))
+        menu.addAction(say("Finis&hing record…"), lambda: self.sheet_asked.emit(piece_key))
         menu.addSeparator()
-        menu.addAction("Take off the &rack…", lambda: self.take_off(piece_key))
+        menu.addAction(say("Take off the &rack…"), lambda: self.take_off(piece_key))
         return menu
 
     def show_menu(self, piece_key: str, at: QPoint) -> None:

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QFileDialog, QWidget
 
 from studiowatch.service.exchange import Exchange
 from studiowatch.service.ports import Clock
+from studiowatch.speech.words import say
 from studiowatch.ui.long_work import LongWork, Work
 from studiowatch.ui.models.exchange import (
     NO_FILES,
@@ -46,7 +47,7 @@ class ExchangeDeeds(QObject):
         if exchange is None:
             return None
         if chosen.first_ms >= self._clock.utc_ms():
-            self.refused.emit(NOTHING_BEHIND)
+            self.refused.emit(say(NOTHING_BEHIND))
             return None
         plan = readings_plan(chosen, senml=senml)
 
@@ -69,8 +70,8 @@ class ExchangeDeeds(QObject):
         exchange = self._there()
         if exchange is None:
             return None
-        title = "Back up now"
-        dialog = QFileDialog(self._window, f"{title}: choose a folder", _documents())
+        title = say("Back up now")
+        dialog = QFileDialog(self._window, say("Back up now: choose a folder"), _documents())
         dialog.setFileMode(QFileDialog.FileMode.Directory)
         dialog.setOption(QFileDialog.Option.ShowDirsOnly)
         dialog.fileSelected.connect(lambda name: self.run(title, lambda show, _: exchange.back_up(Path(name), show)))
@@ -81,12 +82,12 @@ class ExchangeDeeds(QObject):
         exchange = self._there()
         if exchange is None:
             return None
-        title = "Take a file in"
-        dialog = QFileDialog(self._window, title, _documents(), TAKEN_FILES)
+        title = say("Take a file in")
+        dialog = QFileDialog(self._window, title, _documents(), say(TAKEN_FILES))
         dialog.setFileMode(QFileDialog.FileMode.ExistingFile)
         dialog.fileSelected.connect(
             lambda name: self.run(
-                title, lambda show, tell: exchange.take_in(Path(name), show, tell), cancelled_words=TAKEN_SO_FAR
+                title, lambda show, tell: exchange.take_in(Path(name), show, tell), cancelled_words=say(TAKEN_SO_FAR)
             )
         )
         return _opened(dialog)
@@ -110,7 +111,7 @@ class ExchangeDeeds(QObject):
 
     def _there(self) -> Exchange | None:
         if self._exchange is None:
-            self.refused.emit(NO_FILES)
+            self.refused.emit(say(NO_FILES))
         return self._exchange
 
     def _ask_file(self, plan: SavePlan, work: Callable[[Path], Work]) -> QFileDialog:

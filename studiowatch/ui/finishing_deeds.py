@@ -14,6 +14,7 @@ from studiowatch.service.readings_out import Show
 from studiowatch.service.record_page import page
 from studiowatch.service.snapshot import PieceView
 from studiowatch.service.whole_file import whole_file
+from studiowatch.speech.words import mark, say
 from studiowatch.ui.exchange_deeds import ExchangeDeeds
 from studiowatch.ui.long_work import LongWork, Tell, Work
 from studiowatch.ui.models.exchange import NO_FILES
@@ -22,7 +23,7 @@ from studiowatch.ui.print.record_pdf import record_pictures, write_pdf
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.finishing_dialog import FinishingDialog
 
-CHOOSE = "Choose a piece on the rack first."
+CHOOSE = mark("Choose a piece on the rack first.")
 
 
 class FinishingDeeds(QObject):
@@ -39,7 +40,7 @@ class FinishingDeeds(QObject):
     def open(self, piece: PieceView | None) -> FinishingDialog | None:
         """Open the dialog of `piece`."""
         if piece is None or self._sheets is None:
-            self.refused.emit(CHOOSE if piece is None else NO_FILES)
+            self.refused.emit(say(CHOOSE if piece is None else NO_FILES))
             return None
         dialog = FinishingDialog(piece.title, self.style, self._window)
         dialog.changed.connect(lambda choice: self._look(dialog, piece.key, choice))
@@ -91,11 +92,11 @@ class FinishingDeeds(QObject):
 
         def write(show: Show, tell: Tell) -> str:
             if sheets is None:
-                raise ExchangeFault(NO_FILES)
+                raise ExchangeFault(say(NO_FILES))
             sheet = sheets.sheet(piece_key, with_notes=choice.with_notes)
             if sheet.photo_trouble:
                 tell(sheet.photo_trouble)
-            show(0.3, "drawing the pages")
+            show(0.3, say("drawing the pages"))
             try:
                 if form is Form.HTML:
                     with whole_file(path) as out:
@@ -109,9 +110,13 @@ class FinishingDeeds(QObject):
                         unfinished.unlink(missing_ok=True)
             except OSError as fault:
                 raise ExchangeFault(
-                    f"{path} cannot be written: {fault.strerror or fault}. Choose another place."
+                    say(
+                        "{path} cannot be written: {reason}. Choose another place.",
+                        path=path,
+                        reason=fault.strerror or fault,
+                    )
                 ) from fault
-            return f"Written to {path}."
+            return say("Written to {path}.", path=path)
 
         return write
 

@@ -7,12 +7,13 @@ from collections.abc import Callable, Mapping, Sequence
 from PySide6.QtCore import QObject, QProcess, Signal
 
 from studiowatch.service.snapshot import Snapshot
+from studiowatch.speech.words import mark, say
 from studiowatch.ui.models.first_steps import DONE, ELSEWHERE, is_first_run
 from studiowatch.ui.settings import ViewSettings
 from studiowatch.ui.widgets.first_steps_page import FirstStepsPage
 
 Start = Callable[[Sequence[str]], bool]
-NOT_STARTED = "The made-up studio could not be started; run `studiowatch demo` in a terminal."
+NOT_STARTED = mark("The made-up studio could not be started; run `studiowatch demo` in a terminal.")
 
 
 def start_beside(words: Sequence[str]) -> bool:
@@ -77,8 +78,8 @@ class FirstDeeds(QObject):
         if deed != "demo":
             self._deeds[deed]()
         elif not self._demo:
-            self.refused.emit("This is the made-up studio already: look around.")
+            self.refused.emit(say("This is the made-up studio already: look around."))
         elif self._start(self._demo):
-            self.done.emit(f"The made-up studio is opening. {ELSEWHERE}")
+            self.done.emit(f"{say('The made-up studio is opening.')} {say(ELSEWHERE)}")
         else:
-            self.refused.emit(NOT_STARTED)
+            self.refused.emit(say(NOT_STARTED))

@@ -14,9 +14,9 @@ from studiowatch.studio.review_causes import TITLES, Cause
 
 def add_help(bar: QMenuBar, example: Callable[[Cause], object]) -> QMenu:
     """Add the menu; `example` shows the made-up coat of a cause."""
-    shown = bar.addMenu("Hel&p")
-    causes = shown.addMenu("&What clouded coats look like")
-    causes.setAccessibleName("What clouded coats look like")
+    shown = bar.addMenu(say("Hel&p"))
+    causes = shown.addMenu(say("&What clouded coats look like"))
+    causes.setAccessibleName(say("What clouded coats look like"))
     for letter, cause in zip(ascii_lowercase, Cause, strict=False):
         causes.addAction(f"&{letter}   {say(TITLES[cause])}", partial(example, cause))
     return shown

@@ -11,11 +11,12 @@ from PySide6.QtCore import QObject, Signal
 
 from studiowatch.service.exchange import ExchangeFault, Interrupted
 from studiowatch.service.readings_out import Show
+from studiowatch.speech.words import mark, say
 
 logger = logging.getLogger(__name__)
 EVERY_S = 0.05  # s between two signals of progress: more would only be painted over
 JOIN_S = 10.0  # s, longer than any step between two looks at whether it is to end
-OWN_FAULT = "This could not be done because of a fault in the program: {fault}. Please report it."
+OWN_FAULT = mark("This could not be done because of a fault in the program: {fault}. Please report it.")
 
 Tell = Callable[[str], None]
 Work = Callable[[Show, Tell], str]
@@ -61,7 +62,7 @@ class LongWork(QObject):
         if self._thread.is_alive():
             self._thread.join(JOIN_S)
         if self._thread.is_alive():
-            raise RuntimeError(f"the work's thread did not end within {JOIN_S:g} s")
+            raise RuntimeError(f"the work's thread did not end within {JOIN_S:g} s")  # not said
 
     def _show(self, share: float, words: str) -> None:
         if self._ending.is_set():
@@ -79,7 +80,7 @@ class LongWork(QObject):
         except ExchangeFault as fault:
             self.failed.emit(str(fault))
         except Exception as fault:  # the thread's top
-            logger.exception("long work failed")
-            self.failed.emit(OWN_FAULT.format(fault=fault))
+            logger.exception("long work failed")  # not said
+            self.failed.emit(say(OWN_FAULT, fault=fault))
         else:
             self.done.emit(words)

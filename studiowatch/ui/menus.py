@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from functools import partial
 
@@ -11,16 +11,17 @@ from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QMainWindow, QMenu, QMenuBar
 
 from studiowatch.service.snapshot import UndoView
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.review_causes import Cause
 from studiowatch.ui.help_menu import add_help
 from studiowatch.ui.records_menu import RecordsDeeds, add_records, add_saving
 
 _REMINDERS = (
-    ("Remind me in &10 min", "Ctrl+R"),
-    ("Remind me in &30 min", "Ctrl+Shift+R"),
-    ("Not until the coat is &dry", "Ctrl+Alt+R"),
+    (mark("Remind me in &10 min"), "Ctrl+R"),
+    (mark("Remind me in &30 min"), "Ctrl+Shift+R"),
+    (mark("Not until the coat is &dry"), "Ctrl+Alt+R"),
 )
-UNDO, REDO = "&Undo", "Do a&gain"
+UNDO, REDO = mark("&Undo"), mark("Do a&gain")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -82,28 +83,28 @@ class MenuActions:
     def show_undo(self, view: UndoView) -> None:
         """Name what undo and redo would do."""
         for action, word, words in ((self.undo, UNDO, view.undo), (self.redo, REDO, view.redo)):
-            text = f"{word}: {words.replace('&', '&&')}" if words else word
+            text = f"{say(word)}: {words.replace('&', '&&')}" if words else say(word)
             if action.text() != text:
                 action.setText(text)
 
 
 def add_menus(
-    window: QMainWindow, deeds: MenuDeeds, spans: tuple[str, ...], *, starts_at_login: bool = False
+    window: QMainWindow, deeds: MenuDeeds, spans: Mapping[str, str], *, starts_at_login: bool = False
 ) -> MenuActions:
-    """Fill the window's menu bar, and return the entries that change."""
+    """Fill the window's menu bar, and return the entries that change; `spans` names each span of the history."""
     bar = window.menuBar()
-    bar.setAccessibleName("Menus")
+    bar.setAccessibleName(say("Menus"))
     rack = _rack_menu(bar, deeds, starts_at_login=starts_at_login)
-    edit = bar.addMenu("&Edit")
-    undo = edit.addAction(UNDO, deeds.undo)
+    edit = bar.addMenu(say("&Edit"))
+    undo = edit.addAction(say(UNDO), deeds.undo)
     undo.setShortcut(QKeySequence("Ctrl+Z"))
-    redo = edit.addAction(REDO, deeds.redo)
+    redo = edit.addAction(say(REDO), deeds.redo)
     redo.setShortcuts([QKeySequence("Ctrl+Shift+Z"), QKeySequence("Ctrl+Y")])
     warnings = _warnings_menu(bar, deeds)
     view, night, contrast = _view_menu(bar, deeds)
-    history = bar.addMenu("&History")
-    for index, span in enumerate(spans, start=1):
-        history.addAction(f"&{span}", QKeySequence(f"Ctrl+{index}"), partial(deeds.span, span))
+    history = bar.addMenu(say("&History"))
+    for index, (span, words) in enumerate(spans.items(), start=1):
+        history.addAction(say(words), QKeySequence(f"Ctrl+{index}"), partial(deeds.span, span))
     add_saving(history, deeds.records)
     records = add_records(bar, deeds.records)
     shown = add_help(bar, deeds.example)
@@ -113,64 +114,64 @@ def add_menus(
 
 
 def _view_menu(bar: QMenuBar, deeds: MenuDeeds) -> tuple[QMenu, QAction, QAction]:
-    view = bar.addMenu("&View")
-    night = view.addAction("&Night colours")
+    view = bar.addMenu(say("&View"))
+    night = view.addAction(say("&Night colours"))
     night.setCheckable(True)
     night.setShortcut(QKeySequence("Ctrl+D"))
     night.toggled.connect(deeds.night)
-    contrast = view.addAction("High &contrast")
+    contrast = view.addAction(say("High &contrast"))
     contrast.setCheckable(True)
     contrast.setShortcut(QKeySequence("Ctrl+Shift+C"))
     contrast.toggled.connect(deeds.contrast)
     view.addSeparator()
-    larger = view.addAction("&Larger text")
+    larger = view.addAction(say("&Larger text"))
     larger.setShortcuts([QKeySequence("Ctrl++"), QKeySequence("Ctrl+=")])
     larger.triggered.connect(deeds.larger)
-    view.addAction("&Smaller text", QKeySequence("Ctrl+-"), deeds.smaller)
-    view.addAction("Text at &100 %", QKeySequence("Ctrl+0"), deeds.plain_size)
-    view.addAction("&Units and language…", QKeySequence("Ctrl+Shift+U"), deeds.units)
+    view.addAction(say("&Smaller text"), QKeySequence("Ctrl+-"), deeds.smaller)
+    view.addAction(say("Text at &100 %"), QKeySequence("Ctrl+0"), deeds.plain_size)
+    view.addAction(say("&Units and language…"), QKeySequence("Ctrl+Shift+U"), deeds.units)
     view.addSeparator()
-    view.addAction("&From across the room", QKeySequence("F11"), deeds.across)
-    view.addAction("The finishing &plan", QKeySequence("Ctrl+P"), deeds.plan)
-    view.addAction("The &board", QKeySequence("Ctrl+B"), deeds.board)
+    view.addAction(say("&From across the room"), QKeySequence("F11"), deeds.across)
+    view.addAction(say("The finishing &plan"), QKeySequence("Ctrl+P"), deeds.plan)
+    view.addAction(say("The &board"), QKeySequence("Ctrl+B"), deeds.board)
     view.addSeparator()
-    view.addAction("F&irst steps", QKeySequence("Ctrl+Shift+F"), deeds.first)
+    view.addAction(say("F&irst steps"), QKeySequence("Ctrl+Shift+F"), deeds.first)
     return view, night, contrast
 
 
 def _rack_menu(bar: QMenuBar, deeds: MenuDeeds, *, starts_at_login: bool) -> QMenu:
-    rack = bar.addMenu("&Rack")
-    rack.addAction("&Register a piece…", QKeySequence("Ctrl+N"), deeds.register)
-    rack.addAction("&Lay a coat…", QKeySequence("Ctrl+L"), deeds.lay)
-    rack.addAction("The &mesh cover is set", QKeySequence("Ctrl+M"), deeds.cover)
-    rack.addAction("&Touch test or look…", QKeySequence("Ctrl+T"), deeds.test)
-    rack.addAction("How did it come &out…", QKeySequence("Ctrl+O"), deeds.outcome)
-    rack.addAction("&Why did it cloud?", QKeySequence("Ctrl+E"), deeds.why)
-    rack.addAction("Type a read&ing…", QKeySequence("Ctrl+G"), deeds.read)
+    rack = bar.addMenu(say("&Rack"))
+    rack.addAction(say("&Register a piece…"), QKeySequence("Ctrl+N"), deeds.register)
+    rack.addAction(say("&Lay a coat…"), QKeySequence("Ctrl+L"), deeds.lay)
+    rack.addAction(say("The &mesh cover is set"), QKeySequence("Ctrl+M"), deeds.cover)
+    rack.addAction(say("&Touch test or look…"), QKeySequence("Ctrl+T"), deeds.test)
+    rack.addAction(say("How did it come &out…"), QKeySequence("Ctrl+O"), deeds.outcome)
+    rack.addAction(say("&Why did it cloud?"), QKeySequence("Ctrl+E"), deeds.why)
+    rack.addAction(say("Type a read&ing…"), QKeySequence("Ctrl+G"), deeds.read)
     rack.addSeparator()
-    rack.addAction("&Edit the piece…", QKeySequence("F2"), deeds.edit)
-    rack.addAction("&Corrections…", QKeySequence("Ctrl+K"), deeds.correct)
-    rack.addAction("Finis&hing record…", QKeySequence("Ctrl+Shift+P"), deeds.finishing)
-    rack.addAction("Ta&ke off the rack…", deeds.take_off)
+    rack.addAction(say("&Edit the piece…"), QKeySequence("F2"), deeds.edit)
+    rack.addAction(say("&Corrections…"), QKeySequence("Ctrl+K"), deeds.correct)
+    rack.addAction(say("Finis&hing record…"), QKeySequence("Ctrl+Shift+P"), deeds.finishing)
+    rack.addAction(say("Ta&ke off the rack…"), deeds.take_off)
     rack.addSeparator()
-    rack.addAction("&Find on the rack", QKeySequence("Ctrl+F"), deeds.find)
-    rack.addAction("&Archived pieces…", QKeySequence("Ctrl+Shift+A"), deeds.archive)
-    rack.addAction("&Data sheets…", QKeySequence("Ctrl+Shift+D"), deeds.sheets)
+    rack.addAction(say("&Find on the rack"), QKeySequence("Ctrl+F"), deeds.find)
+    rack.addAction(say("&Archived pieces…"), QKeySequence("Ctrl+Shift+A"), deeds.archive)
+    rack.addAction(say("&Data sheets…"), QKeySequence("Ctrl+Shift+D"), deeds.sheets)
     rack.addSeparator()
-    login = rack.addAction("&Start at login")
+    login = rack.addAction(say("&Start at login"))
     login.setCheckable(True)
     login.setChecked(starts_at_login)
     login.toggled.connect(deeds.login)
-    rack.addAction("&Quit", QKeySequence("Ctrl+Q"), deeds.quit)
+    rack.addAction(say("&Quit"), QKeySequence("Ctrl+Q"), deeds.quit)
     return rack
 
 
 def _warnings_menu(bar: QMenuBar, deeds: MenuDeeds) -> QMenu:
-    warnings = bar.addMenu("&Warnings")
-    warnings.addAction("&Heard", QKeySequence("Ctrl+H"), deeds.hear)
+    warnings = bar.addMenu(say("&Warnings"))
+    warnings.addAction(say("&Heard"), QKeySequence("Ctrl+H"), deeds.hear)
     for number, (words, keys) in enumerate(_REMINDERS):
-        warnings.addAction(words, QKeySequence(keys), partial(deeds.put_off, number))
+        warnings.addAction(say(words), QKeySequence(keys), partial(deeds.put_off, number))
     warnings.addSeparator()
-    warnings.addAction("&Quiet hours…", QKeySequence("Ctrl+U"), deeds.quiet)
-    warnings.addAction("&Try the sound", QKeySequence("Ctrl+Shift+S"), deeds.try_sound)
+    warnings.addAction(say("&Quiet hours…"), QKeySequence("Ctrl+U"), deeds.quiet)
+    warnings.addAction(say("&Try the sound"), QKeySequence("Ctrl+Shift+S"), deeds.try_sound)
     return warnings

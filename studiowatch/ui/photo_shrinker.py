@@ -8,6 +8,7 @@ from PySide6.QtCore import QBuffer, QIODevice, QSize, Qt
 from PySide6.QtGui import QImage, QImageReader, QPainter
 
 from studiowatch.service.photos import NoPicture
+from studiowatch.speech.words import say
 
 LONGEST_PX = 1600  # of the longer side: sharp across half a printed page
 MOST_MEGAPIXELS = 200  # of a picture that is opened at all: beyond any camera's own; assumption
@@ -33,7 +34,7 @@ def shrink_photo(path: Path) -> bytes:
     buffer = QBuffer()
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
     if not plain.save(buffer, "JPEG", _QUALITY):  # type: ignore[call-overload]
-        raise NoPicture("no JPEG could be made of it")
+        raise NoPicture(say("no JPEG could be made of it"))
     return bytes(buffer.data().data())
 
 
@@ -43,14 +44,21 @@ def _read(path: Path) -> QImage:
     reader.setAutoTransform(True)
     size = reader.size()
     if not reader.canRead():
-        raise NoPicture("it is not a picture of a kind that is known here")
+        raise NoPicture(say("it is not a picture of a kind that is known here"))
     if size.isValid() and size.width() * size.height() > MOST_MEGAPIXELS * 1e6:
-        raise NoPicture(f"it has {size.width()} × {size.height()} pixels, more than {MOST_MEGAPIXELS} million")
+        raise NoPicture(
+            say(
+                "it has {width} × {height} pixels, more than {most} million",
+                width=size.width(),
+                height=size.height(),
+                most=MOST_MEGAPIXELS,
+            )
+        )
     if size.isValid() and max(size.width(), size.height()) > LONGEST_PX:
         reader.setScaledSize(size.scaled(QSize(LONGEST_PX, LONGEST_PX), Qt.AspectRatioMode.KeepAspectRatio))
     picture = reader.read()
     if picture.isNull():
-        raise NoPicture(f"it is broken ({reader.errorString().rstrip('.').lower()})")
+        raise NoPicture(say("it is broken ({reason})", reason=reader.errorString().rstrip(".").lower()))
     if max(picture.width(), picture.height()) > LONGEST_PX:
         picture = picture.scaled(
             LONGEST_PX,

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from functools import partial
 from typing import TypeVar
 
@@ -12,6 +13,7 @@ from studiowatch.service.commands import Command
 from studiowatch.service.correction_commands import Redo, RestorePiece, TakeBackCoat, Undo
 from studiowatch.service.ports import Clock, Desk
 from studiowatch.service.snapshot import CoatView, PieceView, Snapshot
+from studiowatch.speech.words import say
 from studiowatch.studio.pieces import Coat
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.recorded import LineKind, RecordedLine
@@ -59,7 +61,7 @@ class RecordDeeds(QObject):
         """Open what was recorded of a piece."""
         piece = self.piece(piece_key)
         if piece is None:
-            self.refused.emit("Choose a piece on the rack first.")
+            self.refused.emit(say("Choose a piece on the rack first."))
             return None
         shown = RecordedDialog(piece, self._clock.utc_ms, self.style, self._window)
         shown.correct.connect(partial(self.correct, piece_key, over=shown))
@@ -95,8 +97,8 @@ class RecordDeeds(QObject):
     def restore(self, piece_key: str) -> None:
         """Put an archived piece back on the rack."""
         archived = self.snapshot.archived if self.snapshot else ()
-        title = next((piece.title for piece in archived if piece.key == piece_key), "The piece")
-        self._send(RestorePiece(piece_key=piece_key), f"{title} is back on the rack.")
+        title = next((piece.title for piece in archived if piece.key == piece_key), say("The piece"))
+        self._send(RestorePiece(piece_key=piece_key), say("{title} is back on the rack.", title=title))
 
     def correct(self, piece_key: str, line: RecordedLine, over: QDialog | None = None) -> FormDialog | None:
         """Open the form that corrects a line of what was recorded."""
@@ -134,7 +136,7 @@ class RecordDeeds(QObject):
         """Ask how a coat came out, the topmost one if none is named."""
         piece = self.piece(piece_key)
         if piece is None or piece.top is None:
-            self.refused.emit("No coat was laid on that piece yet: nothing came out.")
+            self.refused.emit(say("No coat was laid on that piece yet: nothing came out."))
             return None
         form = OutcomeDialog(
             piece=piece,
@@ -150,8 +152,10 @@ class RecordDeeds(QObject):
     def _offer_review(self, coat_key: str) -> None:
         if not coat_key:
             return
-        detail = "The review weighs what the room did under it, and says what to do now."
-        box = question(self._window, "Look at why it may have clouded?", detail, "Look at why", "Not now")
+        detail = say("The review weighs what the room did under it, and says what to do now.")
+        box = question(
+            self._window, say("Look at why it may have clouded?"), detail, say("Look at why"), say("Not now")
+        )
         box.accepted.connect(partial(self.review_asked.emit, coat_key))
         box.open()
 
@@ -162,17 +166,22 @@ class RecordDeeds(QObject):
             return None
         piece, coat, _ = found
         if line.take_back is not None:
-            self._send(line.take_back, f"Taken back: {line.words} ({coat.label} on {piece.title}).")
+            self._send(
+                line.take_back,
+                say("Taken back: {what} ({coat} on {title}).", what=line.words, coat=coat.label, title=piece.title),
+            )
             return None
-        box = QMessageBox(QMessageBox.Icon.NoIcon, "studiowatch", f"Was {coat.label} not laid on {piece.title}?")
+        asked = say("Was {coat} not laid on {title}?", coat=coat.label, title=piece.title)
+        box = QMessageBox(QMessageBox.Icon.NoIcon, "studiowatch", asked)
         box.setParent(over or self._window, box.windowFlags())
-        box.setInformativeText("Its looks go with it. The history of corrections keeps what stood here.")
-        for words, again in (("Not laid, still to come", True), ("Not laid, not to come", False)):
+        box.setInformativeText(say("Its looks go with it. The history of corrections keeps what stood here."))
+        for words, again in ((say("Not laid, still to come"), True), (say("Not laid, not to come"), False)):
             made = box.addButton(words, QMessageBox.ButtonRole.ActionRole)
             made.setAutoDefault(False)
             command = TakeBackCoat(coat_key=coat.key, plan_again=again)
-            made.clicked.connect(partial(self._send, command, f"Taken back: {coat.label} on {piece.title}."))
-        keep = box.addButton("Keep it", QMessageBox.ButtonRole.RejectRole)
+            taken = say("Taken back: {coat} on {title}.", coat=coat.label, title=piece.title)
+            made.clicked.connect(partial(self._send, command, taken))
+        keep = box.addButton(say("Keep it"), QMessageBox.ButtonRole.RejectRole)
         box.setDefaultButton(keep)
         box.setEscapeButton(keep)
         box.finished.connect(box.deleteLater)
@@ -181,26 +190,26 @@ class RecordDeeds(QObject):
 
     def undo(self) -> None:
         """Undo what was done last."""
-        self._send_back(Undo(), "Undone: {}.")
+        self._send_back(Undo(), lambda what: say("Undone: {what}.", what=what))
 
     def redo(self) -> None:
         """Do again what was undone last."""
-        self._send_back(Redo(), "Done again: {}.")
+        self._send_back(Redo(), lambda what: say("Done again: {what}.", what=what))
 
     def _coat(self, piece_key: str, coat_key: str) -> tuple[PieceView, CoatView, Coat] | None:
         piece = self.piece(piece_key)
         for coat in () if piece is None else piece.coats:
             if piece is not None and coat.key == coat_key and coat.recorded is not None:
                 return piece, coat, coat.recorded
-        self.refused.emit("That is not in the records any more.")
+        self.refused.emit(say("That is not in the records any more."))
         return None
 
     def _send(self, command: Command, words: str, *_clicked: object) -> None:
-        self._send_back(command, words.replace("{", "{{").replace("}", "}}"))
+        self._send_back(command, lambda _answer: words)
 
-    def _send_back(self, command: Command, words: str) -> None:
+    def _send_back(self, command: Command, words_for: Callable[[str], str]) -> None:
         def done(answer: str) -> None:
-            self.done.emit(words.format(answer))
+            self.done.emit(words_for(answer))
 
         self._courier.send(command, owner=self, done=done, refused=self.refused.emit)
 

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QFileDialog, QWidget
 from studiowatch.service.ports import Clock
 from studiowatch.service.review_ports import Reviews
 from studiowatch.service.snapshot import CoatView, PieceView
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.pieces import Outcome
 from studiowatch.studio.review_causes import Cause
 from studiowatch.studio.review_views import Reliability, Review
@@ -20,8 +21,8 @@ from studiowatch.ui.review_worker import Example, ReviewWorker
 from studiowatch.ui.widgets.review_page import ReviewPage
 
 WARM_AFTER_MS = 180_000  # ms after the start, when the coats on the rack are long dried through the log
-NOTHING_LAID = "Choose a piece with a coat on it first: a review is of one coat."
-NOT_HERE = "No coat can be reviewed here: this window has no records to look into."
+NOTHING_LAID = mark("Choose a piece with a coat on it first: a review is of one coat.")
+NOT_HERE = mark("No coat can be reviewed here: this window has no records to look into.")
 
 
 class ReviewDeeds(QObject):
@@ -52,7 +53,7 @@ class ReviewDeeds(QObject):
     def open_coat(self, coat_key: str) -> None:
         """Review one coat."""
         if self._worker is None:
-            self.refused.emit(NOT_HERE)
+            self.refused.emit(say(NOT_HERE))
             return
         self._page.wait()
         self.opened.emit()
@@ -61,7 +62,7 @@ class ReviewDeeds(QObject):
     def open_example(self, cause: Cause) -> None:
         """Show the made-up coat of a cause."""
         if self._worker is None:
-            self.refused.emit(NOT_HERE)
+            self.refused.emit(say(NOT_HERE))
             return
         self._page.wait()
         self.opened.emit()
@@ -71,7 +72,7 @@ class ReviewDeeds(QObject):
         """Review the coat of a piece that most likely is meant: the last that came out badly, else the topmost."""
         coat = None if piece is None else meant_coat(piece)
         if coat is None:
-            self.refused.emit(NOTHING_LAID)
+            self.refused.emit(say(NOTHING_LAID))
         else:
             self.open_coat(coat.key)
 
@@ -107,14 +108,14 @@ class ReviewDeeds(QObject):
         review = self._page.review
         if review is not None:
             now_ms = self._clock.utc_ms()
-            self._ask("Save the review as PDF", "pdf", lambda path: write_review(review, path, "a4", now_ms))
+            self._ask(say("Save the review as PDF"), "pdf", lambda path: write_review(review, path, "a4", now_ms))
 
     def save_csv(self) -> None:
         """Ask where to, and save the figures as CSV."""
         review = self._page.review
         if review is not None:
             text = review_csv(review)
-            self._ask("Save the figures as CSV", "csv", lambda path: _write(path, text))
+            self._ask(say("Save the figures as CSV"), "csv", lambda path: _write(path, text))
 
     def _ask(self, title: str, ending: str, write: Callable[[Path], None]) -> None:
         folder = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.DocumentsLocation)
@@ -122,7 +123,7 @@ class ReviewDeeds(QObject):
         dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
         dialog.setDefaultSuffix(ending)
         dialog.setNameFilter(f"*.{ending}")
-        dialog.selectFile(f"review.{ending}")
+        dialog.selectFile(f"{say('review')}.{ending}")
         dialog.fileSelected.connect(lambda name: self._save(Path(name), write))
         dialog.finished.connect(dialog.deleteLater)
         dialog.open()
@@ -131,9 +132,12 @@ class ReviewDeeds(QObject):
         try:
             write(path)
         except OSError as fault:
-            self.refused.emit(f"{path} cannot be written: {fault.strerror or fault}. Choose another place.")
+            reason = fault.strerror or fault
+            self.refused.emit(
+                say("{path} cannot be written: {reason}. Choose another place.", path=path, reason=reason)
+            )
         else:
-            self.done.emit(f"Saved as {path.name}.")
+            self.done.emit(say("Saved as {name}.", name=path.name))
 
 
 def meant_coat(piece: PieceView) -> CoatView | None:

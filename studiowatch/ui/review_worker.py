@@ -13,6 +13,7 @@ from PySide6.QtCore import QObject, Signal
 from studiowatch.service.atlas import example_of
 from studiowatch.service.review_desk import REFUSALS
 from studiowatch.service.review_ports import Reviews
+from studiowatch.speech.words import say
 from studiowatch.studio.review_causes import Cause
 from studiowatch.studio.review_views import Review
 
@@ -105,8 +106,8 @@ class ReviewWorker(QObject):
         except REFUSALS as refusal:
             trouble = str(refusal)
         except Exception as error:  # the thread's top: said on the page, and loud in the log
-            logger.exception("a review could not be worked out")
-            trouble = f"The review cannot be worked out: {error}"
+            logger.exception("a review could not be worked out")  # not said
+            trouble = say("The review cannot be worked out: {reason}", reason=error)
         if serial == self._serial:
             self._worked.emit(serial, answer, trouble)
 

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QMessageBox, QWidget
 from studiowatch.service.ports import Desk
 from studiowatch.service.product_views import SheetEntry
 from studiowatch.service.sheet_commands import DropSheet
+from studiowatch.speech.words import say
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.question import question
@@ -54,8 +55,10 @@ class SheetDeeds(QObject):
 
     def drop(self, shelf: ShelfDialog, entry: SheetEntry) -> QMessageBox:
         """Ask, then delete a sheet of hers."""
-        detail = "Archived pieces keep its name, and what was recorded of their coats."
-        box = question(shelf, f"Delete the sheet {entry.sheet.title}?", detail, "Delete it", "Keep it")
+        detail = say("Archived pieces keep its name, and what was recorded of their coats.")
+        box = question(
+            shelf, say("Delete the sheet {title}?", title=entry.sheet.title), detail, say("Delete it"), say("Keep it")
+        )
         box.accepted.connect(partial(self._drop, shelf, entry))
         box.open()
         return box
@@ -63,7 +66,7 @@ class SheetDeeds(QObject):
     def _drop(self, shelf: ShelfDialog, entry: SheetEntry) -> None:
         def done(_name: str) -> None:
             shelf.show_shelf()
-            self.done.emit(f"Deleted: the sheet {entry.sheet.title}")
+            self.done.emit(say("Deleted: the sheet {title}", title=entry.sheet.title))
 
         def refused(sentence: str) -> None:
             box = QMessageBox(QMessageBox.Icon.NoIcon, "studiowatch", sentence, parent=shelf)

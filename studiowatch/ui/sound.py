@@ -16,6 +16,7 @@ from typing import Protocol
 import miniaudio
 import numpy as np
 
+from studiowatch.speech.words import mark, say
 from studiowatch.ui.models.alarm import Sound
 from studiowatch.ui.players import play_elsewhere, player_name
 
@@ -23,7 +24,7 @@ _RATE_HZ = 44100
 _CHANNELS = 1
 _LONGEST_SOUND_S = 5.0
 _NULL_BACKEND = "Null"  # what the library calls a device that plays into nothing
-NO_SOUND = "no sound on this machine"
+NO_SOUND = mark("no sound on this machine")
 
 logger = logging.getLogger(__name__)
 
@@ -69,7 +70,7 @@ class DeviceSpeaker:
         self._wanted.put(None)
         self._thread.join(timeout=2 * _LONGEST_SOUND_S)
         if self._thread.is_alive():
-            raise RuntimeError("the speaker's thread lives on")
+            raise RuntimeError("the speaker's thread lives on")  # not said
 
     def _run(self) -> None:
         while (wanted := self._wanted.get()) is not None:
@@ -77,31 +78,33 @@ class DeviceSpeaker:
                 self._trouble = self._sound(*wanted)
             except Exception:  # the thread's top: the next warning is to be heard all the same
                 logger.exception("a sound could not be played")
-                self._trouble = NO_SOUND
+                self._trouble = say(NO_SOUND)
 
     @staticmethod
     def _sound(sound: Sound, loudness: float) -> str:
         try:
             trouble = _play(sound, loudness)
         except miniaudio.MiniaudioError:
-            trouble = NO_SOUND
+            trouble = say(NO_SOUND)
         return "" if trouble and play_elsewhere(wave_file(sound, loudness)) else trouble
 
 
 def sound_trouble() -> str:
     """Return why nothing can be heard on this machine, or ""."""
-    return "" if _backends() or player_name() else NO_SOUND
+    return "" if _backends() or player_name() else say(NO_SOUND)
 
 
 def sound_way() -> str:
     """Return what a warning would be heard through on this machine."""
     backends, player = _backends(), player_name()
     if backends:
-        names = " or ".join(backend.name for backend in backends)
-        return f"the sound device ({names})" + (f", else the player {player}" if player else "")
+        names = say(" or ").join(backend.name for backend in backends)
+        if player:
+            return say("the sound device ({names}), else the player {player}", names=names, player=player)
+        return say("the sound device ({names})", names=names)
     if player:
-        return f"the player {player}"
-    return "the desktop's beep and a flash of the window"
+        return say("the player {player}", player=player)
+    return say("the desktop's beep and a flash of the window")
 
 
 def sound_file(sound: Sound) -> bytes:
@@ -126,14 +129,14 @@ def _play(sound: Sound, loudness: float) -> str:
     """Play `sound` to its end, and return the trouble, or ""."""
     backends = _backends()
     if not backends:
-        return NO_SOUND
+        return say(NO_SOUND)
     decoded = miniaudio.decode(sound_file(sound), nchannels=_CHANNELS, sample_rate=_RATE_HZ)
     device = miniaudio.PlaybackDevice(
         nchannels=_CHANNELS, sample_rate=_RATE_HZ, backends=backends, app_name="studiowatch"
     )
     with device:
         if device.backend == _NULL_BACKEND:
-            return NO_SOUND
+            return say(NO_SOUND)
         ended = threading.Event()
         stream = _stream(_scaled(decoded.samples.tobytes(), loudness), ended)
         next(stream)

@@ -97,7 +97,7 @@ def _text(style: Style) -> str:
         "caution": theme.caution,
         "act": theme.act,
     }
-    rules.append(f"SpanChooser > QLabel {{ font-size: {px(16)}px; font-weight: 700; }}")
+    rules.append(f"SpanChooser > QLabel {{ font-size: {px(16)}px; font-weight: 700; }}")  # not said
     rules += [f'QLabel[tone="{tone}"] {{ color: {colour}; }}' for tone, colour in tones.items()]
     return "\n".join(rules)
 

@@ -6,18 +6,23 @@ from PySide6.QtCore import QObject, QRectF, Qt, Signal
 from PySide6.QtGui import QIcon, QPainter, QPixmap
 from PySide6.QtWidgets import QMenu, QSystemTrayIcon
 
+from studiowatch.speech.words import say
 from studiowatch.studio.words import Level, Sentence
 from studiowatch.ui.theme import LIGHT
 from studiowatch.ui.widgets.marks import paint_mark
 
-TRAY_WORDS = Sentence(
-    level=Level.CALM,
-    headline="studiowatch keeps watching",
-    detail="The window is closed; the watch goes on from the tray.",
-    advice="Quit from the tray's menu.",
-)
 _SIDE_PX = 64
 _MARK_SHARE = 0.62  # of the icon, at its lower right: told apart by shape at 16 pixels
+
+
+def tray_words() -> Sentence:
+    """Return what is said once, as the window closes and the watch goes on."""
+    return Sentence(
+        level=Level.CALM,
+        headline=say("studiowatch keeps watching"),
+        detail=say("The window is closed; the watch goes on from the tray."),
+        advice=say("Quit from the tray's menu."),
+    )
 
 
 class Tray(QObject):
@@ -36,13 +41,13 @@ class Tray(QObject):
             return
         self._menu = QMenu()
         self._menu.setAccessibleName("studiowatch")
-        self._sentence = self._menu.addAction("Starting", self.opened.emit)
+        self._sentence = self._menu.addAction(say("Starting"), self.opened.emit)
         self._prompt = self._menu.addAction("", self.opened.emit)
         self._prompt.setVisible(False)
         self._menu.addSeparator()
-        self._menu.addAction("Open the window", self.opened.emit)
-        self._menu.addAction("From across the room", self.across_asked.emit)
-        self._menu.addAction("Quit", self.quit_asked.emit)
+        self._menu.addAction(say("Open the window"), self.opened.emit)
+        self._menu.addAction(say("From across the room"), self.across_asked.emit)
+        self._menu.addAction(say("Quit"), self.quit_asked.emit)
         self._icon = QSystemTrayIcon(icon, self)
         self._icon.setToolTip("studiowatch")
         self._icon.setContextMenu(self._menu)

@@ -9,6 +9,7 @@ from PySide6.QtGui import QCursor
 from PySide6.QtWidgets import QApplication, QMenu, QWidget
 
 from studiowatch.service.snapshot import Snapshot, WarningView
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.warnings import WarningState
 from studiowatch.ui.bell import Bell
 from studiowatch.ui.deeds import Deeds
@@ -17,9 +18,9 @@ from studiowatch.ui.parts import Parts
 from studiowatch.ui.widgets.quiet_dialog import QuietDialog
 
 HEARABLE = (WarningState.RAISED, WarningState.REMIND)
-NOTHING_WAITS = "No warning waits for an answer."
-NOTHING_HEARD = "Nothing can be heard on this machine: the window flashes instead."
-SOUNDED = "That is the sound of a warning, as loud as it gets."
+NOTHING_WAITS = mark("No warning waits for an answer.")
+NOTHING_HEARD = mark("Nothing can be heard on this machine: the window flashes instead.")
+SOUNDED = mark("That is the sound of a warning, as loud as it gets.")
 
 
 class WarningDeeds(QObject):
@@ -65,7 +66,7 @@ class WarningDeeds(QObject):
     def menu_for(self, warning_key: str) -> QMenu:
         """Return the choices of when to be reminded; the menu deletes itself."""
         menu = QMenu(self._window)
-        menu.setAccessibleName("When to be reminded")
+        menu.setAccessibleName(say("When to be reminded"))
         menu.aboutToHide.connect(menu.deleteLater)
         warning = next((one for one in self._warnings if one.key == warning_key), None)
         for reminder in () if warning is None else self._choices(warning):
@@ -75,7 +76,7 @@ class WarningDeeds(QObject):
     def try_sound(self) -> None:
         """Sound as a warning that nobody has heard."""
         self.bell.try_out()
-        self.said.emit(NOTHING_HEARD if self._parts.speaker.trouble else SOUNDED)
+        self.said.emit(say(NOTHING_HEARD if self._parts.speaker.trouble else SOUNDED))
 
     def choose_quiet_hours(self) -> QuietDialog:
         """Open the form for the quiet hours."""
@@ -96,7 +97,7 @@ class WarningDeeds(QObject):
     def _first(self, states: tuple[WarningState, ...]) -> WarningView | None:
         found = next((one for one in self._warnings if one.state in states), None)
         if found is None:
-            self.said.emit(NOTHING_WAITS)
+            self.said.emit(say(NOTHING_WAITS))
         return found
 
     def _choices(self, warning: WarningView) -> tuple[Reminder, ...]:

@@ -10,6 +10,7 @@ from PySide6.QtGui import QCloseEvent, QHideEvent, QKeySequence, QPaintEvent, QS
 from PySide6.QtWidgets import QApplication, QMainWindow, QStackedWidget, QVBoxLayout, QWidget
 
 from studiowatch.service.snapshot import Snapshot
+from studiowatch.speech.words import mark, say
 from studiowatch.ui.deeds import Deeds
 from studiowatch.ui.dressing import Dressing, first_size
 from studiowatch.ui.exchange_deeds import ExchangeDeeds
@@ -28,7 +29,7 @@ from studiowatch.ui.parts import Parts
 from studiowatch.ui.records_menu import RecordsDeeds
 from studiowatch.ui.review_deeds import ReviewDeeds
 from studiowatch.ui.style import palette, style_sheet
-from studiowatch.ui.tray import TRAY_WORDS
+from studiowatch.ui.tray import tray_words
 from studiowatch.ui.units_deeds import choose_units
 from studiowatch.ui.warning_deeds import WarningDeeds
 from studiowatch.ui.widgets.across import AcrossView
@@ -43,8 +44,14 @@ from studiowatch.ui.widgets.review_page import ReviewPage
 if TYPE_CHECKING:
     from studiowatch.ui.widgets.history import RoomHistory
 
-SPANS = ("8 h", "day", "week", "month", "all")
-NOTHING_CHOSEN = "Choose a stretch in which a coat dried first: drag over the room history with Shift held."
+SPANS = {
+    "8 h": mark("&8 h"),
+    "day": mark("&day"),
+    "week": mark("&week"),
+    "month": mark("&month"),
+    "all": mark("&all"),
+}
+NOTHING_CHOSEN = mark("Choose a stretch in which a coat dried first: drag over the room history with Shift held.")
 
 
 class StudioWindow(QMainWindow):
@@ -297,14 +304,15 @@ class StudioWindow(QMainWindow):
     def _start_at_login(self, on: bool) -> None:  # noqa: FBT001 - as the menu tells it
         entry = self._parts.login
         if entry is None:
-            self._note("A made-up studio does not start at login.", Tone.MUTED)
+            self._note(say("A made-up studio does not start at login."), Tone.MUTED)
             return
         try:
             entry.set_on(on=on)
         except OSError as fault:
-            self._note(f"{entry.path} cannot be changed: {fault.strerror or fault}.", Tone.ACT)
+            reason = fault.strerror or fault
+            self._note(say("{path} cannot be changed: {reason}.", path=entry.path, reason=reason), Tone.ACT)
         else:
-            self._note("Opens at login from now on." if on else "No longer opens at login.", Tone.GOOD)
+            self._note(say("Opens at login from now on.") if on else say("No longer opens at login."), Tone.GOOD)
 
     def _set_span(self, span: str) -> None:
         if self._plot is not None:
@@ -316,7 +324,7 @@ class StudioWindow(QMainWindow):
 
     def _review_range(self) -> None:
         if self._plot is None or not self._plot.review_range():
-            self._note(NOTHING_CHOSEN, Tone.MUTED)
+            self._note(say(NOTHING_CHOSEN), Tone.MUTED)
 
     def _open_lane(self, coat_key: str) -> None:
         pieces = self.feed.latest.pieces if self.feed.latest else ()
@@ -423,7 +431,7 @@ class StudioWindow(QMainWindow):
         self.hide()
         if not self._parts.settings.told_of_tray:
             self._parts.settings.told_of_tray = True
-            self._parts.tray.say(TRAY_WORDS)
+            self._parts.tray.say(tray_words())
 
     def quit(self) -> None:
         """End the watch; ask first while a coat is wet."""

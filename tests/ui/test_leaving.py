@@ -13,7 +13,7 @@ from studiowatch.service.snapshot import Snapshot
 from studiowatch.ui.app import build_window
 from studiowatch.ui.models.alarm import Sound
 from studiowatch.ui.settings import ViewSettings
-from studiowatch.ui.tray import TRAY_WORDS
+from studiowatch.ui.tray import tray_words
 from studiowatch.ui.window import StudioWindow
 
 from .conftest import KeptSpeaker, KeptTray, StandInPlot, push
@@ -38,16 +38,16 @@ def test_that_closing_keeps_watching_in_the_tray_and_says_so_once(
     tray.exists = True
     window.close()
     assert not window.isVisible()
-    assert tray.said == [TRAY_WORDS]
+    assert tray.said == [tray_words()]
     desk.publish(FOUR_WARNED)
     QApplication.processEvents()
-    assert tray.said == [TRAY_WORDS, AIR]
+    assert tray.said == [tray_words(), AIR]
     assert speaker.played == [Sound.INSISTENT]
     tray.opened.emit()
     assert window.isVisible()
     assert window.page.sentence.headline == AIR.headline
     window.close()
-    assert tray.said == [TRAY_WORDS, AIR]
+    assert tray.said == [tray_words(), AIR]
 
 
 def test_that_closing_without_a_tray_asks_and_names_the_wet_pieces(shown: Show, qtbot: QtBot) -> None:

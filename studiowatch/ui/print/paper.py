@@ -19,6 +19,8 @@ from PySide6.QtGui import (
     QTextDocument,
 )
 
+from studiowatch.speech.words import say
+
 PAPERS = {"a4": QPageSize.PageSizeId.A4, "letter": QPageSize.PageSizeId.Letter}
 MARGIN, FOOT = 44.0, 26.0  # pt
 SHOWN_AT = 2.0  # pixels a point: 144 dpi
@@ -30,7 +32,7 @@ h1 {{ font-size: 22px; font-weight: 400; margin-bottom: 0; }}
 p, li, td, th {{ font-size: 8px; }} .facts {{ color: {FAINT}; margin-top: 1px; }} .notes {{ white-space: pre-wrap; }}
 ul, ol {{ margin-top: 0; margin-bottom: 0; margin-left: 0; -qt-list-indent: 0; }}
 li {{ margin-left: 9px; margin-bottom: 2px; }}
-"""
+"""  # not said
 
 
 def paper_font(size_px: int) -> QFont:
@@ -68,7 +70,7 @@ def print_document(make: Callable[[QSizeF], QTextDocument], path: Path, title: s
     points = QSizeF(size.sizePoints())
     painter = QPainter()
     if not painter.begin(writer):
-        raise OSError(0, "it cannot be written", str(path))
+        raise OSError(0, say("it cannot be written"), str(path))
     try:
         painter.scale(_UNITS, _UNITS)
         _paint(painter, writer, make(points), title, points)
@@ -113,5 +115,5 @@ def _paint_page(painter: QPainter, document: QTextDocument, number: int, title: 
     painter.restore()
     painter.setFont(paper_font(7))
     painter.setPen(QColor(FAINT))
-    foot = f"{title}, page {number + 1} of {document.pageCount()}"
+    foot = say("{title}, page {number} of {count}", title=title, number=number + 1, count=document.pageCount())
     painter.drawText(QRectF(MARGIN, points.height() - MARGIN + 8, points.width() - 2 * MARGIN, FOOT), 0, foot)

@@ -7,9 +7,12 @@ from pathlib import Path
 from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QSize, Qt
 from PySide6.QtGui import QImageReader, QImageWriter
 
+from studiowatch.speech.words import mark, say
+
 MOST_MB = 256  # MB that decoding one photo may take
 LONGEST_PX = 1400  # px, the longer side as printed
 QUALITY = 88  # of the JPEG, 0-100
+REFUSED = mark("The photo {path} cannot be used ({reason}); the record is made without it.")
 
 
 class PhotoRefused(Exception):  # noqa: N818 - reads as the answer it is
@@ -33,13 +36,11 @@ def photo_jpeg(path: Path) -> bytes:
         reader.setScaledSize(size.scaled(QSize(LONGEST_PX, LONGEST_PX), Qt.AspectRatioMode.KeepAspectRatio))
     image = reader.read()
     if image.isNull():
-        said = f"The photo {path} cannot be used ({reader.errorString()}); the record is made without it."
-        raise PhotoRefused(said)
+        raise PhotoRefused(say(REFUSED, path=path, reason=reader.errorString()))
     buffer = QBuffer()
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
     writer = QImageWriter(buffer, QByteArray(b"jpeg"))
     writer.setQuality(QUALITY)
     if not writer.write(image):
-        said = f"The photo {path} cannot be used ({writer.errorString()}); the record is made without it."
-        raise PhotoRefused(said)
+        raise PhotoRefused(say(REFUSED, path=path, reason=writer.errorString()))
     return bytes(buffer.data().data())

@@ -8,6 +8,7 @@ from pathlib import Path
 from PySide6.QtCore import QRectF, QSizeF, QUrl
 from PySide6.QtGui import QImage, QPainter, QTextDocument
 
+from studiowatch.speech.words import say
 from studiowatch.studio.review_views import Review
 from studiowatch.ui.models.review import CHANGE_HEADS, CauseRow, ChangeRow, ReviewWords, review_words
 from studiowatch.ui.models.review_plot import picture_of
@@ -58,17 +59,21 @@ def _body(words: ReviewWords, wide: float) -> str:
     steps = "".join(f"<p>{number}. {escape(step)}</p>" for number, step in enumerate(words.steps, start=1))
     cautions = "".join(f'<p style="color: {LIGHT.act}">! {escape(caution)}</p>' for caution in words.cautions)
     blind = "".join(f"<p>{escape(sentence)}</p>" for sentence in words.blind)
-    blind = f'<p class="head">What the records do not show</p>{blind}' if blind else ""
+    blind = f"{_head(say('What the records do not show'))}{blind}" if blind else ""
     return (
         f"<h1>{escape(words.title)}</h1>"
         f'<p class="facts">{escape(words.subtitle)}</p><p><b>{escape(words.headline)}</b></p>'
-        f'<p class="head">Likely causes, strongest first</p>{causes}{blind}'
-        f'<p class="head">What the room did under this coat</p>'
+        f"{_head(say('Likely causes, strongest first'))}{causes}{blind}"
+        f"{_head(say('What the room did under this coat'))}"
         f'<p><img src="room" width="{wide:.0f}" height="{PLOT_HIGH:.0f}"></p>'
-        f'<p class="head">What would have changed it</p>{_table(words.changes)}'
-        f'<p class="head">What to do now</p>{steps}{cautions}'
+        f"{_head(say('What would have changed it'))}{_table(words.changes)}"
+        f"{_head(say('What to do now'))}{steps}{cautions}"
         f'<p class="facts">{escape(words.learnt)}</p>'
     )
+
+
+def _head(words: str) -> str:
+    return f'<p class="head">{escape(words)}</p>'
 
 
 def _cause(cause: CauseRow) -> str:
@@ -77,7 +82,7 @@ def _cause(cause: CauseRow) -> str:
 
 
 def _table(rows: tuple[ChangeRow, ...]) -> str:
-    head = "".join(f'<th align="left">{escape(words)}</th>' for words in CHANGE_HEADS)
+    head = "".join(f'<th align="left">{escape(say(words))}</th>' for words in CHANGE_HEADS)
     lines = "".join(
         "<tr>" + "".join(f"<td>{escape(cell)}</td>" for cell in (*row.cells, row.verdict)) + "</tr>" for row in rows
     )

@@ -13,7 +13,7 @@ from studiowatch.ui.models.tones import LEVEL_TONES, Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.marks import LevelMark
 from studiowatch.ui.widgets.room_band import FigureView
-from studiowatch.ui.widgets.sentence import CARD_KINDS, REMIND_WORDS, STARTING, flash_card
+from studiowatch.ui.widgets.sentence import CARD_KINDS, REMIND_WORDS, flash_card, starting
 from studiowatch.ui.widgets.text import button, label, say, set_property
 
 _SHOWN_FIGURES = 3
@@ -35,7 +35,7 @@ class AcrossView(QWidget):
         self.setObjectName("across")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self.setAccessibleName("From across the room")
-        self._card = SentenceCard(sentence=STARTING)
+        self._card = SentenceCard(sentence=starting())
         self._style = Style()
         self._mark = LevelMark(120)
         self._headline = label("across", wrap=True)

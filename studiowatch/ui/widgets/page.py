@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 )
 
 from studiowatch.service.snapshot import Snapshot
+from studiowatch.speech.words import say
 from studiowatch.ui.models.empty import NO_WARNING, prompts_words
 from studiowatch.ui.models.figures import room_figures
 from studiowatch.ui.models.finding import found_on_rack
@@ -50,7 +51,7 @@ class Page(QScrollArea):
 
     def __init__(self) -> None:
         super().__init__()
-        self.setAccessibleName("The studio")
+        self.setAccessibleName(say("The studio"))
         self.setWidgetResizable(True)
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
@@ -64,14 +65,14 @@ class Page(QScrollArea):
         self._shown: tuple[Snapshot, Mapping[str, float]] | None = None
         self.prompts = PromptList()
         self.warnings: RowList[WarningRow, WarningRowView] = RowList(
-            "Warnings", NO_WARNING, self._warning_view, WarningRowView.set_row
+            say("Warnings"), say(NO_WARNING), self._warning_view, WarningRowView.set_row
         )
-        self.register = button("+ register a piece", "link", "Put a piece on the rack")
-        self.across = button("show it large", "link", "Large, to be read from across the room (F11)")
-        self.across.setAccessibleName("Show it large, to be read from across the room")
+        self.register = button(say("+ register a piece"), "link", say("Put a piece on the rack"))
+        self.across = button(say("show it large"), "link", say("Large, to be read from across the room (F11)"))
+        self.across.setAccessibleName(say("Show it large, to be read from across the room"))
         self._plot_place = QFrame()
         self._plot_place.setProperty("card", "plain")
-        self._plot_place.setAccessibleName("Room history")
+        self._plot_place.setAccessibleName(say("Room history"))
         self._inside = QWidget()
         self._inside.setObjectName("page")
         self._heads: list[QWidget] = []
@@ -124,10 +125,10 @@ class Page(QScrollArea):
         return view
 
     def _rack_column(self) -> QWidget:
-        made = _column("Rack")
+        made = _column(say("Rack"))
         column = QVBoxLayout(made)
         column.setContentsMargins(0, 0, 0, 0)
-        column.addWidget(self._head("Rack", self.register))
+        column.addWidget(self._head(say("Rack"), self.register))
         column.addWidget(self.finder)
         column.addWidget(self.rack, 1)
         return made
@@ -146,19 +147,19 @@ class Page(QScrollArea):
         return made
 
     def _history_column(self) -> QWidget:
-        made = _column("Room history")
+        made = _column(say("Room history"))
         self._plot_column = QVBoxLayout(made)
         self._plot_column.setContentsMargins(0, 0, 0, 0)
         self._plot_column.addWidget(self._plot_place)
         return made
 
     def _todo_column(self) -> QWidget:
-        made = _column("At the rack and warnings")
+        made = _column(say("At the rack and warnings"))
         column = QVBoxLayout(made)
         column.setContentsMargins(0, 0, 0, 0)
-        column.addWidget(self._head("At the rack", self.across))
+        column.addWidget(self._head(say("At the rack"), self.across))
         column.addWidget(self.prompts, 5)
-        column.addWidget(self._head("Warnings"))
+        column.addWidget(self._head(say("Warnings")))
         column.addWidget(self.warnings, 4)
         return made
 

@@ -9,13 +9,14 @@ from PySide6.QtGui import QPixmap
 from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QWidget
 
 from studiowatch.service.correction_commands import TakePhoto
+from studiowatch.speech.words import mark, say
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
-from studiowatch.ui.widgets.text import button, label, say
+from studiowatch.ui.widgets.text import button, label, put
 
 _SHOWN = (108, 72)  # units
-_KINDS = "Pictures (*.jpg *.jpeg *.png *.webp *.bmp *.gif *.tif *.tiff);;All files (*)"
+_KINDS = mark("Pictures (*.jpg *.jpeg *.png *.webp *.bmp *.gif *.tif *.tiff);;All files (*)")
 
 
 class PhotoField(QWidget):
@@ -26,7 +27,7 @@ class PhotoField(QWidget):
 
     def __init__(self, courier: Courier, folder: Path | None, style: Style) -> None:
         super().__init__()
-        self.setAccessibleName("Photo")
+        self.setAccessibleName(say("Photo"))
         self._courier, self._folder = courier, folder
         self.name = ""
         self._size = (style.px(_SHOWN[0]), style.px(_SHOWN[1]))
@@ -35,9 +36,9 @@ class PhotoField(QWidget):
         self._picture.setAlignment(Qt.AlignmentFlag.AlignCenter)
         self._picture.setProperty("frame", "true")
         self._words = label("small", Tone.MUTED, wrap=True)
-        self.choose = button("Choose a photo…")
+        self.choose = button(say("Choose a photo…"))
         self.choose.clicked.connect(self.ask)
-        self.remove = button("Remove the photo")
+        self.remove = button(say("Remove the photo"))
         self.remove.clicked.connect(lambda: self.set_name(""))
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
@@ -50,7 +51,7 @@ class PhotoField(QWidget):
 
     def ask(self) -> None:
         """Ask for a file."""
-        chooser = QFileDialog(self, "Choose a photo", "", _KINDS)
+        chooser = QFileDialog(self, say("Choose a photo"), "", say(_KINDS))
         chooser.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         chooser.setFileMode(QFileDialog.FileMode.ExistingFile)
         chooser.fileSelected.connect(lambda chosen: self.take(Path(chosen)))
@@ -58,13 +59,13 @@ class PhotoField(QWidget):
 
     def take(self, path: Path) -> None:
         """Have the picture at `path` taken in."""
-        say(self._words, f"Taking {path.name} in …")
+        put(self._words, say("Taking {name} in …", name=path.name))
         self.choose.setEnabled(False)
         self._courier.send(TakePhoto(path=path), owner=self, done=self.set_name, refused=self._refuse)
 
     def _refuse(self, sentence: str) -> None:
         self.choose.setEnabled(True)
-        say(self._words, "")
+        put(self._words, "")
         self.refused.emit(sentence)
 
     def set_name(self, name: str) -> None:
@@ -77,11 +78,11 @@ class PhotoField(QWidget):
         self.name = name
         self.choose.setEnabled(True)
         self.remove.setVisible(bool(name))
-        say(self._words, "Scaled down and copied beside the records." if name else "")
+        put(self._words, say("Scaled down and copied beside the records.") if name else "")
         picture = self._load(name)
         self._picture.setPixmap(picture)
         if picture.isNull():
-            self._picture.setText("its file\nis missing" if name else "no photo")
+            self._picture.setText(say("its file\nis missing") if name else say("no photo"))
 
     def _load(self, name: str) -> QPixmap:
         if not name or self._folder is None:

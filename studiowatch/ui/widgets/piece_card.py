@@ -10,7 +10,7 @@ from studiowatch.ui.models.rack import PieceCard
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.film_section import FilmSection
-from studiowatch.ui.widgets.text import ElidedLabel, label, say, set_property
+from studiowatch.ui.widgets.text import ElidedLabel, label, put, set_property
 
 PIECE_MIME = "application/x-studiowatch-piece"
 _GIVEN_BACK = frozenset({Qt.FocusReason.ActiveWindowFocusReason, Qt.FocusReason.PopupFocusReason})
@@ -86,20 +86,20 @@ class PieceCardView(QFrame):
         if card == self._card:
             return
         self._card, self.key = card, card.key
-        say(self._title, card.title)
-        say(self._size, card.size)
-        say(self._state, card.state, card.state_tone)
-        say(self._cautions, "\n".join(card.cautions), hide_empty=True)
-        say(self._sealed, card.sealed, hide_empty=True)
-        say(self._learnt, card.learnt, hide_empty=True)
+        put(self._title, card.title)
+        put(self._size, card.size)
+        put(self._state, card.state, card.state_tone)
+        put(self._cautions, "\n".join(card.cautions), hide_empty=True)
+        put(self._sealed, card.sealed, hide_empty=True)
+        put(self._learnt, card.learnt, hide_empty=True)
         self._learnt.setToolTip(card.learnt_whole)
         self.section.set_section(card.section, card.full_um)
-        say(self._ahead, card.ahead, hide_empty=True)
-        say(self._step, card.step, hide_empty=True)
-        say(self._ready, card.ready, card.ready_tone, hide_empty=True)
-        say(self._likely, card.likely, hide_empty=True)
-        say(self._due, card.due)
-        say(self._slack, card.slack, card.slack_tone, hide_empty=True)
+        put(self._ahead, card.ahead, hide_empty=True)
+        put(self._step, card.step, hide_empty=True)
+        put(self._ready, card.ready, card.ready_tone, hide_empty=True)
+        put(self._likely, card.likely, hide_empty=True)
+        put(self._due, card.due)
+        put(self._slack, card.slack, card.slack_tone, hide_empty=True)
         self.setAccessibleName(card.spoken)
         self._thin_out()
 

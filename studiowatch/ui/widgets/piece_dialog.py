@@ -24,6 +24,7 @@ from studiowatch.coats.stages import Orientation
 from studiowatch.service.commands import AmendPiece, Command, RegisterPiece
 from studiowatch.service.product_views import SheetChoice
 from studiowatch.service.snapshot import PieceView
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.pieces import PANELS_MOST, Shape
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.piece_form import (
@@ -50,11 +51,10 @@ from studiowatch.ui.widgets.coats_to_come import CoatsToCome
 from studiowatch.ui.widgets.dialog import FormDialog
 from studiowatch.ui.widgets.form_lines import add_primary
 from studiowatch.ui.widgets.photo_field import PhotoField
-from studiowatch.ui.widgets.text import label, say
+from studiowatch.ui.widgets.text import label, put
 
 _DAYS_AHEAD = 21
-_LIES = {"Face up": Orientation.FACE_UP, "Upright": Orientation.VERTICAL}
-REGISTER, EDIT = "Register a piece", "Edit the piece"
+_LIES = {mark("Face up"): Orientation.FACE_UP, mark("Upright"): Orientation.VERTICAL}
 
 
 class PieceDialog(FormDialog):
@@ -71,7 +71,12 @@ class PieceDialog(FormDialog):
         parent: QWidget,
         piece: PieceView | None = None,
     ) -> None:
-        super().__init__(REGISTER if piece is None else f"{EDIT}: {piece.title}", courier, style, parent)
+        super().__init__(
+            say("Register a piece") if piece is None else say("Edit the piece: {title}", title=piece.title),
+            courier,
+            style,
+            parent,
+        )
         self._now_ms = now_ms
         self._piece = piece
         self._paints = paints(sheets)
@@ -85,15 +90,15 @@ class PieceDialog(FormDialog):
         self._shown = (
             self.typed() if piece is None else replace(self.typed(), kept_cm=shown_of(piece, now_ms()).kept_cm)
         )
-        add_primary(self, "Register the piece" if piece is None else "Keep the changes")
+        add_primary(self, say("Register the piece") if piece is None else say("Keep the changes"))
         self.fit(700, 800)
         self.title_field.setFocus()
 
     def _make_fields(self, sheets: Sequence[SheetChoice], photo_folder: Path | None, courier: Courier) -> None:
         self.title_field = QLineEdit()
-        self.title_field.setPlaceholderText("what you call it")
+        self.title_field.setPlaceholderText(say("what you call it"))
         self.shape_field = QComboBox()
-        self.shape_field.addItems(list(SHAPES))
+        self.shape_field.addItems([say(shape) for shape in SHAPES])
         self.width_field, self.height_field = QLineEdit(), QLineEdit()
         self.panels_field = QSpinBox()
         self.panels_field.setRange(1, PANELS_MOST)
@@ -101,16 +106,16 @@ class PieceDialog(FormDialog):
         self._area = label("small", Tone.MUTED)
         self.support_field = QComboBox()
         self.support_field.setEditable(True)
-        self.support_field.addItems(SUPPORTS)
+        self.support_field.addItems([say(support) for support in SUPPORTS])
         self.lies_field = QComboBox()
-        self.lies_field.addItems(list(_LIES))
+        self.lies_field.addItems([say(lies) for lies in _LIES])
         self.paint_field = QComboBox()
-        self.paint_field.addItems([NO_PAINT, *(sheet.title for sheet in self._paints)])
+        self.paint_field.addItems([say(NO_PAINT), *(sheet.title for sheet in self._paints)])
         self.paint_um_field = QLineEdit()
-        self.paint_um_field.setPlaceholderText("not known")
+        self.paint_um_field.setPlaceholderText(say("not known"))
         self.painted_field = QDateTimeEdit()
         self.painted_field.setCalendarPopup(True)
-        self.painted_field.setDisplayFormat("d MMM yyyy  HH:mm")
+        self.painted_field.setDisplayFormat("d MMM yyyy  HH:mm")  # not said
         self._make_due()
         self.photo_field = PhotoField(courier, photo_folder, self.dress)
         self.notes_field = QPlainTextEdit()
@@ -120,34 +125,35 @@ class PieceDialog(FormDialog):
         self.coats_field = CoatsToCome(clear_coats(sheets), self.dress)
 
     def _make_due(self) -> None:
-        self.due_on = QCheckBox("It is due on a day")
-        self.due_on.setAccessibleName("It is due on a day")
+        self.due_on = QCheckBox(say("It is due on a day"))
+        self.due_on.setAccessibleName(say("It is due on a day"))
         self.due_field = QDateEdit()
         self.due_field.setCalendarPopup(True)
         self.due_field.setDisplayFormat("d MMM yyyy")
-        self.due_field.setAccessibleName("Due date")
+        self.due_field.setAccessibleName(say("Due date"))
 
     def _lay_out(self) -> None:
-        self.field("Title", self.title_field)
+        self.field(say("Title"), self.title_field)
         size = self._row()
-        self.field("Shape", self.shape_field, size, 4)
-        self._width_name = self.field("Width, cm", self.width_field, size, 3)
-        self._height_name = self.field("Height, cm", self.height_field, size, 3)
-        self._panels_name = self.field("Panels", self.panels_field, size)
+        self.field(say("Shape"), self.shape_field, size, 4)
+        width, height = size_names(Shape.RECTANGLE)
+        self._width_name = self.field(width, self.width_field, size, 3)
+        self._height_name = self.field(height, self.height_field, size, 3)
+        self._panels_name = self.field(say("Panels"), self.panels_field, size)
         self.body.addWidget(self._area)
         lies = self._row()
-        self.field("Painted on", self.support_field, lies, 1)
-        self.field("It dries lying", self.lies_field, lies, 1)
+        self.field(say("Painted on"), self.support_field, lies, 1)
+        self.field(say("It dries lying"), self.lies_field, lies, 1)
         paint = self._row()
-        self.field("Paint layer", self.paint_field, paint, 1)
+        self.field(say("Paint layer"), self.paint_field, paint, 1)
         self._paint_um_name = self.field(paint_name(), self.paint_um_field, paint)
-        self._painted_name = self.field("Last of it laid", self.painted_field, paint)
+        self._painted_name = self.field(say("Last of it laid"), self.painted_field, paint)
         due = self._row()
         due.addWidget(self.due_on)
         due.addWidget(self.due_field, 1)
-        self.field(COATS_NAME, self.coats_field)
-        self.field("Photo", self.photo_field)
-        self.field("Notes", self.notes_field)
+        self.field(say(COATS_NAME), self.coats_field)
+        self.field(say("Photo"), self.photo_field)
+        self.field(say("Notes"), self.notes_field)
         self.body.addStretch(1)
 
     def _row(self) -> QHBoxLayout:
@@ -172,17 +178,17 @@ class PieceDialog(FormDialog):
         self.say_fault(sentence)
 
     def _show_shape(self) -> None:
-        shape = SHAPES[self.shape_field.currentText()]
+        shape = list(SHAPES.values())[self.shape_field.currentIndex()]
         names = zip((self._width_name, self._height_name), size_names(shape), strict=True)
         for (caption, name), field in zip(names, (self.width_field, self.height_field), strict=True):
-            say(caption, name)
+            put(caption, name)
             field.setAccessibleName(name)
         for part in (self._panels_name, self.panels_field):
             part.setVisible(shape is Shape.PANELS)
         self._show_area()
 
     def _show_area(self) -> None:
-        say(self._area, area_words(self.typed()), hide_empty=True)
+        put(self._area, area_words(self.typed()), hide_empty=True)
 
     def _show_paint(self) -> None:
         has_paint = self.paint_field.currentIndex() > 0
@@ -216,12 +222,12 @@ class PieceDialog(FormDialog):
         due, paint = self.due_field.date(), self.paint_field.currentIndex()
         return PieceTyped(
             title=self.title_field.text(),
-            shape=SHAPES[self.shape_field.currentText()],
+            shape=list(SHAPES.values())[self.shape_field.currentIndex()],
             width=self.width_field.text(),
             height=self.height_field.text(),
             panels=self.panels_field.value(),
             support=self.support_field.currentText(),
-            orientation=_LIES[self.lies_field.currentText()],
+            orientation=list(_LIES.values())[self.lies_field.currentIndex()],
             paint=self._paints[paint - 1].name if paint > 0 else None,
             paint_um=self.paint_um_field.text(),
             painted_ms=self.painted_field.dateTime().toMSecsSinceEpoch(),
@@ -239,13 +245,13 @@ class PieceDialog(FormDialog):
 
     def doubt_of(self, command: Command) -> str:
         """Ask once before a piece without any coat to come is registered."""
-        return NO_COATS if isinstance(command, RegisterPiece) and not command.sheets else ""
+        return say(NO_COATS) if isinstance(command, RegisterPiece) and not command.sheets else ""
 
     def words_for(self, command: Command) -> str:
         """Return which piece is on the rack, or was changed."""
         if isinstance(command, RegisterPiece):
-            return f"Registered: {command.title}"
-        return f"Changed: {command.title}" if isinstance(command, AmendPiece) else ""
+            return say("Registered: {title}", title=command.title)
+        return say("Changed: {title}", title=command.title) if isinstance(command, AmendPiece) else ""
 
     def is_filled(self) -> bool:
         """Return whether something was entered or changed."""

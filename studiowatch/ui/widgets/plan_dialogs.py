@@ -5,6 +5,8 @@ from __future__ import annotations
 from PySide6.QtWidgets import QLineEdit, QWidget
 
 from studiowatch.service.commands import Command, SaveRecipe, SetWorkingHours
+from studiowatch.speech.dates import day_names
+from studiowatch.speech.words import mark, say, say_counted
 from studiowatch.studio.recipes import NAME_MOST
 from studiowatch.studio.working_hours import DAYS, WorkingHours, hours_text
 from studiowatch.ui.bridge import Courier
@@ -15,37 +17,39 @@ from studiowatch.ui.widgets.dialog import FormDialog
 from studiowatch.ui.widgets.form_lines import add_primary
 from studiowatch.ui.widgets.text import label
 
-HOW_TO = 'From and until, as 09:00-18:00, or "off". Coats are planned only where they fit in, with their preparation.'
+HOW_TO = mark(
+    'From and until, as 09:00-18:00, or "off". Coats are planned only where they fit in, with their preparation.'
+)
 
 
 class HoursDialog(FormDialog):
     """The hours of each day of the week."""
 
     def __init__(self, hours: WorkingHours, courier: Courier, style: Style, parent: QWidget) -> None:
-        super().__init__("Working hours", courier, style, parent)
+        super().__init__(say("Working hours"), courier, style, parent)
         self._before = hours
         self.days = {day: QLineEdit(hours_text(of_day)) for day, of_day in zip(DAYS, hours.days, strict=True)}
-        self.body.addWidget(label("body", Tone.MUTED, HOW_TO, wrap=True))
-        for day, line in self.days.items():
-            self.field(day.capitalize(), line)
+        self.body.addWidget(label("body", Tone.MUTED, say(HOW_TO), wrap=True))
+        for name, line in zip(day_names(), self.days.values(), strict=True):
+            self.field(name, line)
         self.body.addStretch(1)
-        add_primary(self, "Set the hours")
+        add_primary(self, say("Set the hours"))
         self.fit(420, 640)
 
     def read(self) -> SetWorkingHours:
         """Return the command to set the hours, or raise FormError."""
         hours = WorkingHours()
-        for day, line in self.days.items():
+        for name, (day, line) in zip(day_names(), self.days.items(), strict=True):
             try:
                 hours = hours.with_day(day, line.text())
             except ValueError as fault:
-                raise FormError(day, f"{day.capitalize()}: {fault}") from fault
+                raise FormError(day, f"{name}: {fault}") from fault
         return SetWorkingHours(hours=hours)
 
     def words_for(self, command: Command) -> str:
         """Return what was recorded."""
         del command
-        return "Your working hours are set; the plan is made anew."
+        return say("Your working hours are set; the plan is made anew.")
 
     def field_of(self, name: str) -> QWidget | None:
         """Return the line of a day."""
@@ -61,15 +65,19 @@ class RecipeDialog(FormDialog):
     """The name under which coats to come are kept."""
 
     def __init__(self, sheets: tuple[str, ...], courier: Courier, style: Style, parent: QWidget) -> None:
-        super().__init__("Keep as a recipe", courier, style, parent)
+        super().__init__(say("Keep as a recipe"), courier, style, parent)
         self._sheets = sheets
         self.name_field = QLineEdit()
         self.name_field.setMaxLength(NAME_MOST)
-        words = f"{len(sheets)} coats to come, lowest first. A name that is there already gets these coats instead."
+        words = say_counted(
+            len(sheets),
+            "{n} coats to come, lowest first. A name that is there already gets these coats instead.",
+            "{n} coats to come, lowest first. A name that is there already gets these coats instead.",
+        )
         self.body.addWidget(label("body", Tone.MUTED, words, wrap=True))
-        self.field("Name", self.name_field)
+        self.field(say("Name"), self.name_field)
         self.body.addStretch(1)
-        add_primary(self, "Keep the recipe")
+        add_primary(self, say("Keep the recipe"))
         self.fit(440, 260)
         self.name_field.setFocus()
 
@@ -77,12 +85,12 @@ class RecipeDialog(FormDialog):
         """Return the command to keep the recipe, or raise FormError."""
         name = " ".join(self.name_field.text().split())
         if not name:
-            raise FormError("name", "The recipe has no name; type one, such as Panels, satin.")
+            raise FormError("name", say("The recipe has no name; type one, such as Panels, satin."))
         return SaveRecipe(name=name, sheets=self._sheets)
 
     def words_for(self, command: Command) -> str:
         """Return what was recorded."""
-        return f"Kept as the recipe {command.name}." if isinstance(command, SaveRecipe) else ""
+        return say("Kept as the recipe {name}.", name=command.name) if isinstance(command, SaveRecipe) else ""
 
     def field_of(self, name: str) -> QWidget | None:
         """Return the line of the name."""

@@ -17,12 +17,13 @@ from studiowatch.service.commands import (
     UnplanCoat,
 )
 from studiowatch.service.product_views import SheetChoice
+from studiowatch.speech.words import say
 from studiowatch.studio.recipes import Recipe
 from studiowatch.ui.models.plan_words import NO_COATS, PieceEditor
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.plan_rows import CoatRowView, SaidRowView, sheet_menu
-from studiowatch.ui.widgets.text import button, label, say
+from studiowatch.ui.widgets.text import button, label, put
 
 ViewT = TypeVar("ViewT", CoatRowView, SaidRowView)
 
@@ -36,16 +37,16 @@ class PlanEditor(QFrame):
     def __init__(self, sheets: Sequence[SheetChoice]) -> None:
         super().__init__()
         self.setProperty("card", "plain")
-        self.setAccessibleName("The chosen piece's plan")
+        self.setAccessibleName(say("The chosen piece's plan"))
         self._sheets = tuple(sheets)
         self._shown: PieceEditor | None = None
         self._recipes: tuple[Recipe, ...] = ()
         self._style = Style()
         self._title = label("title", wrap=True)
         self._due, self._slack = label("body", Tone.MUTED), label("strong")
-        self._empty = label("body", Tone.MUTED, NO_COATS, wrap=True)
-        self.add, self.apply = button("+ add a coat"), button("Apply a recipe")
-        self.keep = button("Keep as a recipe…", "link", "Keep these coats to come under a name")
+        self._empty = label("body", Tone.MUTED, say(NO_COATS), wrap=True)
+        self.add, self.apply = button(say("+ add a coat")), button(say("Apply a recipe"))
+        self.keep = button(say("Keep as a recipe…"), "link", say("Keep these coats to come under a name"))
         self.recipes = QMenu(self.apply)
         self.apply.setMenu(self.recipes)
         self.add.setMenu(sheet_menu(self.add, self._sheets, self._add))
@@ -70,7 +71,7 @@ class PlanEditor(QFrame):
         buttons.addStretch(1)
         self._column.addWidget(self._title)
         self._column.addLayout(head)
-        self._column.addWidget(label("strong", text="Coats to come"))
+        self._column.addWidget(label("strong", text=say("Coats to come")))
         self._column.addWidget(self._empty)
         self._column.addLayout(self._coat_place)
         self._column.addLayout(buttons)
@@ -82,7 +83,7 @@ class PlanEditor(QFrame):
 
     def _scroll(self, inside: QWidget) -> None:
         scroll = QScrollArea()
-        scroll.setAccessibleName("The chosen piece's plan")
+        scroll.setAccessibleName(say("The chosen piece's plan"))
         scroll.setWidgetResizable(True)
         scroll.setFrameShape(QFrame.Shape.NoFrame)
         scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
@@ -113,9 +114,9 @@ class PlanEditor(QFrame):
             self._shown = shown
             return
         self._shown = shown
-        say(self._title, shown.title)
-        say(self._due, shown.due)
-        say(self._slack, shown.slack, shown.slack_tone)
+        put(self._title, shown.title)
+        put(self._due, shown.due)
+        put(self._slack, shown.slack, shown.slack_tone)
         self._empty.setVisible(not shown.coats)
         self.keep.setEnabled(bool(shown.coats))
         self._fill(self.coats, self._coat_place, len(shown.coats), self._coat_view)
@@ -141,11 +142,15 @@ class PlanEditor(QFrame):
 
     def _coat_view(self) -> CoatRowView:
         view = CoatRowView(self._sheets)
-        view.moved.connect(lambda key, place: self._ask(MovePlanned(coat_key=key, place=place), "The coat was moved."))
-        view.changed.connect(
-            lambda key, sheet: self._ask(ReplacePlanned(coat_key=key, sheet=sheet), "Another coat is planned.")
+        view.moved.connect(
+            lambda key, place: self._ask(MovePlanned(coat_key=key, place=place), say("The coat was moved."))
         )
-        view.dropped.connect(lambda key: self._ask(UnplanCoat(coat_key=key), "The coat was taken out of the plan."))
+        view.changed.connect(
+            lambda key, sheet: self._ask(ReplacePlanned(coat_key=key, sheet=sheet), say("Another coat is planned."))
+        )
+        view.dropped.connect(
+            lambda key: self._ask(UnplanCoat(coat_key=key), say("The coat was taken out of the plan."))
+        )
         return view
 
     def _set_recipes(self, recipes: tuple[Recipe, ...]) -> None:
@@ -158,13 +163,13 @@ class PlanEditor(QFrame):
 
     def _add(self, sheet: str) -> None:
         if self._shown is not None:
-            self._ask(PlanCoat(piece_key=self._shown.key, sheet=sheet), "A coat was added to the plan.")
+            self._ask(PlanCoat(piece_key=self._shown.key, sheet=sheet), say("A coat was added to the plan."))
 
     def _apply(self, recipe: Recipe) -> None:
         if self._shown is not None:
             self._ask(
                 PlanCoats(piece_key=self._shown.key, sheets=recipe.sheets),
-                f"{recipe.name} is planned for {self._shown.title}.",
+                say("{recipe} is planned for {title}.", recipe=recipe.name, title=self._shown.title),
             )
 
     def _ask(self, command: PlannedCommand, words: str) -> None:

@@ -22,6 +22,7 @@ from studiowatch.service.local_time import wall_clock
 from studiowatch.service.plan_calendar import plan_calendar
 from studiowatch.service.ports import Clock, Desk
 from studiowatch.service.snapshot import Snapshot
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.words import Level
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.plan_grid import SPANS, DayGrid, day_grid, marks_of
@@ -34,10 +35,10 @@ from studiowatch.ui.widgets.plan_dialogs import HoursDialog, RecipeDialog
 from studiowatch.ui.widgets.plan_editor import PlanEditor
 from studiowatch.ui.widgets.plan_rows import NAME_UNITS, PlanRowView, TodayRowView
 from studiowatch.ui.widgets.plan_strip import PlanDays
-from studiowatch.ui.widgets.text import ElidedLabel, button, label, say
+from studiowatch.ui.widgets.text import ElidedLabel, button, label, put
 
-FILE_NAME = "finishing plan.ics"
-LEGEND = "▮ coat   ○ fit to handle   ◆ fit to wrap   ▶ fit to ship   ⚑ due   — from when it may be"
+FILE_NAME = mark("finishing plan.ics")
+LEGEND = mark("▮ coat   ○ fit to handle   ◆ fit to wrap   ▶ fit to ship   ⚑ due   — from when it may be")
 _WIDE_UNITS, _EDITOR_UNITS, _LEAST = 1000, 380, 420
 _ANY_WIDTH = 16_777_215  # px, as the toolkit has it
 _EDGE = 2  # px, a row's frame
@@ -52,7 +53,7 @@ class PlanPage(QScrollArea):
 
     def __init__(self, desk: Desk, clock: Clock) -> None:
         super().__init__()
-        self.setAccessibleName("Finishing plan")
+        self.setAccessibleName(say("Finishing plan"))
         self.setWidgetResizable(True)
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
@@ -67,9 +68,9 @@ class PlanPage(QScrollArea):
         self._days = SPANS["2 weeks"]
         self._wide: bool | None = None
         self._style = Style()
-        self.back = button("← Back to the rack", "link")
-        self.hours = button("Working hours…", "link", "When you work: coats are planned only then")
-        self.save = button("Save a calendar file…", "link", "For any calendar (iCalendar, RFC 5545)")
+        self.back = button(say("← Back to the rack"), "link")
+        self.hours = button(say("Working hours…"), "link", say("When you work: coats are planned only then"))
+        self.save = button(say("Save a calendar file…"), "link", say("For any calendar (iCalendar, RFC 5545)"))
         self._mark, self._sentence = LevelMark(18), ElidedLabel("strong")
         self.first = label("headline", wrap=True)
         self._air = label("small", Tone.MUTED, wrap=True)
@@ -85,7 +86,7 @@ class PlanPage(QScrollArea):
         self._inside.setObjectName("page")
         self._top = QHBoxLayout()
         self._top.addWidget(self.back)
-        self._top.addWidget(label("headline", text="Finishing plan"))
+        self._top.addWidget(label("headline", text=say("Finishing plan")))
         self._top.addStretch(1)
         self._top.addWidget(self._mark)
         self._top.addWidget(self._sentence)
@@ -117,7 +118,7 @@ class PlanPage(QScrollArea):
     def _today_card(self) -> QFrame:
         card = QFrame()
         card.setProperty("card", "plain")
-        card.setAccessibleName("What to do first today")
+        card.setAccessibleName(say("What to do first today"))
         self._today_place = QVBoxLayout(card)
         self._today_place.addWidget(self.first)
         under = QHBoxLayout()
@@ -132,14 +133,14 @@ class PlanPage(QScrollArea):
         row = QHBoxLayout()
         self.spans = QButtonGroup(self)
         for name, days in SPANS.items():
-            one = button(name, "span", f"Show {name}")
+            one = button(say(name), "span", say("Show {span}", span=say(name)))
             one.setCheckable(True)
             one.setChecked(days == self._days)
             one.clicked.connect(lambda _on, days=days: self._set_days(days))
             self.spans.addButton(one, days)
             row.addWidget(one)
         self._legend = ElidedLabel("small", Tone.MUTED)
-        self._legend.setText(LEGEND)
+        self._legend.setText(say(LEGEND))
         self._legend.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         row.addWidget(self._legend, 1)
         return row
@@ -152,7 +153,7 @@ class PlanPage(QScrollArea):
         self._row_place.setContentsMargins(0, 0, 0, 0)
         self._row_place.addStretch(1)
         self._scroll = QScrollArea()
-        self._scroll.setAccessibleName("Pieces over the days")
+        self._scroll.setAccessibleName(say("Pieces over the days"))
         self._scroll.setWidgetResizable(True)
         self._scroll.setFrameShape(QFrame.Shape.NoFrame)
         self._scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
@@ -227,7 +228,7 @@ class PlanPage(QScrollArea):
         sentence = snapshot.sentence
         self._mark.setVisible(sentence.level is not Level.CALM)
         self._mark.set_level(sentence.level)
-        say(self._sentence, sentence.headline if sentence.level is not Level.CALM else "", LEVEL_TONES[sentence.level])
+        put(self._sentence, sentence.headline if sentence.level is not Level.CALM else "", LEVEL_TONES[sentence.level])
         self._sentence.setAccessibleName(self._sentence.text())
         drawn = (snapshot.plan, tuple(_told(snapshot)), snapshot.recipes, snapshot.time_ms // 60_000)
         if drawn != self._drawn:
@@ -236,8 +237,8 @@ class PlanPage(QScrollArea):
 
     def _draw(self, snapshot: Snapshot) -> None:
         plan = snapshot.plan
-        say(self.first, first_words(snapshot))
-        say(self._air, "" if plan is None or not snapshot.pieces else plan.air)
+        put(self.first, first_words(snapshot))
+        put(self._air, "" if plan is None or not snapshot.pieces else plan.air)
         today = () if plan is None else today_rows(plan)
         while len(self._today) < len(today):
             view = TodayRowView()
@@ -303,7 +304,7 @@ class PlanPage(QScrollArea):
         form.open()
 
     def _ask_file(self) -> None:
-        chooser = QFileDialog(self.window(), "Save a calendar file", FILE_NAME, "Calendar files (*.ics)")
+        chooser = QFileDialog(self.window(), say("Save a calendar file"), say(FILE_NAME), say("Calendar files (*.ics)"))
         chooser.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         chooser.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
         chooser.setDefaultSuffix("ics")
@@ -318,9 +319,12 @@ class PlanPage(QScrollArea):
         try:
             Path(name).write_bytes(plan_calendar(plan).encode("utf-8"))
         except OSError as fault:
-            self.refused.emit(f"{name} cannot be written: {fault.strerror or fault}. Choose another folder.")
+            reason = fault.strerror or fault
+            self.refused.emit(
+                say("{path} cannot be written: {reason}. Choose another folder.", path=name, reason=reason)
+            )
         else:
-            self.done.emit(f"The plan was saved as {Path(name).name}.")
+            self.done.emit(say("The plan was saved as {name}.", name=Path(name).name))
 
     def end(self) -> None:
         """Bring no more answers: the window is going."""

@@ -9,13 +9,14 @@ from PySide6.QtGui import QKeyEvent, QMouseEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QMenu, QPushButton, QVBoxLayout, QWidget
 
 from studiowatch.service.product_views import SheetChoice
+from studiowatch.speech.words import say
 from studiowatch.ui.models.plan_grid import DayGrid, Mark
 from studiowatch.ui.models.plan_words import CoatRow, PlanRow, SaidRow, TodayRow
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.marks import LevelMark
 from studiowatch.ui.widgets.plan_strip import PlanStrip
-from studiowatch.ui.widgets.text import ElidedLabel, button, label, say, set_property
+from studiowatch.ui.widgets.text import ElidedLabel, button, label, put, set_property
 
 NAME_UNITS = 190
 _CHOOSE = frozenset({Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Space})
@@ -58,10 +59,10 @@ class PlanRowView(QFrame):
     def set_row(self, row: PlanRow, grid: DayGrid | None, marks: tuple[Mark, ...], *, is_chosen: bool) -> None:
         """Show `row` with its marks."""
         self.key = row.key
-        say(self._title, row.title)
-        say(self._due, row.due)
-        say(self._slack, row.slack, row.slack_tone, hide_empty=True)
-        say(self._note, row.note, row.note_tone, hide_empty=True)
+        put(self._title, row.title)
+        put(self._due, row.due)
+        put(self._slack, row.slack, row.slack_tone, hide_empty=True)
+        put(self._note, row.note, row.note_tone, hide_empty=True)
         self.strip.set_marks(grid, marks)
         set_property(self, "chosen", "true" if is_chosen else "false")
         self.setAccessibleName(row.spoken)
@@ -98,9 +99,9 @@ class TodayRowView(QWidget):
 
     def set_row(self, row: TodayRow) -> None:
         """Show `row`."""
-        say(self._at, row.at)
-        say(self._words, row.words)
-        say(self._why, row.why, hide_empty=True)
+        put(self._at, row.at)
+        put(self._words, row.words)
+        put(self._why, row.why, hide_empty=True)
         self.setAccessibleName(row.spoken)
 
 
@@ -128,8 +129,8 @@ class SaidRowView(QWidget):
         """Show `row`."""
         self._mark.set_level(row.level)
         self._mark.setVisible(row.is_marked)
-        say(self._sentence, row.sentence, row.tone)
-        say(self._basis, row.basis, hide_empty=True)
+        put(self._sentence, row.sentence, row.tone)
+        put(self._basis, row.basis, hide_empty=True)
         self.setAccessibleName(row.spoken)
 
 
@@ -146,7 +147,7 @@ class CoatRowView(QWidget):
         self._label, self._sheet = ElidedLabel("strong"), ElidedLabel("small", Tone.MUTED)
         self._dates = label("small", wrap=True)
         self.up, self.down = button("↑", "link"), button("↓", "link")
-        self.change, self.drop = button("Change", "link"), button("×", "link")
+        self.change, self.drop = button(say("Change"), "link"), button("×", "link")
         self.change.setMenu(sheet_menu(self.change, sheets, self._change))
         self.up.clicked.connect(lambda: self._move(-1))
         self.down.clicked.connect(lambda: self._move(1))
@@ -169,16 +170,16 @@ class CoatRowView(QWidget):
     def set_row(self, row: CoatRow) -> None:
         """Show `row`."""
         self._shown = row
-        say(self._label, row.label)
-        say(self._sheet, row.sheet)
-        say(self._dates, row.dates, row.dates_tone)
+        put(self._label, row.label)
+        put(self._sheet, row.sheet)
+        put(self._dates, row.dates, row.dates_tone)
         self.up.setEnabled(not row.is_first)
         self.down.setEnabled(not row.is_last)
         for part, does in (
-            (self.up, "Lay earlier"),
-            (self.down, "Lay later"),
-            (self.change, "Change"),
-            (self.drop, "Take out"),
+            (self.up, say("Lay earlier")),
+            (self.down, say("Lay later")),
+            (self.change, say("Change")),
+            (self.drop, say("Take out")),
         ):
             part.setAccessibleName(f"{does}: {row.label}")
             part.setToolTip(does)

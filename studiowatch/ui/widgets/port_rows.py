@@ -6,10 +6,11 @@ from PySide6.QtCore import Signal
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
 
+from studiowatch.speech.words import say
 from studiowatch.ui.models.board_ports import PortRow
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
-from studiowatch.ui.widgets.text import button, label, say
+from studiowatch.ui.widgets.text import button, label, put
 
 
 class PortRowView(QWidget):
@@ -23,13 +24,13 @@ class PortRowView(QWidget):
         self._name = label("title")
         self._detail = label("small", Tone.MUTED, wrap=True)
         self._state = label("body", wrap=True)
-        self.choose = button("Read this one", "link")
+        self.choose = button(say("Read this one"), "link")
         self.choose.clicked.connect(lambda: self.chosen.emit(self._port))
         self.command = QLineEdit()
         self.command.setReadOnly(True)
-        self.command.setAccessibleName("The command that mends it")
-        self.copy = button("Copy", "link", "Copy the command")
-        self.copy.setAccessibleName("Copy the command that mends it")
+        self.command.setAccessibleName(say("The command that mends it"))
+        self.copy = button(say("Copy"), "link", say("Copy the command"))
+        self.copy.setAccessibleName(say("Copy the command that mends it"))
         self.copy.clicked.connect(lambda: QGuiApplication.clipboard().setText(self.command.text()))
         head = QHBoxLayout()
         head.addWidget(self._name)
@@ -54,11 +55,11 @@ class PortRowView(QWidget):
     def set_row(self, row: PortRow) -> None:
         """Show `row`."""
         self._port = row.port
-        say(self._name, row.name)
-        say(self._detail, row.detail, hide_empty=True)
-        say(self._state, row.state, row.tone)
+        put(self._name, row.name)
+        put(self._detail, row.detail, hide_empty=True)
+        put(self._state, row.state, row.tone)
         self.choose.setVisible(row.can_choose)
-        self.choose.setAccessibleName(f"Read {row.name} instead")
+        self.choose.setAccessibleName(say("Read {port} instead", port=row.name))
         if self.command.text() != row.command:
             self.command.setText(row.command)
             self.command.setCursorPosition(0)

@@ -8,6 +8,7 @@ from PySide6.QtCore import QPointF, QRectF, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QAbstractButton, QHBoxLayout, QVBoxLayout, QWidget
 
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.words import Level
 from studiowatch.ui.models.empty import NO_PROMPT
 from studiowatch.ui.models.prompts import Deed, PromptRow, with_ticked
@@ -15,10 +16,10 @@ from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.marks import LevelMark
 from studiowatch.ui.widgets.rows import RowList
-from studiowatch.ui.widgets.text import button, label, say, set_property
+from studiowatch.ui.widgets.text import button, label, put, set_property
 
 TARGET_PX = 42
-SNOOZE_WORDS = "In 5 min"
+SNOOZE_WORDS = mark("In 5 min")
 HELD_MS = 3000  # a ticked row stays in its place this long, so that no other comes under the pointer: assumption
 _HOVER_ALPHA = 45
 
@@ -85,7 +86,7 @@ class PromptRowView(QWidget):
     def __init__(self) -> None:
         super().__init__()
         self._shown: PromptRow | None = None
-        self.later = button(SNOOZE_WORDS, "plain", "Said again in five minutes")
+        self.later = button(say(SNOOZE_WORDS), "plain", say("Said again in five minutes"))
         self.later.clicked.connect(lambda: self.snoozed.emit(self._shown))
         self.target = TickTarget()
         self._text = label("strong", wrap=True)
@@ -124,16 +125,16 @@ class PromptRowView(QWidget):
         self._shown = row
         self.target.setEnabled(not row.done)
         self.target.set_tone(row.tone)
-        say(self._text, row.text, Tone.MUTED if row.done else Tone.INK)
-        say(self._when, row.when, Tone.MUTED if row.done else row.tone)
-        say(self._caution, row.caution)
+        put(self._text, row.text, Tone.MUTED if row.done else Tone.INK)
+        put(self._when, row.when, Tone.MUTED if row.done else row.tone)
+        put(self._caution, row.caution)
         self._care.setVisible(bool(row.caution))
         self._care.setAccessibleName(row.caution)
         set_property(self._text, "role", "ready" if row.is_near else "strong")
         set_property(self._when, "role", "strong" if row.is_near else "small")
         self.later.setVisible(row.can_snooze and not row.done)
-        self.later.setAccessibleName(f"{SNOOZE_WORDS}: {row.spoken}")
-        verb = "Go on" if row.deed is Deed.PREPARE else "Done"
+        self.later.setAccessibleName(f"{say(SNOOZE_WORDS)}: {row.spoken}")
+        verb = say("Go on") if row.deed is Deed.PREPARE else say("Done")
         self.target.setAccessibleName(f"{verb}: {row.spoken}")
         self.setAccessibleName(row.spoken)
 
@@ -152,7 +153,7 @@ class PromptList(RowList[PromptRow, PromptRowView]):
     asked = Signal(object)
 
     def __init__(self) -> None:
-        super().__init__("At the rack", NO_PROMPT, self._view, PromptRowView.set_row)
+        super().__init__(say("At the rack"), say(NO_PROMPT), self._view, PromptRowView.set_row)
         self._latest: tuple[PromptRow, ...] = ()
         self._held: set[str] = set()
 

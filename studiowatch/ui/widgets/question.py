@@ -6,13 +6,18 @@ from collections.abc import Sequence
 
 from PySide6.QtWidgets import QMessageBox, QWidget
 
+from studiowatch.speech.words import say
 
-def question(parent: QWidget, headline: str, detail: str, yes: str, no: str = "Cancel") -> QMessageBox:
-    """Return a question: Enter and Escape both answer `no`, and `accepted` tells of `yes`. It deletes itself."""
+
+def question(parent: QWidget, headline: str, detail: str, yes: str, no: str = "") -> QMessageBox:
+    """Return a question: Enter and Escape both answer `no`, and `accepted` tells of `yes`. It deletes itself.
+
+    `no` is "Cancel" where nothing else is said.
+    """
     box = QMessageBox(QMessageBox.Icon.NoIcon, "studiowatch", headline, parent=parent)
     box.setInformativeText(detail)
     box.addButton(yes, QMessageBox.ButtonRole.AcceptRole).setAutoDefault(False)
-    harmless = box.addButton(no, QMessageBox.ButtonRole.RejectRole)
+    harmless = box.addButton(no or say("Cancel"), QMessageBox.ButtonRole.RejectRole)
     box.setDefaultButton(harmless)
     box.setEscapeButton(harmless)
     box.finished.connect(box.deleteLater)
@@ -21,7 +26,7 @@ def question(parent: QWidget, headline: str, detail: str, yes: str, no: str = "C
 
 def stop_question(parent: QWidget, wet_titles: Sequence[str]) -> QMessageBox:
     """Return the question before the watch ends, with what is still wet."""
-    detail = "Nobody watches the room until studiowatch is opened again."
+    detail = say("Nobody watches the room until studiowatch is opened again.")
     if wet_titles:
-        detail = f"Still wet: {', '.join(wet_titles)}. {detail}"
-    return question(parent, "Stop watching?", detail, "Stop watching", "Keep watching")
+        detail = f"{say('Still wet: {titles}.', titles=', '.join(wet_titles))} {detail}"
+    return question(parent, say("Stop watching?"), detail, say("Stop watching"), say("Keep watching"))

@@ -5,18 +5,19 @@ from __future__ import annotations
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QCheckBox, QComboBox, QDialog, QHBoxLayout, QVBoxLayout, QWidget
 
+from studiowatch.speech.words import mark, say
 from studiowatch.ui.models.quiet_hours import DAY_MIN, QuietHours, clock
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.text import button, label
 
-TITLE = "Quiet hours"
-RULE = (
+TITLE = mark("Quiet hours")
+RULE = mark(
     "In quiet hours a caution makes no sound. What must be acted on sounds once, softly, and then only shows. "
     "Everything is shown and kept as by day."
 )
 _HALF_HOUR_MIN = 30
-WAKE_ME = "Also wake me for a wet coat in moving air"
+WAKE_ME = mark("Also wake me for a wet coat in moving air")
 
 
 class QuietDialog(QDialog):
@@ -26,10 +27,10 @@ class QuietDialog(QDialog):
 
     def __init__(self, quiet: QuietHours, style: Style, parent: QWidget) -> None:
         super().__init__(parent)
-        self.setWindowTitle(TITLE)
-        self.setAccessibleName(TITLE)
+        self.setWindowTitle(say(TITLE))
+        self.setAccessibleName(say(TITLE))
         self.finished.connect(self.deleteLater)
-        self.on_field, self.wakes_field = QCheckBox("Keep quiet hours"), QCheckBox(WAKE_ME)
+        self.on_field, self.wakes_field = QCheckBox(say("Keep quiet hours")), QCheckBox(say(WAKE_ME))
         self.from_field, self.to_field = _time(quiet.from_min), _time(quiet.to_min)
         self.on_field.setChecked(quiet.on)
         self.wakes_field.setChecked(quiet.wakes)
@@ -45,15 +46,18 @@ class QuietDialog(QDialog):
         whole = QVBoxLayout(self)
         whole.setContentsMargins(px(20), px(14), px(20), px(14))
         whole.setSpacing(px(10))
-        whole.addWidget(label("headline", text=TITLE))
-        whole.addWidget(label("body", Tone.MUTED, RULE, wrap=True))
+        whole.addWidget(label("headline", text=say(TITLE)))
+        whole.addWidget(label("body", Tone.MUTED, say(RULE), wrap=True))
         whole.addWidget(self.on_field)
         times = QHBoxLayout()
         times.setSpacing(px(10))
-        for name, field in (("From", self.from_field), ("To", self.to_field)):
+        for name, spoken, field in (
+            (say("From"), say("Quiet from"), self.from_field),
+            (say("To"), say("Quiet to"), self.to_field),
+        ):
             caption = label("small", Tone.MUTED, name)
             caption.setBuddy(field)
-            field.setAccessibleName(f"Quiet {name.lower()}")
+            field.setAccessibleName(spoken)
             times.addWidget(caption)
             times.addWidget(field)
         times.addStretch(1)
@@ -65,7 +69,7 @@ class QuietDialog(QDialog):
     def _foot(self, spacing: int) -> QHBoxLayout:
         foot = QHBoxLayout()
         foot.setSpacing(spacing)
-        cancel, take = button("Cancel"), button("Take it", "primary")
+        cancel, take = button(say("Cancel")), button(say("Take it"), "primary")
         cancel.clicked.connect(self.reject)
         take.clicked.connect(self._take)
         take.setDefault(True)

@@ -15,6 +15,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
 
+from studiowatch.speech.words import say
 from studiowatch.ui.models.empty import NO_PIECE
 from studiowatch.ui.models.rack import PieceCard
 from studiowatch.ui.models.tones import Tone
@@ -33,7 +34,7 @@ class _Column(QWidget):
     def __init__(self) -> None:
         super().__init__()
         self.setObjectName("inside")
-        self.setAccessibleName("Pieces")
+        self.setAccessibleName(say("Pieces"))
         self.landing_y: int | None = None
         self.colour = QColor()
 
@@ -60,7 +61,7 @@ class RackList(QScrollArea):
 
     def __init__(self) -> None:
         super().__init__()
-        self.setAccessibleName("Rack")
+        self.setAccessibleName(say("Rack"))
         self.setWidgetResizable(True)
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
@@ -84,13 +85,13 @@ class RackList(QScrollArea):
     def _make_empty(self) -> QFrame:
         card = QFrame()
         card.setProperty("card", "plain")
-        card.setAccessibleName("The rack is empty")
+        card.setAccessibleName(say("The rack is empty"))
         column = QVBoxLayout(card)
         column.setContentsMargins(18, 20, 18, 20)
         column.setSpacing(10)
-        column.addWidget(label("title", text="No piece on the rack yet"))
-        column.addWidget(label("body", Tone.MUTED, NO_PIECE, wrap=True))
-        register = button("Register a piece", "primary")
+        column.addWidget(label("title", text=say("No piece on the rack yet")))
+        column.addWidget(label("body", Tone.MUTED, say(NO_PIECE), wrap=True))
+        register = button(say("Register a piece"), "primary")
         register.clicked.connect(self.register_asked)
         column.addWidget(register, 0, Qt.AlignmentFlag.AlignLeft)
         return card

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QComboBox, QDateTimeEdit, QHBoxLayout, QLineEdit, 
 
 from studiowatch.service.commands import Command, TypeReading
 from studiowatch.speech.units import Degrees
+from studiowatch.speech.words import say
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.reading_form import (
     AIR_ANSWERS,
@@ -31,32 +32,32 @@ class ReadingDialog(FormDialog):
     def __init__(
         self, *, degrees: Degrees, now_ms: Callable[[], int], courier: Courier, style: Style, parent: QWidget
     ) -> None:
-        super().__init__("Type a reading", courier, style, parent)
+        super().__init__(say("Type a reading"), courier, style, parent)
         self._now_ms = now_ms
         self.temperature_field, self.humidity_field = QLineEdit(), QLineEdit()
         self.degrees_field, self.air_field = QComboBox(), QComboBox()
         self.degrees_field.addItems([unit.value for unit in Degrees])
         self.degrees_field.setCurrentText(degrees.value)
-        self.air_field.addItems(list(AIR_ANSWERS))
+        self.air_field.addItems([say(answer) for answer in AIR_ANSWERS])
         self._opened = QDateTime.fromMSecsSinceEpoch(now_ms())
         self.time_field = QDateTimeEdit(self._opened)
         self.time_field.setCalendarPopup(True)
-        self.time_field.setDisplayFormat("d MMM yyyy  HH:mm")
+        self.time_field.setDisplayFormat("d MMM yyyy  HH:mm")  # not said
         self._lay_out()
-        add_primary(self, "Take the reading")
+        add_primary(self, say("Take the reading"))
         self.fit(600, 440)
         self.temperature_field.setFocus()
 
     def _lay_out(self) -> None:
-        self.body.addWidget(label("body", Tone.MUTED, HOW_TO_READ, wrap=True))
+        self.body.addWidget(label("body", Tone.MUTED, say(HOW_TO_READ), wrap=True))
         room = self._row()
-        self.field("Temperature", self.temperature_field, room, 2)
-        self.field("Unit", self.degrees_field, room, 1)
-        self.field("Relative humidity, %", self.humidity_field, room, 2)
-        self.body.addWidget(label("body", Tone.MUTED, HOW_TO_FEEL, wrap=True))
+        self.field(say("Temperature"), self.temperature_field, room, 2)
+        self.field(say("Unit"), self.degrees_field, room, 1)
+        self.field(say("Relative humidity, %"), self.humidity_field, room, 2)
+        self.body.addWidget(label("body", Tone.MUTED, say(HOW_TO_FEEL), wrap=True))
         rest = self._row()
-        self.field("Air at the pieces", self.air_field, rest, 1)
-        self.field("Read at", self.time_field, rest, 1)
+        self.field(say("Air at the pieces"), self.air_field, rest, 1)
+        self.field(say("Read at"), self.time_field, rest, 1)
         for holder in rest.findChildren(QVBoxLayout):
             rest.setAlignment(holder, Qt.AlignmentFlag.AlignTop)  # a list is a little lower than a time
         self.body.addStretch(1)
@@ -79,7 +80,7 @@ class ReadingDialog(FormDialog):
             temperature=self.temperature_field.text(),
             degrees=self.degrees,
             humidity=self.humidity_field.text(),
-            felt=AIR_ANSWERS[self.air_field.currentText()],
+            felt=list(AIR_ANSWERS.values())[self.air_field.currentIndex()],
             time_ms=now_ms if read_at == self._opened else read_at.toMSecsSinceEpoch(),
             now_ms=now_ms,
         )

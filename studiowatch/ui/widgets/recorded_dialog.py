@@ -8,6 +8,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QDialog, QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
 from studiowatch.service.snapshot import PieceView, Snapshot
+from studiowatch.speech.words import mark, say
 from studiowatch.ui.models.recorded import (
     NO_CORRECTION,
     NONE_LAID,
@@ -20,7 +21,7 @@ from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.text import button, label
 
-_TITLE = "What was recorded"
+_TITLE = mark("What was recorded")
 
 
 class RecordedDialog(QDialog):
@@ -33,7 +34,7 @@ class RecordedDialog(QDialog):
     def __init__(self, piece: PieceView, now_ms: Callable[[], int], style: Style, parent: QWidget) -> None:
         super().__init__(parent)
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        self.setWindowTitle(f"{_TITLE}: {piece.title}")
+        self.setWindowTitle(f"{say(_TITLE)}: {piece.title}")
         self.setAccessibleName(self.windowTitle())
         self._now_ms, self._style = now_ms, style
         self._piece = piece
@@ -47,12 +48,12 @@ class RecordedDialog(QDialog):
     def _lay_out(self) -> None:
         px = self._style.px
         scroll = self._scroll
-        scroll.setAccessibleName(_TITLE)
+        scroll.setAccessibleName(say(_TITLE))
         scroll.setWidgetResizable(True)
         scroll.setFrameShape(QFrame.Shape.NoFrame)
         scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        add, close = button("Add a coat that was forgotten…"), button("Close", "primary")
+        add, close = button(say("Add a coat that was forgotten…")), button(say("Close"), "primary")
         add.clicked.connect(self.forgotten)
         close.clicked.connect(self.accept)
         foot = QHBoxLayout()
@@ -81,17 +82,17 @@ class RecordedDialog(QDialog):
         self._shown = (lines, history)
         inside = QWidget()
         inside.setObjectName("inside")
-        inside.setAccessibleName(_TITLE)
+        inside.setAccessibleName(say(_TITLE))
         column = QVBoxLayout(inside)
         column.setContentsMargins(0, 0, self._style.px(6), 0)
         column.setSpacing(self._style.px(7))
         if not lines:
-            column.addWidget(label("body", Tone.MUTED, NONE_LAID, wrap=True))
+            column.addWidget(label("body", Tone.MUTED, say(NONE_LAID), wrap=True))
         for line in lines:
             column.addLayout(self._row(line))
         column.addSpacing(self._style.px(10))
-        column.addWidget(label("strong", text="Corrections"))
-        for words in history or (NO_CORRECTION,):
+        column.addWidget(label("strong", text=say("Corrections")))
+        for words in history or (say(NO_CORRECTION),):
             column.addWidget(label("small", Tone.MUTED, words, wrap=True))
         column.addStretch(1)
         self._scroll.setWidget(inside)
@@ -104,7 +105,8 @@ class RecordedDialog(QDialog):
             row.addSpacing(self._style.px(22))
         words = label("strong" if is_coat else "body", text=line.words, wrap=True)
         row.addWidget(words, 1)
-        for text, signal in (("Correct…", self.correct), ("Take back…" if is_coat else "Take back", self.take_back)):
+        back = say("Take back…") if is_coat else say("Take back")
+        for text, signal in ((say("Correct…"), self.correct), (back, self.take_back)):
             made = button(text)
             made.setAccessibleName(f"{text.removesuffix('…')}: {line.words}")
             made.clicked.connect(lambda _=False, signal=signal: signal.emit(line))

@@ -6,6 +6,7 @@ from PySide6.QtCore import QLineF, QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from studiowatch.speech.words import say
 from studiowatch.studio.review_views import Reliability
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.history_axis import hairline, label_font
@@ -21,7 +22,7 @@ class ReliabilityPlot(QWidget):
         super().__init__()
         self._style = Style()
         self._shown: Reliability | None = None
-        self.setAccessibleName("How often each chance came true")
+        self.setAccessibleName(say("How often each chance came true"))
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
 
     def set_style(self, style: Style) -> None:
@@ -34,7 +35,12 @@ class ReliabilityPlot(QWidget):
         """Show `reliability`."""
         self._shown = reliability
         told = (
-            f"told {100.0 * one.told:.0f} %, came true {100.0 * one.came_true:.0f} % of {one.coats} coats"
+            say(
+                "told {told} %, came true {came_true} % of {coats} coats",
+                told=round(100.0 * one.told),
+                came_true=round(100.0 * one.came_true),
+                coats=one.coats,
+            )
             for one in reliability.bins
         )
         self.setAccessibleDescription("; ".join(told))
@@ -64,7 +70,7 @@ class ReliabilityPlot(QWidget):
             painter.drawText(QRectF(0, y - line / 2, left - px(6), line), right, words)
             wide = metrics.horizontalAdvance(words)
             painter.drawText(QPointF(min(max(x - wide / 2, left), plot.right() - wide), plot.bottom() + line), words)
-        painter.drawText(QPointF(left, plot.bottom() + 2.1 * line), "chance told, against how often it clouded")
+        painter.drawText(QPointF(left, plot.bottom() + 2.1 * line), say("chance told, against how often it clouded"))
         painter.setPen(QPen(QColor(theme.muted), 1.0, Qt.PenStyle.DashLine))
         painter.drawLine(QLineF(plot.bottomLeft(), plot.topRight()))
         self._draw_bins(painter, plot)

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
+from studiowatch.speech.words import say
 from studiowatch.ui.models.review import CHANGE_HEADS, ChangeRow
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
@@ -20,7 +21,7 @@ class ChangeTable(QFrame):
     def __init__(self) -> None:
         super().__init__()
         self.setProperty("card", "plain")
-        self.setAccessibleName("What would have changed it")
+        self.setAccessibleName(say("What would have changed it"))
         self._grid = QGridLayout(self)
         self._cells: list[QLabel] = []
 
@@ -39,7 +40,7 @@ class ChangeTable(QFrame):
             cell.deleteLater()
         self._cells = []
         for column, words in enumerate(CHANGE_HEADS):
-            self._put(label("small", Tone.MUTED, words), 0, column)
+            self._put(label("small", Tone.MUTED, say(words)), 0, column)
         for place, row in enumerate(rows, start=1):
             for column, words in enumerate(row.cells):
                 self._put(label("body" if column else "strong", text=words, wrap=True), place, column)
@@ -58,7 +59,7 @@ class StepList(QFrame):
     def __init__(self) -> None:
         super().__init__()
         self.setProperty("card", "plain")
-        self.setAccessibleName("What to do now")
+        self.setAccessibleName(say("What to do now"))
         self._style = Style()
         self._steps: tuple[str, ...] = ()
         self._cautions: tuple[str, ...] = ()

@@ -6,6 +6,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
 
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.review_views import OtherCoat, Reliability, Review
 from studiowatch.ui.models.review import review_words
 from studiowatch.ui.models.review_plot import Picture, beside_of, picture_of
@@ -15,15 +16,14 @@ from studiowatch.ui.widgets.cause_list import CauseList
 from studiowatch.ui.widgets.reliability_plot import ReliabilityPlot
 from studiowatch.ui.widgets.review_cards import ChangeTable, StepList
 from studiowatch.ui.widgets.review_plot import ReviewPlot
-from studiowatch.ui.widgets.text import button, label, say
+from studiowatch.ui.widgets.text import button, label, put
 
-WORKING = "Working it out…"
-TO_RACK, TO_OWN = "← Back to the rack", "← Back to my coat"
-MADE_UP = "Made up:"
-EXAMPLE_WORDS = "This coat and its room are made up, to show what this cause looks like."
-OFTEN = "How often was it right?"
-BESIDE, ALONE = "Beside my other coats", "This coat alone"
-NO_OTHERS = "No other coat of this kind has a recorded outcome yet: record how coats came out, clear ones too."
+WORKING = mark("Working it out…")
+TO_RACK, TO_OWN = mark("← Back to the rack"), mark("← Back to my coat")
+EXAMPLE_WORDS = mark("This coat and its room are made up, to show what this cause looks like.")
+OFTEN = mark("How often was it right?")
+BESIDE, ALONE = mark("Beside my other coats"), mark("This coat alone")
+NO_OTHERS = mark("No other coat of this kind has a recorded outcome yet: record how coats came out, clear ones too.")
 _SIDE_BY_SIDE_UNITS = 900  # narrower than this, the causes stand above the plot
 
 
@@ -45,20 +45,20 @@ class ReviewPage(QWidget):
     def __init__(self) -> None:
         super().__init__()
         self.setObjectName("page")
-        self.setAccessibleName("Why did it cloud?")
+        self.setAccessibleName(say("Why did it cloud?"))
         self.review: Review | None = None
         self._now_ms = 0
         self._style = Style()
-        self.back = button(TO_RACK, "link")  # first, as the keyboard reaches it
+        self.back = button(say(TO_RACK), "link")  # first, as the keyboard reaches it
         self._title = label("headline")
         self._subtitle = label("body", Tone.MUTED, wrap=True)
         self._headline = label("title", wrap=True)
-        self._pdf, self._csv = button("Save as PDF…", "link"), button("Save as CSV…", "link")
+        self._pdf, self._csv = button(say("Save as PDF…"), "link"), button(say("Save as CSV…"), "link")
         self._causes, self._plot = CauseList(), ReviewPlot()
         self._changes, self._steps = ChangeTable(), StepList()
         self._learnt = label("small", Tone.MUTED, wrap=True)
         self._blind = label("body", Tone.CAUTION, wrap=True)
-        self._beside, self._often = button(BESIDE, "link"), button(OFTEN, "link")
+        self._beside, self._often = button(say(BESIDE), "link"), button(say(OFTEN), "link")
         self._reliability = ReliabilityPlot()
         self._own: tuple[Review, int] | None = None
         self._compose()
@@ -82,18 +82,18 @@ class ReviewPage(QWidget):
         self._body.setObjectName("inside")
         self._grid = QGridLayout(self._body)
         self._grid.setContentsMargins(0, 0, 0, 0)
-        self._causes_head = label("column", text="Likely causes, strongest first")
+        self._causes_head = label("column", text=say("Likely causes, strongest first"))
         self._causes_part = self._part(self._causes_head, self._causes_card())
         self._plot_part = self._part(
-            label("column", text="What the room did under this coat"), self._plot_card(), self._beside
+            label("column", text=say("What the room did under this coat")), self._plot_card(), self._beside
         )
-        self._changes_part = self._part(label("column", text="What would have changed it"), self._changes)
-        self._steps_part = self._part(label("column", text="What to do now"), self._steps)
+        self._changes_part = self._part(label("column", text=say("What would have changed it")), self._changes)
+        self._steps_part = self._part(label("column", text=say("What to do now")), self._steps)
         self._scroll = QScrollArea()
         self._scroll.setWidgetResizable(True)
         self._scroll.setFrameShape(QFrame.Shape.NoFrame)
         self._scroll.setFocusPolicy(Qt.FocusPolicy.TabFocus)
-        self._scroll.setAccessibleName("The review")
+        self._scroll.setAccessibleName(say("The review"))
         self._scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self._scroll.setWidget(self._body)
         self._whole = QVBoxLayout(self)
@@ -176,27 +176,27 @@ class ReviewPage(QWidget):
     def wait(self) -> None:
         """Show that a review is worked out."""
         self.review = self._own = None
-        self.back.setText(TO_RACK)
-        self._say("Why did it cloud?", "", WORKING, Tone.MUTED)
+        self.back.setText(say(TO_RACK))
+        self._say(say("Why did it cloud?"), "", say(WORKING), Tone.MUTED)
 
     def show_progress(self, share: float) -> None:
         """Show how much of the work is done, 0-1, while nothing else is shown."""
         if self.review is None:
-            say(self._headline, f"{WORKING} {100.0 * share:.0f} %" if share < 1.0 else WORKING)
+            put(self._headline, f"{say(WORKING)} {100.0 * share:.0f} %" if share < 1.0 else say(WORKING))
 
     def refuse(self, sentence: str) -> None:
         """Show why there is no review."""
         self.review = None
-        self._say("Why did it cloud?", "", sentence, Tone.ACT)
+        self._say(say("Why did it cloud?"), "", sentence, Tone.ACT)
 
     def _say(self, title: str, subtitle: str, headline: str, tone: Tone) -> None:
         has_review = self.review is not None
         self._body.setVisible(has_review)
         for action in (self._pdf, self._csv):
             action.setVisible(has_review)
-        say(self._title, title)
-        say(self._subtitle, subtitle, hide_empty=True)
-        say(self._headline, headline, tone)
+        put(self._title, title)
+        put(self._subtitle, subtitle, hide_empty=True)
+        put(self._headline, headline, tone)
 
     def go_back(self) -> None:
         """Go from a made-up coat to hers, and from there to the rack."""
@@ -214,33 +214,33 @@ class ReviewPage(QWidget):
         self.show_review(review, review.seen_ms or review.laid_ms)
         self._own = own
         if own is not None:
-            self.back.setText(TO_OWN)
-            self.back.setAccessibleName(TO_OWN)
-        say(self._title, f"{MADE_UP} {self._title.text()}")
-        say(self._learnt, EXAMPLE_WORDS)
+            self.back.setText(say(TO_OWN))
+            self.back.setAccessibleName(say(TO_OWN))
+        put(self._title, say("Made up: {title}", title=self._title.text()))
+        put(self._learnt, say(EXAMPLE_WORDS))
         for part in (self._beside, self._often, self._pdf, self._csv):
             part.hide()
 
     def show_reliability(self, reliability: Reliability) -> None:
         """Show how often each chance came true."""
-        say(self._learnt, reliability.sentence)
+        put(self._learnt, reliability.sentence)
         self._reliability.show_reliability(reliability)
         self._reliability.setVisible(bool(reliability.bins))
 
     def _turn(self) -> None:
         """Show her other coats beside this one, or this one alone again."""
-        if self._beside.text() == BESIDE:
+        if self._beside.text() == say(BESIDE):
             self._beside.setEnabled(False)
             self.others_asked.emit()
         elif self.review is not None:
-            self._show_plot(picture_of(self.review), BESIDE)
+            self._show_plot(picture_of(self.review), say(BESIDE))
 
     def show_others(self, coats: tuple[OtherCoat, ...]) -> None:
         """Show a coat, the first, beside her others."""
         if len(coats) > 1:
-            self._show_plot(beside_of(coats), ALONE)
+            self._show_plot(beside_of(coats), say(ALONE))
         else:
-            say(self._learnt, NO_OTHERS)
+            put(self._learnt, say(NO_OTHERS))
             self._beside.setEnabled(True)
 
     def _show_plot(self, picture: Picture, turn: str) -> None:
@@ -252,8 +252,8 @@ class ReviewPage(QWidget):
     def show_review(self, review: Review, now_ms: int) -> None:
         """Show `review`, its times seen from `now_ms`, UTC ms."""
         self.review, self._now_ms, self._own = review, now_ms, None
-        self.back.setText(TO_RACK)
-        self.back.setAccessibleName(TO_RACK)
+        self.back.setText(say(TO_RACK))
+        self.back.setAccessibleName(say(TO_RACK))
         self._reliability.hide()
         for part in (self._beside, self._often):
             part.show()
@@ -261,9 +261,9 @@ class ReviewPage(QWidget):
         self.setAccessibleName(words.title)
         self._say(words.title, words.subtitle, words.headline, Tone.INK)
         self._causes.show_causes(words.causes)
-        self._show_plot(picture_of(review), BESIDE)
+        self._show_plot(picture_of(review), say(BESIDE))
         self._changes.show_changes(words.changes)
         self._steps.show_steps(words.steps, words.cautions)
-        say(self._blind, "\n".join(words.blind), hide_empty=True)
-        say(self._learnt, words.learnt)
+        put(self._blind, "\n".join(words.blind), hide_empty=True)
+        put(self._learnt, words.learnt)
         self._scroll.verticalScrollBar().setValue(0)

@@ -4,11 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from datetime import date
 
 import numpy as np
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen, QPolygonF
 
+from studiowatch.speech.dates import day_of_week
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.review_views import Phase
 from studiowatch.ui.models.history_axis import Tick, TimeScale, time_ticks
 from studiowatch.ui.models.review_plot import Line, Panel, Picture
@@ -17,7 +20,8 @@ from studiowatch.ui.theme import Theme
 from studiowatch.ui.widgets.history_axis import hairline, label_font, strong_font
 
 _WASH = {Phase.WET: ("film_wet", 36), Phase.CLOSING: ("good", 26)}  # colour and opacity of 255
-BESIDE_NAMES = [("this coat", "film_wet"), ("came out clear", "good"), ("clouded (dashed)", "act")]
+_A_DAY = date(2026, 11, 25)  # of a name that is wide, which the ticks leave room for
+BESIDE_NAMES = [(mark("this coat"), "film_wet"), (mark("came out clear"), "good"), (mark("clouded (dashed)"), "act")]
 _TITLE_LINES = 1.5  # lines of text above each panel
 
 
@@ -82,9 +86,10 @@ class ReviewPicture:
             self.painter.fillRect(QRectF(left, self.place.top(), right - left, plot.bottom() - self.place.top()), wash)
             self.painter.setPen(QColor(getattr(self.theme, ink)))
             words = QRectF(left + 5.0 * self.unit_px, self.place.top(), right - left, 1.4 * self._line_px)
+            phase = say(span.phase.value)
             metrics = QFontMetricsF(self.painter.font())
-            if metrics.horizontalAdvance(span.phase.value) < words.width() - 5.0 * self.unit_px:
-                self.painter.drawText(words, _flags(Qt.AlignmentFlag.AlignLeft), span.phase.value)
+            if metrics.horizontalAdvance(phase) < words.width() - 5.0 * self.unit_px:
+                self.painter.drawText(words, _flags(Qt.AlignmentFlag.AlignLeft), phase)
 
     def _draw_panel(self, panel: Panel, area: QRectF) -> None:
         self.painter.setFont(label_font(self.font))
@@ -111,7 +116,7 @@ class ReviewPicture:
         metrics = QFontMetricsF(self.painter.font())
         names = [(line.words, line.ink) for line in panel.lines] if len(panel.lines) > 1 else []
         if self.picture.since_laid:
-            names = BESIDE_NAMES
+            names = [(say(words), ink) for words, ink in BESIDE_NAMES]
         if panel.unit == "g/m²" and panel.lines:
             names = [(line.words, line.ink) for line in panel.lines]
         x = area.left() + 5.0 * self.unit_px
@@ -161,7 +166,7 @@ class ReviewPicture:
     def _draw_time(self) -> None:
         plot, time = self.plot, self.time
         metrics = QFontMetricsF(strong_font(label_font(self.font)))
-        most = max(int(plot.width() / (metrics.horizontalAdvance("Wed 25 Nov") + 16.0 * self.unit_px)), 1)
+        most = max(int(plot.width() / (metrics.horizontalAdvance(day_of_week(_A_DAY)) + 16.0 * self.unit_px)), 1)
         free_from = plot.left() - 20.0
         for tick in self._ticks(most):
             x = time.x(tick.time_ms)
@@ -181,7 +186,9 @@ class ReviewPicture:
         if not self.picture.since_laid:
             return time_ticks(self.picture.start_ms, self.picture.end_ms, most)
         hours = range(0, self.picture.end_ms // HOUR_MS + 1, 2)
-        return [Tick(time_ms=hour * HOUR_MS, label=f"{hour} h" if hour else "laid", strong=not hour) for hour in hours]
+        return [
+            Tick(time_ms=hour * HOUR_MS, label=f"{hour} h" if hour else say("laid"), strong=not hour) for hour in hours
+        ]
 
     @staticmethod
     def _y(panel: Panel, area: QRectF, value: float) -> float:

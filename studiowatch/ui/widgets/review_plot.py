@@ -6,6 +6,7 @@ from PySide6.QtCore import QLineF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFontMetricsF, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from studiowatch.speech.words import say
 from studiowatch.ui.models.review_plot import Picture
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.history_axis import label_font
@@ -23,7 +24,7 @@ class ReviewPlot(QWidget):
         self._style = Style()
         self._picture: Picture | None = None
         self._at_ms: float | None = None
-        self.setAccessibleName("What the room did under this coat")
+        self.setAccessibleName(say("What the room did under this coat"))
         self.setMouseTracking(True)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)

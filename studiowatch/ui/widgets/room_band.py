@@ -7,12 +7,13 @@ from html import escape
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QLabel, QSizePolicy, QVBoxLayout, QWidget
 
+from studiowatch.speech.words import say
 from studiowatch.studio.words import Level
 from studiowatch.ui.models.figures import NOT_MEASURED, Figure
 from studiowatch.ui.models.tones import LEVEL_TONES, Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.marks import LevelMark
-from studiowatch.ui.widgets.text import ElidedLabel, label, say
+from studiowatch.ui.widgets.text import ElidedLabel, label, put
 
 FIGURE_PX, _UNIT_PX = 49, 16
 _SHARES = (31, 26, 33, 31)  # of the width, fixed: a figure does not move aside when another one's words change
@@ -64,7 +65,7 @@ class FigureView(QWidget):
 
     def _draw(self) -> None:
         figure, theme, px = self._figure, self._style.theme, self._style.px
-        say(self._name, figure.name)
+        put(self._name, figure.name)
         self._mark.setVisible(figure.level > Level.CALM)
         self._mark.set_level(figure.level)
         colours = {Level.ACT: theme.act, Level.CAUTION: theme.caution, Level.CALM: theme.ink}
@@ -76,10 +77,10 @@ class FigureView(QWidget):
             f'<span style="font-size:{px(_UNIT_PX)}px; color:{theme.muted}">{unit}</span>'
         )
         tone = LEVEL_TONES[figure.level] if figure.level > Level.CALM else Tone.MUTED
-        say(self._meaning, figure.meaning, tone)
+        put(self._meaning, figure.meaning, tone)
         self._value.setAccessibleName(figure.spoken)
         self.setAccessibleName(figure.spoken)
-        self.setToolTip(f"Why these limits? {figure.basis}" if figure.basis else "")
+        self.setToolTip(say("Why these limits? {basis}", basis=figure.basis) if figure.basis else "")
 
 
 class RoomBand(QFrame):
@@ -89,7 +90,7 @@ class RoomBand(QFrame):
         super().__init__()
         self.setProperty("card", "plain")
         self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
-        self.setAccessibleName("The room now")
+        self.setAccessibleName(say("The room now"))
         self._style = Style()
         self._views: list[FigureView] = []
         self._columns = _MANY

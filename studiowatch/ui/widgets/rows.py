@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
 
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
-from studiowatch.ui.widgets.text import label, say
+from studiowatch.ui.widgets.text import label, put
 
 Row = TypeVar("Row")
 View = TypeVar("View", bound=QWidget)
@@ -58,7 +58,7 @@ class RowList(QFrame, Generic[Row, View]):
 
     def say_empty(self, words: str) -> None:
         """Say `words` where there is no row."""
-        say(self._empty, words)
+        put(self._empty, words)
 
     @property
     def empty_words(self) -> str:

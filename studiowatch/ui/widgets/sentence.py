@@ -5,19 +5,24 @@ from __future__ import annotations
 from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QSizePolicy, QVBoxLayout
 
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.words import Level, Sentence
 from studiowatch.ui.models.notices import SentenceCard
 from studiowatch.ui.models.tones import LEVEL_TONES, Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.marks import LevelMark
-from studiowatch.ui.widgets.text import button, label, say, set_property
+from studiowatch.ui.widgets.text import button, label, put, set_property
 
-HEARD_WORDS = "Heard"
-REMIND_WORDS = "Remind me in 10 min"
-STARTING = Sentence(level=Level.CAUTION, headline="Starting", detail="The watch has not spoken yet.")
+HEARD_WORDS = mark("Heard")
+REMIND_WORDS = mark("Remind me in 10 min")
 CARD_KINDS = {Level.ACT: "act", Level.CAUTION: "caution", Level.CALM: "calm"}
 
 _FLASH_MS = 700
+
+
+def starting() -> Sentence:
+    """Return what is said before the watch has spoken."""
+    return Sentence(level=Level.CAUTION, headline=say("Starting"), detail=say("The watch has not spoken yet."))
 
 
 def flash_card(card: QFrame) -> None:
@@ -35,14 +40,14 @@ class SentenceView(QFrame):
     def __init__(self) -> None:
         super().__init__()
         self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
-        self._card = SentenceCard(sentence=STARTING)
+        self._card = SentenceCard(sentence=starting())
         self._mark = LevelMark(54)
         self._headline = label("headline", wrap=True)
         self._detail = label("body", wrap=True)
         self._advice = label("strong", wrap=True)
         self._note = label("strong", Tone.MUTED)
-        self._heard = button(HEARD_WORDS, "primary", "No more sound for this warning")
-        self._remind = button(REMIND_WORDS, hint="Quiet for ten minutes, then again if it still stands")
+        self._heard = button(say(HEARD_WORDS), "primary", say("No more sound for this warning"))
+        self._remind = button(say(REMIND_WORDS), hint=say("Quiet for ten minutes, then again if it still stands"))
         self._heard.clicked.connect(lambda: self.heard.emit(self._card.warning_key))
         self._remind.clicked.connect(lambda: self.remind.emit(self._card.warning_key))
         self._foot = QHBoxLayout()
@@ -78,14 +83,14 @@ class SentenceView(QFrame):
         one = card.sentence
         set_property(self, "card", CARD_KINDS[one.level])
         self._mark.set_level(one.level, good=one.level is Level.CALM)
-        say(self._headline, one.headline, Tone.GOOD if one.level is Level.CALM else LEVEL_TONES[one.level])
-        say(self._detail, one.detail, hide_empty=True)
-        say(self._advice, one.advice, hide_empty=True)
-        say(self._note, card.note, hide_empty=True)
+        put(self._headline, one.headline, Tone.GOOD if one.level is Level.CALM else LEVEL_TONES[one.level])
+        put(self._detail, one.detail, hide_empty=True)
+        put(self._advice, one.advice, hide_empty=True)
+        put(self._note, card.note, hide_empty=True)
         self._heard.setVisible(card.can_hear)
         self._remind.setVisible(card.can_remind)
         self.setAccessibleName(card.spoken)
-        self.setToolTip(f"Why this limit? {card.basis}" if card.basis else "")
+        self.setToolTip(say("Why this limit? {basis}", basis=card.basis) if card.basis else "")
 
     def flash(self) -> None:
         """Show it in full colour for a moment, where nothing can be heard."""

@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
 from studiowatch.coats.data_sheet import DataSheet
 from studiowatch.service.commands import Command
 from studiowatch.service.sheet_commands import KeepSheet
+from studiowatch.speech.words import mark, say
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.forms import FormError
 from studiowatch.ui.models.sheet_form import (
@@ -36,9 +37,9 @@ from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.dialog import FormDialog
 from studiowatch.ui.widgets.form_lines import add_primary
-from studiowatch.ui.widgets.text import label, say
+from studiowatch.ui.widgets.text import label, put
 
-_OWN_WORDS = (
+_OWN_WORDS = mark(
     "Type what the product's own sheet says. Coats on the rack that were laid by this sheet are dried anew by these "
     "figures; a bottle with another recipe gets a sheet of its own."
 )
@@ -57,7 +58,11 @@ class SheetDialog(FormDialog):
         style: Style,
         parent: QWidget,
     ) -> None:
-        title = f"Edit the sheet: {sheet.title}" if is_own else f"A sheet of my own, from: {sheet.title}"
+        title = (
+            say("Edit the sheet: {title}", title=sheet.title)
+            if is_own
+            else say("A sheet of my own, from: {title}", title=sheet.title)
+        )
         super().__init__(title, courier, style, parent)
         self._name = sheet.name if is_own else ""
         self._taken = frozenset(taken)
@@ -66,9 +71,9 @@ class SheetDialog(FormDialog):
         self._make_fields()
         self._lay_out()
         shown = shown_of(sheet)
-        self.show_typed(shown if is_own else replace(shown, title=f"{_plain(sheet.title)}, mine"))
+        self.show_typed(shown if is_own else replace(shown, title=say("{title}, mine", title=_plain(sheet.title))))
         self._shown = self.typed()
-        add_primary(self, "Keep the sheet")
+        add_primary(self, say("Keep the sheet"))
         self.fit(720, 760)
         self.title_field.setFocus()
         self.title_field.selectAll()
@@ -76,10 +81,10 @@ class SheetDialog(FormDialog):
     def _make_fields(self) -> None:
         self.title_field = QLineEdit()
         self.kind_field, self.sheen_field = QComboBox(), QComboBox()
-        self.kind_field.addItems(list(KINDS))
-        self.sheen_field.addItems(list(SHEENS))
-        self.matting_field = QCheckBox("It holds matting agent")
-        self.matting_field.setAccessibleName("It holds matting agent")
+        self.kind_field.addItems([say(kind) for kind in KINDS])
+        self.sheen_field.addItems([say(sheen) for sheen in SHEENS])
+        self.matting_field = QCheckBox(say("It holds matting agent"))
+        self.matting_field.setAccessibleName(say("It holds matting agent"))
         self.removable_field = QLineEdit()
         self.cautions_field = QPlainTextEdit()
         self.cautions_field.setProperty("role", "notes")
@@ -87,14 +92,14 @@ class SheetDialog(FormDialog):
         self.cautions_field.setFixedHeight(self.dress.px(84))
 
     def _lay_out(self) -> None:
-        self.body.addWidget(label("small", Tone.MUTED, _OWN_WORDS, wrap=True))
-        self.field("What the bottle is called", self.title_field)
+        self.body.addWidget(label("small", Tone.MUTED, say(_OWN_WORDS), wrap=True))
+        self.field(say("What the bottle is called"), self.title_field)
         self.line_faults["title"] = self._fault_line()
         self.body.addWidget(self.line_faults["title"])
         what = QHBoxLayout()
         what.setSpacing(self.dress.px(10))
-        self.field("Kind", self.kind_field, what, 1)
-        self.field("Sheen", self.sheen_field, what, 1)
+        self.field(say("Kind"), self.kind_field, what, 1)
+        self.field(say("Sheen"), self.sheen_field, what, 1)
         what.addWidget(self.matting_field)
         self.body.addLayout(what)
         grid = QGridLayout()
@@ -106,22 +111,22 @@ class SheetDialog(FormDialog):
         for row, line in enumerate(LINES):
             self._add_line(grid, 2 * row, line)
         self.body.addLayout(grid)
-        self.field("Removable with", self.removable_field)
-        self.field("Cautions, one a line", self.cautions_field)
+        self.field(say("Removable with"), self.removable_field)
+        self.field(say("Cautions, one a line"), self.cautions_field)
         self.body.addStretch(1)
 
     def _add_line(self, grid: QGridLayout, row: int, line: FigureLine) -> None:
-        hint = f"  ({line.hint})" if line.hint else ""
-        caption = label("body", text=f"{line.words}{' *' if line.required else ''}{hint}", wrap=True)
+        hint, words = f"  ({say(line.hint)})" if line.hint else "", say(line.words)
+        caption = label("body", text=f"{words}{' *' if line.required else ''}{hint}", wrap=True)
         figure, unit, fault = QLineEdit(), QComboBox(), self._fault_line()
-        figure.setAccessibleName(line.words)
-        figure.setPlaceholderText("needed" if line.required else "not on the sheet")
+        figure.setAccessibleName(words)
+        figure.setPlaceholderText(say("needed") if line.required else say("not on the sheet"))
         caption.setBuddy(figure)
         unit.addItems(line.units)
-        unit.setAccessibleName(f"{line.words}: unit")
+        unit.setAccessibleName(say("{figure}: unit", figure=words))
         self.follow(figure)
         self.follow(unit)
-        figure.textChanged.connect(lambda _text: say(fault, "", hide_empty=True))
+        figure.textChanged.connect(lambda _text: put(fault, "", hide_empty=True))
         self.figures[line.field] = figure, unit
         self.line_faults[line.field] = fault
         for column, part in enumerate((caption, figure, unit)):
@@ -150,8 +155,8 @@ class SheetDialog(FormDialog):
         """Return what stands in the fields."""
         return SheetTyped(
             title=self.title_field.text(),
-            kind=KINDS[self.kind_field.currentText()],
-            sheen=SHEENS[self.sheen_field.currentText()],
+            kind=list(KINDS.values())[self.kind_field.currentIndex()],
+            sheen=list(SHEENS.values())[self.sheen_field.currentIndex()],
             matting_agent=self.matting_field.isChecked(),
             figures={name: (figure.text(), unit.currentText()) for name, (figure, unit) in self.figures.items()},
             removable_with=self.removable_field.text(),
@@ -173,19 +178,23 @@ class SheetDialog(FormDialog):
 
     def _show_faults(self, faults: dict[str, str]) -> None:
         for name, line in self.line_faults.items():
-            say(line, faults.get(name, ""), hide_empty=True)
+            put(line, faults.get(name, ""), hide_empty=True)
 
     def doubt_of(self, command: Command) -> str:
         """Ask once where a figure looks like a slip of the unit, or figures do not go together."""
         del command
         doubts = self._read().doubts
         self._show_faults(dict(doubts))
-        return f"Look at the marked lines again, or press again to keep them: {len(doubts)}." if doubts else ""
+        return (
+            say("Look at the marked lines again, or press again to keep them: {count}.", count=len(doubts))
+            if doubts
+            else ""
+        )
 
     def words_for(self, command: Command) -> str:
         """Return which sheet was kept."""
         title = command.fields["title"] if isinstance(command, KeepSheet) else ""
-        return f"Kept: the sheet {title}"
+        return say("Kept: the sheet {title}", title=title)
 
     def is_filled(self) -> bool:
         """Return whether something was changed."""

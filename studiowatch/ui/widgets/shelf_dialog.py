@@ -8,14 +8,17 @@ from PySide6.QtCore import Signal, SignalInstance
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QListWidget, QVBoxLayout, QWidget
 
 from studiowatch.service.product_views import SheetEntry
+from studiowatch.speech.words import mark, say
 from studiowatch.ui.models.sheet_form import summary_lines
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
-from studiowatch.ui.widgets.text import button, label, say
+from studiowatch.ui.widgets.text import button, label, put
 
-TITLE = "Data sheets"
-_BUILT_IN = "Built in, generic: it describes no product. Make one of your own from it and type your bottle's figures."
-_OWN = "Yours, from the folder of sheets beside the records."
+TITLE = mark("Data sheets")
+_BUILT_IN = mark(
+    "Built in, generic: it describes no product. Make one of your own from it and type your bottle's figures."
+)
+_OWN = mark("Yours, from the folder of sheets beside the records.")
 
 
 class ShelfDialog(QDialog):
@@ -26,15 +29,15 @@ class ShelfDialog(QDialog):
 
     def __init__(self, entries: Callable[[], Sequence[SheetEntry]], style: Style, parent: QWidget) -> None:
         super().__init__(parent)
-        self.setWindowTitle(TITLE)
-        self.setAccessibleName(TITLE)
+        self.setWindowTitle(say(TITLE))
+        self.setAccessibleName(say(TITLE))
         self._entries_now, self._style = entries, style
         self._entries: tuple[SheetEntry, ...] = ()
         self.list = QListWidget()
-        self.list.setAccessibleName(TITLE)
+        self.list.setAccessibleName(say(TITLE))
         self._name, self._whose = label("title", wrap=True), label("small", Tone.MUTED, wrap=True)
         self._words = label("body", wrap=True)
-        self.edit, self.drop = button("", "primary"), button("Delete…")
+        self.edit, self.drop = button("", "primary"), button(say("Delete…"))
         self._lay_out()
         self.list.currentRowChanged.connect(self._show_one)
         self.list.itemActivated.connect(lambda _item: self._tell(self.edited))
@@ -46,7 +49,7 @@ class ShelfDialog(QDialog):
 
     def _lay_out(self) -> None:
         px = self._style.px
-        close = button("Close")
+        close = button(say("Close"))
         close.clicked.connect(self.accept)
         told = QVBoxLayout()
         told.setSpacing(px(8))
@@ -66,7 +69,7 @@ class ShelfDialog(QDialog):
         whole = QVBoxLayout(self)
         whole.setContentsMargins(px(20), px(14), px(20), px(14))
         whole.setSpacing(px(10))
-        whole.addWidget(label("headline", text=TITLE))
+        whole.addWidget(label("headline", text=say(TITLE)))
         whole.addLayout(both, 1)
         whole.addLayout(foot)
 
@@ -76,7 +79,9 @@ class ShelfDialog(QDialog):
         self._entries = tuple(self._entries_now())
         self.list.blockSignals(True)  # noqa: FBT003 - Qt's own
         self.list.clear()
-        self.list.addItems([f"{one.sheet.title}{' · yours' if one.is_own else ''}" for one in self._entries])
+        self.list.addItems(
+            [f"{one.sheet.title} · {say('yours')}" if one.is_own else one.sheet.title for one in self._entries]
+        )
         self.list.blockSignals(False)  # noqa: FBT003 - Qt's own
         names = [one.sheet.name for one in self._entries]
         self.list.setCurrentRow(names.index(wanted) if wanted in names else 0)
@@ -92,10 +97,10 @@ class ShelfDialog(QDialog):
         entry = self.chosen
         if entry is None:
             return
-        say(self._name, entry.sheet.title)
-        say(self._whose, _OWN if entry.is_own else _BUILT_IN)
-        say(self._words, "\n".join(summary_lines(entry.sheet)))
-        words = "Edit…" if entry.is_own else "Make one of my own from it…"
+        put(self._name, entry.sheet.title)
+        put(self._whose, say(_OWN if entry.is_own else _BUILT_IN))
+        put(self._words, "\n".join(summary_lines(entry.sheet)))
+        words = say("Edit…") if entry.is_own else say("Make one of my own from it…")
         self.edit.setText(words)
         self.edit.setAccessibleName(words)
         self.drop.setVisible(entry.is_own)

@@ -27,7 +27,7 @@ def label(role: str, tone: Tone = Tone.INK, text: str = "", *, wrap: bool = Fals
     return made
 
 
-def say(shown: QLabel, text: str, tone: Tone | None = None, *, hide_empty: bool = False) -> None:
+def put(shown: QLabel, text: str, tone: Tone | None = None, *, hide_empty: bool = False) -> None:
     """Show `text` in `tone`, touching the label only where something changed."""
     if shown.text() != text:
         shown.setText(text)
@@ -83,3 +83,6 @@ class ElidedLabel(QLabel):
         lines = self.text().split("\n")
         cut = [self.fontMetrics().elidedText(line, Qt.TextElideMode.ElideRight, self.width()) for line in lines]
         painter.drawText(self.rect(), int(self.alignment()), "\n".join(cut))
+
+
+say = put

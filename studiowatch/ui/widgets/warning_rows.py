@@ -5,15 +5,16 @@ from __future__ import annotations
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
+from studiowatch.speech.words import mark, say
 from studiowatch.ui.models.notices import WarningRow
 from studiowatch.ui.models.tones import LEVEL_TONES, Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.marks import LevelMark
 from studiowatch.ui.widgets.sentence import HEARD_WORDS, REMIND_WORDS
-from studiowatch.ui.widgets.text import button, label, say
+from studiowatch.ui.widgets.text import button, label, put
 
-WHY = "Why this limit?"
-LATER_WORDS = "Choose when to be reminded"
+WHY = mark("Why this limit?")
+LATER_WORDS = mark("Choose when to be reminded")
 
 
 class WarningRowView(QWidget):
@@ -29,10 +30,10 @@ class WarningRowView(QWidget):
         self._mark = LevelMark(18)
         self._headline = label("strong", wrap=True)
         self._when = label("small", Tone.MUTED, wrap=True)
-        self._heard = button(HEARD_WORDS)
-        self._remind = button("In 10 min", hint="Remind me in ten minutes if it still stands")
-        self._later = button("Later…", "link", "Choose when to be reminded")
-        self._why = button(WHY, "link", "Where the limit of this warning comes from")
+        self._heard = button(say(HEARD_WORDS))
+        self._remind = button(say("In 10 min"), hint=say("Remind me in ten minutes if it still stands"))
+        self._later = button(say("Later…"), "link", say(LATER_WORDS))
+        self._why = button(say(WHY), "link", say("Where the limit of this warning comes from"))
         self._basis = label("small", Tone.MUTED, wrap=True)
         self._basis.hide()
         self._later.clicked.connect(lambda: self.later.emit(self._key))
@@ -75,15 +76,15 @@ class WarningRowView(QWidget):
             self._basis.hide()
         self._key = row.key
         self._mark.set_level(row.level, filled=row.is_open)
-        say(self._headline, row.headline, LEVEL_TONES[row.level] if row.is_open else Tone.INK)
-        say(self._when, row.when)
+        put(self._headline, row.headline, LEVEL_TONES[row.level] if row.is_open else Tone.INK)
+        put(self._when, row.when)
         self.setToolTip(row.advice)
         self._heard.setVisible(row.can_hear)
         self._remind.setVisible(row.can_remind)
         self._later.setVisible(row.can_remind)
         self._why.setVisible(row.is_open and bool(row.basis))
-        say(self._basis, row.basis)
+        put(self._basis, row.basis)
         named = {self._heard: HEARD_WORDS, self._remind: REMIND_WORDS, self._later: LATER_WORDS, self._why: WHY}
         for answer, words in named.items():
-            answer.setAccessibleName(f"{words}: {row.headline}")
+            answer.setAccessibleName(f"{say(words)}: {row.headline}")
         self.setAccessibleName(row.spoken)

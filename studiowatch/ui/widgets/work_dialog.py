@@ -6,11 +6,12 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QCloseEvent
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QListWidget, QProgressBar, QVBoxLayout, QWidget
 
+from studiowatch.speech.words import say
 from studiowatch.ui.long_work import LongWork
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.models.work import WorkState, WorkView, ended, progressed, with_told
 from studiowatch.ui.style import Style
-from studiowatch.ui.widgets.text import button, label, say
+from studiowatch.ui.widgets.text import button, label, put
 
 TONES = {WorkState.DONE: Tone.GOOD, WorkState.FAILED: Tone.ACT}
 WIDTH_UNITS, HEIGHT_UNITS, LIST_UNITS = 460, 150, 420
@@ -31,15 +32,15 @@ class WorkDialog(QDialog):
         self._style = style
         work.setParent(self)
         self.bar = QProgressBar()
-        self.bar.setAccessibleName("How much is done")
+        self.bar.setAccessibleName(say("How much is done"))
         self.bar.setTextVisible(False)
         self.words = label("strong", wrap=True)
         self.told_words = label("small", Tone.MUTED, wrap=True)
         self.told = QListWidget()
-        self.told.setAccessibleName("What to look at, by line of the file")
+        self.told.setAccessibleName(say("What to look at, by line of the file"))
         self.told.setWordWrap(True)
         self.told.hide()
-        self.end = button("Cancel")
+        self.end = button(say("Cancel"))
         self.end.clicked.connect(self._end)
         self._compose()
         work.progressed.connect(lambda share, words: self.show_view(progressed(self.view, share, words)))
@@ -71,10 +72,10 @@ class WorkDialog(QDialog):
         self.view = view
         self.bar.setVisible(not view.is_over)
         self.bar.setValue(view.pct)
-        say(self.words, view.words, TONES.get(view.state, Tone.INK))
-        say(self.told_words, view.list_words, Tone.MUTED)
+        put(self.words, view.words, TONES.get(view.state, Tone.INK))
+        put(self.told_words, view.list_words, Tone.MUTED)
         self.told_words.setVisible(bool(view.list_words))
-        self.end.setText("Close" if view.is_over else "Cancel")
+        self.end.setText(say("Close") if view.is_over else say("Cancel"))
         self.end.setEnabled(view.state is not WorkState.ENDING)
 
     def reject(self) -> None:

@@ -31,7 +31,7 @@ from studiowatch.service.past import StudioHistory
 from studiowatch.service.ports import Clock, Desk, History
 from studiowatch.service.preferences import ENGLISH, chosen_language, kept_choices
 from studiowatch.speech.units import METRIC, choose, from_kept
-from studiowatch.speech.words import speak_by
+from studiowatch.speech.words import say, speak_by
 from studiowatch.store.all_records import take_all
 from studiowatch.store.corrected_history import CorrectedHistory
 from studiowatch.store.database import open_database
@@ -186,7 +186,9 @@ def display_trouble() -> str:
     named = any(os.environ.get(name) for name in ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"))
     if named or not sys.platform.startswith("linux"):
         return ""
-    return "There is no screen for a window; `studiowatch record` watches without one, `demo --headless` shows how."
+    return say(
+        "There is no screen for a window; `studiowatch record` watches without one, `demo --headless` shows how."
+    )
 
 
 def print_record(record: FinishingRecord, path: Path, photo: bytes, paper: str) -> None:

@@ -15,6 +15,7 @@ from studiowatch.service.photos import PhotoFolder
 from studiowatch.service.plan_desk import PlanDesk
 from studiowatch.service.rack import Rack
 from studiowatch.service.sheet_shelf import SheetShelf
+from studiowatch.speech.words import say
 from studiowatch.store.all_records import read_all
 from studiowatch.store.database import looking
 from studiowatch.store.folder import FolderWatched, StudioFolder
@@ -30,9 +31,34 @@ def carried_out(command: PieceCommand | PlanCommand, outfit: Outfit, folder: Stu
         With one sentence; nothing was changed.
     """
     try:
+        return _carried_out(command, outfit, folder)
+    except Refused as fault:
+        unknown = _unknown_sheet(command, SheetShelf.open(folder.sheets))
+        if unknown:
+            raise Refused(unknown) from fault
+        raise
+
+
+def _carried_out(command: PieceCommand | PlanCommand, outfit: Outfit, folder: StudioFolder) -> str:
+    try:
         return _in_records(command, outfit, folder)
     except FolderWatched:
         return ask(folder.letters, command)
+
+
+def _unknown_sheet(command: PieceCommand | PlanCommand, shelf: SheetShelf) -> str:
+    """Return a sentence on a sheet that `command` names and that is not there, with those there are, or ""."""
+    paint = getattr(command, "paint", None)
+    named = (
+        getattr(command, "sheet", None),
+        *(getattr(command, "sheets", None) or ()),
+        None if paint is None else paint.sheet,
+    )
+    name = next((one for one in named if one is not None and one not in shelf.sheets), None)
+    if name is None:
+        return ""
+    known = ", ".join(sorted(shelf.sheets))
+    return say("There is no data sheet {name}; known are {known}.", name=repr(name), known=known)
 
 
 def _in_records(command: PieceCommand | PlanCommand, outfit: Outfit, folder: StudioFolder) -> str:

@@ -6,6 +6,7 @@ import argparse
 
 from studiowatch.cli.answers import DONE, FAULT, complain
 from studiowatch.service.outfit import Outfit
+from studiowatch.speech.words import say
 from studiowatch.store.folder import StudioFolder
 from studiowatch.store.rotation import backup_studio
 
@@ -16,7 +17,7 @@ def run(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> int:
     faults = outfit.check_store(copy.database).faults
     print(copy.path)
     if faults:
-        complain(f"The copy was made, but the records have faults: {' '.join(faults)}")
+        complain(say("The copy was made, but the records have faults: {faults}", faults=" ".join(faults)))
         return FAULT
-    complain(f"Backed up and checked; `studiowatch --folder {copy.path}` opens it.")
+    complain(say("Backed up and checked; `studiowatch --folder {folder}` opens it.", folder=copy.path))
     return DONE

@@ -26,12 +26,13 @@ from studiowatch.cli.answers import DONE, FAULT, print_document, wrong
 from studiowatch.room.readings import Channel, Reading
 from studiowatch.service.board_now import trouble_sentence
 from studiowatch.service.outfit import Outfit
+from studiowatch.speech.words import mark, say
 from studiowatch.store.folder import StudioFolder
 
 LISTEN_S = (0.5, 60.0)  # s, how long one may listen
 AT_ONCE = 8  # ports listened to side by side
 PORTION_S = 0.2  # s, how often the end of the listening is looked for
-NOT_TRIED = "not listened to: a wireless link or a console of the computer itself"
+NOT_TRIED = mark("not listened to: a wireless link or a console of the computer itself")
 
 
 @dataclass(slots=True, kw_only=True)
@@ -86,10 +87,17 @@ class Heard:
 def run(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> int:
     """Answer the call."""
     if call.column and call.accept is None:
-        wrong("--column goes with --accept PORT: say on which port the column is.")
+        wrong(say("--column goes with --accept PORT: say on which port the column is."))
     low_s, high_s = LISTEN_S
     if not low_s <= call.listen_s <= high_s:
-        wrong(f"--listen-s is {call.listen_s:g} s; allowed is {low_s:g} to {high_s:g} s.")
+        wrong(
+            say(
+                "--listen-s is {given} s; allowed is {low} to {high} s.",
+                given=f"{call.listen_s:g}",
+                low=f"{low_s:g}",
+                high=f"{high_s:g}",
+            )
+        )
     seen = outfit.list_ports()
     if call.accept is not None:
         name = inputs.port(call.accept) or ""
@@ -108,15 +116,30 @@ def accept(outfit: Outfit, folder: StudioFolder, heard: Sequence[Heard], call: a
     """Keep what the columns on a port are, as shown and as the call says."""
     found = next((one for one in heard if one.port.name == call.accept), None)
     if found is None or found.columns is None:
-        wrong(f"No unchecked lines with numbers came from {call.accept}; `studiowatch boards` shows what comes.")
+        wrong(
+            say(
+                "No unchecked lines with numbers came from {port}; `studiowatch boards` shows what comes.",
+                port=call.accept,
+            )
+        )
     mapping = found.columns
     for words in call.column:
         mapping = _set_by_hand(mapping, words)
     unsaid = [column.key for column in mapping.columns if column.outcome is Outcome.ASKED]
     if unsaid:
-        wrong(f"Say what column {unsaid[0]} is: --column {unsaid[0]}=CHANNEL:UNIT, or --column {unsaid[0]}=none.")
+        wrong(
+            say(
+                "Say what column {key} is: --column {key}=CHANNEL:UNIT, or --column {key}=none.",
+                key=unsaid[0],
+            )
+        )
     if not mapping.chosen:
-        wrong(f"No column of {call.accept} would be read; say what one of them is: --column KEY=CHANNEL:UNIT.")
+        wrong(
+            say(
+                "No column of {port} would be read; say what one of them is: --column KEY=CHANNEL:UNIT.",
+                port=call.accept,
+            )
+        )
     outfit.keep_columns(folder, found.port, mapping)
     for column in mapping.columns:
         print(f"{column.key}: {_column_words(column)}")
@@ -128,7 +151,14 @@ def _set_by_hand(mapping: ColumnMapping, words: str) -> ColumnMapping:
     try:
         return mapping.set_by_hand(key, None if said == "none" else Choice(Channel(channel), unit))
     except ValueError as fault:
-        wrong(f"--column {words}: {fault}; channels are {', '.join(Channel)}.")
+        wrong(
+            say(
+                "--column {given}: {fault}; channels are {channels}.",
+                given=words,
+                fault=fault,
+                channels=", ".join(Channel),
+            )
+        )
 
 
 def listen(outfit: Outfit, folder: StudioFolder, listen_s: float, seen: Sequence[PortSeen]) -> Sequence[Heard]:
@@ -136,7 +166,7 @@ def listen(outfit: Outfit, folder: StudioFolder, listen_s: float, seen: Sequence
     choose_way = outfit.choose_way(folder)
     with ThreadPoolExecutor(max_workers=AT_ONCE) as pool:
         heard = tuple(pool.map(lambda port: _listen_to(outfit, choose_way, port, listen_s), candidates(seen)))
-    return heard + tuple(Heard(port=port, trouble=NOT_TRIED) for port in seen if not may_be_board(port))
+    return heard + tuple(Heard(port=port, trouble=say(NOT_TRIED)) for port in seen if not may_be_board(port))
 
 
 def _listen_to(outfit: Outfit, choose_way: ChooseWay, port: PortSeen, listen_s: float) -> Heard:
@@ -202,8 +232,8 @@ def _column_document(column: Column) -> dict[str, object]:
 
 def _column_words(column: Column) -> str:
     if column.choice is not None:
-        return f"{column.choice.channel.value} in {column.choice.unit}"
-    return "not used" if column.outcome is not Outcome.ASKED else "not known"
+        return say("{channel} in {unit}", channel=column.choice.channel.value, unit=column.choice.unit)
+    return say("not used") if column.outcome is not Outcome.ASKED else say("not known")
 
 
 def _usb(port: PortSeen) -> dict[str, object]:
@@ -219,7 +249,7 @@ def _values(reading: Reading | None) -> dict[str, float]:
 
 def _print_table(heard: Sequence[Heard]) -> None:
     if not heard:
-        print("No port was found. Plug the board in; on Linux `dmesg` shows whether the computer saw it.")
+        print(say("No port was found. Plug the board in; on Linux `dmesg` shows whether the computer saw it."))
     for one in heard:
         name = one.port.description.removeprefix("n/a")
         print(f"{one.port.name}{f'  {name}' if name else ''}: {'; '.join(_words(one))}")
@@ -229,11 +259,17 @@ def _words(heard: Heard) -> list[str]:
     words = [heard.trouble] if heard.trouble else []
     if _answers(heard):
         named = heard.named
-        who = [named.sensor, f"board {named.board_id}", named.firmware] if named else []
-        words = [", ".join(part for part in (f"{heard.format} at {heard.baud} baud", *who) if part), *words]
+        who = [named.sensor, say("board {name}", name=named.board_id), named.firmware] if named else []
+        way = say("{format} at {baud} baud", format=say(heard.format), baud=heard.baud)
+        words = [", ".join(part for part in (way, *who) if part), *words]
         words += [", ".join(f"{name} {value:g}" for name, value in _values(heard.reading).items())]
         if heard.columns is not None:
-            words += [", ".join(f"{column.key} is {_column_words(column)}" for column in heard.columns.columns)]
+            words += [
+                ", ".join(
+                    say("{column} is {channel}", column=column.key, channel=_column_words(column))
+                    for column in heard.columns.columns
+                )
+            ]
     elif heard.format:
-        words.append(f"sends what cannot be read at {heard.baud} baud: {heard.sample}")
-    return [word for word in words if word] or ["silent"]
+        words.append(say("sends what cannot be read at {baud} baud: {bytes}", baud=heard.baud, bytes=heard.sample))
+    return [word for word in words if word] or [say("silent")]

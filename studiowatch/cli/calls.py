@@ -6,19 +6,32 @@ import argparse
 from pathlib import Path
 
 from studiowatch import __version__
+from studiowatch.cli.figures import SYSTEMS
 from studiowatch.cli.parsing import Parser
 from studiowatch.cli.piece_calls import add_piece_calls
 from studiowatch.coats.stages import Orientation
 from studiowatch.coats.support import Support
-
-DESCRIPTION = "Watches a painter's drying room: ready times for wet coats, and warnings before the air spoils one."
+from studiowatch.speech.words import say
 
 
 def parser() -> Parser:
     """Return the parser of all calls."""
-    top = Parser(prog="studiowatch", description=DESCRIPTION)
-    top.add_argument("--version", action="version", version=f"studiowatch {__version__}")
-    top.add_argument("--folder", type=Path, help="the studio's records; default: the user's data folder")
+    top = Parser(
+        prog="studiowatch",
+        description=say(
+            "Watches a painter's drying room: ready times for wet coats, and warnings before the air spoils one."
+        ),
+    )
+    top.add_argument(
+        "--version",
+        action="version",
+        version=f"studiowatch {__version__}",
+        help=say("show program's version number and exit"),
+    )
+    top.add_argument("--folder", type=Path, help=say("the studio's records; default: the user's data folder"))
+    top.add_argument(
+        "--units", choices=SYSTEMS, help=say("what figures for people are in; default: as the window shows them")
+    )
     calls = top.add_subparsers(dest="call", metavar="command")
     _watching(calls)
     _asking(calls)
@@ -29,43 +42,49 @@ def parser() -> Parser:
 
 
 def _watching(calls: argparse._SubParsersAction[Parser]) -> None:
-    demo = calls.add_parser("demo", help="look around: a made-up studio and the built-in simulated board")
-    demo.add_argument("--headless", action="store_true", help="print instead of opening a window")
-    demo.add_argument("--seconds", type=float, help="end by itself after so long")
-    record = calls.add_parser("record", help="watch without a window: store, and print warnings")
+    demo = calls.add_parser("demo", help=say("look around: a made-up studio and the built-in simulated board"))
+    demo.add_argument("--headless", action="store_true", help=say("print instead of opening a window"))
+    demo.add_argument("--seconds", type=float, help=say("end by itself after so long"))
+    record = calls.add_parser("record", help=say("watch without a window: store, and print warnings"))
     source = record.add_mutually_exclusive_group()
-    source.add_argument("--port", help="the board's port; default: the one that answers, the last one first")
-    source.add_argument("--simulated", action="store_true", help="use the built-in simulated board")
-    record.add_argument("--seconds", type=float, help="end by itself after so long")
-    replay = calls.add_parser("replay", help="run the whole watch over a room log, faster than life")
+    source.add_argument("--port", help=say("the board's port; default: the one that answers, the last one first"))
+    source.add_argument("--simulated", action="store_true", help=say("use the built-in simulated board"))
+    record.add_argument("--seconds", type=float, help=say("end by itself after so long"))
+    replay = calls.add_parser("replay", help=say("run the whole watch over a room log, faster than life"))
     replay.add_argument("room", type=Path, metavar="ROOM.csv")
     replay.add_argument("--studio", type=Path, required=True, metavar="STUDIO.toml")
     _log_form(replay)
-    replay.add_argument("--json", action="store_true", help="one JSON object a line")
+    replay.add_argument("--json", action="store_true", help=say("one JSON object a line"))
 
 
 def _asking(calls: argparse._SubParsersAction[Parser]) -> None:
-    boards = calls.add_parser("boards", help="ports seen, and what answers on each")
+    boards = calls.add_parser("boards", help=say("ports seen, and what answers on each"))
     boards.add_argument("--json", action="store_true")
-    boards.add_argument("--listen-s", type=float, default=5.0, help="how long to listen on each port in each format, s")
-    boards.add_argument("--accept", metavar="PORT", help="read the unchecked lines of this port as shown from now on")
+    boards.add_argument(
+        "--listen-s", type=float, default=5.0, help=say("how long to listen on each port in each format, s")
+    )
+    boards.add_argument(
+        "--accept", metavar="PORT", help=say("read the unchecked lines of this port as shown from now on")
+    )
     boards.add_argument(
         "--column",
         action="append",
         default=[],
         metavar="KEY=CHANNEL:UNIT",
-        help="with --accept, what a column is: 2=humidity_pct:%%, or 3=none",
+        help=say("with --accept, what a column is: 2=humidity_pct:%%, or 3=none"),
     )
-    check = calls.add_parser("check", help="diagnose board, database, clock and sound, or a data sheet")
-    check.add_argument("--sheet", type=Path, metavar="FILE.toml", help="look at this data sheet instead")
-    check.add_argument("--rebuild", action="store_true", help="make the history's overview anew from its readings")
-    check.add_argument("--salvage", type=Path, metavar="NEWFILE", help="save what damaged records still hold into this")
+    check = calls.add_parser("check", help=say("diagnose board, database, clock and sound, or a data sheet"))
+    check.add_argument("--sheet", type=Path, metavar="FILE.toml", help=say("look at this data sheet instead"))
+    check.add_argument("--rebuild", action="store_true", help=say("make the history's overview anew from its readings"))
+    check.add_argument(
+        "--salvage", type=Path, metavar="NEWFILE", help=say("save what damaged records still hold into this")
+    )
     check.add_argument("--json", action="store_true")
-    login = calls.add_parser("login", help="whether the window opens when you log in")
+    login = calls.add_parser("login", help=say("whether the window opens when you log in"))
     wish = login.add_mutually_exclusive_group()
-    wish.add_argument("--on", action="store_true", help="open it at login from now on")
-    wish.add_argument("--off", action="store_true", help="do not")
-    wish.add_argument("--status", action="store_true", help="only say whether it does")
+    wish.add_argument("--on", action="store_true", help=say("open it at login from now on"))
+    wish.add_argument("--off", action="store_true", help=say("do not"))
+    wish.add_argument("--status", action="store_true", help=say("only say whether it does"))
     login.add_argument("--json", action="store_true")
     _predicting(calls)
     _explaining(calls)
@@ -73,109 +92,139 @@ def _asking(calls: argparse._SubParsersAction[Parser]) -> None:
 
 
 def _at_the_rack(calls: argparse._SubParsersAction[Parser]) -> None:
-    prompts = calls.add_parser("prompts", help="what to do at the rack: list it, tick it off, or put it off")
+    prompts = calls.add_parser("prompts", help=say("what to do at the rack: list it, tick it off, or put it off"))
     deeds = prompts.add_subparsers(dest="deed", metavar="deed", required=True)
-    shown = deeds.add_parser("list", help="open prompts, soonest first, each with its number")
-    shown.add_argument("--json", action="store_true", help="one JSON document, with keys")
-    for deed, words in (("tick", "these were done"), ("snooze", "say these again later")):
+    shown = deeds.add_parser("list", help=say("open prompts, soonest first, each with its number"))
+    shown.add_argument("--json", action="store_true", help=say("one JSON document, with keys"))
+    for deed, words in (("tick", say("these were done")), ("snooze", say("say these again later"))):
         made = deeds.add_parser(deed, help=words)
         made.add_argument("prompt", nargs="+", metavar="NUMBER|KEY")
         if deed == "snooze":
-            made.add_argument("--minutes", type=float, default=5.0, help="for how long; default: 5")
+            made.add_argument("--minutes", type=float, default=5.0, help=say("for how long; default: 5"))
 
 
 def _exchanging(calls: argparse._SubParsersAction[Parser]) -> None:
-    history = calls.add_parser("history", help="readings out, as they were read: a room log (CSV), or SenML")
-    history.add_argument("--from", dest="start", metavar="ISO", help="with zone, or a day; default: the first reading")
-    history.add_argument("--to", dest="end", metavar="ISO", help="up to here, with zone, or a day; default: the last")
+    history = calls.add_parser("history", help=say("readings out, as they were read: a room log (CSV), or SenML"))
+    history.add_argument(
+        "--from", dest="start", metavar="ISO", help=say("with zone, or a day; default: the first reading")
+    )
+    history.add_argument(
+        "--to", dest="end", metavar="ISO", help=say("up to here, with zone, or a day; default: the last")
+    )
     form = history.add_mutually_exclusive_group(required=True)
-    form.add_argument("--csv", metavar="FILE", help="a room log; - for stdout")
-    form.add_argument("--senml", metavar="FILE", help="one pack of RFC 8428 in JSON; - for stdout")
-    history.add_argument("--name", help="for SenML: what its names begin with; default: one of this machine and folder")
-    backup = calls.add_parser("backup", help="copy records, readings and sheets, and check the copy; a watch may go on")
-    backup.add_argument("--to", type=Path, metavar="FOLDER", help="default: the studio's own folder of backups")
-    export = calls.add_parser("export", help="all records out, as one studio file")
-    export.add_argument("file", metavar="STUDIO.toml", help="- for stdout")
-    take = calls.add_parser("import", help="a room log, or the records of a studio file, into the records")
+    form.add_argument("--csv", metavar="FILE", help=say("a room log; - for stdout"))
+    form.add_argument("--senml", metavar="FILE", help=say("one pack of RFC 8428 in JSON; - for stdout"))
+    history.add_argument(
+        "--name", help=say("for SenML: what its names begin with; default: one of this machine and folder")
+    )
+    backup = calls.add_parser(
+        "backup", help=say("copy records, readings and sheets, and check the copy; a watch may go on")
+    )
+    backup.add_argument("--to", type=Path, metavar="FOLDER", help=say("default: the studio's own folder of backups"))
+    export = calls.add_parser("export", help=say("all records out, as one studio file"))
+    export.add_argument("file", metavar="STUDIO.toml", help=say("- for stdout"))
+    take = calls.add_parser("import", help=say("a room log, or the records of a studio file, into the records"))
     take.add_argument("file", type=Path, metavar="FILE.csv|STUDIO.toml")
-    take.add_argument("--replace", action="store_true", help="of a studio file: also what the records have otherwise")
+    take.add_argument(
+        "--replace", action="store_true", help=say("of a studio file: also what the records have otherwise")
+    )
     _log_form(take)
 
 
 def _explaining(calls: argparse._SubParsersAction[Parser]) -> None:
-    why = calls.add_parser("why", help="why a coat clouded, what would have changed it, and what to do now")
+    why = calls.add_parser("why", help=say("why a coat clouded, what would have changed it, and what to do now"))
     why.add_argument("--piece", required=True, metavar="TITLE")
-    why.add_argument("--coat", type=int, required=True, metavar="N", help="among its laid coats, paint too, from 1")
-    why.add_argument("--studio", type=Path, metavar="STUDIO.toml", help="with --room; without both, the records")
+    why.add_argument(
+        "--coat", type=int, required=True, metavar="N", help=say("among its laid coats, paint too, from 1")
+    )
+    why.add_argument("--studio", type=Path, metavar="STUDIO.toml", help=say("with --room; without both, the records"))
     why.add_argument("--room", type=Path, metavar="ROOM.csv")
     _log_form(why)
-    why.add_argument("--json", action="store_true", help="one JSON document")
-    sheet = calls.add_parser("record-sheet", help="the finishing record of a piece, for the client and the conservator")
-    sheet.add_argument("piece", metavar="PIECE", help="its title")
+    why.add_argument("--json", action="store_true", help=say("one JSON document"))
+    sheet = calls.add_parser(
+        "record-sheet", help=say("the finishing record of a piece, for the client and the conservator")
+    )
+    sheet.add_argument("piece", metavar="PIECE", help=say("its title"))
     sheet.add_argument("--pdf", type=Path, metavar="FILE")
-    sheet.add_argument("--html", type=Path, metavar="FILE", help="one page that needs no other file")
-    sheet.add_argument("--paper", choices=("a4", "letter"), default="a4", help="default: a4")
-    sheet.add_argument("--without-notes", action="store_true", help="leave out the notes on the piece")
-    sheet.add_argument("--studio", type=Path, metavar="STUDIO.toml", help="instead of the records")
-    sheet.add_argument("--room", type=Path, metavar="ROOM.csv", help="with --studio")
+    sheet.add_argument("--html", type=Path, metavar="FILE", help=say("one page that needs no other file"))
+    sheet.add_argument("--paper", choices=("a4", "letter"), default="a4", help=say("default: a4"))
+    sheet.add_argument("--without-notes", action="store_true", help=say("leave out the notes on the piece"))
+    sheet.add_argument("--studio", type=Path, metavar="STUDIO.toml", help=say("instead of the records"))
+    sheet.add_argument("--room", type=Path, metavar="ROOM.csv", help=say("with --studio"))
     _log_form(sheet)
 
 
 def _planning(calls: argparse._SubParsersAction[Parser]) -> None:
-    plan = calls.add_parser("plan", help="finishing plan and prompts, from the records or of a studio file")
-    plan.add_argument("--studio", type=Path, metavar="STUDIO.toml", help="plan this studio instead of the records")
+    plan = calls.add_parser("plan", help=say("finishing plan and prompts, from the records or of a studio file"))
+    plan.add_argument("--studio", type=Path, metavar="STUDIO.toml", help=say("plan this studio instead of the records"))
     air = plan.add_mutually_exclusive_group()
     air.add_argument(
-        "--room", type=Path, metavar="ROOM.csv", help="with --studio, its room log; the plan is made at its end"
+        "--room", type=Path, metavar="ROOM.csv", help=say("with --studio, its room log; the plan is made at its end")
     )
-    air.add_argument("--air", metavar="T,RH,V", help="with --studio, °C, %%, m/s held all the time; default: 23,50,0.1")
+    air.add_argument(
+        "--air", metavar="T,RH,V", help=say("with --studio, °C, %%, m/s held all the time; default: 23,50,0.1")
+    )
     _log_form(plan)
-    plan.add_argument("--now", metavar="ISO", help="with --studio, the moment to plan from, with zone; default: now")
     plan.add_argument(
-        "--hours", action="append", default=[], metavar="DAY=HOURS", help="set them: monday=09:00-18:00, sunday=off"
+        "--now", metavar="ISO", help=say("with --studio, the moment to plan from, with zone; default: now")
     )
-    plan.add_argument("--keep-recipe", metavar="NAME=SHEET,SHEET", help="keep coats, lowest first, under a name")
-    plan.add_argument("--drop-recipe", metavar="NAME", help="forget a recipe of your own")
-    plan.add_argument("--apply", nargs=2, metavar=("RECIPE", "TITLE"), help="plan a recipe's coats for a piece")
-    plan.add_argument("--ics", metavar="FILE", help="also write a calendar file (RFC 5545); - for stdout, alone")
-    plan.add_argument("--json", action="store_true", help="one JSON document")
+    plan.add_argument(
+        "--hours",
+        action="append",
+        default=[],
+        metavar="DAY=HOURS",
+        help=say("set them: monday=09:00-18:00, sunday=off"),
+    )
+    plan.add_argument("--keep-recipe", metavar="NAME=SHEET,SHEET", help=say("keep coats, lowest first, under a name"))
+    plan.add_argument("--drop-recipe", metavar="NAME", help=say("forget a recipe of your own"))
+    plan.add_argument("--apply", nargs=2, metavar=("RECIPE", "TITLE"), help=say("plan a recipe's coats for a piece"))
+    plan.add_argument("--ics", metavar="FILE", help=say("also write a calendar file (RFC 5545); - for stdout, alone"))
+    plan.add_argument("--json", action="store_true", help=say("one JSON document"))
 
 
 def _log_form(call: Parser) -> None:
-    call.add_argument("--columns", help="name=header pairs for logs of other loggers: temperature_F=Temp,time=When")
-    call.add_argument("--zone", help="what times without a zone are in, such as Europe/Berlin")
-    call.add_argument("--time-format", help="how times are written if not as ISO 8601, such as '%%d.%%m.%%Y %%H:%%M'")
+    call.add_argument(
+        "--columns", help=say("name=header pairs for logs of other loggers: temperature_F=Temp,time=When")
+    )
+    call.add_argument("--zone", help=say("what times without a zone are in, such as Europe/Berlin"))
+    call.add_argument(
+        "--time-format", help=say("how times are written if not as ISO 8601, such as '%%d.%%m.%%Y %%H:%%M'")
+    )
 
 
 def _predicting(calls: argparse._SubParsersAction[Parser]) -> None:
-    predict = calls.add_parser("predict", help="stage times of one coat in a given room")
+    predict = calls.add_parser("predict", help=say("stage times of one coat in a given room"))
     predict.add_argument("--sheet", required=True, metavar="NAME|FILE.toml")
-    predict.add_argument("--wet-um", type=float, required=True, help="wet film thickness, µm")
-    predict.add_argument("--side-m", type=float, required=True, help="side of the square of the piece's area, m")
+    predict.add_argument("--wet-um", type=float, required=True, help=say("wet film thickness, µm"))
+    predict.add_argument("--side-m", type=float, required=True, help=say("side of the square of the piece's area, m"))
     predict.add_argument("--orientation", choices=[one.value for one in Orientation], default=Orientation.FACE_UP)
     predict.add_argument(
         "--support",
         choices=[one.value for one in Support],
         default=Support.SEALED,
-        help="what the coat is laid straight on; default: sealed",
+        help=say("what the coat is laid straight on; default: sealed"),
     )
-    predict.add_argument("--thinned-pct", type=float, default=0.0, help="water or thinner added, %% of the volume")
-    predict.add_argument("--covered", action="store_true", help="a mesh cover stands over the coat from the laying on")
-    predict.add_argument("--measured", action="store_true", help="the film follows from mL or grams: a narrower range")
+    predict.add_argument("--thinned-pct", type=float, default=0.0, help=say("water or thinner added, %% of the volume"))
+    predict.add_argument(
+        "--covered", action="store_true", help=say("a mesh cover stands over the coat from the laying on")
+    )
+    predict.add_argument(
+        "--measured", action="store_true", help=say("the film follows from mL or grams: a narrower range")
+    )
     air = predict.add_mutually_exclusive_group(required=True)
-    air.add_argument("--air", metavar="T,RH,V", help="°C, %%, m/s held all the time")
-    air.add_argument("--room", type=Path, metavar="ROOM.csv", help="a room log; needs --laid")
-    predict.add_argument("--laid", metavar="ISO", help="when the brush went down, with zone")
+    air.add_argument("--air", metavar="T,RH,V", help=say("°C, %%, m/s held all the time"))
+    air.add_argument("--room", type=Path, metavar="ROOM.csv", help=say("a room log; needs --laid"))
+    predict.add_argument("--laid", metavar="ISO", help=say("when the brush went down, with zone"))
     _log_form(predict)
-    predict.add_argument("--draws", type=int, default=256, help="draws of the range")
+    predict.add_argument("--draws", type=int, default=256, help=say("draws of the range"))
     predict.add_argument("--seed", type=int, default=1)
-    predict.add_argument("--horizon-h", type=float, default=96.0, help="how far to look, h")
+    predict.add_argument("--horizon-h", type=float, default=96.0, help=say("how far to look, h"))
     predict.add_argument(
         "--explain",
         type=float,
         nargs="?",
         const=0.25,
         metavar="HOURS",
-        help="also print each term of the balance so long after laying; without HOURS at a quarter of an hour",
+        help=say("also print each term of the balance so long after laying; without HOURS at a quarter of an hour"),
     )
-    predict.add_argument("--json", action="store_true", help="one JSON document")
+    predict.add_argument("--json", action="store_true", help=say("one JSON document"))

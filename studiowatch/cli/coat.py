@@ -20,6 +20,7 @@ from studiowatch.service.correction_commands import (
 )
 from studiowatch.service.orders import PieceCommand
 from studiowatch.service.outfit import Outfit
+from studiowatch.speech.words import mark, say
 from studiowatch.store.folder import StudioFolder
 from studiowatch.studio.pieces import Coat, Finding, Look, Outcome, Piece
 
@@ -32,7 +33,7 @@ def run(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> int:
         carried_out(command, outfit, folder)
     except Refused as fault:
         return refused(fault)
-    print(f"Recorded: {_DONE[call.deed]} on {piece.title}")
+    print(say(_DONE[call.deed], title=piece.title))
     return DONE
 
 
@@ -55,7 +56,13 @@ def _lay(call: argparse.Namespace, piece: Piece, now_ms: int) -> PieceCommand:
 def _correct(call: argparse.Namespace, piece: Piece, _now_ms: int) -> PieceCommand:
     coat = _coat(call, piece)
     if coat.laid_ms is None:
-        wrong(f"Coat {call.number} of {piece.title} is not on yet; there is nothing to correct.")
+        wrong(
+            say(
+                "Coat {number} of {title} is not on yet; there is nothing to correct.",
+                number=call.number,
+                title=piece.title,
+            )
+        )
     given = (call.volume_mL, call.grams, call.wet_um)
     kept = (coat.volume_mL, coat.grams, coat.wet_um)
     amount = (None, None, None) if call.as_sheet else given if given != (None, None, None) else kept
@@ -98,29 +105,46 @@ _COMMANDS: Mapping[str, Callable[[argparse.Namespace, Piece, int], PieceCommand]
     "outcome": _outcome,
 }
 _DONE = {
-    "lay": "a coat laid",
-    "plan": "a coat to come",
-    "correct": "a correction",
-    "remove": "a coat taken back",
-    "cover": "a cover set",
-    "look": "a look",
-    "forget-look": "a look taken back",
-    "outcome": "how a coat came out",
+    "lay": mark("Recorded: a coat laid on {title}"),
+    "plan": mark("Recorded: a coat to come on {title}"),
+    "correct": mark("Recorded: a correction on {title}"),
+    "remove": mark("Recorded: a coat taken back on {title}"),
+    "cover": mark("Recorded: a cover set on {title}"),
+    "look": mark("Recorded: a look on {title}"),
+    "forget-look": mark("Recorded: a look taken back on {title}"),
+    "outcome": mark("Recorded: how a coat came out on {title}"),
 }
 
 
 def _coat(call: argparse.Namespace, piece: Piece) -> Coat:
+    if not piece.coats:
+        wrong(
+            say(
+                "There is no coat {number} on {title}; allowed is none: it has no coat.",
+                number=call.number,
+                title=piece.title,
+            )
+        )
     if not 1 <= call.number <= len(piece.coats):
-        allowed = f"1 to {len(piece.coats)}" if piece.coats else "none: it has no coat"
-        wrong(f"There is no coat {call.number} on {piece.title}; allowed is {allowed}.")
+        wrong(
+            say(
+                "There is no coat {number} on {title}; allowed is 1 to {last}.",
+                number=call.number,
+                title=piece.title,
+                last=len(piece.coats),
+            )
+        )
     number: int = call.number
     return piece.coats[number - 1]
 
 
 def _nth(coat: Coat, number: int) -> Look:
+    if not coat.looks:
+        wrong(say("There is no look {number} at that coat; allowed is none: nobody has looked at it.", number=number))
     if not 1 <= number <= len(coat.looks):
-        allowed = f"1 to {len(coat.looks)}" if coat.looks else "none: nobody has looked at it"
-        wrong(f"There is no look {number} at that coat; allowed is {allowed}.")
+        wrong(
+            say("There is no look {number} at that coat; allowed is 1 to {last}.", number=number, last=len(coat.looks))
+        )
     return coat.looks[number - 1]
 
 

@@ -15,6 +15,7 @@ from studiowatch.cli import (
     coat,
     demo,
     export,
+    figures,
     history,
     inputs,
     login,
@@ -36,6 +37,8 @@ from studiowatch.service.outfit import Outfit
 from studiowatch.service.ports import BoardSource
 from studiowatch.service.sheet_shelf import SheetShelf, SheetUnknown
 from studiowatch.service.watched_studio import watching
+from studiowatch.speech.units import METRIC, choose
+from studiowatch.speech.words import say, speak_by
 from studiowatch.store.folder import FolderRefused, FolderWatched, StudioFolder, default_folder
 from studiowatch.store.trouble import StoreTrouble
 
@@ -61,18 +64,29 @@ def run(words: Sequence[str], outfit: Outfit) -> int:
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())  # whoever read has had enough; say no more
         return DONE
     except OSError as fault:
-        complain(f"{fault.filename or 'The output'} cannot be used: {fault.strerror or fault}.")
+        complain(
+            say(
+                "{file} cannot be used: {fault}.",
+                file=fault.filename or say("The output"),
+                fault=fault.strerror or fault,
+            )
+        )
         return FAULT
 
 
 def _answer(call: argparse.Namespace, outfit: Outfit) -> int:
+    if getattr(call, "json", False):
+        speak_by(None)  # what other programs read is in English and SI, whatever she chose
+        choose(METRIC)
+    elif call.units is not None:
+        choose(figures.in_system(call.units))
     folder = StudioFolder(path=call.folder) if call.folder else default_folder(outfit.data_folder)
     return _ANSWERS[call.call](call, outfit, folder)
 
 
 def _demo(call: argparse.Namespace, outfit: Outfit, _folder: StudioFolder) -> int:
     if call.folder is not None:
-        wrong("demo has a folder of its own and takes no --folder; leave it out.")
+        wrong(say("demo has a folder of its own and takes no --folder; leave it out."))
     return demo.run(call, outfit)
 
 
@@ -96,7 +110,7 @@ def _window(_call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> 
     except FolderWatched:
         if not outfit.bring_to_front(folder):
             raise
-        print("studiowatch is open on this studio already; its window was brought to the front.")
+        print(say("studiowatch is open on this studio already; its window was brought to the front."))
         return DONE
 
 

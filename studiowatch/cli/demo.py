@@ -10,9 +10,10 @@ from studiowatch.service.demo import Scenario, furnish, scenario
 from studiowatch.service.doors import doors_of
 from studiowatch.service.outfit import MadeUpRoom, Outfit
 from studiowatch.service.watched_studio import watching
+from studiowatch.speech.words import mark, say
 from studiowatch.store.folder import StudioFolder, Watching
 
-TITLE = "a made-up studio"
+TITLE = mark("a made-up studio")
 FAN_SPELL_S = (40.0, 240.0)  # s after the start: long enough to be seen, and to see it end
 
 
@@ -34,7 +35,7 @@ def run(call: argparse.Namespace, outfit: Outfit) -> int:
         watching(outfit, folder, source, keep_backups=False) as keeper,
         doors_of(outfit, folder, keeper) as doors,
     ):
-        return outfit.window(keeper, doors, TITLE)
+        return outfit.window(keeper, doors, say(TITLE))
 
 
 def _build(folder: StudioFolder, made_up: Scenario, outfit: Outfit, room: MadeUpRoom) -> None:

@@ -12,15 +12,30 @@ from studiowatch.coats.prediction import Room
 from studiowatch.coats.terms import MomentTerms, Phase, Terms
 from studiowatch.physics.air import Air
 from studiowatch.physics.ranges import check
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import mark, say
 
 HOURS = (0.0, 8760.0)  # h after laying
 PHASES = {
-    Phase.OPEN: "wet: the polymer is not packed yet, and water leaves as from a plate of water",
-    Phase.PACKED: "packed: free water leaves through a dry layer that grows from the top",
-    Phase.BOUND: "touch-dry: free water has gone, and bound water leaves through the film",
-    Phase.SOLVENT: "wet: free solvent leaves through the air",
-    Phase.RETAINED: "touch-dry: free solvent has gone, and what is retained leaves through the resin",
-    Phase.PAINT: "paint: water leaves by diffusion",
+    Phase.OPEN: mark("wet: the polymer is not packed yet, and water leaves as from a plate of water"),
+    Phase.PACKED: mark("packed: free water leaves through a dry layer that grows from the top"),
+    Phase.BOUND: mark("touch-dry: free water has gone, and bound water leaves through the film"),
+    Phase.SOLVENT: mark("wet: free solvent leaves through the air"),
+    Phase.RETAINED: mark("touch-dry: free solvent has gone, and what is retained leaves through the resin"),
+    Phase.PAINT: mark("paint: water leaves by diffusion"),
+}
+
+GROUPS = {
+    "air": mark("air"),
+    "film": mark("film"),
+    "vapour": mark("vapour"),
+    "transfer": mark("transfer"),
+    "heat": mark("heat"),
+    "skinning": mark("skinning"),
+    "water": mark("water"),
+    "solvent": mark("solvent"),
+    "blush": mark("blush"),
+    "ages": mark("ages"),
 }
 
 
@@ -32,7 +47,7 @@ def moment_at(fresh: Film, room: Room, at_h: float, *, covered: bool) -> MomentT
     OutOfRange
         If `at_h` is not a number from 0 to 8760 h.
     """
-    check("the moment to explain", at_h, *HOURS, "h after laying")
+    check(say("the moment to explain"), at_h, *HOURS, say("h after laying"))
     log = [(0.0, room)] if isinstance(room, Air) else room
     ends_s = [*(at_s for at_s, _ in log[1:]), inf]
     film, now = fresh, log[0][1]
@@ -63,17 +78,17 @@ def document(moment: MomentTerms) -> dict[str, object]:
 
 def lines(moment: MomentTerms) -> Iterator[str]:
     """Yield the moment as a table, a term to a line."""
-    yield f"The balance {told(moment.elapsed_s)} after laying, nominal run"
-    yield PHASES[moment.phase]
+    yield say("The balance {length} after laying, nominal run", length=told(moment.elapsed_s))
+    yield say(PHASES[moment.phase])
     for name, terms in moment.groups.items():
-        yield f"{name}"
+        yield say(GROUPS[name])
         yield from _group(terms)
 
 
 def _group(terms: Terms) -> Iterator[str]:
     if all(term.value is None for term in terms.values()):
-        yield "  not in play: nothing free is left"
+        yield f"  {say('not in play: nothing free is left')}"
         return
     for term in terms.values():
-        value = "-" if term.value is None else f"{term.value:.4g}"
-        yield f"  {value:>11} {term.unit:<9} {term.says}"
+        value = "-" if term.value is None else f"{term.value:.4g}".replace(".", chosen().numbers.value)
+        yield f"  {value:>11} {term.unit:<9} {say(term.says)}"

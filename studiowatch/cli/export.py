@@ -6,6 +6,7 @@ import argparse
 
 from studiowatch.cli.answers import DONE, complain
 from studiowatch.cli.outputs import written
+from studiowatch.speech.words import say
 from studiowatch.store.all_records import read_all
 from studiowatch.store.database import looking
 from studiowatch.store.folder import StudioFolder
@@ -18,6 +19,12 @@ def run(call: argparse.Namespace, folder: StudioFolder) -> int:
         studio = read_all(database, str(folder.database))
     with written(call.file) as out:
         out.write(write_studio(studio.pieces, studio.rows))
-    where = "stdout" if call.file == "-" else call.file
-    complain(f"Written to {where}: pieces: {len(studio.pieces)}; rows of what belongs to them: {len(studio.rows)}.")
+    complain(
+        say(
+            "Written to {file}: pieces: {pieces}; rows of what belongs to them: {rows}.",
+            file="stdout" if call.file == "-" else call.file,
+            pieces=len(studio.pieces),
+            rows=len(studio.rows),
+        )
+    )
     return DONE

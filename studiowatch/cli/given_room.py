@@ -9,12 +9,14 @@ from itertools import groupby
 from statistics import fmean
 
 from studiowatch.board.room_log import RoomRow
-from studiowatch.cli import inputs
+from studiowatch.cli import figures, inputs
 from studiowatch.cli.answers import wrong
 from studiowatch.coats.prediction import Room
 from studiowatch.physics.air import Air
 from studiowatch.physics.constants import STANDARD_PRESSURE_PA
 from studiowatch.service.room_now import BRIDGED_MS, STILL_M_S
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import say
 
 MINUTE_MS = 60_000  # ms; a log of seconds is taken by the minute, as the live watch takes it for a coat laid before
 
@@ -39,29 +41,38 @@ def room_of(call: argparse.Namespace) -> GivenRoom:
     if call.air is None:
         return _logged(call)
     if call.laid is not None:
-        wrong("--laid belongs to --room; with --air the same air is held from the laying on.")
-    for option in ("columns", "zone", "time_format"):
-        if getattr(call, option) is not None:
-            wrong(f"--{option.replace('_', '-')} belongs to --room: it says how a room log is written.")
+        wrong(say("--laid belongs to --room; with --air the same air is held from the laying on."))
+    inputs.refuse_log_form(call)
     air = inputs.air(call.air)
-    words = f"{air.temperature_C:g} °C, {air.humidity_pct:g} % RH, {air.air_speed_m_s:g} m/s, held all the time"
+    words = say(
+        "{temperature}, {humidity} % RH, {speed}, held all the time",
+        temperature=figures.temperature(air.temperature_C),
+        humidity=chosen().plain(air.humidity_pct),
+        speed=figures.air_speed(air.air_speed_m_s),
+    )
     return GivenRoom(room=air, words=words)
 
 
 def _logged(call: argparse.Namespace) -> GivenRoom:
     """Return what the log gives from the laying on; the last reading before it counts if it is fresh."""
     if call.laid is None:
-        wrong("--room needs --laid: when the brush went down, as 2026-03-02T09:00:00Z.")
+        wrong(say("--room needs --laid: when the brush went down, as 2026-03-02T09:00:00Z."))
     laid_ms = inputs.moment_ms(call.laid)
     log = inputs.room_log(call.room, inputs.log_form(call))
     rows = [row for row in log.rows if row.reading.time_ms >= laid_ms - BRIDGED_MS and _is_whole(row)]
     before = [row for row in rows if row.reading.time_ms <= laid_ms][-1:]
     used = [*before, *(row for row in rows if row.reading.time_ms > laid_ms)]
     if not used:
-        wrong(f"The room log {call.room} has no temperature with humidity at or after {call.laid}.")
+        wrong(
+            say(
+                "The room log {file} has no temperature with humidity at or after {moment}.",
+                file=call.room,
+                moment=call.laid,
+            )
+        )
     return GivenRoom(
         room=list(_by_minute(used, laid_ms)),
-        words=f"{call.room}, from {call.laid} on",
+        words=say("{file}, from {moment} on", file=call.room, moment=call.laid),
         notes=tuple(_notes(used, covered=call.covered)),
     )
 
@@ -91,9 +102,18 @@ def _mean_air(rows: Sequence[RoomRow]) -> Air:
 def _notes(used: Sequence[RoomRow], *, covered: bool) -> Iterator[str]:
     still = sum(row.reading.air_speed_m_s is None for row in used)
     if still:
-        yield f"{still} of {len(used)} readings have no air speed: still air of {STILL_M_S:g} m/s is taken"
+        yield say(
+            "{some} of {all} readings have no air speed: still air of {speed} is taken",
+            some=still,
+            all=len(used),
+            speed=figures.air_speed(STILL_M_S),
+        )
     under_cover = sum(row.cover is True for row in used)
     if under_cover and not covered:
-        yield f"{under_cover} of {len(used)} readings are from under a cover, left out here: --covered takes it for all"
+        yield say(
+            "{some} of {all} readings are from under a cover, left out here: --covered takes it for all",
+            some=under_cover,
+            all=len(used),
+        )
     if len(used) == 1:
-        yield "the room log has one reading from the laying on: its air is carried on"
+        yield say("the room log has one reading from the laying on: its air is carried on")

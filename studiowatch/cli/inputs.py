@@ -19,14 +19,21 @@ from studiowatch.physics.air import Air
 from studiowatch.room.readings import Channel
 from studiowatch.service.coat_run import coat_fault
 from studiowatch.service.sheet_shelf import SheetShelf, SheetUnknown
+from studiowatch.speech.words import mark, say
 from studiowatch.store.studio_faults import StudioFileError
 from studiowatch.store.studio_file import Studio, read_studio
 from studiowatch.studio.pieces import Piece
 
 MEGABYTE = 1_000_000  # bytes
 LARGEST_TEXT = 64 * MEGABYTE  # bytes of a studio file or sheet: decades of records; assumption
+FIRST_YEAR = 1970  # of the clock that readings are stamped by
 OPEN_END_MS = 2**62  # ms, later than any reading
-AIR_PARTS = ("temperature in °C", "relative humidity in %", "air speed in m/s")
+AIR_PARTS = (
+    mark("the temperature in °C in --air"),
+    mark("the relative humidity in % in --air"),
+    mark("the air speed in m/s in --air"),
+)
+LOG_FORM = ("columns", "zone", "time_format")  # options that say how a room log is written
 
 
 def room_log(path: Path, form: LogForm) -> RoomLog:
@@ -34,7 +41,7 @@ def room_log(path: Path, form: LogForm) -> RoomLog:
     try:
         log = open_room_log(path, form)
     except OSError as fault:
-        wrong(f"The room log {path} cannot be read: {fault.strerror or fault}.")
+        wrong(say("The room log {file} cannot be read: {fault}.", file=path, fault=fault.strerror or fault))
     except RoomLogFaults as faults:
         raise WrongCall(str(faults)) from faults
     for note in log.notes:
@@ -52,13 +59,23 @@ def log_form(call: argparse.Namespace, needed: tuple[Channel, ...] = NEEDED) -> 
     )
 
 
+def refuse_log_form(call: argparse.Namespace) -> None:
+    """Refuse options that say how a room log is written where there is none."""
+    for option in LOG_FORM:
+        if getattr(call, option) is not None:
+            name = f"--{option.replace('_', '-')}"
+            wrong(say("{option} belongs to --room: it says how a room log is written.", option=name))
+
+
 def _zone(name: str | None) -> tzinfo | None:
     if name is None:
         return None
     try:
         return ZoneInfo(name)
     except (ZoneInfoNotFoundError, ValueError, OSError):
-        wrong(f"--zone is {name!r}, which is not known here; give one such as Europe/Berlin, or UTC.")
+        wrong(
+            say("--zone is {given}, which is not known here; give one such as Europe/Berlin, or UTC.", given=repr(name))
+        )
 
 
 def _column_names(columns: str | None) -> dict[str, str]:
@@ -68,7 +85,12 @@ def _column_names(columns: str | None) -> dict[str, str]:
     pairs = [pair.partition("=") for pair in columns.split(",")]
     for name, sign, header in pairs:
         if not (name.strip() and sign and header.strip()):
-            wrong(f"--columns has {columns!r}; give name=header pairs with commas between, as temperature_C=Temp.")
+            wrong(
+                say(
+                    "--columns has {given}; give name=header pairs with commas between, as temperature_C=Temp.",
+                    given=repr(columns),
+                )
+            )
     return {header.strip(): name.strip() for name, _, header in pairs}
 
 
@@ -77,7 +99,7 @@ def opened(path: Path) -> BufferedReader:
     try:
         return path.open("rb")
     except OSError as fault:
-        wrong(f"{path} cannot be read: {fault.strerror or fault}.")
+        wrong(say("{file} cannot be read: {fault}.", file=path, fault=fault.strerror or fault))
 
 
 def whole_text(path: Path) -> str:
@@ -85,7 +107,13 @@ def whole_text(path: Path) -> str:
     with path.open("rb") as stream:
         read = stream.read(LARGEST_TEXT + 1)
     if len(read) > LARGEST_TEXT:
-        wrong(f"{path} holds more than {LARGEST_TEXT // MEGABYTE} MB of text; give the file that was meant.")
+        wrong(
+            say(
+                "{file} holds more than {limit} MB of text; give the file that was meant.",
+                file=path,
+                limit=LARGEST_TEXT // MEGABYTE,
+            )
+        )
     return StringIO(read.decode("utf-8"), newline=None).read()
 
 
@@ -94,9 +122,15 @@ def studio_file(path: Path) -> Studio:
     try:
         return read_studio(whole_text(path), str(path))
     except OSError as fault:
-        wrong(f"The studio file {path} cannot be read: {fault.strerror or fault}.")
+        wrong(say("The studio file {file} cannot be read: {fault}.", file=path, fault=fault.strerror or fault))
     except UnicodeDecodeError as fault:
-        wrong(f"The studio file {path} is not UTF-8 text (byte {fault.start}); save it as UTF-8.")
+        wrong(
+            say(
+                "The studio file {file} is not UTF-8 text (byte {place}); save it as UTF-8.",
+                file=path,
+                place=fault.start,
+            )
+        )
     except StudioFileError as faults:
         raise WrongCall(str(faults)) from faults
 
@@ -121,7 +155,13 @@ def whole_studio(path: Path, shelf: SheetShelf) -> tuple[Studio, SheetShelf]:
             faults_found.append(f"{path}: {fault}")
     shelf = SheetShelf(sheets=sheets)
     faults_found += [
-        f"{path}: {piece.title}, coat {number}: {sentence}"
+        say(
+            "{file}: {title}, coat {number}: {sentence}",
+            file=path,
+            title=piece.title,
+            number=number,
+            sentence=sentence,
+        )
         for piece in pieces
         for number, coat in enumerate(piece.coats, start=1)
         if coat.sheet in sheets and (sentence := coat_fault(coat, piece, shelf))
@@ -138,14 +178,19 @@ def port(name: str | None) -> str | None:
     path = Path(name)
     is_file = sys.platform != "win32" and path.exists() and not path.is_char_device()
     if not name or "\0" in name or is_file:
-        wrong(f"--port is {name!r}, which is no serial port; `studiowatch boards` lists those there are.")
+        wrong(
+            say(
+                "--port is {given}, which is no serial port; `studiowatch boards` lists those there are.",
+                given=repr(name),
+            )
+        )
     return name
 
 
 def seconds(value: float | None) -> float | None:
     """Return how long to run, s, or None for until it is stopped."""
     if value is not None and not (isfinite(value) and value > 0):
-        wrong(f"--seconds is {value:g} s; give a number above 0.")
+        wrong(say("--seconds is {given} s; give a number above 0.", given=f"{value:g}"))
     return value
 
 
@@ -161,8 +206,13 @@ def air(text: str) -> Air:
     """Return the air from "T,RH,V"."""
     values = text.split(",")
     if len(values) != len(AIR_PARTS):
-        wrong(f"--air has {text!r}; give {', '.join(AIR_PARTS)}, as 20,55,0.05.")
-    return _air([_number(f"the {name} in --air", value) for name, value in zip(AIR_PARTS, values, strict=True)])
+        wrong(
+            say(
+                "--air has {given}; give temperature in °C, relative humidity in %, air speed in m/s, as 20,55,0.05.",
+                given=repr(text),
+            )
+        )
+    return _air([_number(say(what), value) for what, value in zip(AIR_PARTS, values, strict=True)])
 
 
 def _air(numbers: Sequence[float]) -> Air:
@@ -174,9 +224,9 @@ def _number(what: str, text: str) -> float:
     try:
         number = float(text)
     except ValueError:
-        wrong(f"{what} is {text!r}; a number is needed, with a point for decimals.")
+        wrong(say("{what} is {given}; a number is needed, with a point for decimals.", what=what, given=repr(text)))
     if not isfinite(number):
-        wrong(f"{what} is {text!r}; a finite number is needed.")
+        wrong(say("{what} is {given}; a finite number is needed.", what=what, given=repr(text)))
     return number
 
 
@@ -185,9 +235,21 @@ def moment_ms(text: str, option: str = "--laid") -> int:
     try:
         moment = datetime.fromisoformat(text)
     except ValueError:
-        wrong(f"{option} is {text!r}; give date and time with zone, as 2026-03-02T09:00:00Z.")
+        wrong(
+            say(
+                "{option} is {given}; give date and time with zone, as 2026-03-02T09:00:00Z.",
+                option=option,
+                given=repr(text),
+            )
+        )
     if moment.tzinfo is None:
-        wrong(f"{option} is {text!r} without a zone; add Z or an offset, as 2026-03-02T09:00:00Z.")
+        wrong(
+            say(
+                "{option} is {given} without a zone; add Z or an offset, as 2026-03-02T09:00:00Z.",
+                option=option,
+                given=repr(text),
+            )
+        )
     return round(moment.timestamp() * 1000)
 
 
@@ -196,18 +258,20 @@ def time_range_ms(start: str | None, end: str | None) -> tuple[int, int]:
     start_ms = 0 if start is None else _edge_ms(start, "--from", days=0)
     end_ms = OPEN_END_MS if end is None else _edge_ms(end, "--to", days=1)
     if end_ms <= 0:
-        wrong(f"--to is {end}, which is before any reading; give a later end.")
+        wrong(say("--to is {end}, which is before any reading; give a later end.", end=end))
     if start_ms >= end_ms:
-        wrong(f"--to is {end}, which is not after --from, {start}; give a later end.")
+        wrong(say("--to is {end}, which is not after --from, {start}; give a later end.", end=end, start=start))
     return start_ms, end_ms
 
 
 def _edge_ms(text: str, option: str, *, days: int) -> int:
     try:
         day = date.fromisoformat(text)
+        if day.year < FIRST_YEAR:
+            return 0  # the beginning: there was no reading before
         midnight = datetime.combine(day + timedelta(days=days), time()).astimezone()
     except ValueError:
         return moment_ms(text, option)
     except OverflowError:
-        wrong(f"{option} is {text!r}; allowed is up to 9999-12-30.")
+        wrong(say("{option} is {given}; allowed is up to 9999-12-30.", option=option, given=repr(text)))
     return round(midnight.timestamp() * 1000)

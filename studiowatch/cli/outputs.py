@@ -10,6 +10,7 @@ from typing import TextIO
 
 from studiowatch.cli.answers import wrong
 from studiowatch.service.whole_file import whole_file
+from studiowatch.speech.words import say
 
 STDOUT = "-"
 
@@ -29,11 +30,11 @@ def written(name: str) -> Iterator[TextIO]:
     path = Path(name)
     if path.exists() and not path.is_file():
         if path.is_dir():
-            wrong(f"{path} is a folder; give the name of a file.")
+            wrong(say("{file} is a folder; give the name of a file.", file=path))
         with path.open("w", encoding="utf-8", newline="") as out:
             yield out
         return
     if path.exists() and path.stat().st_size:
-        wrong(f"{path} is there already; choose a new name, or move it away first.")
+        wrong(say("{file} is there already; choose a new name, or move it away first.", file=path))
     with whole_file(path) as out:
         yield out

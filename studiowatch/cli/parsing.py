@@ -1,65 +1,110 @@
-"""A parser whose refusals are one sentence each, as every other wrong call is answered."""
+"""A parser whose refusals are one sentence each, as every wrong call is answered, and whose help is in her words."""
 
 from __future__ import annotations
 
 import argparse
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
+from functools import reduce
 from typing import NoReturn
 
 from studiowatch.cli.answers import wrong
+from studiowatch.speech.words import say
+
+
+def _one_of(options: str) -> str:
+    listed = reduce(lambda first, second: say("{first} or {second}", first=first, second=second), options.split())
+    return say("one of {options} must be given", options=listed)
+
 
 # what argparse says, in Python 3.11 to 3.13, and what is said instead; anything else is passed on as it is
 _WORDINGS: tuple[tuple[re.Pattern[str], Callable[[re.Match[str]], str]], ...] = tuple(
-    (re.compile(pattern, re.DOTALL), say)
-    for pattern, say in (
-        (r"the following arguments are required: (.+)", lambda found: f"{found[1]} must be given"),
+    (re.compile(pattern, re.DOTALL), wording)
+    for pattern, wording in (
         (
-            r"one of the arguments (.+) is required",
-            lambda found: f"one of {found[1].replace(' ', ' or ')} must be given",
-        ),
-        (r"unrecognized arguments: (.+)", lambda found: f"{found[1]} is not known here"),
-        (
-            r"argument command: invalid choice: (.+) \(choose from (.+)\)",
-            lambda found: f"there is no command {found[1]}; there are {found[2]}",
+            r"the following arguments are required: (.+)",  # not said
+            lambda found: say("{option} must be given", option=found[1]),
         ),
         (
-            r"argument (\S+): invalid choice: (.+) \(choose from (.+)\)",
-            lambda found: f"{found[1]} is {found[2]}; allowed is {found[3]}",
-        ),
-        (r"argument (\S+): invalid float value: (.+)", lambda found: f"{found[1]} is {found[2]}; give a number"),
-        (r"argument (\S+): invalid int value: (.+)", lambda found: f"{found[1]} is {found[2]}; give a whole number"),
-        (
-            r"argument --air: expected one argument",
-            lambda _: "--air needs a value behind it, one below zero joined to it, as --air=-5,80,0.05",
-        ),
-        (r"argument (\S+): expected one argument", lambda found: f"{found[1]} needs a value behind it"),
-        (
-            r"argument (\S+): not allowed with argument (\S+)",
-            lambda found: f"{found[1]} and {found[2]} exclude each other; leave one out",
+            r"one of the arguments (.+) is required",  # not said
+            lambda found: _one_of(found[1]),
         ),
         (
-            r"argument (\S+): ignored explicit argument (.+)",
-            lambda found: f"{found[1]} takes no value, and was given {found[2]}",
+            r"unrecognized arguments: (.+)",  # not said
+            lambda found: say("{words} is not known here", words=found[1]),
+        ),
+        (
+            r"argument command: invalid choice: (.+) \(choose from (.+)\)",  # not said
+            lambda found: say("there is no command {given}; there are {commands}", given=found[1], commands=found[2]),
+        ),
+        (
+            r"argument (\S+): invalid choice: (.+) \(choose from (.+)\)",  # not said
+            lambda found: say(
+                "{option} is {given}; allowed is {allowed}", option=found[1], given=found[2], allowed=found[3]
+            ),
+        ),
+        (
+            r"argument (\S+): invalid float value: (.+)",  # not said
+            lambda found: say("{option} is {given}; give a number", option=found[1], given=found[2]),
+        ),
+        (
+            r"argument (\S+): invalid int value: (.+)",  # not said
+            lambda found: say("{option} is {given}; give a whole number", option=found[1], given=found[2]),
+        ),
+        (
+            r"argument --air: expected one argument",  # not said
+            lambda _: say("--air needs a value behind it, one below zero joined to it, as --air=-5,80,0.05"),
+        ),
+        (
+            r"argument (\S+): expected one argument",  # not said
+            lambda found: say("{option} needs a value behind it", option=found[1]),
+        ),
+        (
+            r"argument (\S+): not allowed with argument (\S+)",  # not said
+            lambda found: say(
+                "{first} and {second} exclude each other; leave one out", first=found[1], second=found[2]
+            ),
+        ),
+        (
+            r"argument (\S+): ignored explicit argument (.+)",  # not said
+            lambda found: say("{option} takes no value, and was given {given}", option=found[1], given=found[2]),
         ),
     )
 )
+
+
+class HelpText(argparse.HelpFormatter):
+    """Begins the usage in her language."""
+
+    def add_usage(
+        self,
+        usage: str | None,
+        actions: Iterable[argparse.Action],
+        groups: Iterable[argparse._MutuallyExclusiveGroup],
+        prefix: str | None = None,
+    ) -> None:
+        """Add the usage, behind the word for it unless `prefix` is given."""
+        super().add_usage(usage, actions, groups, say("usage: ") if prefix is None else prefix)
 
 
 class Parser(argparse.ArgumentParser):
     """Refuses with `WrongCall` instead of a block of usage, and takes no abbreviated options."""
 
     def __init__(self, *args: object, **kwargs: object) -> None:
-        super().__init__(*args, **{"allow_abbrev": False, **kwargs})  # type: ignore[arg-type]
+        own = {"allow_abbrev": False, "formatter_class": HelpText, "add_help": False}
+        super().__init__(*args, **{**own, **kwargs})  # type: ignore[arg-type]
+        self._positionals.title = say("positional arguments")
+        self._optionals.title = say("options")
+        self.add_argument("-h", "--help", action="help", help=say("show this help message and exit"))
 
     def error(self, message: str) -> NoReturn:
         """Refuse the call with one sentence that ends with where to read on."""
-        wrong(f"{_in_our_words(message)}; `{self.prog} --help` shows what it takes.")
+        wrong(say("{fault}; `{program} --help` shows what it takes.", fault=_in_our_words(message), program=self.prog))
 
 
 def _in_our_words(message: str) -> str:
-    for pattern, say in _WORDINGS:
+    for pattern, wording in _WORDINGS:
         found = pattern.fullmatch(message)
         if found:
-            return say(found)
+            return wording(found)
     return message

@@ -15,6 +15,7 @@ from studiowatch.service.commands import AmendPiece, ArchivePiece, MovePiece, Pa
 from studiowatch.service.correction_commands import RestorePiece
 from studiowatch.service.orders import PieceCommand
 from studiowatch.service.outfit import Outfit
+from studiowatch.speech.words import say
 from studiowatch.store.database import looking
 from studiowatch.store.folder import StudioFolder
 from studiowatch.store.records import RecordsStore
@@ -40,8 +41,12 @@ def piece_called(title: str, pieces: Sequence[Piece], *, archived: bool = False)
     there = [piece for piece in pieces if piece.archived is archived]
     named = [piece for piece in there if title in (piece.title, piece.key)]
     if not named:
-        titles = ", ".join(repr(piece.title) for piece in there) or "none"
-        wrong(f"There is no piece {title!r} {'in the archive' if archived else 'on the rack'}; there are {titles}.")
+        titles = ", ".join(repr(piece.title) for piece in there) or say("none")
+        wrong(
+            say("There is no piece {given} in the archive; there are {titles}.", given=repr(title), titles=titles)
+            if archived
+            else say("There is no piece {given} on the rack; there are {titles}.", given=repr(title), titles=titles)
+        )
     return named[-1]
 
 
@@ -53,7 +58,7 @@ def _list(call: argparse.Namespace, folder: StudioFolder) -> int:
     for piece in pieces:
         print(piece_line(piece))
     if not pieces:
-        print("No piece in the archive." if call.archived else "No piece on the rack.")
+        print(say("No piece in the archive.") if call.archived else say("No piece on the rack."))
     return DONE
 
 
@@ -86,7 +91,7 @@ def _add(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> tupl
         paint=_paint(call),
         sheets=tuple(call.coat or ()),
     )
-    return command, f"Registered: {call.title}"
+    return command, say("Registered: {title}", title=call.title)
 
 
 def _edit(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> tuple[PieceCommand, str]:
@@ -107,17 +112,17 @@ def _edit(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> tup
         paint=_paint(call),
         sheets=None if call.coat is None else tuple(call.coat),
     )
-    return command, f"Changed: {call.title or piece.title}"
+    return command, say("Changed: {title}", title=call.title or piece.title)
 
 
 def _archive(call: argparse.Namespace, _outfit: Outfit, folder: StudioFolder) -> tuple[PieceCommand, str]:
     piece = piece_called(call.piece, pieces_in(folder))
-    return ArchivePiece(piece_key=piece.key), f"Taken off the rack: {piece.title}"
+    return ArchivePiece(piece_key=piece.key), say("Taken off the rack: {title}", title=piece.title)
 
 
 def _restore(call: argparse.Namespace, _outfit: Outfit, folder: StudioFolder) -> tuple[PieceCommand, str]:
     piece = piece_called(call.piece, pieces_in(folder), archived=True)
-    return RestorePiece(piece_key=piece.key), f"Back on the rack: {piece.title}"
+    return RestorePiece(piece_key=piece.key), say("Back on the rack: {title}", title=piece.title)
 
 
 def _move(call: argparse.Namespace, _outfit: Outfit, folder: StudioFolder) -> tuple[PieceCommand, str]:
@@ -125,8 +130,10 @@ def _move(call: argparse.Namespace, _outfit: Outfit, folder: StudioFolder) -> tu
     piece = piece_called(call.piece, pieces)
     count = sum(not one.archived for one in pieces)
     if not 1 <= call.place <= count:
-        wrong(f"The place is {call.place}; allowed is 1 to {count}. Choose one of these.")
-    return MovePiece(piece_key=piece.key, place=call.place - 1), f"At place {call.place}: {piece.title}"
+        wrong(say("The place is {place}; allowed is 1 to {last}. Choose one of these.", place=call.place, last=count))
+    return MovePiece(piece_key=piece.key, place=call.place - 1), say(
+        "At place {place}: {title}", place=call.place, title=piece.title
+    )
 
 
 _COMMANDS: Mapping[str, Callable[[argparse.Namespace, Outfit, StudioFolder], tuple[PieceCommand, str]]] = {
@@ -152,12 +159,12 @@ def _due(call: argparse.Namespace) -> date | None:
     try:
         return date.fromisoformat(call.due)
     except ValueError:
-        wrong(f"--due is {call.due!r}; give a day like 2026-03-20.")
+        wrong(say("--due is {given}; give a day like 2026-03-20.", given=repr(call.due)))
 
 
 def _paint(call: argparse.Namespace) -> Paint | None:
     if call.paint is None and call.painted is None and call.paint_um is None:
         return None
     if call.paint is None or call.painted is None:
-        wrong("--paint and --painted belong together: the sheet of the paint, and when the last of it was laid.")
+        wrong(say("--paint and --painted belong together: the sheet of the paint, and when the last of it was laid."))
     return Paint(sheet=call.paint, finished_ms=moment_ms(call.painted, "--painted"), wet_um=call.paint_um)

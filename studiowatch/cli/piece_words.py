@@ -6,41 +6,53 @@ from collections.abc import Iterator, Sequence
 from functools import partial
 from itertools import pairwise
 
+from studiowatch.cli import figures
+from studiowatch.cli.recorded_words import told
 from studiowatch.service.happenings import iso
 from studiowatch.service.local_time import local_date, when_text
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import say
 from studiowatch.studio.corrected import corrections_between
-from studiowatch.studio.pieces import Coat, Piece
+from studiowatch.studio.pieces import Coat, Piece, Shape
 
 Earlier = Sequence[tuple[int, Piece]]
 
 
 def found(piece: Piece, asked: str) -> bool:
     """Return whether each word of `asked` stands in the title, support, notes or sheets of `piece`."""
-    told = " ".join((piece.title, piece.support, piece.notes, *(coat.sheet for coat in piece.coats))).casefold()
-    return all(word in told for word in asked.casefold().split())
+    text = " ".join((piece.title, piece.support, piece.notes, *(coat.sheet for coat in piece.coats))).casefold()
+    return all(word in text for word in asked.casefold().split())
 
 
 def piece_line(piece: Piece) -> str:
     """Return one line on `piece`."""
     laid = sum(coat.laid_ms is not None for coat in piece.coats)
-    due = "" if piece.due is None else f", due {piece.due}"
-    return f"{piece.title}: {_size(piece)}, {laid} of {len(piece.coats)} coats laid{due}"
+    told = [_size(piece), say("{laid} of {all} coats laid", laid=laid, all=len(piece.coats))]
+    if piece.due is not None:
+        told.append(say("due {day}", day=piece.due.isoformat()))
+    return f"{piece.title}: {', '.join(told)}"
 
 
 def piece_lines(piece: Piece, earlier: Earlier) -> Iterator[str]:
     """Yield all that was recorded of `piece`, coats and looks numbered as the calls name them."""
     yield piece_line(piece)
-    yield f"painted on {piece.support}, dries {piece.orientation.value}"
+    yield say("painted on {support}, dries {orientation}", support=piece.support, orientation=told(piece.orientation))
     if piece.notes:
-        yield f"notes: {piece.notes}"
+        yield say("notes: {notes}", notes=piece.notes)
     if piece.photo:
-        yield f"photo: {piece.photo}"
+        yield say("photo: {file}", file=piece.photo)
     for number, coat in enumerate(piece.coats, start=1):
         yield f"{number:>3}  {_coat_words(coat)}"
         for look_number, look in enumerate(coat.looks, start=1):
-            yield f"     look {look_number}: {look.finding.value} {_when(look.time_ms)}"
+            words = say(
+                "look {number}: {finding} {time}",
+                number=look_number,
+                finding=told(look.finding),
+                time=_when(look.time_ms),
+            )
+            yield f"     {words}"
     for time_ms, words in _corrections(piece, earlier):
-        yield f"corrected {_when(time_ms)}: {words}"
+        yield say("corrected {time}: {correction}", time=_when(time_ms), correction=words)
 
 
 def piece_document(piece: Piece, earlier: Earlier = ()) -> dict[str, object]:
@@ -71,28 +83,46 @@ def _corrections(piece: Piece, earlier: Earlier) -> Iterator[tuple[int, str]]:
         said = corrections_between(
             before,
             after,
-            earlier_labels=[f"coat {number} ({coat.sheet})" for number, coat in enumerate(before.coats, start=1)],
-            later_labels=[f"coat {number} ({coat.sheet})" for number, coat in enumerate(after.coats, start=1)],
+            earlier_labels=_labels(before),
+            later_labels=_labels(after),
             when=partial(when_text, now_ms=time_ms),
         )
         yield from ((time_ms, words) for words in said)
 
 
 def _size(piece: Piece) -> str:
-    panels = f"{piece.panels} panels of " if piece.panels > 1 else ""
-    shape = "round, " if piece.shape.value == "round" else ""
-    return f"{shape}{panels}{piece.width_cm:g} × {piece.height_cm:g} cm"
+    size = chosen().size(piece.width_cm, piece.height_cm)
+    if piece.panels > 1:
+        return say("{number} panels of {size}", number=piece.panels, size=size)
+    return say("round, {size}", size=size) if piece.shape is Shape.ROUND else size
 
 
 def _coat_words(coat: Coat) -> str:
     if coat.laid_ms is None:
-        return f"{coat.sheet}, to come"
-    amounts = {"mL": coat.volume_mL, "g": coat.grams, "µm wet": coat.wet_um}
-    amount = next((f", {value:g} {unit}" for unit, value in amounts.items() if value is not None), "")
-    thinned = f", thinned by {coat.thinned_pct:g} %" if coat.thinned_pct else ""
-    covered = "" if coat.covered_from_ms is None else f", covered {_when(coat.covered_from_ms)}"
-    outcome = "" if coat.outcome is None else f", came out {coat.outcome.value}"
-    return f"{coat.sheet}, laid {_when(coat.laid_ms)}{amount}{thinned}{covered}{outcome}"
+        return say("{sheet}, to come", sheet=coat.sheet)
+    parts = [coat.sheet, say("laid {time}", time=_when(coat.laid_ms)), _amount(coat)]
+    if coat.thinned_pct:
+        parts.append(say("thinned by {share} %", share=chosen().plain(coat.thinned_pct)))
+    if coat.covered_from_ms is not None:
+        parts.append(say("covered {time}", time=_when(coat.covered_from_ms)))
+    if coat.outcome is not None:
+        parts.append(say("came out {outcome}", outcome=told(coat.outcome)))
+    return ", ".join(part for part in parts if part)
+
+
+def _amount(coat: Coat) -> str:
+    if coat.volume_mL is not None:
+        return figures.volume(coat.volume_mL)
+    if coat.grams is not None:
+        return f"{chosen().plain(coat.grams)} g"
+    return "" if coat.wet_um is None else say("{film} wet", film=figures.film(coat.wet_um))
+
+
+def _labels(piece: Piece) -> list[str]:
+    return [
+        say("coat {number} ({sheet})", number=number, sheet=coat.sheet)
+        for number, coat in enumerate(piece.coats, start=1)
+    ]
 
 
 def _coat_document(coat: Coat) -> dict[str, object]:

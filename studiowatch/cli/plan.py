@@ -17,6 +17,7 @@ from studiowatch.service.plan_desk import UNKNOWN_AIR
 from studiowatch.service.plan_only import HeldRoom, records_of, watch_after, watch_at
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.snapshot import PromptView
+from studiowatch.speech.words import say
 from studiowatch.store.all_records import read_all
 from studiowatch.store.calibrations import kept_calibrations
 from studiowatch.store.database import looking
@@ -25,7 +26,6 @@ from studiowatch.store.readings import ReadingsStore
 from studiowatch.studio.plan_shapes import FinishingPlan
 
 _WITH_STUDIO = ("room", "air", "now")
-_WITH_ROOM = ("columns", "zone", "time_format")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -47,7 +47,9 @@ def run(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> int:
     if call.ics is not None:
         with written(call.ics) as out:
             out.write(plan_calendar(told.plan))
-        complain(f"Written to {'stdout' if call.ics == STDOUT else call.ics}: the plan as a calendar file.")
+        complain(
+            say("Written to {file}: the plan as a calendar file.", file="stdout" if call.ics == STDOUT else call.ics)
+        )
         if call.ics == STDOUT:
             return DONE
     if call.json:
@@ -61,14 +63,18 @@ def run(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> int:
 def _check(call: argparse.Namespace) -> None:
     for option in _WITH_STUDIO:
         if call.studio is None and getattr(call, option) is not None:
-            wrong(f"--{option} belongs to --studio: the records have a room and a clock of their own.")
-    for option in _WITH_ROOM:
-        if call.room is None and getattr(call, option) is not None:
-            wrong(f"--{option.replace('_', '-')} belongs to --room: it says how a room log is written.")
+            wrong(
+                say(
+                    "{option} belongs to --studio: the records have a room and a clock of their own.",
+                    option=f"--{option}",
+                )
+            )
+    if call.room is None:
+        inputs.refuse_log_form(call)
     if call.json and call.ics == STDOUT:
-        wrong("--json and --ics - both write to stdout; give --ics the name of a file.")
+        wrong(say("--json and --ics - both write to stdout; give --ics the name of a file."))
     if call.room is not None and call.now is not None:
-        wrong("--now does not go with --room: the plan is made at the end of its log; cut the log, or give --air.")
+        wrong(say("--now does not go with --room: the plan is made at the end of its log; cut the log, or give --air."))
 
 
 def _of_records(outfit: Outfit, folder: StudioFolder, shelf: SheetShelf) -> Planned:
@@ -87,7 +93,7 @@ def _of_studio(call: argparse.Namespace, outfit: Outfit, shelf: SheetShelf) -> P
     if call.room is not None:
         readings = inputs.room_log(call.room, inputs.log_form(call)).readings()
         if not readings:
-            wrong(f"The room log {call.room} has no reading to plan from.")
+            wrong(say("The room log {file} has no reading to plan from.", file=call.room))
         now_ms = readings[-1].time_ms
         watch = watch_after(readings, records, shelf)
     else:

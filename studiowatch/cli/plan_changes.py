@@ -13,6 +13,7 @@ from studiowatch.service.commands import PlanCoats, PlanCommand, Refused, SaveRe
 from studiowatch.service.outfit import Outfit
 from studiowatch.service.plan_only import records_of
 from studiowatch.service.replaying import MemoryRecords
+from studiowatch.speech.words import say
 from studiowatch.store.all_records import read_all
 from studiowatch.store.database import looking
 from studiowatch.store.folder import StudioFolder
@@ -36,9 +37,9 @@ def changes(call: argparse.Namespace, folder: StudioFolder) -> Sequence[Change]:
     if not any(getattr(call, option) for option in _CHANGES):
         return ()
     if call.studio is not None:
-        wrong("--studio is only planned; hours, recipes and coats to come are changed in the file itself.")
+        wrong(say("--studio is only planned; hours, recipes and coats to come are changed in the file itself."))
     if any(getattr(call, option) for option in _ASKS):
-        wrong("A change is not asked for together with the plan; call `plan` again for that.")
+        wrong(say("A change is not asked for together with the plan; call `plan` again for that."))
     return tuple(_changes(call, folder))
 
 
@@ -49,7 +50,7 @@ def carry_out(asked: Sequence[Change], outfit: Outfit, folder: StudioFolder) -> 
             carried_out(change.command, outfit, folder)
         except Refused as fault:
             return refused(fault)
-        print(f"Recorded: {change.words}")
+        print(change.words)
     return DONE
 
 
@@ -57,18 +58,36 @@ def _changes(call: argparse.Namespace, folder: StudioFolder) -> Iterator[Change]
     known = _known(folder)
     if call.hours:
         hours = _hours(call.hours, known.working_hours())
-        yield Change(command=SetWorkingHours(hours=hours), words=f"working hours, {week_text(hours)}")
+        yield Change(
+            command=SetWorkingHours(hours=hours), words=say("Recorded: working hours, {week}", week=week_text(hours))
+        )
     if call.keep_recipe is not None:
         name, _, sheets = call.keep_recipe.partition("=")
         names = tuple(one.strip() for one in sheets.split(",") if one.strip())
         if not names:
-            wrong(f"--keep-recipe is {call.keep_recipe!r}; give a name and its sheets, as Panels=gloss,satin.")
-        yield Change(command=SaveRecipe(name=name, sheets=names), words=f"the recipe {name}")
+            wrong(
+                say(
+                    "--keep-recipe is {given}; give a name and its sheets, as Panels=gloss,satin.",
+                    given=repr(call.keep_recipe),
+                )
+            )
+        yield Change(
+            command=SaveRecipe(name=name, sheets=names), words=say("Recorded: the recipe {recipe}", recipe=name)
+        )
     if call.drop_recipe is not None:
         if call.drop_recipe not in known.kept_recipes:
-            own = ", ".join(known.kept_recipes) or "none"
-            wrong(f"There is no recipe {call.drop_recipe!r} of your own; there are: {own}.")
-        yield Change(command=SaveRecipe(name=call.drop_recipe, sheets=()), words=f"{call.drop_recipe} is forgotten")
+            own = ", ".join(known.kept_recipes) or say("none")
+            wrong(
+                say(
+                    "There is no recipe {given} of your own; there are: {recipes}.",
+                    given=repr(call.drop_recipe),
+                    recipes=own,
+                )
+            )
+        yield Change(
+            command=SaveRecipe(name=call.drop_recipe, sheets=()),
+            words=say("Recorded: {recipe} is forgotten", recipe=call.drop_recipe),
+        )
     if call.apply is not None:
         yield _applied(call.apply, known, folder)
 
@@ -77,7 +96,12 @@ def _hours(asked: Sequence[str], hours: WorkingHours) -> WorkingHours:
     for text in asked:
         day, _, of_day = text.partition("=")
         if day.lower() not in DAYS:
-            wrong(f"--hours is {text!r}; give a day and its hours, as monday=09:00-18:00 or sunday=off.")
+            wrong(
+                say(
+                    "--hours is {given}; give a day and its hours, as monday=09:00-18:00 or sunday=off.",
+                    given=repr(text),
+                )
+            )
         try:
             hours = hours.with_day(day.lower(), of_day)
         except ValueError as fault:
@@ -89,10 +113,11 @@ def _applied(apply: Sequence[str], known: MemoryRecords, folder: StudioFolder) -
     name, title = apply
     recipes = {recipe.name: recipe for recipe in with_built_in(known.recipes())}
     if name not in recipes:
-        wrong(f"There is no recipe {name!r}; there are: {', '.join(recipes)}.")
+        wrong(say("There is no recipe {given}; there are: {recipes}.", given=repr(name), recipes=", ".join(recipes)))
     piece = piece_called(title, pieces_in(folder))
     return Change(
-        command=PlanCoats(piece_key=piece.key, sheets=recipes[name].sheets), words=f"{name}, to come on {piece.title}"
+        command=PlanCoats(piece_key=piece.key, sheets=recipes[name].sheets),
+        words=say("Recorded: {recipe}, to come on {title}", recipe=name, title=piece.title),
     )
 
 

@@ -5,10 +5,11 @@ from __future__ import annotations
 import argparse
 from collections.abc import Iterator, Sequence
 
-from studiowatch.cli import explain, inputs
+from studiowatch.cli import explain, figures, inputs, recorded_words
 from studiowatch.cli.answers import DONE, WrongCall, print_document, wrong
 from studiowatch.cli.given_room import GivenRoom, room_of
 from studiowatch.cli.hours import told as time_told
+from studiowatch.cli.recorded_words import STAGES, STRAIGHT_ON
 from studiowatch.coats.anchoring import anchor
 from studiowatch.coats.data_sheet import DataSheet, Kind
 from studiowatch.coats.film import lay
@@ -19,6 +20,8 @@ from studiowatch.coats.support import Support
 from studiowatch.coats.terms import MomentTerms
 from studiowatch.physics.ranges import OutOfRange
 from studiowatch.service.sheet_shelf import SheetShelf
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import say
 
 HOUR_S = 3600.0
 QUANTILES = ("p10", "p50", "p90", "nominal")
@@ -29,9 +32,9 @@ LARGEST_SEED = 2**32 - 1
 def run(call: argparse.Namespace, shelf: SheetShelf) -> int:
     """Answer the call."""
     if not 1 <= call.draws <= MOST_DRAWS:
-        wrong(f"--draws is {call.draws}; allowed is 1 to {MOST_DRAWS}.")
+        wrong(say("--draws is {given}; allowed is 1 to {most}.", given=call.draws, most=MOST_DRAWS))
     if not 0 <= call.seed <= LARGEST_SEED:
-        wrong(f"--seed is {call.seed}; allowed is 0 to {LARGEST_SEED}.")
+        wrong(say("--seed is {given}; allowed is 0 to {most}.", given=call.seed, most=LARGEST_SEED))
     sheet, given = _sheet(call.sheet, shelf), room_of(call)
     try:
         told = predict(
@@ -57,7 +60,7 @@ def run(call: argparse.Namespace, shelf: SheetShelf) -> int:
         print_document({**document(told, notes), **explained})
     else:
         _print_for_people(call, sheet, given.words, told)
-        for line in (*(f"note: {note}" for note in notes), *_explained(moment)):
+        for line in (*(say("note: {note}", note=note) for note in notes), *_explained(moment)):
             print(line)
     return DONE
 
@@ -66,7 +69,13 @@ def _sheet(name: str, shelf: SheetShelf) -> DataSheet:
     try:
         return inputs.sheet(name, shelf)
     except UnicodeDecodeError as fault:
-        wrong(f"The data sheet {name} is not UTF-8 text (byte {fault.start}); save it as UTF-8.")
+        wrong(
+            say(
+                "The data sheet {file} is not UTF-8 text (byte {place}); save it as UTF-8.",
+                file=name,
+                place=fault.start,
+            )
+        )
 
 
 def _moment(call: argparse.Namespace, sheet: DataSheet, given: GivenRoom) -> MomentTerms:
@@ -87,9 +96,11 @@ def _recoat_note(sheet: DataSheet, told: Prediction) -> Iterator[str]:
     ready = told.stages[Stage.DRY_TO_RECOAT]
     by_s = ready_by_s(sheet, ready)
     if ready.p90_s is not None and by_s is not None and by_s > ready.p90_s:
-        yield (
-            f"ready by {time_told(by_s)} for the next coat: nine draws in ten are there after "
-            f"{time_told(ready.p90_s)}, but it is never called ready before the sheet's own recoat time"
+        yield say(
+            "ready by {by} for the next coat: nine draws in ten are there after {drawn}, but it is never called ready "
+            "before the sheet's own recoat time",
+            by=time_told(by_s),
+            drawn=time_told(ready.p90_s),
         )
 
 
@@ -121,21 +132,28 @@ def _hours(ready: Ready) -> dict[str, float | None] | None:
 
 def _print_for_people(call: argparse.Namespace, sheet: DataSheet, room: str, told: Prediction) -> None:
     print(f"{sheet.title}: {_laid(call)}")
-    print(f"Room: {room}")
-    print(f"{'EXTRAPOLATED times' if told.extrapolated else 'Times'} after laying:")
+    print(say("Room: {air}", air=room))
+    print(say("EXTRAPOLATED times after laying:") if told.extrapolated else say("Times after laying:"))
     print()
-    print(f"{'':<16}{'one in ten':>14}{'half of them':>14}{'ready by':>14}")
+    heads = (say("one in ten"), say("half of them"), say("ready by"))
+    print(_row("", heads))
     for stage, ready in told.stages.items():
         by_s = ready_by_s(sheet, ready) if stage is Stage.DRY_TO_RECOAT else ready.p90_s
-        cells = [_cell(value) for value in (ready.p10_s, ready.p50_s, by_s)]
-        print(f"{stage.value.replace('_', ' '):<16}{cells[0]:>14}{cells[1]:>14}{cells[2]:>14}")
+        print(_row(say(STAGES[stage]), [_cell(value) for value in (ready.p10_s, ready.p50_s, by_s)]))
     print()
     if sheet.kind is Kind.WATERBORNE:
-        print(f"too cold to form: {_chance(told.film.chance_below_mfft)}")
+        print(say("too cold to form: {chance}", chance=_chance(told.film.chance_below_mfft)))
     print(
-        "ready by: nine in ten of the studios that fit what is known have got there, and no next coat before the "
-        f"sheet's own {time_told(sheet.recoat_h * HOUR_S)}"
+        say(
+            "ready by: nine in ten of the studios that fit what is known have got there, and no next coat before the "
+            "sheet's own {recoat}",
+            recoat=time_told(sheet.recoat_h * HOUR_S),
+        )
     )
+
+
+def _row(name: str, cells: Sequence[str]) -> str:
+    return f"{name:<16}{''.join(f'{cell:>14}' for cell in cells)}"
 
 
 def _explained(moment: MomentTerms | None) -> Sequence[str]:
@@ -143,23 +161,26 @@ def _explained(moment: MomentTerms | None) -> Sequence[str]:
 
 
 def _laid(call: argparse.Namespace) -> str:
-    parts = [f"{call.wet_um:g} µm wet on {call.side_m:g} × {call.side_m:g} m", call.orientation]
+    parts = [
+        say("{film} wet on {size}", film=figures.film(call.wet_um), size=figures.square(call.side_m)),
+        recorded_words.told(Orientation(call.orientation)),
+    ]
     if call.support != Support.SEALED:
-        parts.append(f"straight on {call.support}")
+        parts.append(say(STRAIGHT_ON[Support(call.support)]))
     if call.thinned_pct:
-        parts.append(f"thinned by {call.thinned_pct:g} %")
+        parts.append(say("thinned by {share} %", share=chosen().plain(call.thinned_pct)))
     if call.covered:
-        parts.append("under a mesh cover")
+        parts.append(say("under a mesh cover"))
     if call.measured:
-        parts.append("measured")
+        parts.append(say("measured"))
     return ", ".join(parts)
 
 
 def _chance(chance: float | None) -> str:
     if chance is None:
-        return "not known, for the sheet names no minimum film-forming temperature"
-    return f"{100.0 * chance:.0f} % of the draws"
+        return say("not known, for the sheet names no minimum film-forming temperature")
+    return say("{share} % of the draws", share=f"{100.0 * chance:.0f}")
 
 
 def _cell(seconds: float | None) -> str:
-    return "not reached" if seconds is None else time_told(seconds)
+    return say("not reached") if seconds is None else time_told(seconds)

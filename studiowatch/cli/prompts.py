@@ -11,6 +11,7 @@ from studiowatch.service.happenings import iso
 from studiowatch.service.local_time import when_text
 from studiowatch.service.outfit import Outfit
 from studiowatch.service.prompt_desk import LONGEST_SNOOZE_MS
+from studiowatch.speech.words import say
 from studiowatch.store.all_records import read_all
 from studiowatch.store.database import looking
 from studiowatch.store.folder import StudioFolder
@@ -43,11 +44,18 @@ def run(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> int:
         for line in chosen:
             if call.deed == "tick":
                 store.records.save_prompt(replace(line.prompt, done_ms=now_ms))
-                print(f"Ticked off: {line.title}: {line.prompt.text}")
+                print(say("Ticked off: {title}: {prompt}", title=line.title, prompt=line.prompt.text))
             else:
                 until_ms = now_ms + round(minutes * MINUTE_MS)
                 store.records.save_telling(TellingRecord(key=line.prompt.key, snoozed_ms=until_ms))
-                print(f"Put off until {when_text(until_ms, now_ms)}: {line.title}: {line.prompt.text}")
+                print(
+                    say(
+                        "Put off until {time}: {title}: {prompt}",
+                        time=when_text(until_ms, now_ms),
+                        title=line.title,
+                        prompt=line.prompt.text,
+                    )
+                )
     return DONE
 
 
@@ -70,11 +78,16 @@ def _list(lines: list[_Line], now_ms: int, *, as_json: bool) -> None:
         print_document([_document(line, now_ms) for line in lines])
         return
     if not lines:
-        print("Nothing to do at the rack.")
+        print(say("Nothing to do at the rack."))
     for number, line in enumerate(lines, start=1):
-        since = "now, since " if line.due_ms <= now_ms else ""
-        put_off = ", put off" if line.is_snoozed else ""
-        print(f"{number:>3}  {since}{when_text(line.due_ms, now_ms)}{put_off}  {line.title}: {line.prompt.text}")
+        print(f"{number:>3}  {_due(line, now_ms)}  {line.title}: {line.prompt.text}")
+
+
+def _due(line: _Line, now_ms: int) -> str:
+    time = when_text(line.due_ms, now_ms)
+    if line.due_ms <= now_ms:
+        return say("now, since {time}, put off", time=time) if line.is_snoozed else say("now, since {time}", time=time)
+    return say("{time}, put off", time=time) if line.is_snoozed else time
 
 
 def _document(line: _Line, now_ms: int) -> dict[str, object]:
@@ -92,12 +105,25 @@ def _chosen(word: str, lines: list[_Line]) -> _Line:
     by_name = {line.prompt.key: line for line in lines}
     by_name |= {str(number): line for number, line in enumerate(lines, start=1)}
     if word not in by_name:
-        shown = f"a number from 1 to {len(lines)}, or a key, as `prompts list` shows"
-        wrong(f"There is no prompt {word!r}; allowed is {shown if lines else 'none: nothing is open'}.")
+        wrong(
+            say(
+                "There is no prompt {given}; allowed is a number from 1 to {last}, or a key, as `prompts list` shows.",
+                given=repr(word),
+                last=len(lines),
+            )
+            if lines
+            else say("There is no prompt {given}; allowed is none: nothing is open.", given=repr(word))
+        )
     return by_name[word]
 
 
 def _minutes(minutes: float) -> float:
     if not 1 <= minutes <= MOST_MINUTES:
-        wrong(f"--minutes is {minutes:g}; allowed is 1 to {MOST_MINUTES} min. Give another.")
+        wrong(
+            say(
+                "--minutes is {given}; allowed is 1 to {most} min. Give another.",
+                given=f"{minutes:g}",
+                most=MOST_MINUTES,
+            )
+        )
     return minutes

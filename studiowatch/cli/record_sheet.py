@@ -17,6 +17,7 @@ from studiowatch.service.record_page import page
 from studiowatch.service.record_room import room_while_wet
 from studiowatch.service.review_log import LogInMemory
 from studiowatch.service.sheet_shelf import SheetShelf
+from studiowatch.speech.words import say
 from studiowatch.store.database import looking
 from studiowatch.store.folder import StudioFolder
 from studiowatch.store.review_records import ReviewRecords
@@ -29,12 +30,18 @@ NEAR = 0.5  # likeness, 0-1, from which a title is named as near
 def run(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> int:
     """Answer the call."""
     if call.pdf is None and call.html is None:
-        wrong("record-sheet needs --pdf FILE or --html FILE.")
+        wrong(say("record-sheet needs --pdf FILE or --html FILE."))
     if call.room is not None and call.studio is None:
-        wrong("--room needs --studio beside it; without both, the records are asked.")
+        wrong(
+            say(
+                "{given} needs {lacking} beside it; without both, the records are asked.",
+                given="--room",
+                lacking="--studio",
+            )
+        )
     for path in (call.pdf, call.html):
         if path is not None and path.exists():
-            wrong(f"{path} is there already; choose a new name, or move it away first.")
+            wrong(say("{file} is there already; choose a new name, or move it away first.", file=path))
     shelf = SheetShelf.open(folder.sheets)
     record = _from_records(call, shelf, folder) if call.studio is None else _from_files(call, shelf)
     home = folder.path if call.studio is None else call.studio.parent
@@ -80,13 +87,33 @@ def piece_like(pieces: Sequence[Piece], title: str, origin: str) -> Piece:
     wanted = " ".join(title.split()).casefold()
     found = [piece for piece in pieces if piece.title.casefold() == wanted]
     if len(found) > 1:
-        wrong(f"{len(found)} pieces in {origin} are called {title!r}; give all but one another title first.")
+        wrong(
+            say(
+                "{number} pieces in {origin} are called {given}; give all but one another title first.",
+                number=len(found),
+                origin=origin,
+                given=repr(title),
+            )
+        )
     if not found:
         titles = {piece.title.casefold(): piece.title for piece in pieces}
         near = [titles[one] for one in get_close_matches(wanted, titles, cutoff=NEAR)]
         near = near or [name for key, name in titles.items() if wanted and wanted in key]
-        hint = f"near it: {', '.join(near)}" if near else f"it has {', '.join(titles.values()) or 'none'}"
-        wrong(f"There is no piece {title!r} in {origin}; {hint}.")
+        wrong(
+            say(
+                "There is no piece {given} in {origin}; near it: {titles}.",
+                given=repr(title),
+                origin=origin,
+                titles=", ".join(near),
+            )
+            if near
+            else say(
+                "There is no piece {given} in {origin}; it has {titles}.",
+                given=repr(title),
+                origin=origin,
+                titles=", ".join(titles.values()) or say("none"),
+            )
+        )
     return found[0]
 
 

@@ -16,6 +16,7 @@ from studiowatch.cli.progress import Progress, progress
 from studiowatch.service.importing import Summary, import_note, take_log
 from studiowatch.service.outfit import OpenStore, Outfit
 from studiowatch.service.sheet_shelf import SheetShelf
+from studiowatch.speech.words import say, say_counted
 from studiowatch.store.all_records import StudioConflict
 from studiowatch.store.folder import StudioFolder, Watching
 
@@ -25,7 +26,7 @@ def run(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> int:
     if call.file.suffix.lower() == ".toml":
         return _take_studio(call, outfit, folder)
     if call.replace:
-        wrong("--replace belongs to a studio file: a reading that is there is never replaced.")
+        wrong(say("--replace belongs to a studio file: a reading that is there is never replaced."))
     return _take_log(call, outfit, folder)
 
 
@@ -65,7 +66,10 @@ def _take_log(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) ->
                         now_ms=outfit.clock.utc_ms(),
                         tell=_above(bar),
                     ):
-                        bar.show(file.tell() / size if size else 0.0, f"{summary.taken} readings")
+                        bar.show(
+                            file.tell() / size if size else 0.0,
+                            say_counted(summary.taken, "{n} reading", "{n} readings"),
+                        )
                 finally:
                     _note(store, summary, call.file, outfit.clock.utc_ms())
                     bar.clear()
@@ -80,25 +84,46 @@ def _take_log(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) ->
 
 
 def _take_studio(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> int:
-    for option in ("columns", "zone", "time_format"):
+    for option in inputs.LOG_FORM:
         if getattr(call, option) is not None:
-            wrong(f"--{option.replace('_', '-')} belongs to a room log, and {call.file} is a studio file.")
+            name = f"--{option.replace('_', '-')}"
+            wrong(say("{option} belongs to a room log, and {file} is a studio file.", option=name, file=call.file))
     studio = inputs.studio_file(call.file)
     shelf = SheetShelf.open(folder.sheets)
     names = sorted({coat.sheet for piece in studio.pieces for coat in piece.coats} - set(shelf.sheets))
     for name in names:
         if name.endswith(".toml"):
-            wrong(f"{call.file}: {name} is a sheet beside it; put it into {folder.sheets}, and write its name instead.")
+            wrong(
+                say(
+                    "{file}: {sheet} is a sheet beside it; put it into {folder}, and write its name instead.",
+                    file=call.file,
+                    sheet=name,
+                    folder=folder.sheets,
+                )
+            )
         complain(
-            f"{call.file}: there is no data sheet {name!r}; its coats are kept, and dry once it is in {folder.sheets}."
+            say(
+                "{file}: there is no data sheet {sheet}; its coats are kept, and dry once it is in {folder}.",
+                file=call.file,
+                sheet=repr(name),
+                folder=folder.sheets,
+            )
         )
     with opened(outfit, folder) as store:
         try:
             told = store.take_studio(studio, replace=call.replace)
         except StudioConflict as conflict:
-            complain(f"{conflict}\n{call.file}: nothing was taken over.")
+            complain(f"{conflict}\n{say('{file}: nothing was taken over.', file=call.file)}")
             return FAULT
-    complain(f"{call.file}: new: {told.new}; there already: {told.there}; replaced: {told.replaced}.")
+    complain(
+        say(
+            "{file}: new: {new}; there already: {there}; replaced: {replaced}.",
+            file=call.file,
+            new=told.new,
+            there=told.there,
+            replaced=told.replaced,
+        )
+    )
     return DONE
 
 

@@ -4,16 +4,21 @@ from __future__ import annotations
 
 import signal
 import threading
+from collections.abc import Callable
 from types import FrameType
 
 from studiowatch.cli.answers import DONE, complain
+from studiowatch.cli.recorded_words import AIR, told
 from studiowatch.cli.replay import happening_line
 from studiowatch.service.happenings import Happening
 from studiowatch.service.local_time import clock_text, local_date, seconds_text
 from studiowatch.service.outfit import Outfit
 from studiowatch.service.ports import BoardSource
-from studiowatch.service.snapshot import PieceView, RoomView, Snapshot
+from studiowatch.service.snapshot import CoatView, PieceView, RoomView, Snapshot
 from studiowatch.service.watched_studio import watching
+from studiowatch.speech.dates import day_of_week
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import say
 from studiowatch.store.folder import StudioFolder
 from studiowatch.studio.rereading import typed_words
 from studiowatch.studio.sentence import OPENING
@@ -65,32 +70,41 @@ class Printer:
             print(line, flush=True)
         except OSError as fault:
             self._gone = True
-            complain(f"The terminal takes no more lines ({fault.strerror or fault}); the watch goes on.")
+            complain(
+                say("The terminal takes no more lines ({fault}); the watch goes on.", fault=fault.strerror or fault)
+            )
 
 
 def _room_line(room: RoomView, snapshot: Snapshot) -> str:
     if snapshot.board.silent:
         return f"{seconds_text(snapshot.time_ms)}  {snapshot.sentence.headline}"
+    units = chosen()
     figures = (
-        _figure(room.temperature_C, "{:.1f} °C"),
-        _figure(room.humidity_pct, "{:.0f} %"),
-        _figure(room.air_speed_m_s, "{:.2f} m/s") if room.air_signal_mV is None else f"air {room.movement.value}",
+        _figure(room.temperature_C, units.temperature),
+        _figure(room.humidity_pct, lambda value: f"{units.number(value)} %"),
+        _figure(room.air_speed_m_s, units.air_speed) if room.air_signal_mV is None else say(AIR[room.movement]),
     )
     said = [*figures, snapshot.sentence.headline, *([] if room.typed is None else [typed_words(room.typed)])]
     return f"{seconds_text(snapshot.time_ms)}  {'  '.join(said)}"
 
 
-def _figure(value: float | None, form: str) -> str:
-    return "not measured" if value is None else form.format(value)
+def _figure(value: float | None, form: Callable[[float], str]) -> str:
+    return say("not measured") if value is None else form(value)
 
 
 def _piece_line(piece: PieceView) -> str:
     top = piece.top
-    state = "nothing laid yet" if top is None else f"{top.label} {top.surface.value if top.surface else 'not watched'}"
-    ready = ""
+    said = [say("nothing laid yet") if top is None else _state(top)]
     if piece.next_ms is not None:
-        ready = f", {piece.next_step} by {local_date(piece.next_ms):%a %d %b} {clock_text(piece.next_ms)}"
-    return f"       {piece.title}: {state}{ready}"
+        day, time = day_of_week(local_date(piece.next_ms)), clock_text(piece.next_ms)
+        said.append(say("{step} by {day} {time}", step=piece.next_step, day=day, time=time))
+    return f"       {piece.title}: {', '.join(said)}"
+
+
+def _state(top: CoatView) -> str:
+    if top.surface is None:
+        return say("{coat} not watched", coat=top.label)
+    return say("{coat} {surface}", coat=top.label, surface=told(top.surface))
 
 
 def run(

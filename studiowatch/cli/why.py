@@ -9,11 +9,14 @@ from textwrap import wrap
 from studiowatch.board.room_log_header import CLIMATE
 from studiowatch.cli import inputs
 from studiowatch.cli.answers import DONE, WrongCall, print_document, wrong
+from studiowatch.cli.recorded_words import told
 from studiowatch.physics.ranges import OutOfRange
 from studiowatch.service.local_time import when_text
 from studiowatch.service.review_log import LogInMemory, ReviewedCoat, room_from, stack_of
 from studiowatch.service.reviewer import reviewer_of
 from studiowatch.service.sheet_shelf import SheetShelf
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import say
 from studiowatch.store.database import looking
 from studiowatch.store.folder import StudioFolder
 from studiowatch.store.kept_severities import KeptSeverities
@@ -32,7 +35,9 @@ def run(call: argparse.Namespace, folder: StudioFolder) -> int:
     """Answer the call."""
     if (call.studio is None) != (call.room is None):
         given, lacking = ("--studio", "--room") if call.room is None else ("--room", "--studio")
-        wrong(f"{given} needs {lacking} beside it; without both, the records are asked.")
+        wrong(
+            say("{given} needs {lacking} beside it; without both, the records are asked.", given=given, lacking=lacking)
+        )
     try:
         shelf = SheetShelf.open(folder.sheets)
         found = _from_records(call, shelf, folder) if call.studio is None else _from_files(call, shelf)
@@ -54,9 +59,7 @@ def _from_files(call: argparse.Namespace, shelf: SheetShelf) -> Review:
 
 
 def _from_records(call: argparse.Namespace, shelf: SheetShelf, folder: StudioFolder) -> Review:
-    for option in ("columns", "zone", "time_format"):
-        if getattr(call, option) is not None:
-            wrong(f"--{option.replace('_', '-')} belongs to --room: it says how a room log is written.")
+    inputs.refuse_log_form(call)
     with looking(folder.database) as database:
         reviewer = reviewer_of(ReviewRecords(database), shelf, KeptSeverities(path=folder.severities))
         return reviewer.review(piece_called(reviewer.pieces, call.piece, str(folder.database)), call.coat)
@@ -68,7 +71,14 @@ def piece_called(pieces: Sequence[Piece], title: str, origin: str) -> Piece:
     found = [piece for piece in pieces if piece.title.casefold() == wanted]
     if not found:
         titles = ", ".join(piece.title for piece in pieces)
-        wrong(f"There is no piece {title!r} in {origin}; it has {titles or 'none'}.")
+        wrong(
+            say(
+                "There is no piece {given} in {origin}; it has {titles}.",
+                given=repr(title),
+                origin=origin,
+                titles=titles or say("none"),
+            )
+        )
     return found[0]
 
 
@@ -98,13 +108,17 @@ def document(found: Review) -> dict[str, object]:
 
 def lines(found: Review) -> Iterator[str]:
     """Yield a review for people."""
-    laid = when_text(found.laid_ms, 0)
-    outcome = "outcome not recorded" if found.outcome is None else f"recorded as {found.outcome.value}"
-    seen = "" if found.seen_ms is None else f" {when_text(found.seen_ms, found.laid_ms)}"
-    yield f"{found.piece_title}, coat {found.coat_number} ({found.coat_label}), laid {laid}, {outcome}{seen}"
+    yield say(
+        "{title}, coat {number} ({coat}), laid {time}, {outcome}",
+        title=found.piece_title,
+        number=found.coat_number,
+        coat=found.coat_label,
+        time=when_text(found.laid_ms, 0),
+        outcome=_outcome(found),
+    )
     yield found.headline
     yield ""
-    yield "Likely causes, strongest first"
+    yield say("Likely causes, strongest first")
     for cause in found.causes:
         if cause.share >= LEAST_SHOWN:
             yield f"{100 * cause.share:4.0f} %  {cause.title}"
@@ -112,15 +126,25 @@ def lines(found: Review) -> Iterator[str]:
     yield ""
     yield from _table(found)
     if found.blind_spots:
-        yield "What the records do not show"
+        yield say("What the records do not show")
         yield from _wrapped(found.blind_spots)
         yield ""
     yield from _what_to_do(found.remedy)
 
 
+def _outcome(found: Review) -> str:
+    if found.outcome is None:
+        return say("outcome not recorded")
+    outcome = told(found.outcome)
+    if found.seen_ms is None:
+        return say("recorded as {outcome}", outcome=outcome)
+    return say("recorded as {outcome} {time}", outcome=outcome, time=when_text(found.seen_ms, found.laid_ms))
+
+
 def _table(found: Review) -> Iterator[str]:
-    yield f"{'What would have changed it':<44}{'coat below':>12}{'room while wet':>17}{'sealed in':>11}  chance"
-    rows = [("As it was", found.as_it_was, found.chance)]
+    heads = (say("coat below"), say("room while wet"), say("sealed in"))
+    yield f"{say('What would have changed it'):<44}{heads[0]:>12}{heads[1]:>17}{heads[2]:>11}  {say('chance')}"
+    rows = [(say("As it was"), found.as_it_was, found.chance)]
     rows += [(change.change, change.figures, change.chance) for change in found.changes]
     for words, met, chance in rows:
         below, room, sealed = _cells(met)
@@ -129,15 +153,15 @@ def _table(found: Review) -> Iterator[str]:
 
 
 def _cells(met: Figures) -> tuple[str, str, str]:
-    below = "none" if met.below_age_ms is None else lasted(met.below_age_ms)
-    room = "not known"
+    below = say("none") if met.below_age_ms is None else lasted(met.below_age_ms)
+    room = say("not known")
     if met.temperature_C is not None and met.humidity_pct is not None:
-        room = f"{met.temperature_C:.1f} °C, {met.humidity_pct:.0f} %"
+        room = f"{chosen().temperature(met.temperature_C)}, {met.humidity_pct:.0f} %"
     return below, room, f"{amount(met.sealed_in_g_m2)} g/m²"
 
 
 def _what_to_do(remedy: Remedy) -> Iterator[str]:
-    yield "What to do now"
+    yield say("What to do now")
     for number, step in enumerate(remedy.steps, start=1):
         yield from wrap(step, WIDTH, initial_indent=f"  {number} ", subsequent_indent="    ")
     for caution in remedy.cautions:

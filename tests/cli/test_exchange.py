@@ -98,6 +98,13 @@ def test_that_a_range_has_its_beginning_and_not_its_end(call: Callable[..., Answ
     assert answer.err == "studiowatch: Written to stdout, as they were read: 2 readings.\n"
 
 
+def test_that_a_range_may_begin_before_there_was_any_reading(call: Callable[..., Answer], folder: Path) -> None:
+    store(folder, minutes(3))
+    answer = call("history", "--from", "0001-01-01", "--csv", "-")
+    assert answer.err == "studiowatch: Written to stdout, as they were read: 3 readings.\n"
+    assert call("history", "--to", "0001-01-01", "--csv", "-").code == 2
+
+
 def test_that_a_range_that_ends_before_it_begins_is_a_wrong_call(call: Callable[..., Answer], folder: Path) -> None:
     store(folder, minutes(2))
     answer = call("history", "--from", "2026-03-03T00:00Z", "--to", "2026-03-02T00:00Z", "--csv", "-")

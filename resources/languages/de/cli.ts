@@ -1449,7 +1449,7 @@
     </message>
     <message>
       <source>dull in darks</source>
-      <translation>stumpf in den Tiefen</translation>
+      <translation>in dunklen Stellen stumpf</translation>
     </message>
     <message>
       <source>powdery</source>

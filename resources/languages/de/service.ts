@@ -177,7 +177,7 @@
     </message>
     <message>
       <source>specks</source>
-      <translation>Einschlüsse</translation>
+      <translation>mit Einschlüssen</translation>
     </message>
     <message>
       <source>gloss</source>
@@ -404,16 +404,16 @@
       <translation>{title} trocknet hier, wie das Datenblatt sagt ({low}- bis {high}-mal so lange), {source}.</translation>
     </message>
     <message>
-      <source>Not stored: {count} of the readings from {first} to {last}; they are kept as a room log in {path}.</source>
-      <translation>Nicht gespeichert: {count} der Messwerte von {first} bis {last}; sie liegen als Raumprotokoll in {path}.</translation>
+      <source>Not stored, and lost: {count} of the readings from {first} to {last}: {folder} takes no file either ({fault}).</source>
+      <translation>Nicht gespeichert und verloren: {count} der Messwerte von {first} bis {last}: Auch {folder} nimmt keine Datei an ({fault}).</translation>
     </message>
     <message>
       <source>Not stored, and lost: changes of warnings and prompts, and notes: {count}.</source>
       <translation>Nicht gespeichert und verloren: Änderungen von Warnungen und Hinweisen sowie Notizen: {count}.</translation>
     </message>
     <message>
-      <source>Not stored, and lost: {count} of the readings from {first} to {last}: {folder} takes no file either ({fault}).</source>
-      <translation>Nicht gespeichert und verloren: {count} der Messwerte von {first} bis {last}: Auch {folder} nimmt keine Datei an ({fault}).</translation>
+      <source>Not stored: {count} of the readings from {first} to {last}; they are kept as a room log in {path}.</source>
+      <translation>Nicht gespeichert: {count} der Messwerte von {first} bis {last}; sie liegen als Raumprotokoll in {path}.</translation>
     </message>
     <message>
       <source>The disk refused for too long: readings lost: {count}.</source>

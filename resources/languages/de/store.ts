@@ -68,6 +68,10 @@
       <translation>{path} ist weg: Der Ordner wurde entfernt oder verschoben. Legen Sie ihn zurück, und starten Sie dann neu.</translation>
     </message>
     <message>
+      <source>{path} is another file than before: it was replaced meanwhile. Start again.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>{path} is not there or is empty; there are no readings to show yet.</source>
       <translation>{path} fehlt oder ist leer; es gibt noch keine Messwerte zu zeigen.</translation>
     </message>

@@ -1,0 +1,39 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="de" sourcelanguage="en">
+  <context>
+    <name>studiowatch</name>
+    <message>
+      <source>{title}, page {number} of {count}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>it cannot be written</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>The photo {path} cannot be used ({reason}); the record is made without it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Likely causes, strongest first</source>
+      <translation>Wahrscheinliche Ursachen, die stärkste zuerst</translation>
+    </message>
+    <message>
+      <source>What the room did under this coat</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>What would have changed it</source>
+      <translation>Was es geändert hätte</translation>
+    </message>
+    <message>
+      <source>What to do now</source>
+      <translation>Was jetzt zu tun ist</translation>
+    </message>
+    <message>
+      <source>What the records do not show</source>
+      <translation>Was die Aufzeichnungen nicht zeigen</translation>
+    </message>
+  </context>
+</TS>

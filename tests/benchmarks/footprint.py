@@ -91,9 +91,7 @@ def furnish_twelve(folder: Path) -> None:
 
 def _earlier(piece: dict[str, Any], shift_h: float, title: str) -> dict[str, Any]:
     times = ("laid_h_before", "covered_h_before")
-    coats = [
-        coat | {name: coat[name] + shift_h for name in times if name in coat} for coat in piece["coat"]
-    ]
+    coats = [coat | {name: coat[name] + shift_h for name in times if name in coat} for coat in piece["coat"]]
     return piece | {"title": title, "coat": coats}
 
 

@@ -69,7 +69,7 @@
     </message>
     <message>
       <source>{path} is another file than before: it was replaced meanwhile. Start again.</source>
-      <translation type="unfinished" />
+      <translation>{path} ist eine andere Datei als vorher: Sie wurde inzwischen ersetzt. Starten Sie neu.</translation>
     </message>
     <message>
       <source>{path} is not there or is empty; there are no readings to show yet.</source>

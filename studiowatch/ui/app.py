@@ -66,6 +66,7 @@ def run_window(
             night=night,
             login=login,
             demo=demo,
+            language=language,
         )
         unless_built.pop_all()
     window.left.connect(app.quit)
@@ -99,6 +100,7 @@ def build_window(
     login: LoginEntry | None = None,
     make_plot: Callable[[], RoomHistory] | None = None,
     demo: Sequence[str] = (),
+    language: str = "en",
 ) -> StudioWindow:
     """Return the window, not shown yet; what is None is made as the program makes it."""
     QApplication.setStyle("Fusion")
@@ -117,6 +119,7 @@ def build_window(
         reviews=reviews,
         finishing=finishing,
         demo=demo,
+        language=language,
     )
     return StudioWindow(parts, title_note=title_note, night=night)
 

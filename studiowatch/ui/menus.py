@@ -59,6 +59,7 @@ class MenuDeeds:
     board: Callable[[], object]
     why: Callable[[], object]
     example: Callable[[Cause], object]
+    book: Callable[[], object]
     plan: Callable[[], object]
     first: Callable[[], object]
     span: Callable[[str], object]
@@ -107,7 +108,7 @@ def add_menus(
         history.addAction(say(words), QKeySequence(f"Ctrl+{index}"), partial(deeds.span, span))
     add_saving(history, deeds.records)
     records = add_records(bar, deeds.records)
-    shown = add_help(bar, deeds.example)
+    shown = add_help(bar, deeds.example, deeds.book)
     for menu in (rack, edit, warnings, view, history, records, shown):
         window.addActions(menu.actions())  # so that their keys work while the menu bar is away
     return MenuActions(night=night, contrast=contrast, undo=undo, redo=redo)

@@ -44,3 +44,4 @@ class Parts:
     reviews: Reviews | None = None
     finishing: FinishingSheets | None = None
     demo: Sequence[str] = ()
+    language: str = "en"

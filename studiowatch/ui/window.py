@@ -34,6 +34,7 @@ from studiowatch.ui.units_deeds import choose_units
 from studiowatch.ui.warning_deeds import WarningDeeds
 from studiowatch.ui.widgets.across import AcrossView
 from studiowatch.ui.widgets.board_page import BoardPage
+from studiowatch.ui.widgets.book import Book
 from studiowatch.ui.widgets.first_steps_page import FirstStepsPage
 from studiowatch.ui.widgets.foot import Foot
 from studiowatch.ui.widgets.page import Page
@@ -213,6 +214,7 @@ class StudioWindow(QMainWindow):
             board=self.show_board,
             why=self._why,
             example=self.reviews.open_example,
+            book=lambda: Book(self._parts.language, self.dressing.style, self).show(),
             plan=self.show_plan,
             first=self.first.show_again,
             span=self._set_span,

@@ -636,6 +636,18 @@
       <translation>Dieser Hinweis nützt nichts mehr: Haken Sie ihn ab, oder lassen Sie ihn.</translation>
     </message>
     <message>
+      <source>water and solvent</source>
+      <translation>Wasser und Lösemittel</translation>
+    </message>
+    <message>
+      <source>solvent</source>
+      <translation>Lösemittel</translation>
+    </message>
+    <message>
+      <source>water</source>
+      <translation>Wasser</translation>
+    </message>
+    <message>
       <source>{coat} on {title}</source>
       <translation>{coat} auf {title}</translation>
     </message>

@@ -172,7 +172,7 @@ class _Taking:
                     say("{origin}, line {line}: {clause}", origin=self.teller.origin, line=1, clause=event.clause)
                 )
             case Remark():
-                comma = ", " if event.sentence.startswith("line ") else ": "
+                comma = ", " if event.sentence.startswith(f"{say('line')} ") else ": "
                 self.teller.tell(f"{self.teller.origin}{comma}{event.sentence}")
         return written
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import uuid
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field, replace
-from functools import partial
+from functools import partial, reduce
 
 from studiowatch.coats.data_sheet import Kind
 from studiowatch.service.commands import Command, LayCoat, Refused
@@ -139,7 +139,7 @@ class PreparationDesk:
             over = rested(preparation, now_ms)
             if over:
                 self._keep_later(advance(preparation, Told(tasks=tuple(one.chore.task for one in over))))
-            title = " and ".join(_titles(preparation, rack))
+            title = reduce(_and, _titles(preparation, rack), "")
             told += [PromptHappened(time_ms=now_ms, piece_title=title, text=f"{one.chore.rested}.") for one in over]
         return told
 
@@ -190,6 +190,10 @@ def _still_true(earlier: Preparation, made: Preparation) -> tuple[Tick, ...]:
     if not {coat.piece_key for coat in made.coats} <= {coat.piece_key for coat in earlier.coats}:
         same -= {Task.WIPE, Task.LEVEL, Task.TAPE}
     return tuple(tick for tick in earlier.ticks if tick.task in same)
+
+
+def _and(before: str, title: str) -> str:
+    return say("{before} and {title}", before=before, title=title) if before else title
 
 
 def _check(command: StartPreparation, rack: Rack) -> None:

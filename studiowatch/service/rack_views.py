@@ -32,7 +32,6 @@ from studiowatch.studio.review_views import Risk
 from studiowatch.studio.words import Sentence
 
 
-
 def coats_at_risk(rack: Rack) -> list[CoatAtRisk]:
     """Return the laid coats that the room may still spoil, in the order of the rack."""
     at_risk = []

@@ -360,6 +360,10 @@
       <translation>{origin}, Zeilen {first} bis {last}: noch einmal dasselbe ({kind}).</translation>
     </message>
     <message>
+      <source>line</source>
+      <translation>Zeile</translation>
+    </message>
+    <message>
       <source>studiowatch is closing; start it again and repeat what you asked for.</source>
       <translation>studiowatch wird gerade beendet; starten Sie es neu und wiederholen Sie, was Sie wollten.</translation>
     </message>
@@ -610,6 +614,10 @@
     <message>
       <source>That preparation is over; begin one from “Lay a coat”.</source>
       <translation>Diese Vorbereitung ist vorbei; beginnen Sie eine über „Schicht auftragen“.</translation>
+    </message>
+    <message>
+      <source>{before} and {title}</source>
+      <translation>{before} und {title}</translation>
     </message>
     <message>
       <source>No piece was chosen; choose at least one to prepare for.</source>

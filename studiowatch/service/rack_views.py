@@ -31,6 +31,8 @@ from studiowatch.studio.review_severity import unready_water_g_m2
 from studiowatch.studio.review_views import Risk
 from studiowatch.studio.words import Sentence
 
+_WATER, _SOLVENT = "water", "solvent"
+
 
 def coats_at_risk(rack: Rack) -> list[CoatAtRisk]:
     """Return the laid coats that the room may still spoil, in the order of the rack."""
@@ -147,7 +149,7 @@ def _piece_view(
         not_yet=stop,
         may_cloud=None if stop is not None else _may_cloud(rack, piece, following, following_label),
         would_seal_g_m2=0.0 if run is None else sealed_in_g_m2(run.film),
-        would_seal_fluid=say("water") if run is None else _unready_fluid(run.film),
+        would_seal_fluid=_WATER if run is None else _unready_fluid(run.film),
         solvents=_solvents(rack.shelf, piece),
         untested="" if run is None else _untested(rack, piece, run.coat),
         corrections=rack.corrections.views(piece),
@@ -206,10 +208,8 @@ def _sealed_fluid(film: Film) -> str:
 
 
 def _fluid(films: Iterable[Film]) -> str:
-    holds_solvent = {film.sheet.kind is Kind.SOLVENTBORNE for film in films}
-    if len(holds_solvent) > 1:
-        return say("water and solvent")
-    return say("solvent") if True in holds_solvent else say("water")
+    names = {_SOLVENT if film.sheet.kind is Kind.SOLVENTBORNE else _WATER for film in films}
+    return " and ".join(sorted(names, reverse=True)) or _WATER
 
 
 def solvent_layings_ms(rack: Rack) -> list[int]:

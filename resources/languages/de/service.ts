@@ -109,7 +109,7 @@
     </message>
     <message>
       <source>Never in solvent vapour: the bead is hot and contacts spark. The parts' own sheets come first.</source>
-      <translation>Nie in Lösemitteldampf: Die Perle ist heiß, und Kontakte funken. Die Datenblätter der Teile selbst gehen vor.</translation>
+      <translation>Nie in Lösungsmitteldampf: Die Perle ist heiß, und Kontakte funken. Die Datenblätter der Teile selbst gehen vor.</translation>
     </message>
     <message>
       <source>A reading of {reading} % is put right to {corrected} %.</source>
@@ -645,11 +645,11 @@
     </message>
     <message>
       <source>water and solvent</source>
-      <translation>Wasser und Lösemittel</translation>
+      <translation>Wasser und Lösungsmittel</translation>
     </message>
     <message>
       <source>solvent</source>
-      <translation>Lösemittel</translation>
+      <translation>Lösungsmittel</translation>
     </message>
     <message>
       <source>water</source>

@@ -644,18 +644,6 @@
       <translation>Dieser Hinweis nützt nichts mehr: Haken Sie ihn ab, oder lassen Sie ihn.</translation>
     </message>
     <message>
-      <source>water and solvent</source>
-      <translation>Wasser und Lösungsmittel</translation>
-    </message>
-    <message>
-      <source>solvent</source>
-      <translation>Lösungsmittel</translation>
-    </message>
-    <message>
-      <source>water</source>
-      <translation>Wasser</translation>
-    </message>
-    <message>
       <source>{coat} on {title}</source>
       <translation>{coat} auf {title}</translation>
     </message>

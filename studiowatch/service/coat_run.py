@@ -19,7 +19,6 @@ from studiowatch.physics.air import Air
 from studiowatch.physics.ranges import Array, OutOfRange
 from studiowatch.service.air_ahead import alike, calm
 from studiowatch.service.coat_risk import CoatRisk
-from studiowatch.service.coat_words import finding_word
 from studiowatch.service.log_air import Moment
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.snapshot import StageTime
@@ -295,7 +294,7 @@ class CoatRun:
         if test not in tests:
             return ""
         finding = next(finding for finding, asked in _ASKED.items() if asked == (test.stage, test.reached))
-        found = {"finding": finding_word(finding), "hours": chosen().number(test.after_s / 3600.0, 1)}
+        found = {"finding": finding.word, "hours": chosen().number(test.after_s / 3600.0, 1)}
         if self.standing.surprise:
             return say(
                 "Found {finding} {hours} h after laying, which does not fit its sheet, its amount and this room: "

@@ -7,7 +7,6 @@ from math import nan
 
 import numpy as np
 
-from studiowatch.service.coat_words import outcome_word
 from studiowatch.service.review_log import ReviewedCoat
 from studiowatch.service.reviewer import Reviewer
 from studiowatch.speech.words import say
@@ -44,7 +43,7 @@ def other_coats(reviewer: Reviewer, coat_key: str) -> tuple[OtherCoat, ...]:
 
 def _beside(reviewer: Reviewer, piece: Piece, coat: Coat) -> OtherCoat:
     rows = np.array(list(_rows(reviewer, coat.laid_ms or 0)), dtype=np.float64).reshape(-1, 3)
-    outcome = say("not recorded") if coat.outcome is None else outcome_word(coat.outcome)
+    outcome = say("not recorded") if coat.outcome is None else coat.outcome.word
     return OtherCoat(
         words=f"{piece.title}, {outcome}",
         clouded=coat.outcome not in {None, Outcome.CLEAR},

@@ -7,7 +7,6 @@ from collections.abc import Iterator, Sequence
 from html import escape
 
 from studiowatch.coats.data_sheet import DataSheet
-from studiowatch.service.coat_words import outcome_word, sheen_word
 from studiowatch.service.language import language_tag
 from studiowatch.service.local_time import dated_text, when_text
 from studiowatch.service.record_drawings import DrawnLayer, DrawnRoom, film_svg, room_svg
@@ -176,7 +175,7 @@ def _means(coats: Sequence[CoatRecord]) -> str:
 def _cells(coat: CoatRecord) -> Iterator[str]:
     product = coat.product
     if coat.sheet is not None and coat.sheet.sheen is not None:
-        product = f"{product}, {sheen_word(coat.sheet.sheen)}"
+        product = f"{product}, {coat.sheet.sheen.word}"
     amount = coat.amount
     if coat.thinned_pct:
         amount = say("{amount}, thinned {share} %", amount=amount, share=chosen().plain(coat.thinned_pct))
@@ -214,10 +213,10 @@ def _dried(coat: CoatRecord) -> str:
         said.append(say("By the model: {times}.", times="; ".join(_modelled(coat.modelled))))
     said += [say(_FOUND[look.finding], time=dated_text(look.time_ms)) for look in coat.looks]
     if coat.outcome is not None and coat.seen_ms is None:
-        said.append(say("Came out {outcome}.", outcome=outcome_word(coat.outcome)))
+        said.append(say("Came out {outcome}.", outcome=coat.outcome.word))
     elif coat.outcome is not None and coat.seen_ms is not None:
         seen = dated_text(coat.seen_ms)
-        said.append(say("Came out {outcome}, seen {time}.", outcome=outcome_word(coat.outcome), time=seen))
+        said.append(say("Came out {outcome}, seen {time}.", outcome=coat.outcome.word, time=seen))
     return " ".join(said)
 
 

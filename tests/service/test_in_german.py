@@ -171,7 +171,7 @@ def test_that_a_fault_of_a_studio_file_is_german_although_its_fields_were_made_b
     with pytest.raises(StudioFileError) as faults:
         read_studio('[[piece]]\ntitle = "Kiln"\nwidth_cm = -4\nheight_cm = 40\n', "studio.toml")
     assert str(faults.value) == (
-        'studio.toml, Zeile 3: Bild 1 "Kiln": width_cm ist -4; erlaubt: eine Zahl über 0, bis 2000 (cm).'
+        'studio.toml, Zeile 3: Bild 1 "Kiln": width_cm ist -4; erlaubt: eine Zahl über 0, bis 1000 (cm).'
     )
 
 

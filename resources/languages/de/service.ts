@@ -144,54 +144,6 @@
       <translation>{hours} h nach dem Auftragen befunden: {finding}. Das passt nicht zu Datenblatt, Menge und diesem Raum: Prüfen Sie noch einmal, auch das Aufgezeichnete; die Spanne ist deshalb weiter.</translation>
     </message>
     <message>
-      <source>tacky</source>
-      <translation>klebrig</translation>
-    </message>
-    <message>
-      <source>dry</source>
-      <translation>trocken</translation>
-    </message>
-    <message>
-      <source>still milky</source>
-      <translation>noch milchig</translation>
-    </message>
-    <message>
-      <source>clear</source>
-      <translation>klar</translation>
-    </message>
-    <message>
-      <source>milky all over</source>
-      <translation>überall milchig</translation>
-    </message>
-    <message>
-      <source>milky in patches</source>
-      <translation>fleckig milchig</translation>
-    </message>
-    <message>
-      <source>dull in darks</source>
-      <translation>in dunklen Stellen stumpf</translation>
-    </message>
-    <message>
-      <source>powdery</source>
-      <translation>pudrig</translation>
-    </message>
-    <message>
-      <source>specks</source>
-      <translation>mit Einschlüssen</translation>
-    </message>
-    <message>
-      <source>gloss</source>
-      <translation>glänzend</translation>
-    </message>
-    <message>
-      <source>satin</source>
-      <translation>seidenmatt</translation>
-    </message>
-    <message>
-      <source>matt</source>
-      <translation>matt</translation>
-    </message>
-    <message>
       <source>A look at this coat would be before it was laid; correct or take back that look first.</source>
       <translation>Eine Prüfung dieser Schicht läge vor ihrem Auftragen; berichtigen Sie zuerst diese Prüfung, oder nehmen Sie sie zurück.</translation>
     </message>

@@ -6,6 +6,8 @@ from dataclasses import replace
 from math import nan
 from pathlib import Path
 
+import pytest
+
 from studiowatch.board.room_log import open_room_log
 from studiowatch.service.leavings import Leavings, rescue
 
@@ -40,8 +42,13 @@ def test_that_an_earlier_room_log_is_never_overwritten(tmp_path: Path) -> None:
     assert len(list(tmp_path.glob("*.csv"))) == 3
 
 
-def test_that_a_folder_that_takes_nothing_is_said_with_what_is_lost(tmp_path: Path) -> None:
-    said = rescue(Leavings(readings=room(5), records=2, trouble="The disk is full."), tmp_path / "nowhere")
+def test_that_a_folder_that_takes_nothing_is_said_with_what_is_lost(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    no_folder = tmp_path / "a file"
+    no_folder.write_text("", "utf-8")
+    monkeypatch.setattr(Path, "home", lambda: no_folder)
+    said = rescue(Leavings(readings=room(5), records=2, trouble="The disk is full."), no_folder / "nowhere")
     assert "lost: 5 of the readings from 2026-03-02T09:00:00.000Z to 2026-03-02T09:00:04.000Z" in said
     assert "notes: 2" in said
 

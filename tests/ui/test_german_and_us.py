@@ -69,7 +69,7 @@ def test_that_a_card_reads_right_in_german() -> None:
     assert one.state == "Gloss 1 · nass und milchig, 38 min"
     assert one.ahead == "angezogen 14:40"
     assert (one.ready, one.likely) == ("ab Do 08:12", "vielleicht ab 07:12")
-    assert one.due == "Liefertermin 20. März"
+    assert one.due == "bis 20. März"
 
 
 @pytest.mark.usefixtures("us")
@@ -78,7 +78,7 @@ def test_that_a_card_reads_right_in_us_units() -> None:
     one = card(ORCHARD)
     assert one.size == size
     assert one.ahead == "set to touch 2:40 pm"
-    assert (one.ready, one.likely) == ("from Thu 8:12 am", "perhaps from 7:12\u00a0am")
+    assert (one.ready, one.likely) == ("from Thu 8:12\u00a0am", "perhaps from 7:12\u00a0am")
 
 
 @pytest.mark.usefixtures("german")

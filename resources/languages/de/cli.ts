@@ -1141,7 +1141,7 @@
     </message>
     <message>
       <source>due {day}</source>
-      <translation>Liefertermin {day}</translation>
+      <translation>bis {day}</translation>
     </message>
     <message>
       <source>notes: {notes}</source>

@@ -1574,7 +1574,7 @@
     </message>
     <message>
       <source>due {day}</source>
-      <translation>Liefertermin {day}</translation>
+      <translation>bis {day}</translation>
     </message>
     <message>
       <source>prepare from {time}</source>

@@ -8,7 +8,7 @@ from datetime import tzinfo
 
 from studiowatch.coats.stages import Stage, Surface
 from studiowatch.service.snapshot import CoatView, PieceView, Snapshot, StageTime
-from studiowatch.speech.units import chosen
+from studiowatch.speech.units import Hours, chosen
 from studiowatch.speech.words import mark, say
 from studiowatch.studio.plan_words import slack_text
 from studiowatch.studio.pouring import VERY_THICK
@@ -218,8 +218,13 @@ class _Ready:
         if piece.next_ms <= now_ms:
             since = clock_words(piece.next_ms, now_ms, zone)
             return cls(words=say("ready since {time}", time=since), tone=Tone.GOOD)
-        ready = say("from {time}", time=near_words(piece.next_ms, now_ms, zone))
+        ready = say("from {time}", time=_unbroken(near_words(piece.next_ms, now_ms, zone)))
         return cls(words=ready, likely=_perhaps(piece, now_ms, zone))
+
+
+def _unbroken(words: str) -> str:
+    """Return a time whose "am" or "pm" stays on the line of its clock."""
+    return _NO_BREAK.join(words.rsplit(" ", 1)) if chosen().hours is Hours.TWELVE else words
 
 
 def _wrap(next_ms: int, now_ms: int, zone: tzinfo | None) -> _Ready:

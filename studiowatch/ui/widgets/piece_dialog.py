@@ -43,6 +43,7 @@ from studiowatch.ui.models.piece_form import (
     shown_of,
     size_names,
 )
+from studiowatch.ui.models.seen_words import support_words
 from studiowatch.ui.models.times import DAY_MS, local
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
@@ -106,7 +107,7 @@ class PieceDialog(FormDialog):
         self._area = label("small", Tone.MUTED)
         self.support_field = QComboBox()
         self.support_field.setEditable(True)
-        self.support_field.addItems([say(support) for support in SUPPORTS])
+        self.support_field.addItems([support_words(support) for support in SUPPORTS])
         self.lies_field = QComboBox()
         self.lies_field.addItems([say(lies) for lies in _LIES])
         self.paint_field = QComboBox()

@@ -32,6 +32,7 @@ from studiowatch.ui.models.sheet_form import (
     new_name,
     read_sheet,
     shown_of,
+    unit_words,
 )
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
@@ -122,7 +123,8 @@ class SheetDialog(FormDialog):
         figure.setAccessibleName(words)
         figure.setPlaceholderText(say("needed") if line.required else say("not on the sheet"))
         caption.setBuddy(figure)
-        unit.addItems(line.units)
+        for name in line.units:
+            unit.addItem(unit_words(name), name)
         unit.setAccessibleName(say("{figure}: unit", figure=words))
         self.follow(figure)
         self.follow(unit)
@@ -146,7 +148,7 @@ class SheetDialog(FormDialog):
         self.matting_field.setChecked(typed.matting_agent)
         for name, (text, unit) in typed.figures.items():
             figure, units = self.figures[name]
-            units.setCurrentText(unit)
+            units.setCurrentIndex(units.findData(unit))
             figure.setText(text)
         self.removable_field.setText(typed.removable_with)
         self.cautions_field.setPlainText(typed.cautions)
@@ -158,7 +160,7 @@ class SheetDialog(FormDialog):
             kind=list(KINDS.values())[self.kind_field.currentIndex()],
             sheen=list(SHEENS.values())[self.sheen_field.currentIndex()],
             matting_agent=self.matting_field.isChecked(),
-            figures={name: (figure.text(), unit.currentText()) for name, (figure, unit) in self.figures.items()},
+            figures={name: (figure.text(), unit.currentData()) for name, (figure, unit) in self.figures.items()},
             removable_with=self.removable_field.text(),
             cautions=self.cautions_field.toPlainText(),
         )

@@ -758,16 +758,20 @@
       <translation>&amp;Bild eintragen…</translation>
     </message>
     <message>
-      <source>air speed, m/s</source>
-      <translation>Luftgeschwindigkeit, m/s</translation>
+      <source>{signal} millivolts at {speed} metres per second</source>
+      <translation>{signal} Millivolt bei {speed} Metern pro Sekunde</translation>
+    </message>
+    <message>
+      <source>{signal} millivolts at {speed} feet per minute</source>
+      <translation>{signal} Millivolt bei {speed} Fuß pro Minute</translation>
+    </message>
+    <message>
+      <source>air speed, {unit}</source>
+      <translation>Luftgeschwindigkeit, {unit}</translation>
     </message>
     <message>
       <source>bead's voltage at {temperature}, mV</source>
       <translation>Spannung der Perle bei {temperature}, mV</translation>
-    </message>
-    <message>
-      <source>{signal} millivolts at {speed} metres per second</source>
-      <translation>{signal} Millivolt bei {speed} Metern pro Sekunde</translation>
     </message>
     <message>
       <source>The law through the points measured: {points}.</source>
@@ -1282,11 +1286,11 @@
     </message>
     <message>
       <source>It is getting cold</source>
-      <translation>Es wird kalt</translation>
+      <translation>Es wird</translation>
     </message>
     <message>
       <source>It was getting cold</source>
-      <translation>Es wurde kalt</translation>
+      <translation>Es wurde</translation>
     </message>
     <message>
       <source>Too cold</source>
@@ -1298,11 +1302,11 @@
     </message>
     <message>
       <source>It is getting damp</source>
-      <translation>Es wird feucht</translation>
+      <translation>Es wird</translation>
     </message>
     <message>
       <source>It was getting damp</source>
-      <translation>Es wurde feucht</translation>
+      <translation>Es wurde</translation>
     </message>
     <message>
       <source>Too damp</source>
@@ -1314,19 +1318,19 @@
     </message>
     <message>
       <source>The dew point is near</source>
-      <translation>Der Taupunkt ist nahe</translation>
+      <translation>Der Taupunkt ist</translation>
     </message>
     <message>
       <source>The dew point was near</source>
-      <translation>Der Taupunkt war nahe</translation>
+      <translation>Der Taupunkt war</translation>
     </message>
     <message>
       <source>Water may settle</source>
-      <translation>Wasser kann sich niederschlagen</translation>
+      <translation>Wasser kann sich</translation>
     </message>
     <message>
       <source>Water may have settled</source>
-      <translation>Wasser kann sich niedergeschlagen haben</translation>
+      <translation>Wasser konnte sich</translation>
     </message>
     <message>
       <source>The board is silent</source>
@@ -1338,11 +1342,11 @@
     </message>
     <message>
       <source>The room was not read since</source>
-      <translation>Der Raum wurde nicht abgelesen seit</translation>
+      <translation>Der Raum wurde seit</translation>
     </message>
     <message>
       <source>The room was not read after</source>
-      <translation>Der Raum wurde nicht abgelesen nach</translation>
+      <translation>Der Raum wurde nach</translation>
     </message>
     <message>
       <source>A reading cannot be right</source>

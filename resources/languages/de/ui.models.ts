@@ -1027,11 +1027,11 @@
     </message>
     <message>
       <source>Flat: {read} %RH at {temperature}; the salt gives {true} %RH.</source>
-      <translation>Ruhig: {read} % rF bei {temperature}; das Salz ergibt {true} % rF.</translation>
+      <translation>Steht still: {read} % rF bei {temperature}; das Salz ergibt {true} % rF.</translation>
     </message>
     <message>
       <source>The air in the box takes its time. It counts as flat when the sensor has read the same for {minutes} minutes on end; one hour in all is usual.</source>
-      <translation>Die Luft in der Dose braucht ihre Zeit. Sie gilt als ruhig, wenn der Sensor {minutes} Minuten am Stück dasselbe zeigt; insgesamt eine Stunde ist üblich.</translation>
+      <translation>Die Luft in der Dose braucht ihre Zeit. Der Messwert steht still, wenn der Sensor {minutes} Minuten am Stück dasselbe zeigt; insgesamt eine Stunde ist üblich.</translation>
     </message>
     <message>
       <source>Leave the box shut, at an even {low} to {high}, out of the sun, with the board plugged in. You may leave this page meanwhile and come back.</source>
@@ -1043,7 +1043,7 @@
     </message>
     <message>
       <source>Flat: {read} %RH at {temperature}, but over {salt} the air has {true} %RH: check that the box is tight, the slurry wet, and that it is this salt.</source>
-      <translation>Ruhig: {read} % rF bei {temperature}, aber über {salt} hat die Luft {true} % rF: Prüfen Sie, ob die Dose dicht ist, der Brei nass, und ob es dieses Salz ist.</translation>
+      <translation>Steht still: {read} % rF bei {temperature}, aber über {salt} hat die Luft {true} % rF: Prüfen Sie, ob die Dose dicht ist, der Brei nass, und ob es dieses Salz ist.</translation>
     </message>
     <message>
       <source>Gain {gain}; {least} to {most} is allowed.</source>
@@ -1087,11 +1087,11 @@
     </message>
     <message>
       <source>Wait until flat</source>
-      <translation>Warten, bis ruhig</translation>
+      <translation>Warten bis zum Stillstand</translation>
     </message>
     <message>
       <source>Wait until it reads flat over magnesium chloride</source>
-      <translation>Warten, bis der Messwert über Magnesiumchlorid ruhig ist</translation>
+      <translation>Warten, bis der Messwert über Magnesiumchlorid stillsteht</translation>
     </message>
     <message>
       <source>Take this reading</source>
@@ -1107,7 +1107,7 @@
     </message>
     <message>
       <source>Wait until it reads flat over table salt</source>
-      <translation>Warten, bis der Messwert über Kochsalz ruhig ist</translation>
+      <translation>Warten, bis der Messwert über Kochsalz stillsteht</translation>
     </message>
     <message>
       <source>Result</source>

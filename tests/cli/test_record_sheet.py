@@ -15,7 +15,8 @@ from pypdf import PdfReader
 from PySide6.QtGui import QColor, QImage
 
 from studiowatch.service.record_page import HEADINGS
-from studiowatch.ui.print.photo import LONGEST_PX, photo_jpeg
+from studiowatch.ui.photo_shrinker import LONGEST_PX
+from studiowatch.ui.print.photo import photo_jpeg
 
 from .conftest import Answer, room_text
 

@@ -4,15 +4,9 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QSize, Qt
-from PySide6.QtGui import QImageReader, QImageWriter
-
-from studiowatch.speech.words import mark, say
-
-MOST_MB = 256  # MB that decoding one photo may take
-LONGEST_PX = 1400  # px, the longer side as printed
-QUALITY = 88  # of the JPEG, 0-100
-REFUSED = mark("The photo {path} cannot be used ({reason}); the record is made without it.")
+from studiowatch.service.photos import NoPicture
+from studiowatch.speech.words import say
+from studiowatch.ui.photo_shrinker import shrink_photo
 
 
 class PhotoRefused(Exception):  # noqa: N818 - reads as the answer it is
@@ -27,20 +21,13 @@ def photo_jpeg(path: Path) -> bytes:
     PhotoRefused
         If it is missing, broken, or too large.
     """
-    QImageReader.setAllocationLimit(MOST_MB)
-    reader = QImageReader(str(path))
-    reader.setDecideFormatFromContent(True)
-    reader.setAutoTransform(True)
-    size = reader.size()
-    if size.isValid() and max(size.width(), size.height()) > LONGEST_PX:
-        reader.setScaledSize(size.scaled(QSize(LONGEST_PX, LONGEST_PX), Qt.AspectRatioMode.KeepAspectRatio))
-    image = reader.read()
-    if image.isNull():
-        raise PhotoRefused(say(REFUSED, path=path, reason=reader.errorString()))
-    buffer = QBuffer()
-    buffer.open(QIODevice.OpenModeFlag.WriteOnly)
-    writer = QImageWriter(buffer, QByteArray(b"jpeg"))
-    writer.setQuality(QUALITY)
-    if not writer.write(image):
-        raise PhotoRefused(say(REFUSED, path=path, reason=writer.errorString()))
-    return bytes(buffer.data().data())
+    try:
+        path.stat()
+        return shrink_photo(path)
+    except OSError as fault:
+        reason = fault.strerror or str(fault)
+    except NoPicture as fault:
+        reason = str(fault)
+    raise PhotoRefused(
+        say("The photo {path} cannot be used ({reason}); the record is made without it.", path=path, reason=reason)
+    )

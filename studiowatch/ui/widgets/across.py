@@ -6,6 +6,7 @@ from PySide6.QtCore import QRect, Qt, Signal
 from PySide6.QtGui import QFont, QFontMetrics, QResizeEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QSizePolicy, QVBoxLayout, QWidget
 
+from studiowatch.speech.words import say
 from studiowatch.studio.words import Level
 from studiowatch.ui.models.figures import Figure
 from studiowatch.ui.models.notices import SentenceCard
@@ -13,8 +14,8 @@ from studiowatch.ui.models.tones import LEVEL_TONES, Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.marks import LevelMark
 from studiowatch.ui.widgets.room_band import FigureView
-from studiowatch.ui.widgets.sentence import CARD_KINDS, REMIND_WORDS, flash_card, starting
-from studiowatch.ui.widgets.text import button, label, say, set_property
+from studiowatch.ui.widgets.sentence import CARD_KINDS, HEARD_WORDS, REMIND_WORDS, flash_card, starting
+from studiowatch.ui.widgets.text import button, label, put, set_property
 
 _SHOWN_FIGURES = 3
 _SIZES = (6.0, 5.2, 4.4, 3.6, 3.0)  # of the headline, in hundredths of the window: the largest that stays whole
@@ -34,7 +35,7 @@ class AcrossView(QWidget):
         super().__init__()
         self.setObjectName("across")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
-        self.setAccessibleName("From across the room")
+        self.setAccessibleName(say("From across the room"))
         self._card = SentenceCard(sentence=starting())
         self._style = Style()
         self._mark = LevelMark(120)
@@ -43,11 +44,11 @@ class AcrossView(QWidget):
         self._advice = label("across", wrap=True)
         self._prompt = label("across", wrap=True)
         self._figures = [FigureView() for _ in range(_SHOWN_FIGURES)]
-        self._heard = button("Heard", "big")
-        self._remind = button(REMIND_WORDS)
+        self._heard = button(say(HEARD_WORDS), "big")
+        self._remind = button(say(REMIND_WORDS))
         self._note = label("across", wrap=True)
         self._trouble = label("across", Tone.ACT, wrap=True)
-        self._back = button("Back to the whole window", "link", "Also with F11 or Escape")
+        self._back = button(say("Back to the whole window"), "link", say("Also with F11 or Escape"))
         self._heard.clicked.connect(lambda: self.heard.emit(self._card.warning_key))
         self._remind.clicked.connect(lambda: self.remind.emit(self._card.warning_key))
         self._back.clicked.connect(self.left)
@@ -99,12 +100,12 @@ class AcrossView(QWidget):
         set_property(self._sentence, "card", CARD_KINDS[one.level])
         self._sentence.setAccessibleName(card.spoken)
         self._mark.set_level(one.level, good=one.level is Level.CALM)
-        say(self._headline, one.headline, Tone.GOOD if one.level is Level.CALM else LEVEL_TONES[one.level])
+        put(self._headline, one.headline, Tone.GOOD if one.level is Level.CALM else LEVEL_TONES[one.level])
         where = " · ".join(part for part in (card.where, card.note) if part)
-        say(self._where, where or one.detail, hide_empty=True)
-        say(self._advice, one.advice, hide_empty=True)
-        say(self._prompt, prompt)
-        say(self._trouble, trouble, hide_empty=True)
+        put(self._where, where or one.detail, hide_empty=True)
+        put(self._advice, one.advice, hide_empty=True)
+        put(self._prompt, prompt)
+        put(self._trouble, trouble, hide_empty=True)
         self._heard.setVisible(card.can_hear)
         self._remind.setVisible(card.can_remind)
         for view, figure in zip(self._figures, figures, strict=False):
@@ -117,7 +118,7 @@ class AcrossView(QWidget):
 
     def note(self, words: str, tone: Tone) -> None:
         """Show how what she did went, until the next thing does."""
-        say(self._note, words, tone)
+        put(self._note, words, tone)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Let the letters grow with the window."""
@@ -133,16 +134,16 @@ class AcrossView(QWidget):
             (self._trouble, 2.0, 600),
             (self._prompt, 3.2, 600),
         ):
-            shown.setStyleSheet(f"font-size: {round(size * unit)}px; font-weight: {weight};")
+            shown.setStyleSheet(f"font-size: {round(size * unit)}px; font-weight: {weight};")  # not said
         for answer, size in ((self._heard, 2.6), (self._remind, 1.9)):
-            answer.setStyleSheet(f"font-size: {round(size * unit)}px; padding: {round(1.4 * unit)}px;")
+            answer.setStyleSheet(f"font-size: {round(size * unit)}px; padding: {round(1.4 * unit)}px;")  # not said
         self._back.setStyleSheet(f"font-size: {round(1.8 * unit)}px;")
         for size in _ADVICE_SIZES:
-            self._advice.setStyleSheet(f"font-size: {round(size * unit)}px; font-weight: 700;")
+            self._advice.setStyleSheet(f"font-size: {round(size * unit)}px; font-weight: 700;")  # not said
             headline_px, fits = self._headline_px(unit)
             if fits:
                 break
-        self._headline.setStyleSheet(f"font-size: {headline_px}px; font-weight: 700;")
+        self._headline.setStyleSheet(f"font-size: {headline_px}px; font-weight: 700;")  # not said
         for view in self._figures:
             view.setStyleSheet(f"QLabel {{ font-size: {round(2 * unit)}px; }}")
             view.set_style(Style(theme=self._style.theme, scale=unit / 6))

@@ -9,6 +9,8 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QLineEdit, QPushButto
 
 from studiowatch.room.air_speed_calibration import AirSpeedCalibration
 from studiowatch.room.king_law import BEAD_C
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.words import Level
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.air_guide import (
@@ -37,10 +39,10 @@ from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.calibration_page import CalibrationPage
 from studiowatch.ui.widgets.fit_plot import FitPlot
-from studiowatch.ui.widgets.text import button, label, say, set_property
+from studiowatch.ui.widgets.text import button, label, put, set_property
 
-REFUSED = "It was refused, and nothing was changed. Go back to mend it."
-ACCEPTED = "Air speed is shown from now on."
+REFUSED = mark("It was refused, and nothing was changed. Go back to mend it.")
+ACCEPTED = mark("Air speed is shown from now on.")
 _TICK_MS = 200
 
 
@@ -48,13 +50,23 @@ class AirPage(CalibrationPage):
     """Keeps how far she is for as long as the program runs."""
 
     def __init__(self, courier: Courier, now_ms: Callable[[], int]) -> None:
-        super().__init__("Air speed calibration", STEPS, courier, refused_words=REFUSED, accepted_words=ACCEPTED)
+        super().__init__(
+            say("Air speed calibration"),
+            STEPS,
+            courier,
+            refused_words=say(REFUSED),
+            accepted_words=say(ACCEPTED),
+        )
         self._now_ms = now_ms
         self.guide = AirGuide()
         self._fault = ""
-        self.bead_field, self._bead = self._field("The bead is held at, °C (its own sheet says)", f"{BEAD_C:g}")
-        self.distance_field, self._distance = self._field("Distance between the marks, m", f"{USUAL_DISTANCE_M:g}")
-        self.run = button("Start", "big")
+        self.bead_field, self._bead = self._field(
+            say("The bead is held at, °C (its own sheet says)"), chosen().plain(BEAD_C)
+        )
+        self.distance_field, self._distance = self._field(
+            say("Distance between the marks, m"), chosen().plain(USUAL_DISTANCE_M)
+        )
+        self.run = button(say("Start"), "big")
         self.run.clicked.connect(self._press)
         self._signal, self._running = label("headline"), label("headline", Tone.LINK)
         self._said = label("body", Tone.MUTED, wrap=True)
@@ -154,7 +166,7 @@ class AirPage(CalibrationPage):
             self._stop(now_ms, 0.0)
         elif self.guide.started_ms is None:
             self._ticking.stop()
-        say(self._running, running_words(self.guide, now_ms))
+        put(self._running, running_words(self.guide, now_ms))
 
     def _turn_to(self, guide: AirGuide) -> None:
         self.guide = guide
@@ -194,16 +206,16 @@ class AirPage(CalibrationPage):
     def _draw_runs(self) -> None:
         guide = self.guide
         trouble = air_trouble(self._snapshot) if self._snapshot else ""
-        self.run.setText("Start" if guide.started_ms is None else "Stop")
+        self.run.setText(say("Start") if guide.started_ms is None else say("Stop"))
         self.run.setAccessibleName(self.run.text())
         self.run.setEnabled(not trouble)
         signal_mV = self._snapshot.room.air_signal_mV if self._snapshot else None
-        say(self._signal, "" if signal_mV is None else f"{signal_mV:.0f} mV")
-        say(self._running, running_words(guide, self._now_ms()))
+        put(self._signal, "" if signal_mV is None else f"{chosen().number(signal_mV)} mV")
+        put(self._running, running_words(guide, self._now_ms()))
         said = still_words(guide) if guide.step is AirStep.STILL else ""
         if guide.step is AirStep.WALKS:
             said = next_walk_words(guide, self._distance_or_usual())
-        say(self._said, said, hide_empty=True)
+        put(self._said, said, hide_empty=True)
         self._draw_walks()
         wrong = self._fault or trouble
         self.say_state(wrong, Level.ACT if self._fault else Level.CAUTION)
@@ -229,10 +241,10 @@ class AirPage(CalibrationPage):
     def _walk_row(self, index: int, words: str) -> QFrame:
         made = QFrame()
         made.setAccessibleName(words)
-        remove: QPushButton = button("Remove", "link")
-        remove.setAccessibleName(f"Remove walk {index + 1}")
+        remove: QPushButton = button(say("Remove"), "link")
+        remove.setAccessibleName(say("Remove walk {number}", number=index + 1))
         remove.clicked.connect(lambda: self._turn_to(without_walk(self.guide, index)))
-        shown: QLabel = label("strong", text=f"Walk {index + 1}: {words}", wrap=True)
+        shown: QLabel = label("strong", text=say("Walk {number}: {result}", number=index + 1, result=words), wrap=True)
         row = QHBoxLayout(made)
         row.setContentsMargins(0, 0, 0, 0)
         row.addWidget(shown, 1)
@@ -247,5 +259,5 @@ class AirPage(CalibrationPage):
         if calibration is None:
             return False
         self.plot.show_fit(calibration)
-        say(self._sentences, "\n".join(fit_sentences(calibration)))
+        put(self._sentences, "\n".join(fit_sentences(calibration)))
         return True

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QScrollArea, QVB
 
 from studiowatch.board.onlooker import HeardLine, PortFound
 from studiowatch.service.snapshot import Snapshot
+from studiowatch.speech.words import say
 from studiowatch.ui.models.board_now import UNCHECKED, board_health, last_words, line_counts
 from studiowatch.ui.models.board_ports import NO_PORTS, PortRow, port_rows
 from studiowatch.ui.models.holding import NONE_HOLD, HoldingRow, holding_rows
@@ -21,7 +22,7 @@ from studiowatch.ui.widgets.live_lines import LiveLines
 from studiowatch.ui.widgets.marks import LevelMark
 from studiowatch.ui.widgets.port_rows import PortRowView
 from studiowatch.ui.widgets.rows import RowList
-from studiowatch.ui.widgets.text import button, label, say
+from studiowatch.ui.widgets.text import button, label, put
 
 _WIDE_UNITS = 900
 _LEAST_ROWS, _LEAST_LINES, _HEAD = 150, 200, 34
@@ -36,28 +37,30 @@ class BoardOverview(QScrollArea):
 
     def __init__(self) -> None:
         super().__init__()
-        self.setAccessibleName("The board at a glance")
+        self.setAccessibleName(say("The board at a glance"))
         self.setWidgetResizable(True)
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self._style = Style()
-        self.ports: RowList[PortRow, PortRowView] = RowList("Ports", NO_PORTS, self._port_view, PortRowView.set_row)
-        self.holding: RowList[HoldingRow, HoldingRowView] = RowList(
-            "Calibrations", NONE_HOLD, self._holding_view, HoldingRowView.set_row
+        self.ports: RowList[PortRow, PortRowView] = RowList(
+            say("Ports"), say(NO_PORTS), self._port_view, PortRowView.set_row
         )
-        self.any = button("Read whichever answers", "link", "Look for the board on every port")
-        self.humidity = button("Humidity…", "plain", "Calibrate humidity with two salts")
-        self.air = button("Air speed…", "plain", "Calibrate air speed by a cup and three walks")
-        self.humidity.setAccessibleName("Calibrate humidity")
-        self.air.setAccessibleName("Calibrate air speed")
-        self.columns = button("What its numbers are…")
-        self.pause = button("Pause", "link")
+        self.holding: RowList[HoldingRow, HoldingRowView] = RowList(
+            say("Calibrations"), say(NONE_HOLD), self._holding_view, HoldingRowView.set_row
+        )
+        self.any = button(say("Read whichever answers"), "link", say("Look for the board on every port"))
+        self.humidity = button(say("Humidity…"), "plain", say("Calibrate humidity with two salts"))
+        self.air = button(say("Air speed…"), "plain", say("Calibrate air speed by a cup and three walks"))
+        self.humidity.setAccessibleName(say("Calibrate humidity"))
+        self.air.setAccessibleName(say("Calibrate air speed"))
+        self.columns = button(say("What its numbers are…"))
+        self.pause = button(say("Pause"), "link")
         self.pause.setCheckable(True)
         self.lines = LiveLines()
         self._mark, self._health = LevelMark(20), label("strong", wrap=True)
         self._last = label("body", Tone.MUTED, wrap=True)
-        self._badge = label("small", Tone.CAUTION, UNCHECKED, wrap=True)
+        self._badge = label("small", Tone.CAUTION, say(UNCHECKED), wrap=True)
         self._counts = [(label("headline"), label("small", Tone.MUTED, wrap=True)) for _ in range(5)]
         self._heads: list[QWidget] = []
         self._ordered = (0, 0)
@@ -67,12 +70,12 @@ class BoardOverview(QScrollArea):
 
     def _compose(self) -> None:
         self._left = _column(
-            [(self._head("Ports", self.any), 0), (self.ports, 1)],
-            [(self._head("Calibrations", self.humidity, self.air), 0), (self.holding, 1)],
+            [(self._head(say("Ports"), self.any), 0), (self.ports, 1)],
+            [(self._head(say("Calibrations"), self.humidity, self.air), 0), (self.holding, 1)],
         )
         self._right = _column(
-            [(self._head("Now"), 0), (self._now_card(), 0)],
-            [(self._head("Live lines", self.pause), 0), (self.lines, 1)],
+            [(self._head(say("Now")), 0), (self._now_card(), 0)],
+            [(self._head(say("Live lines"), self.pause), 0), (self.lines, 1)],
         )
         inside = QWidget()
         inside.setObjectName("page")
@@ -84,7 +87,7 @@ class BoardOverview(QScrollArea):
     def _now_card(self) -> QFrame:
         card = QFrame()
         card.setProperty("card", "plain")
-        card.setAccessibleName("The board now")
+        card.setAccessibleName(say("The board now"))
         health = QHBoxLayout()
         health.addWidget(self._mark, 0, Qt.AlignmentFlag.AlignTop)
         health.addWidget(self._health, 1)
@@ -134,13 +137,13 @@ class BoardOverview(QScrollArea):
         """Show how the board does and what is calibrated."""
         health = board_health(snapshot)
         self._mark.set_level(health.level, good=health.is_good)
-        say(self._health, health.words, LEVEL_TONES[health.level])
-        say(self._last, last_words(snapshot))
+        put(self._health, health.words, LEVEL_TONES[health.level])
+        put(self._last, last_words(snapshot))
         counts = line_counts(snapshot.board)
         for index, (value, name) in enumerate(self._counts):
             there = index < len(counts)
-            say(value, counts[index].value if there else "", counts[index].tone if there else None)
-            say(name, counts[index].name if there else "")
+            put(value, counts[index].value if there else "", counts[index].tone if there else None)
+            put(name, counts[index].name if there else "")
             value.setVisible(there)
             name.setVisible(there)
         self._badge.setVisible(not snapshot.board.checked)
@@ -174,8 +177,8 @@ class BoardOverview(QScrollArea):
 
     def _pause(self, paused: bool) -> None:  # noqa: FBT001 - a slot of toggled(bool)
         self.lines.is_paused = paused
-        self.pause.setText("Go on" if paused else "Pause")
-        self.pause.setAccessibleName("Let the lines go on" if paused else "Pause the lines")
+        self.pause.setText(say("Go on") if paused else say("Pause"))
+        self.pause.setAccessibleName(say("Let the lines go on") if paused else say("Pause the lines"))
 
     def _head(self, name: str, *actions: QWidget) -> QWidget:
         made = QWidget()

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
 from studiowatch.service.commands import ChooseBoard, WithdrawCalibration
 from studiowatch.service.ports import Clock, Desk
 from studiowatch.service.snapshot import Snapshot
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.words import Level
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.board import short_port
@@ -21,10 +22,10 @@ from studiowatch.ui.widgets.columns_page import ColumnsPage
 from studiowatch.ui.widgets.humidity_page import HumidityPage
 from studiowatch.ui.widgets.marks import LevelMark
 from studiowatch.ui.widgets.question import question
-from studiowatch.ui.widgets.text import ElidedLabel, button, label, say
+from studiowatch.ui.widgets.text import ElidedLabel, button, label, put
 
 LOOK_MS = 250  # ms between two looks at the reader: lines come once a second
-TO_STUDIO, TO_BOARD = "← Back to the rack", "← Back to the board"
+TO_STUDIO, TO_BOARD = mark("← Back to the rack"), mark("← Back to the board")
 
 
 class BoardPage(QWidget):
@@ -40,11 +41,11 @@ class BoardPage(QWidget):
     def __init__(self, desk: Desk, clock: Clock) -> None:
         super().__init__()
         self.setObjectName("page")
-        self.setAccessibleName("The board")
+        self.setAccessibleName(say("The board"))
         self._desk = desk
         self._courier = Courier(desk, self)
         self._snapshot: Snapshot | None = None
-        self.back = button(TO_STUDIO, "link")  # first, as the keyboard reaches it
+        self.back = button(say(TO_STUDIO), "link")  # first, as the keyboard reaches it
         self.overview = BoardOverview()
         self.humidity = HumidityPage(self._courier, clock.utc_ms)
         self.air = AirPage(self._courier, clock.utc_ms)
@@ -60,7 +61,7 @@ class BoardPage(QWidget):
     def _compose(self) -> None:
         self._top = QHBoxLayout()
         self._top.addWidget(self.back)
-        self._top.addWidget(label("headline", text="The board"))
+        self._top.addWidget(label("headline", text=say("The board")))
         self._top.addStretch(1)
         self._top.addWidget(self._mark)
         self._top.addWidget(self._sentence)
@@ -98,7 +99,7 @@ class BoardPage(QWidget):
         sentence = snapshot.sentence
         self._mark.setVisible(sentence.level is not Level.CALM)
         self._mark.set_level(sentence.level)
-        say(self._sentence, sentence.headline if sentence.level is not Level.CALM else "", LEVEL_TONES[sentence.level])
+        put(self._sentence, sentence.headline if sentence.level is not Level.CALM else "", LEVEL_TONES[sentence.level])
         self._sentence.setAccessibleName(self._sentence.text())
         self.overview.show_snapshot(snapshot)
         self.humidity.show_snapshot(snapshot)
@@ -110,7 +111,7 @@ class BoardPage(QWidget):
     def go_to(self, part: QWidget) -> None:
         """Show one part of the page."""
         self._stack.setCurrentWidget(part)
-        words = TO_STUDIO if part is self.overview else TO_BOARD
+        words = say(TO_STUDIO if part is self.overview else TO_BOARD)
         self.back.setText(words)
         self.back.setAccessibleName(words)
         self.back.setFocus()
@@ -147,13 +148,15 @@ class BoardPage(QWidget):
             self.overview.show_heard(onlooker.ports(), onlooker.lines(), self._snapshot)
 
     def _choose(self, port: str | None) -> None:
-        words = "The board is looked for on every port." if port is None else f"{short_port(port)} is read from now on."
+        words = say("The board is looked for on every port.")
+        if port is not None:
+            words = say("{port} is read from now on.", port=short_port(port))
         self._courier.send(
             ChooseBoard(port=port), owner=self, done=lambda _key: self.done.emit(words), refused=self.refused.emit
         )
 
     def _ask_to_withdraw(self, row: HoldingRow) -> None:
-        box = question(self, row.question, WITHDRAW_DETAIL, "Withdraw it", "Keep it")
+        box = question(self, row.question, say(WITHDRAW_DETAIL), say("Withdraw it"), say("Keep it"))
         box.accepted.connect(lambda: self._withdraw(row))
         box.open()
 
@@ -161,7 +164,7 @@ class BoardPage(QWidget):
         self._courier.send(
             WithdrawCalibration(calibration_key=row.key),
             owner=self,
-            done=lambda _key: self.done.emit("The calibration was withdrawn."),
+            done=lambda _key: self.done.emit(say("The calibration was withdrawn.")),
             refused=self.refused.emit,
         )
 

@@ -7,6 +7,8 @@ from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPaintEvent, QPen, QP
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from studiowatch.room.plateau import FLAT_MINUTES
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import say
 from studiowatch.ui.models.history_axis import ValueScale, value_scale
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.history_axis import hairline, label_font
@@ -22,7 +24,7 @@ class BoxPlot(QWidget):
         super().__init__()
         self._style = Style()
         self._values: tuple[float, ...] = ()
-        self.setAccessibleName("Humidity over the last minutes")
+        self.setAccessibleName(say("Humidity over the last minutes"))
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
 
     def set_style(self, style: Style) -> None:
@@ -35,8 +37,7 @@ class BoxPlot(QWidget):
         """Show the mean of each minute, %RH, the oldest first."""
         if values_pct != self._values:
             self._values = values_pct
-            said = f"from {values_pct[0]:.1f} to {values_pct[-1]:.1f} %" if values_pct else "none yet"
-            self.setAccessibleDescription(f"{len(values_pct)} minutes, {said}")
+            self.setAccessibleDescription(_spoken(values_pct))
             self.update()
 
     def minimumSizeHint(self) -> QSize:
@@ -51,10 +52,11 @@ class BoxPlot(QWidget):
         painter.setFont(label_font(self.font()))
         metrics = QFontMetricsF(painter.font())
         painter.setPen(QColor(self._style.theme.ink))
-        painter.drawText(QPointF(0, metrics.ascent()), "%RH, as the sensor reads it")
+        painter.drawText(QPointF(0, metrics.ascent()), say("%RH, as the sensor reads it"))
         if not self._values:
             painter.setPen(QColor(self._style.theme.muted))
-            painter.drawText(self.rect(), int(Qt.AlignmentFlag.AlignCenter), "The first whole minute is still to come.")
+            still = say("The first whole minute is still to come.")
+            painter.drawText(self.rect(), int(Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap), still)
             return
         middle = (min(self._values) + max(self._values)) / 2
         half = max(_LEAST_SPAN_PCT, max(self._values) - min(self._values)) / 2
@@ -76,8 +78,8 @@ class BoxPlot(QWidget):
             place = QRectF(0, y - line / 2, plot.left() - px(6), line)
             painter.drawText(place, int(Qt.AlignmentFlag.AlignRight), scale.label(tick))
         below = QRectF(plot.left(), plot.bottom() + px(3), plot.width(), line)
-        painter.drawText(below, int(Qt.AlignmentFlag.AlignLeft), f"{FLAT_MINUTES} min ago")
-        painter.drawText(below, int(Qt.AlignmentFlag.AlignRight), "now")
+        painter.drawText(below, int(Qt.AlignmentFlag.AlignLeft), say("{minutes} min ago", minutes=FLAT_MINUTES))
+        painter.drawText(below, int(Qt.AlignmentFlag.AlignRight), say("now"))
 
     def _draw_curve(self, painter: QPainter, plot: QRectF, scale: ValueScale) -> None:
         theme, px = self._style.theme, self._style.px
@@ -87,6 +89,14 @@ class BoxPlot(QWidget):
         painter.drawPolyline(QPolygonF(points))
         painter.setBrush(QColor(theme.film_wet))
         painter.drawEllipse(points[-1], px(3), px(3))
+
+
+def _spoken(values_pct: tuple[float, ...]) -> str:
+    """Return the curve in words."""
+    if not values_pct:
+        return say("0 minutes, none yet")
+    first, last = (chosen().number(value, 1) for value in (values_pct[0], values_pct[-1]))
+    return say("{minutes} minutes, from {first} to {last} %", minutes=len(values_pct), first=first, last=last)
 
 
 def _at(plot: QRectF, scale: ValueScale, minute: int, value: float) -> QPointF:

@@ -11,6 +11,7 @@ from studiowatch.room.air_speed_calibration import AirSpeedCalibration
 from studiowatch.room.humidity_calibration import HumidityCalibration
 from studiowatch.service.commands import CalibrateAirSpeed, CalibrateHumidity, TryCalibration
 from studiowatch.service.snapshot import Snapshot
+from studiowatch.speech.words import say
 from studiowatch.studio.words import Level
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.guide import GuideStep
@@ -84,4 +85,4 @@ class CalibrationPage(GuidePage):
             self.say_words(self._refused_words)
             self.say_state(self._refusal, Level.ACT)
         else:
-            self.say_state("" if is_there else "Working it out…")
+            self.say_state("" if is_there else say("Working it out…"))

@@ -9,13 +9,29 @@ from PySide6.QtCore import QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QPainter, QPaintEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import mark, say
+from studiowatch.studio.review_causes import Cause
 from studiowatch.ui.models.review import CauseRow
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.text import button, label, rule
 
-EXAMPLE = "What would that look like?"
+EXAMPLE = mark("What would that look like?")
 _BAR_UNITS = 8
+_WITHIN = {
+    Cause.SEALED_IN_WATER: mark("laid over a coat still holding water"),
+    Cause.DAMP_AIR: mark("air too damp while it dried"),
+    Cause.BELOW_MFFT: mark("film too cool to knit together"),
+    Cause.CONDENSATION: mark("water settled on the film"),
+    Cause.SKINNED: mark("dried too fast on top"),
+    Cause.TOO_THICK: mark("coat laid too thick"),
+    Cause.THINNED: mark("thinned too far"),
+    Cause.MATTING_BUILD_UP: mark("matting agent built up"),
+    Cause.TOUCHED: mark("touched or covered while wet"),
+    Cause.STILL_CLEARING: mark("still clearing, as a fresh coat does"),
+}
+"""The causes as they are named within a sentence."""
 _FADED = 0.02  # share under which a cause is only named
 
 
@@ -26,7 +42,7 @@ class ShareBar(QWidget):
         super().__init__()
         self._share, self._tone, self._style = share, tone, style
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-        self.setAccessibleName(f"{100.0 * share:.0f} %")
+        self.setAccessibleName(f"{chosen().number(100.0 * share)} %")
 
     def sizeHint(self) -> QSize:
         """Return the bar's height at the present scale."""
@@ -55,7 +71,7 @@ class CauseList(QWidget):
     def __init__(self) -> None:
         super().__init__()
         self.setObjectName("inside")
-        self.setAccessibleName("Likely causes, strongest first")
+        self.setAccessibleName(say("Likely causes, strongest first"))
         self._style = Style()
         self._rows: list[QWidget] = []
         self._shown: tuple[CauseRow, ...] = ()
@@ -105,12 +121,12 @@ class CauseList(QWidget):
             column.addWidget(label("body", Tone.MUTED, sentence, wrap=True))
         if row.often:
             column.addWidget(label("small", Tone.INK, row.often, wrap=True))
-        example = button(EXAMPLE, "link")
-        example.setAccessibleName(f"{EXAMPLE} {row.title}")
+        example = button(say(EXAMPLE), "link")
+        example.setAccessibleName(f"{say(EXAMPLE)} {row.title}")
         example.clicked.connect(partial(self.atlas_asked.emit, row.cause))
         column.addWidget(example, 0, Qt.AlignmentFlag.AlignLeft)
         return made
 
     def _rest(self, rows: Sequence[CauseRow]) -> QWidget:
-        named = ", ".join(row.title[0].lower() + row.title[1:] for row in rows)
-        return label("small", Tone.MUTED, f"Next to nothing speaks for: {named}.", wrap=True)
+        named = ", ".join(say(_WITHIN[row.cause]) for row in rows)
+        return label("small", Tone.MUTED, say("Next to nothing speaks for: {causes}.", causes=named), wrap=True)

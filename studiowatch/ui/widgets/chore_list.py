@@ -9,6 +9,7 @@ from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QAbstractButton, QFrame, QGridLayout, QSizePolicy, QWidget
 
+from studiowatch.speech.words import say
 from studiowatch.studio.chores import Task
 from studiowatch.studio.preparation import ChoreState
 from studiowatch.ui.models.laying import ChoreRow
@@ -143,7 +144,7 @@ class ChoreList(QFrame):
 
     def __init__(self, style: Style) -> None:
         super().__init__()
-        self.setAccessibleName("See to it first")
+        self.setAccessibleName(say("See to it first"))
         self._style = style
         self._grid = QGridLayout(self)
         self._grid.setContentsMargins(0, 0, 0, 0)

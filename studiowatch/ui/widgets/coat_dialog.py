@@ -12,6 +12,7 @@ from studiowatch.service.preparation_commands import StartPreparation
 from studiowatch.service.product_views import SheetChoice
 from studiowatch.service.snapshot import PieceView, Snapshot
 from studiowatch.speech.units import chosen
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.preparation import CoatToLay
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.amounts import Unit, turn_text, volume_unit
@@ -44,14 +45,14 @@ from studiowatch.ui.widgets.coat_when import WhenFields
 from studiowatch.ui.widgets.dialog import FormDialog
 from studiowatch.ui.widgets.form_lines import CautionList, add_primary
 from studiowatch.ui.widgets.sentence import SentenceView
-from studiowatch.ui.widgets.text import button, label, say
+from studiowatch.ui.widgets.text import button, label, put
 
-BRUSH_DOWN_WORDS = "The brush is down"
-PREPARE_WORDS = "Prepare"
-LATE_WORDS = "It is on already…"
-LEAVE_WORDS = "Leave it"
-KEEP_WORDS = "Later"
-RECORD_WORDS = "Record it"
+BRUSH_DOWN_WORDS = mark("The brush is down")
+PREPARE_WORDS = mark("Prepare")
+LATE_WORDS = mark("It is on already…")
+LEAVE_WORDS = mark("Leave it")
+KEEP_WORDS = mark("Later")
+RECORD_WORDS = mark("Record it")
 _LARGE_PX, _LARGEST_SCALE = 26, 1.5  # of the verdict at 100 %; a scale beyond which it grows no more
 _TWO_COLUMNS_UNITS, _BESIDE_UNITS = 640, 760  # wide enough for two columns, and for a long name on the button
 _SHORT_UNITS = 480  # so low that only the first caution stands, and the others are scrolled to
@@ -72,7 +73,7 @@ class CoatDialog(FormDialog):
         style: Style,
         parent: QWidget,
     ) -> None:
-        super().__init__("Lay a coat", courier, style, parent)
+        super().__init__(say("Lay a coat"), courier, style, parent)
         self._sheets = tuple(sheets)
         self._now_ms = now_ms
         self._snapshot = snapshot
@@ -108,15 +109,15 @@ class CoatDialog(FormDialog):
         self.body.addStretch(1)
         self.standing.addWidget(self._cautions)
         self.standing.addWidget(self._waiting)
-        self.leave, self.back, self.keep = button(LEAVE_WORDS), button("Back"), button(KEEP_WORDS)
-        self.earlier_field = button(LATE_WORDS)
+        self.leave, self.back, self.keep = button(say(LEAVE_WORDS)), button(say("Back")), button(say(KEEP_WORDS))
+        self.earlier_field = button(say(LATE_WORDS))
         self.earlier_field.setCheckable(True)
-        self.earlier_field.setAccessibleName("The brush went down earlier")
+        self.earlier_field.setAccessibleName(say("The brush went down earlier"))
         for one in (self.leave, self.back, self.keep, self.earlier_field):
             self.foot.addWidget(one)
-        self.begin = button(PREPARE_WORDS, "big")
+        self.begin = button(say(PREPARE_WORDS), "big")
         self.foot.addWidget(self.begin)
-        self.brush_down = add_primary(self, BRUSH_DOWN_WORDS, "big")
+        self.brush_down = add_primary(self, say(BRUSH_DOWN_WORDS), "big")
 
     def _connect(self) -> None:
         self.piece_field.currentIndexChanged.connect(self._show_piece)
@@ -128,9 +129,9 @@ class CoatDialog(FormDialog):
         self.what.along_changed.connect(self._show_cautions)
         self.earlier_field.toggled.connect(lambda late: self._go(LayingStep.LATE if late else LayingStep.WHAT))
         self.back.clicked.connect(lambda: self._go(LayingStep.WHAT))
-        self.keep.setToolTip("Closes this; the timers run on")
+        self.keep.setToolTip(say("Closes this; the timers run on"))
         self.keep.clicked.connect(self.drop)
-        self.leave.setToolTip("Ends the preparation")
+        self.leave.setToolTip(say("Ends the preparation"))
         self.leave.clicked.connect(self.preparing.end)
         self.begin.clicked.connect(self.prepare)
         self.chores.pressed.connect(self.preparing.press)
@@ -198,7 +199,7 @@ class CoatDialog(FormDialog):
         for part, is_shown in sorted(shown.items(), key=lambda pair: pair[1]):
             part.setVisible(is_shown)  # what goes first, so that the form is never as wide as all of it
         self.what.set_late(late=is_late, sheet=self._option.sheet)
-        self.earlier_field.setText("It goes down now" if is_late else LATE_WORDS)
+        self.earlier_field.setText(say("It goes down now") if is_late else say(LATE_WORDS))
         self.begin.setDefault(is_what)
         self.brush_down.setDefault(not is_what)
         self._name_button()
@@ -212,12 +213,11 @@ class CoatDialog(FormDialog):
         """Name the button by the piece, as far as that fits beside the others; the heading names it in any case."""
         title = self._piece.title
         if self._step is LayingStep.LATE:
-            words = spoken = RECORD_WORDS
+            words = spoken = say(RECORD_WORDS)
         else:
-            on_it = (
-                f" on {short_title(title)}" if self.screen().availableSize().width() > self._px(_BESIDE_UNITS) else ""
-            )
-            words, spoken = f"{BRUSH_DOWN_WORDS}{on_it}", f"{BRUSH_DOWN_WORDS} on {title}"
+            words, spoken = say(BRUSH_DOWN_WORDS), say("The brush is down on {title}", title=title)
+            if self.screen().availableSize().width() > self._px(_BESIDE_UNITS):
+                words = say("The brush is down on {title}", title=short_title(title))
         self.brush_down.setText(words)
         self.brush_down.setAccessibleName(spoken)
 
@@ -225,7 +225,7 @@ class CoatDialog(FormDialog):
         return self.dress.px(units)
 
     def _show_piece(self) -> None:
-        say(self.heading, f"Lay a coat: {self._piece.title}")
+        put(self.heading, say("Lay a coat: {title}", title=self._piece.title))
         self._name_button()
         self._options = sheet_options(self._piece, self._sheets)
         self.sheet_field.blockSignals(True)  # noqa: FBT003 - Qt's own
@@ -242,7 +242,7 @@ class CoatDialog(FormDialog):
 
     def _show_amount(self) -> None:
         self.what.show_amount(self._option.sheet, self._snapshot.pieces)
-        say(self._pour, pour_words(self._piece, self._option.sheet, self._unit, self.amount_field.text()))
+        put(self._pour, pour_words(self._piece, self._option.sheet, self._unit, self.amount_field.text()))
         self._show_cautions()
 
     def _show_cautions(self) -> None:
@@ -265,7 +265,7 @@ class CoatDialog(FormDialog):
         rows = self.preparing.rows
         is_ready = self._step is LayingStep.READY
         self.chores.set_rows(rows, 2 if self.width() >= self._px(_TWO_COLUMNS_UNITS) else 1)
-        say(self._waiting, waiting_words(rows) if is_ready else "", hide_empty=True)
+        put(self._waiting, waiting_words(rows) if is_ready else "", hide_empty=True)
 
     def set_snapshot(self, snapshot: Snapshot) -> None:
         """Look at room and chores again; the pieces stay as they were when the form was opened."""
@@ -328,7 +328,7 @@ class CoatDialog(FormDialog):
     def words_for(self, command: Command) -> str:
         """Return which coat went on which piece."""
         del command
-        return f"Recorded: {self._option.name} laid on {self._piece.title}"
+        return say("Recorded: {coat} laid on {title}", coat=self._option.name, title=self._piece.title)
 
     def is_filled(self) -> bool:
         """Return whether an amount or a share of water was typed that no preparation keeps."""

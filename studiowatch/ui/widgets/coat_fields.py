@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
 
 from studiowatch.service.product_views import SheetChoice
 from studiowatch.service.snapshot import PieceView
+from studiowatch.speech.words import mark, say
 from studiowatch.ui.models.amounts import Unit, amount_words, offered_units
 from studiowatch.ui.models.coat_form import (
     SheetOption,
@@ -28,7 +29,6 @@ from studiowatch.ui.models.coat_form import (
     suggested_amount,
     suggestion_words,
     thickness_of,
-    thinner_words,
     thinning_of,
     weighing_words,
 )
@@ -36,9 +36,9 @@ from studiowatch.ui.models.forms import FormError
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.dialog import FormDialog
-from studiowatch.ui.widgets.text import button, label, say
+from studiowatch.ui.widgets.text import button, label, put
 
-TORCH_WORDS = "I break bubbles with a torch"
+TORCH_WORDS = mark("I break bubbles with a torch")
 _CHIPS_BESIDE = 3
 _LEAST_LETTERS = 12  # of a list, so that a long name widens no form
 
@@ -51,7 +51,7 @@ class CoatFields(QWidget):
     def __init__(self, form: FormDialog, pieces: Sequence[PieceView]) -> None:
         super().__init__()
         self.setObjectName("inside")
-        self.setAccessibleName("What goes on, and how much")
+        self.setAccessibleName(say("What goes on, and how much"))
         self._style: Style = form.dress
         self._pieces = tuple(pieces)
         self._late = False
@@ -64,13 +64,13 @@ class CoatFields(QWidget):
         self.amount, self.thinned, self.allowance = QLineEdit(), QLineEdit(), QLineEdit()
         for field in (self.thinned, self.allowance):
             field.setPlaceholderText("0")
-        self.torch = QCheckBox(TORCH_WORDS)
-        self.torch.setAccessibleName(TORCH_WORDS)
+        self.torch = QCheckBox(say(TORCH_WORDS))
+        self.torch.setAccessibleName(say(TORCH_WORDS))
         self._suggestion = label("strong", wrap=True)
         self._thickness = label("strong", wrap=True)
         self._thinning = label("strong", wrap=True)
         self._weighing = label("small", Tone.MUTED, wrap=True)
-        self._along_name = label("small", Tone.MUTED, "The same coat on these too, one after the other")
+        self._along_name = label("small", Tone.MUTED, say("The same coat on these too, one after the other"))
         self._along = QGridLayout()
         self._along.setSpacing(form.dress.px(8))
         self._chips: dict[str, QPushButton] = {}
@@ -83,12 +83,12 @@ class CoatFields(QWidget):
         which, amount = QHBoxLayout(), QHBoxLayout()
         for row in (which, amount):
             row.setSpacing(self._style.px(10))
-        form.field("Piece", self.piece, which, 4)
-        form.field("Coat, by its data sheet", self.sheet, which, 7)
-        form.field("How much", self.amount, amount, 2)
-        form.field("Measured in", self.unit, amount, 1)
-        self.thinned_name = form.field("Water added, %", self.thinned, amount, 2)
-        form.field("For brush and cup, %", self.allowance, amount, 2)
+        form.field(say("Piece"), self.piece, which, 4)
+        form.field(say("Coat, by its data sheet"), self.sheet, which, 7)
+        form.field(say("How much"), self.amount, amount, 2)
+        form.field(say("Measured in"), self.unit, amount, 1)
+        self.thinned_name = form.field(say("Water added, %"), self.thinned, amount, 2)
+        form.field(say("For brush and cup, %"), self.allowance, amount, 2)
         column.addLayout(which)
         column.addLayout(amount)
         for words in (self._suggestion, self._thickness, self._thinning, self._weighing):
@@ -152,14 +152,14 @@ class CoatFields(QWidget):
         made = button(short_title(piece.title), "chip")
         made.setCheckable(True)
         made.setChecked(checked)
-        made.setAccessibleName(f"Lay it on {piece.title} too")
+        made.setAccessibleName(say("Lay it on {title} too", title=piece.title))
         made.setToolTip(piece.title)
         made.toggled.connect(lambda _on: self.along_changed.emit())
         return made
 
     def show_sheet(self, sheet: SheetChoice) -> None:
         """Name the thinner of `sheet`."""
-        name = f"{thinner_words(sheet).capitalize()} added, %"
+        name = say("Thinner added, %") if sheet.solvent else say("Water added, %")
         self.thinned_name.setText(name)
         self.thinned.setAccessibleName(name)
         self.torch.setVisible(not sheet.solvent and not self._late)
@@ -169,12 +169,12 @@ class CoatFields(QWidget):
         piece, share = self.chosen, self.allowance_pct
         usual = suggested_amount(piece, sheet, self.measure) * (1.0 + share / 100.0)
         self.amount.setPlaceholderText(amount_words(usual, self.measure))
-        say(self._suggestion, suggestion_words(piece, sheet, share))
+        put(self._suggestion, suggestion_words(piece, sheet, share))
         self._say(self._thickness, thickness_of(piece, sheet, self.measure, self.amount.text(), share))
         self._say(self._thinning, thinning_of(sheet, self.thinned.text()))
         is_measured = bool(self.amount.text().strip())
-        say(self._weighing, "" if is_measured else weighing_words(sheet, on_rack), hide_empty=True)
+        put(self._weighing, "" if is_measured else weighing_words(sheet, on_rack), hide_empty=True)
 
     @staticmethod
     def _say(shown: QLabel, made: Thickness) -> None:
-        say(shown, made.words, made.tone, hide_empty=True)
+        put(shown, made.words, made.tone, hide_empty=True)

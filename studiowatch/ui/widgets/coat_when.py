@@ -5,15 +5,17 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import QDateTime
-from PySide6.QtWidgets import QDateTimeEdit, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
+from studiowatch.speech.words import mark, say
 from studiowatch.ui.models.times import MINUTE_MS
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.widgets.dialog import FormDialog
 from studiowatch.ui.widgets.text import button, label
+from studiowatch.ui.widgets.time_field import time_field
 
-AGO = (("10 min ago", 10), ("30 min ago", 30), ("1 h ago", 60))
-LATER_WORDS = "The amount may stay empty: it can be put right later."
+AGO = ((mark("10 min ago"), 10), (mark("30 min ago"), 30), (mark("1 h ago"), 60))
+LATER_WORDS = mark("The amount may stay empty: it can be put right later.")
 
 
 class WhenFields(QWidget):
@@ -22,17 +24,15 @@ class WhenFields(QWidget):
     def __init__(self, form: FormDialog, now_ms: Callable[[], int]) -> None:
         super().__init__()
         self.setObjectName("inside")
-        self.setAccessibleName("When it went on")
+        self.setAccessibleName(say("When it went on"))
         self._now_ms = now_ms
-        self.picker = QDateTimeEdit(QDateTime.fromMSecsSinceEpoch(now_ms()))
-        self.picker.setCalendarPopup(True)
-        self.picker.setDisplayFormat("d MMM yyyy  HH:mm")
+        self.picker = time_field(now_ms())
         self.picker.setMinimumWidth(form.dress.px(210))
         self.ago = {}
         row = QHBoxLayout()
         row.setSpacing(form.dress.px(10))
         for words, minutes in AGO:
-            made = button(words, "answer")
+            made = button(say(words), "answer")
             made.clicked.connect(lambda _on=False, minutes=minutes: self.set_ago(minutes))
             row.addWidget(made)
             self.ago[minutes] = made
@@ -41,8 +41,8 @@ class WhenFields(QWidget):
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(form.dress.px(8))
         column.addLayout(row)
-        form.field("When the brush went down", self.picker, column)
-        column.addWidget(label("body", Tone.MUTED, LATER_WORDS, wrap=True))
+        form.field(say("When the brush went down"), self.picker, column)
+        column.addWidget(label("body", Tone.MUTED, say(LATER_WORDS), wrap=True))
 
     def set_ago(self, minutes: int) -> None:
         """Set the picker so many minutes before now."""

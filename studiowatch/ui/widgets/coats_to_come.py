@@ -8,10 +8,11 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QListWidget, QListWidgetItem, QVBoxLayout, QWidget
 
 from studiowatch.service.product_views import SheetChoice
+from studiowatch.speech.words import mark, say
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.text import button
 
-NAME = "Coats to come, lowest first"
+NAME = mark("Coats to come, lowest first")
 
 
 class CoatsToCome(QWidget):
@@ -21,14 +22,14 @@ class CoatsToCome(QWidget):
 
     def __init__(self, sheets: Sequence[SheetChoice], style: Style) -> None:
         super().__init__()
-        self.setAccessibleName(NAME)
+        self.setAccessibleName(say(NAME))
         self._titles = {sheet.name: sheet.title for sheet in sheets}
         self._sheets = tuple(sheets)
         self.sheet_field = QComboBox()
-        self.sheet_field.setAccessibleName(NAME)
+        self.sheet_field.setAccessibleName(say(NAME))
         self.sheet_field.addItems([sheet.title for sheet in self._sheets])
         self.list = QListWidget()
-        self.list.setAccessibleName(NAME)
+        self.list.setAccessibleName(say(NAME))
         self.list.setMinimumHeight(style.px(84))
         self.list.setMaximumHeight(style.px(150))
         whole = QVBoxLayout(self)
@@ -37,10 +38,10 @@ class CoatsToCome(QWidget):
         adding, deeds = QHBoxLayout(), QHBoxLayout()
         adding.addWidget(self.sheet_field, 1)
         for row, words, deed in (
-            (adding, "Add this coat", self.add),
-            (deeds, "Remove", self.remove),
-            (deeds, "Move up", lambda: self.move_by(-1)),
-            (deeds, "Move down", lambda: self.move_by(1)),
+            (adding, say("Add this coat"), self.add),
+            (deeds, say("Remove"), self.remove),
+            (deeds, say("Move up"), lambda: self.move_by(-1)),
+            (deeds, say("Move down"), lambda: self.move_by(1)),
         ):
             made = button(words)
             made.clicked.connect(deed)
@@ -59,7 +60,7 @@ class CoatsToCome(QWidget):
             self.changed.emit()
 
     def _add(self, name: str) -> None:
-        item = QListWidgetItem(self._titles.get(name, f"{name} (its sheet is missing)"))
+        item = QListWidgetItem(self._titles.get(name, say("{sheet} (its sheet is missing)", sheet=name)))
         item.setData(Qt.ItemDataRole.UserRole, name)
         self.list.addItem(item)
         self.list.setCurrentItem(item)

@@ -12,6 +12,7 @@ from studiowatch.board.column_tests import ColumnTest, Kind, advance, begin, jud
 from studiowatch.service.columns_view import ColumnsView
 from studiowatch.service.commands import AcceptColumns
 from studiowatch.service.snapshot import Snapshot
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.words import Level
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.columns_form import (
@@ -31,9 +32,9 @@ from studiowatch.ui.models.columns_form import (
 from studiowatch.ui.models.tones import LEVEL_TONES, Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.marks import LevelMark
-from studiowatch.ui.widgets.text import button, label, say
+from studiowatch.ui.widgets.text import button, label, put
 
-TAKEN = "The board is read by what you said."
+TAKEN = mark("The board is read by what you said.")
 
 
 class ColumnsPage(QFrame):
@@ -44,7 +45,7 @@ class ColumnsPage(QFrame):
     def __init__(self, courier: Courier, now_ms: Callable[[], int]) -> None:
         super().__init__()
         self.setProperty("card", "plain")
-        self.setAccessibleName("What its numbers are")
+        self.setAccessibleName(say("What its numbers are"))
         self._courier, self._now_ms = courier, now_ms
         self._view: ColumnsView | None = None
         self.draft = ColumnsDraft()
@@ -53,9 +54,9 @@ class ColumnsPage(QFrame):
         self._rows: tuple[ColumnRow, ...] = ()
         self._lines: list[tuple[QLabel, QLabel, QComboBox, QLabel]] = []
         self._intro, self._samples = label("body", wrap=True), label("small", Tone.MUTED, wrap=True)
-        self.tests = {kind: button(name) for kind, name in TEST_NAMES.items()}
+        self.tests = {kind: button(say(name)) for kind, name in TEST_NAMES.items()}
         self._told, self._mark = label("strong", wrap=True), LevelMark(18)
-        self.use = button("Use these", "primary")
+        self.use = button(say("Use these"), "primary")
         self._compose()
         for kind, pressed in self.tests.items():
             pressed.clicked.connect(lambda _=False, kind=kind: self._begin(kind))
@@ -68,7 +69,7 @@ class ColumnsPage(QFrame):
         inside = QWidget()
         inside.setObjectName("inside")
         self._column = QVBoxLayout(inside)
-        self._column.addWidget(label("dialog", text="What its numbers are", wrap=True))
+        self._column.addWidget(label("dialog", text=say("What its numbers are"), wrap=True))
         self._column.addWidget(self._intro)
         self._column.addWidget(self._samples)
         self._column.addLayout(self._grid)
@@ -128,7 +129,8 @@ class ColumnsPage(QFrame):
             self._tell(verdict.why, Level.CALM if verdict.found else Level.CAUTION)
         else:
             now = doing(test, now_ms)
-            self._tell(f"{now.told} {now.left_s} s left. {TEST_CAUTIONS[test.kind]}", Level.CAUTION)
+            left = say("{seconds} s left.", seconds=now.left_s)
+            self._tell(f"{now.told} {left} {say(TEST_CAUTIONS[test.kind])}", Level.CAUTION)
 
     def _begin(self, kind: Kind) -> None:
         self._taken_ms = self._view.numbers_ms if self._view else None
@@ -140,7 +142,7 @@ class ColumnsPage(QFrame):
     def _tell(self, words: str, level: Level = Level.CALM) -> None:
         self._mark.setVisible(bool(words))
         self._mark.set_level(level)
-        say(self._told, words, LEVEL_TONES[level], hide_empty=True)
+        put(self._told, words, LEVEL_TONES[level], hide_empty=True)
         self._told.setAccessibleName(words)
 
     @property
@@ -161,8 +163,8 @@ class ColumnsPage(QFrame):
 
     def _taken(self, _key: str) -> None:
         self.draft = ColumnsDraft()
-        self._tell(TAKEN)
-        self.accepted.emit(TAKEN)
+        self._tell(say(TAKEN))
+        self.accepted.emit(say(TAKEN))
 
     def _say(self, index: int, option: int) -> None:
         """Take what she chose of the column in row `index`."""
@@ -182,8 +184,8 @@ class ColumnsPage(QFrame):
         view = self._view
         if view is None:
             return
-        say(self._intro, ACCEPTED if view.accepted else ASKED_FIRST)
-        say(self._samples, "\n".join(view.samples), hide_empty=True)
+        put(self._intro, say(ACCEPTED if view.accepted else ASKED_FIRST))
+        put(self._samples, "\n".join(view.samples), hide_empty=True)
         for pressed in self.tests.values():
             pressed.setVisible(can_test(view))
             pressed.setEnabled(self._test is None)
@@ -201,7 +203,7 @@ class ColumnsPage(QFrame):
     def _add_line(self) -> None:
         index = len(self._lines)
         line = (label("title"), label("body", Tone.MUTED), QComboBox(), label("small", Tone.MUTED, wrap=True))
-        line[2].setPlaceholderText(NOT_SAID)
+        line[2].setPlaceholderText(say(NOT_SAID))
         line[2].activated.connect(lambda option, index=index: self._say(index, option))
         for column, part in enumerate(line):
             self._grid.addWidget(part, index, column)
@@ -210,12 +212,12 @@ class ColumnsPage(QFrame):
 
 def _fill(line: tuple[QLabel, QLabel, QComboBox, QLabel], row: ColumnRow, old: ColumnRow | None) -> None:
     key, number, choice, why = line
-    say(key, row.key)
-    say(number, row.number)
-    say(why, row.why, row.tone)
+    put(key, row.key)
+    put(number, row.number)
+    put(why, row.why, row.tone)
     if old is None or (old.options, old.chosen) != (row.options, row.chosen):
         choice.clear()
         choice.addItems([option.words for option in row.options])
         choice.setCurrentIndex(-1 if row.chosen is None else row.chosen)
-    choice.setAccessibleName(f"What {row.key} is")
+    choice.setAccessibleName(say("What {column} is", column=row.key))
     choice.setAccessibleDescription(row.why)

@@ -5,14 +5,13 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 
-from PySide6.QtCore import QDateTime
-from PySide6.QtWidgets import QCheckBox, QComboBox, QDateTimeEdit, QHBoxLayout, QLineEdit, QWidget
+from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QLineEdit, QWidget
 
 from studiowatch.service.commands import Command, LayCoat
 from studiowatch.service.correction_commands import CorrectCoat, CorrectLook
 from studiowatch.service.product_views import SheetChoice
 from studiowatch.service.snapshot import CoatView, PieceView
-from studiowatch.speech.words import say
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.pieces import Coat, Finding, Look
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.correction_form import CoatTyped, Measure, offered_measures, read_correction, shown_of
@@ -25,16 +24,9 @@ from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.dialog import FormDialog
 from studiowatch.ui.widgets.form_lines import add_primary
 from studiowatch.ui.widgets.text import label
+from studiowatch.ui.widgets.time_field import time_field
 
-KEPT_WORDS = "What stood here before is kept in the history of corrections; ready times follow the correction."
-
-
-def time_field(time_ms: int) -> QDateTimeEdit:
-    """Return a field for a time, UTC ms, in her own zone."""
-    field = QDateTimeEdit(QDateTime.fromMSecsSinceEpoch(time_ms))
-    field.setCalendarPopup(True)
-    field.setDisplayFormat("d MMM yyyy  HH:mm")
-    return field
+KEPT_WORDS = mark("What stood here before is kept in the history of corrections; ready times follow the correction.")
 
 
 class CoatCorrectionDialog(FormDialog):
@@ -60,13 +52,13 @@ class CoatCorrectionDialog(FormDialog):
         self._lay_out()
         self._show_measure()
         self._shown = replace(self.typed(), kept=shown.kept)
-        add_primary(self, "Keep the correction")
+        add_primary(self, say("Keep the correction"))
         self.fit(600, 470)
         self.laid_field.setFocus()
 
     @staticmethod
     def _heading_of(coat: str, title: str) -> str:
-        return f"Correct {coat} on {title}"
+        return say("Correct {coat} on {title}", coat=coat, title=title)
 
     def _make_fields(self, shown: CoatTyped) -> None:
         self.laid_field = time_field(shown.laid_ms)
@@ -80,27 +72,27 @@ class CoatCorrectionDialog(FormDialog):
         self.measure_field.setCurrentIndex(offered_measures().index(shown.measure))
         self.amount_field = QLineEdit(shown.amount)
         self.thinned_field = QLineEdit(shown.thinned)
-        self.covered_on = QCheckBox("A mesh cover stands over it since")
-        self.covered_on.setAccessibleName("A mesh cover stands over it")
+        self.covered_on = QCheckBox(say("A mesh cover stands over it since"))
+        self.covered_on.setAccessibleName(say("A mesh cover stands over it"))
         self.covered_on.setChecked(shown.covered_ms is not None)
         self.covered_field = time_field(shown.laid_ms if shown.covered_ms is None else shown.covered_ms)
-        self.covered_field.setAccessibleName("Covered since")
+        self.covered_field.setAccessibleName(say("Covered since"))
         self.covered_field.setEnabled(shown.covered_ms is not None)
         self.covered_on.toggled.connect(self.covered_field.setEnabled)
         self.measure_field.currentIndexChanged.connect(self._show_measure)
 
     def _lay_out(self) -> None:
-        self.field("The brush went down", self.laid_field)
-        self.field("Data sheet", self.sheet_field)
+        self.field(say("The brush went down"), self.laid_field)
+        self.field(say("Data sheet"), self.sheet_field)
         amount = self._row()
-        self.field("Amount", self.amount_field, amount, 3)
-        self.field("Measured", self.measure_field, amount, 3)
-        self.field("Thinned by, %", self.thinned_field, amount, 2)
+        self.field(say("Amount"), self.amount_field, amount, 3)
+        self.field(say("Measured"), self.measure_field, amount, 3)
+        self.field(say("Thinned by, %"), self.thinned_field, amount, 2)
         covered = self._row()
         covered.addWidget(self.covered_on)
         covered.addWidget(self.covered_field, 1)
         self.follow(self.covered_field)
-        self.body.addWidget(label("small", Tone.MUTED, KEPT_WORDS, wrap=True))
+        self.body.addWidget(label("small", Tone.MUTED, say(KEPT_WORDS), wrap=True))
         self.body.addStretch(1)
 
     def _row(self) -> QHBoxLayout:
@@ -134,7 +126,7 @@ class CoatCorrectionDialog(FormDialog):
     def words_for(self, command: Command) -> str:
         """Return which coat was corrected."""
         del command
-        return f"Corrected: {self._coat.label} on {self._title}"
+        return say("Corrected: {coat} on {title}", coat=self._coat.label, title=self._title)
 
     def is_filled(self) -> bool:
         """Return whether something was changed."""
@@ -172,7 +164,7 @@ class ForgottenCoatDialog(CoatCorrectionDialog):
             coat=CoatView(
                 key="",
                 sheet=blank.sheet,
-                label="a coat",
+                label=say("a coat"),
                 sheen="",
                 clear_film=True,
                 laid_ms=now,
@@ -193,7 +185,8 @@ class ForgottenCoatDialog(CoatCorrectionDialog):
 
     @staticmethod
     def _heading_of(coat: str, title: str) -> str:
-        return f"Add {coat} that was forgotten on {title}"
+        del coat  # it has no name yet
+        return say("Add a coat that was forgotten on {title}", title=title)
 
     def read(self) -> LayCoat:
         """Return the command to lay the coat, or raise FormError."""
@@ -212,7 +205,7 @@ class ForgottenCoatDialog(CoatCorrectionDialog):
     def words_for(self, command: Command) -> str:
         """Return that the coat was recorded."""
         del command
-        return f"Recorded: a forgotten coat on {self._title}"
+        return say("Recorded: a forgotten coat on {title}", title=self._title)
 
 
 class LookCorrectionDialog(FormDialog):
@@ -229,31 +222,32 @@ class LookCorrectionDialog(FormDialog):
         style: Style,
         parent: QWidget,
     ) -> None:
-        super().__init__(f"Correct a look at {coat.label} on {title}", courier, style, parent)
+        heading = say("Correct a look at {coat} on {title}", coat=coat.label, title=title)
+        super().__init__(heading, courier, style, parent)
         self._look, self._now_ms, self._title = look, now_ms, title
         self.finding_field = QComboBox()
-        self.finding_field.addItems([ANSWERS[finding] for finding in Finding])
-        self.finding_field.setCurrentText(ANSWERS[look.finding])
+        self.finding_field.addItems([say(ANSWERS[finding]) for finding in Finding])
+        self.finding_field.setCurrentIndex(list(Finding).index(look.finding))
         self.time_field = time_field(look.time_ms)
-        self.field("It was found", self.finding_field)
-        self.field("When", self.time_field)
-        self.body.addWidget(label("small", Tone.MUTED, KEPT_WORDS, wrap=True))
+        self.field(say("It was found"), self.finding_field)
+        self.field(say("When"), self.time_field)
+        self.body.addWidget(label("small", Tone.MUTED, say(KEPT_WORDS), wrap=True))
         self.body.addStretch(1)
-        add_primary(self, "Keep the correction")
+        add_primary(self, say("Keep the correction"))
         self.fit(520, 300)
 
     def read(self) -> CorrectLook:
         """Return the command to correct the look, or raise FormError."""
         time_ms = self.time_field.dateTime().toMSecsSinceEpoch()
         if time_ms > self._now_ms():
-            raise FormError("time", "The look was in the future: choose a time that has passed.")
-        finding = next(one for one in Finding if ANSWERS[one] == self.finding_field.currentText())
+            raise FormError("time", say("The look was in the future: choose a time that has passed."))
+        finding = list(Finding)[self.finding_field.currentIndex()]
         return CorrectLook(look_key=self._look.key, time_ms=time_ms, finding=finding)
 
     def words_for(self, command: Command) -> str:
         """Return that the look was corrected."""
         del command
-        return f"Corrected: a look at {self._title}"
+        return say("Corrected: a look at {title}", title=self._title)
 
     def field_of(self, name: str) -> QWidget | None:
         """Return the widget of the field `name`."""

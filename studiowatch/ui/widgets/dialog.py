@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
 )
 
 from studiowatch.service.commands import Command
+from studiowatch.speech.words import say
 from studiowatch.studio.words import Level
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.forms import FormError
@@ -26,7 +27,7 @@ from studiowatch.ui.models.tones import LEVEL_TONES, Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.marks import LevelMark
 from studiowatch.ui.widgets.question import question
-from studiowatch.ui.widgets.text import button, label, say, set_property
+from studiowatch.ui.widgets.text import button, label, put, set_property
 
 _ENTER = frozenset({Qt.Key.Key_Return, Qt.Key.Key_Enter})
 
@@ -54,7 +55,7 @@ class FormDialog(QDialog):
         self._mark = LevelMark(20)
         self._mark.set_style(style)
         self._fault = label("strong", Tone.ACT, wrap=True)
-        self._cancel = button("Cancel")
+        self._cancel = button(say("Cancel"))
         self._cancel.clicked.connect(self.drop)
         self._inside = QWidget()
         self._inside.setObjectName("inside")
@@ -142,7 +143,7 @@ class FormDialog(QDialog):
         """Show `sentence` inline."""
         self._mark.set_level(level)
         self._mark.show()
-        say(self._fault, sentence, LEVEL_TONES[level])
+        put(self._fault, sentence, LEVEL_TONES[level])
         self._fault.show()
         self._fault.setAccessibleName(sentence)
 
@@ -150,7 +151,7 @@ class FormDialog(QDialog):
         """Show no fault, and no field as wrong."""
         self._mark.hide()
         self._fault.hide()
-        say(self._fault, "")
+        put(self._fault, "")
         if self._wrong is not None:
             set_property(self._wrong, "wrong", "false")
             self._wrong = None
@@ -222,7 +223,9 @@ class FormDialog(QDialog):
         if not self.is_filled():
             self.drop()
             return
-        box = question(self, "Drop what you typed?", "Nothing was recorded yet.", "Drop it", "Keep the form")
+        box = question(
+            self, say("Drop what you typed?"), say("Nothing was recorded yet."), say("Drop it"), say("Keep the form")
+        )
         box.accepted.connect(self.drop)
         box.open()
 

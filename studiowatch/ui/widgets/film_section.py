@@ -9,6 +9,7 @@ from PySide6.QtGui import QColor, QFont, QLinearGradient, QPainter, QPainterPath
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from studiowatch.coats.stages import Surface
+from studiowatch.speech.words import say
 from studiowatch.ui.models.film import Base, Box, Layer, Section, Tag, boxes, tags
 from studiowatch.ui.style import Style
 from studiowatch.ui.theme import Theme
@@ -36,7 +37,7 @@ class FilmSection(QWidget):
         self._height = SHORTEST
         self._named = True
         self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
-        self.setAccessibleName("Section through the coats")
+        self.setAccessibleName(say("Section through the coats"))
 
     def set_style(self, style: Style) -> None:
         """Use `style` from now on."""

@@ -6,9 +6,10 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLineEdit
 
+from studiowatch.speech.words import say
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
-from studiowatch.ui.widgets.text import button, label, say
+from studiowatch.ui.widgets.text import button, label, put
 
 
 class Finder(QFrame):
@@ -19,13 +20,13 @@ class Finder(QFrame):
     def __init__(self) -> None:
         super().__init__()
         self.setObjectName("inside")
-        self.setAccessibleName("Find on the rack")
+        self.setAccessibleName(say("Find on the rack"))
         self.field = QLineEdit()
-        self.field.setAccessibleName("Find on the rack")
-        self.field.setPlaceholderText("title, support, notes, coat")
+        self.field.setAccessibleName(say("Find on the rack"))
+        self.field.setPlaceholderText(say("title, support, notes, coat"))
         self.field.textChanged.connect(self.changed)
         self._told = label("small", Tone.MUTED)
-        self.end = button("Show all", "link")
+        self.end = button(say("Show all"), "link")
         self.end.clicked.connect(self.leave)
         self._row = QHBoxLayout(self)
         self._row.setContentsMargins(0, 0, 0, 0)
@@ -57,7 +58,7 @@ class Finder(QFrame):
 
     def say_found(self, found: int, of: int) -> None:
         """Say how many of how many pieces were found."""
-        say(self._told, f"{found} of {of}" if self.asked else "")
+        put(self._told, say("{found} of {all}", found=found, all=of) if self.asked else "")
 
     def set_style(self, style: Style) -> None:
         """Use `style` from now on."""

@@ -18,13 +18,14 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from studiowatch.speech.words import mark, say, say_counted
 from studiowatch.ui.models.finishing import PAPER_WORDS, FinishingChoice, Form
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
-from studiowatch.ui.widgets.text import button, label, say
+from studiowatch.ui.widgets.text import button, label, put
 
-DRAWING, PAGE_UNITS = "Drawing the pages…", 430
-WHAT_FOR = (
+DRAWING, PAGE_UNITS = mark("Drawing the pages…"), 430
+WHAT_FOR = mark(
     "For the collector, the gallery, and whoever cleans it one day. Nothing leaves this computer until you save it."
 )
 
@@ -38,19 +39,19 @@ class FinishingDialog(QDialog):
     def __init__(self, piece_title: str, style: Style, parent: QWidget) -> None:
         super().__init__(parent)
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        self.setWindowTitle(f"Finishing record: {piece_title}")
+        self.setWindowTitle(say("Finishing record: {title}", title=piece_title))
         self.setAccessibleName(self.windowTitle())
         self._style = style
         self.pages: list[QLabel] = []
         self.paper = QComboBox()
-        self.paper.setAccessibleName("Paper")
-        self.paper.addItems(list(PAPER_WORDS.values()))
-        self.without_notes = QCheckBox("Leave my notes out")
-        self.without_notes.setAccessibleName("Leave my notes out")
-        self.state = label("body", Tone.MUTED, DRAWING, wrap=True)
-        self.pdf = button("Save as &PDF…", "primary")
-        self.html = button("Save as a &web page…")
-        self._close = button("Close")
+        self.paper.setAccessibleName(say("Paper"))
+        self.paper.addItems([say(words) for words in PAPER_WORDS.values()])
+        self.without_notes = QCheckBox(say("Leave my notes out"))
+        self.without_notes.setAccessibleName(say("Leave my notes out"))
+        self.state = label("body", Tone.MUTED, say(DRAWING), wrap=True)
+        self.pdf = button(say("Save as &PDF…"), "primary")
+        self.html = button(say("Save as a &web page…"))
+        self._close = button(say("Close"))
         self._compose()
         self.paper.currentIndexChanged.connect(self._change)
         self.without_notes.toggled.connect(self._change)
@@ -62,25 +63,25 @@ class FinishingDialog(QDialog):
 
     def _compose(self) -> None:
         px = self._style.px
-        for made, name in ((self.pdf, "Save as PDF"), (self.html, "Save as a web page")):
+        for made, name in ((self.pdf, say("Save as PDF")), (self.html, say("Save as a web page"))):
             made.setAccessibleName(name)
         self._sheet = QWidget()
         self._sheet.setObjectName("inside")
-        self._sheet.setAccessibleName("Pages")
+        self._sheet.setAccessibleName(say("Pages"))
         self._stack = QVBoxLayout(self._sheet)
         self._stack.setContentsMargins(0, 0, px(8), 0)
         self._stack.setSpacing(px(10))
         self._stack.addStretch(1)
         self.preview = QScrollArea()
-        self.preview.setAccessibleName("How it will look")
+        self.preview.setAccessibleName(say("How it will look"))
         self.preview.setFrameShape(QFrame.Shape.NoFrame)
         self.preview.setWidgetResizable(True)
         self.preview.setWidget(self._sheet)
         side = QVBoxLayout()
         side.setSpacing(px(10))
         side.addWidget(label("headline", text=self.windowTitle(), wrap=True))
-        side.addWidget(label("body", Tone.MUTED, WHAT_FOR, wrap=True))
-        caption = label("small", Tone.MUTED, "Paper")
+        side.addWidget(label("body", Tone.MUTED, say(WHAT_FOR), wrap=True))
+        caption = label("small", Tone.MUTED, say("Paper"))
         caption.setBuddy(self.paper)
         for part in (caption, self.paper, self.without_notes, self.state):
             side.addWidget(part)
@@ -100,7 +101,7 @@ class FinishingDialog(QDialog):
         return FinishingChoice(paper=papers[self.paper.currentIndex()], with_notes=not self.without_notes.isChecked())
 
     def _change(self) -> None:
-        say(self.state, DRAWING, Tone.MUTED)
+        put(self.state, say(DRAWING), Tone.MUTED)
         self.changed.emit(self.choice)
 
     def show_pages(self, choice: FinishingChoice, pictures: Sequence[QImage], trouble: str) -> None:
@@ -115,7 +116,7 @@ class FinishingDialog(QDialog):
         for number, picture in enumerate(pictures, start=1):
             shown = QLabel()
             shown.setProperty("frame", "true")
-            shown.setAccessibleName(f"Page {number} of {len(pictures)}")
+            shown.setAccessibleName(say("Page {number} of {count}", number=number, count=len(pictures)))
             dense = self.devicePixelRatioF()
             drawn = QPixmap.fromImage(picture).scaledToWidth(
                 round(wide * dense), Qt.TransformationMode.SmoothTransformation
@@ -124,14 +125,14 @@ class FinishingDialog(QDialog):
             shown.setPixmap(drawn)
             self._stack.insertWidget(len(self.pages), shown, 0, Qt.AlignmentFlag.AlignHCenter)
             self.pages.append(shown)
-        say(self.state, trouble or _count(len(pictures)), Tone.CAUTION if trouble else Tone.MUTED)
+        put(self.state, trouble or _count(len(pictures)), Tone.CAUTION if trouble else Tone.MUTED)
 
     def show_fault(self, sentence: str) -> None:
         """Say why there is no record."""
-        say(self.state, sentence, Tone.ACT)
+        put(self.state, sentence, Tone.ACT)
         for made in (self.pdf, self.html):
             made.setEnabled(False)
 
 
 def _count(pages: int) -> str:
-    return "One page." if pages == 1 else f"{pages} pages."
+    return say_counted(pages, "One page.", "{n} pages.")

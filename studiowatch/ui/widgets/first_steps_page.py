@@ -9,10 +9,11 @@ from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
 from studiowatch.service.snapshot import Snapshot
+from studiowatch.speech.words import say
 from studiowatch.ui.models.first_steps import DONE, STEPS, state_words
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
-from studiowatch.ui.widgets.text import button, label, say
+from studiowatch.ui.widgets.text import button, label, put
 
 WIDE_UNITS = 640
 
@@ -29,7 +30,7 @@ class FirstStepsPage(QScrollArea):
 
     def __init__(self) -> None:
         super().__init__()
-        self.setAccessibleName("First steps")
+        self.setAccessibleName(say("First steps"))
         self.setWidgetResizable(True)
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
@@ -42,8 +43,8 @@ class FirstStepsPage(QScrollArea):
         self._state = label("body", Tone.LINK, wrap=True)
         self.offers: list[QPushButton] = []
         self._offers = QVBoxLayout()
-        self.back, self.next = button("&Back"), button("", "big")
-        self.skip = button("&Skip all of it", "link", "They are kept in the View menu")
+        self.back, self.next = button(say("&Back")), button("", "big")
+        self.skip = button(say("&Skip all of it"), "link", say("They are kept in the View menu"))
         self._compose()
         self.back.clicked.connect(lambda: self._go(self.step - 1))
         self.next.clicked.connect(lambda: self._go(self.step + 1))
@@ -54,10 +55,10 @@ class FirstStepsPage(QScrollArea):
     def _compose(self) -> None:
         inside = QWidget()
         inside.setObjectName("page")
-        inside.setAccessibleName("First steps")
+        inside.setAccessibleName(say("First steps"))
         self._sheet = QWidget()
         self._sheet.setObjectName("inside")
-        self._sheet.setAccessibleName("This step")
+        self._sheet.setAccessibleName(say("This step"))
         whole = QHBoxLayout(inside)
         whole.addStretch(1)
         whole.addWidget(self._sheet, 8)
@@ -86,15 +87,15 @@ class FirstStepsPage(QScrollArea):
     def show_snapshot(self, snapshot: Snapshot) -> None:
         """Show how the board does."""
         self._snapshot = snapshot
-        say(self._state, state_words(self.step, snapshot), hide_empty=True)
+        put(self._state, state_words(self.step, snapshot), hide_empty=True)
 
     def show_step(self, step: int) -> None:
         """Show step `step`, 0 to 2."""
         self.step = step
         shown = STEPS[step]
-        say(self._count, f"Step {step + 1} of {len(STEPS)}")
-        say(self.heading, shown.heading)
-        say(self._words, shown.words)
+        put(self._count, say("Step {number} of {count}", number=step + 1, count=len(STEPS)))
+        put(self.heading, shown.heading)
+        put(self._words, shown.words)
         for old in self.offers:
             self._offers.removeWidget(old)
             old.hide()
@@ -109,10 +110,10 @@ class FirstStepsPage(QScrollArea):
             self.setTabOrder(earlier, later)
         self.back.setVisible(step > 0)
         is_last = step == len(STEPS) - 1
-        self.next.setText("&Finish" if is_last else "Ne&xt")
+        self.next.setText(say("&Finish") if is_last else say("Ne&xt"))
         for made in (self.next, self.skip, self.back):
             made.setAccessibleName(made.text().replace("&", ""))
-        say(self._state, "" if self._snapshot is None else state_words(step, self._snapshot), hide_empty=True)
+        put(self._state, "" if self._snapshot is None else state_words(step, self._snapshot), hide_empty=True)
 
     def begin(self, step: int) -> None:
         """Show step `step` with the keyboard on its way on."""

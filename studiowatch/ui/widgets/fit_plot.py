@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from studiowatch.physics.ranges import Array
 from studiowatch.room.air_speed_calibration import AirSpeedCalibration
+from studiowatch.speech.words import say
 from studiowatch.ui.models.fit_plot import FitPicture, fit_picture, fit_spoken
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.history_axis import hairline, label_font
@@ -24,7 +25,7 @@ class FitPlot(QWidget):
         self._picture: FitPicture | None = None
         self._calibration: AirSpeedCalibration | None = None
         self._plot = QRectF()
-        self.setAccessibleName("The fit")
+        self.setAccessibleName(say("The fit"))
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
 
     def set_style(self, style: Style) -> None:
@@ -47,7 +48,7 @@ class FitPlot(QWidget):
     def point_at(self, speed_m_s: float, signal_mV: float) -> QPointF:
         """Return where a point stands in the widget, px; the picture must have been painted."""
         if self._picture is None:
-            raise LookupError("there is no picture yet")
+            raise LookupError("there is no picture yet")  # not said
         across, up = self._picture.across, self._picture.up
         return QPointF(
             self._plot.left() + self._plot.width() * (speed_m_s - across.low) / (across.high - across.low),
@@ -128,7 +129,7 @@ class FitPlot(QWidget):
         x, y = self._plot.right(), metrics.height() / 2
         wash = QColor(theme.film_wet)
         wash.setAlpha(_BAND_ALPHA)
-        for words, draw in (("error, 19 in 20", "band"), ("law", "line"), ("measured", "dot")):
+        for words, draw in ((say("error, 19 in 20"), "band"), (say("law"), "line"), (say("measured"), "dot")):
             x -= metrics.horizontalAdvance(words)
             painter.setPen(QColor(theme.muted))
             painter.drawText(QPointF(x, y + metrics.ascent() / 2 - px(1)), words)

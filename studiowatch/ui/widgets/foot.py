@@ -6,10 +6,11 @@ from PySide6.QtCore import QTimer, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout
 
+from studiowatch.speech.words import say
 from studiowatch.ui.models.board import BoardLine
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
-from studiowatch.ui.widgets.text import ElidedLabel, button, label, say
+from studiowatch.ui.widgets.text import ElidedLabel, button, label, put
 
 _ALL_THERE_IS = 1000  # of the room beside the actions, against 1 for the space that keeps them at the right
 _WORDS_UNITS = 260  # of the board's line, under which it stands above the actions
@@ -29,22 +30,22 @@ class Foot(QFrame):
     def __init__(self) -> None:
         super().__init__()
         self.setProperty("card", "plain")
-        self.setAccessibleName("Board and actions")
+        self.setAccessibleName(say("Board and actions"))
         self._line = BoardLine(words="", tone=Tone.MUTED)
         self._trouble = label("strong", Tone.ACT, wrap=True)
         self._trouble.hide()
         self._words = ElidedLabel("small", Tone.MUTED)
-        self._board = button("Board", "link", "Ports, live lines and calibration (Ctrl+B)")
-        self._board.setAccessibleName("The board: ports, live lines and calibration")
+        self._board = button(say("Board"), "link", say("Ports, live lines and calibration (Ctrl+B)"))
+        self._board.setAccessibleName(say("The board: ports, live lines and calibration"))
         self._board.clicked.connect(self.board_asked)
-        self._plan = button("Plan", "link", "What to lay when, against the days that are due (Ctrl+P)")
-        self._plan.setAccessibleName("The finishing plan")
+        self._plan = button(say("Plan"), "link", say("What to lay when, against the days that are due (Ctrl+P)"))
+        self._plan.setAccessibleName(say("The finishing plan"))
         self._plan.clicked.connect(self.plan_asked)
-        self._lay = button("Lay a coat", "link")
-        self._test = button("Record a touch test", "link")
-        self._why = button("Why did it cloud?", "link")
+        self._lay = button(say("Lay a coat"), "link")
+        self._test = button(say("Record a touch test"), "link")
+        self._why = button(say("Why did it cloud?"), "link")
         self._why.clicked.connect(self.why_asked)
-        self._read = button("Type a reading", "link")
+        self._read = button(say("Type a reading"), "link")
         self._read.hide()
         self._read.clicked.connect(self.read_asked)
         self._lay.clicked.connect(self.lay_asked)
@@ -98,7 +99,7 @@ class Foot(QFrame):
 
     def set_line(self, line: BoardLine, sound_trouble: str) -> None:
         """Show the board's line, and that there is no sound."""
-        say(self._trouble, line.trouble, hide_empty=True)
+        put(self._trouble, line.trouble, hide_empty=True)
         words = f"{line.words} · {sound_trouble}" if sound_trouble else line.words
         self._line = BoardLine(words=words, tone=line.tone)
         if not self._noting.isActive():
@@ -130,5 +131,5 @@ class Foot(QFrame):
         self._show(self._line.words, self._line.tone)
 
     def _show(self, words: str, tone: Tone) -> None:
-        say(self._words, words, tone)
+        put(self._words, words, tone)
         self._words.setAccessibleName(words)

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QCheckBox, QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout
 
+from studiowatch.speech.words import say
 from studiowatch.studio.words import Level
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.dialog import FormDialog
@@ -19,7 +20,7 @@ class CautionList(QFrame):
 
     def __init__(self, style: Style) -> None:
         super().__init__()
-        self.setAccessibleName("Cautions")
+        self.setAccessibleName(say("Cautions"))
         self._style = style
         self._rows: list[QFrame] = []
         self._column = QVBoxLayout(self)
@@ -60,7 +61,7 @@ class TickList(QFrame):
 
     def __init__(self, steps: Sequence[str], style: Style) -> None:
         super().__init__()
-        self.setAccessibleName("See to it first")
+        self.setAccessibleName(say("See to it first"))
         self._lines: list[tuple[QCheckBox, QLabel]] = []
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)

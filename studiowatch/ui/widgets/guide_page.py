@@ -8,13 +8,14 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
+from studiowatch.speech.words import say
 from studiowatch.studio.words import Level
 from studiowatch.ui.models.guide import GuideStep
 from studiowatch.ui.models.tones import LEVEL_TONES, Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.form_lines import CautionList
 from studiowatch.ui.widgets.marks import LevelMark
-from studiowatch.ui.widgets.text import button, label, say, set_property
+from studiowatch.ui.widgets.text import button, label, put, set_property
 
 _LIST_UNITS = 720  # narrower than this, only the step's number is shown
 
@@ -42,8 +43,8 @@ class GuidePage(QWidget):
         self._words = label("body", wrap=True)
         self._cautions = CautionList(self._style)
         self._mark, self._state = LevelMark(18), label("strong", wrap=True)
-        self._back, self._anew = button("Back"), button("Begin anew", "link")
-        self.onward = button("Next", "primary")
+        self._back, self._anew = button(say("Back")), button(say("Begin anew"), "link")
+        self.onward = button(say("Next"), "primary")
         self.onward.setDefault(True)
         self._back.clicked.connect(self.back_asked)
         self._anew.clicked.connect(self.anew_asked)
@@ -54,7 +55,7 @@ class GuidePage(QWidget):
 
     def _compose(self, title: str) -> None:
         self._list = QFrame()
-        self._list.setAccessibleName("Steps")
+        self._list.setAccessibleName(say("Steps"))
         self._steps_below = QVBoxLayout(self._list)
         self._steps_below.setContentsMargins(0, 0, 0, 0)
         self._steps_below.addWidget(label("title", text=title, wrap=True))
@@ -69,7 +70,7 @@ class GuidePage(QWidget):
     def _step_card(self) -> QFrame:
         card = QFrame()
         card.setProperty("card", "plain")
-        card.setAccessibleName("This step")
+        card.setAccessibleName(say("This step"))
         state = QHBoxLayout()
         state.addWidget(self._mark, 0, Qt.AlignmentFlag.AlignTop)
         state.addWidget(self._state, 1)
@@ -127,14 +128,14 @@ class GuidePage(QWidget):
         is_new, self._shown = index != self._shown, index
         for number, (name, one) in enumerate(zip(self._names, self._steps, strict=True)):
             mark = "✓" if number < index else f"{number + 1}."
-            say(
+            put(
                 name,
                 f"{mark}  {one.name}",
                 Tone.GOOD if number < index else Tone.INK if number == index else Tone.MUTED,
             )
             set_property(name, "role", "strong" if number == index else "body")
-        say(self._number, f"Step {index + 1} of {len(self._steps)}")
-        say(self.heading, step.title)
+        put(self._number, say("Step {number} of {count}", number=index + 1, count=len(self._steps)))
+        put(self.heading, step.title)
         self.say_words("\n\n".join(step.words))
         self._scroll.setAccessibleName(step.title)
         self._cautions.set_cautions(step.cautions)
@@ -146,13 +147,13 @@ class GuidePage(QWidget):
 
     def say_words(self, words: str) -> None:
         """Show `words` below the heading instead of the step's own."""
-        say(self._words, words)
+        put(self._words, words)
 
     def say_state(self, words: str, level: Level = Level.CALM, *, good: bool = False) -> None:
         """Show above the buttons how the step stands, or nothing."""
         self._mark.setVisible(bool(words))
         self._mark.set_level(level, good=good)
-        say(self._state, words, Tone.GOOD if good else LEVEL_TONES[level], hide_empty=True)
+        put(self._state, words, Tone.GOOD if good else LEVEL_TONES[level], hide_empty=True)
         self._state.setAccessibleName(words)
 
     def allow(self, *, onward: bool, anew: bool) -> None:

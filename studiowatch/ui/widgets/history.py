@@ -19,6 +19,7 @@ from PySide6.QtWidgets import QMenu, QVBoxLayout, QWidget
 
 from studiowatch.service.ports import History
 from studiowatch.service.snapshot import Snapshot
+from studiowatch.speech.words import say
 from studiowatch.ui.models.history_fetch import Request, film_series, plan
 from studiowatch.ui.models.history_lanes import CoatSpan
 from studiowatch.ui.models.history_range import TimeRange, dried_within
@@ -81,7 +82,7 @@ class RoomHistory(QWidget):
         column.addWidget(self.chooser)
         column.addWidget(self.canvas, 1)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        self.setAccessibleName("Room history")
+        self.setAccessibleName(say("Room history"))
         self.setAccessibleDescription(description(None))
         self.set_theme(LIGHT)
         self._move(self.canvas.view)
@@ -241,9 +242,9 @@ class RoomHistory(QWidget):
             return
         menu = QMenu(self)
         menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        menu.addAction("&Go to this coat", lambda: self._open(coat))
+        menu.addAction(say("&Go to this coat"), lambda: self._open(coat))
         if self.receivers(SIGNAL("review_asked(QString)")):
-            menu.addAction("&Why did it cloud?", lambda: self.review_asked.emit(coat.key))
+            menu.addAction(say("&Why did it cloud?"), lambda: self.review_asked.emit(coat.key))
         menu.popup(event.globalPos())
 
     def review_range(self, at: QPoint | None = None) -> bool:
@@ -257,10 +258,10 @@ class RoomHistory(QWidget):
             self.review_asked.emit(coats[0][0])
         elif coats:
             menu = QMenu(self)
-            menu.setAccessibleName("Coats that dried in the chosen stretch")
+            menu.setAccessibleName(say("Coats that dried in the chosen stretch"))
             menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
             for key, title in coats[:MOST_OFFERED]:
-                words = f"Why did it cloud? {title}".replace("&", "&&")
+                words = f"{say('Why did it cloud?')} {title}".replace("&", "&&")
                 menu.addAction(words, partial(self.review_asked.emit, key))
             menu.popup(self.canvas.mapToGlobal(self.canvas.rect().center()) if at is None else at)
         return bool(coats)

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen
 
+from studiowatch.speech.words import say
 from studiowatch.ui.models.history_axis import TimeScale, time_ticks
 from studiowatch.ui.models.history_layout import Band, Layout
 from studiowatch.ui.models.times import clock_words
@@ -76,7 +77,7 @@ class Paper:
     @property
     def now_words(self) -> str:
         """What stands beside the line of now."""
-        return f"now {clock_words(self.now_ms, self.now_ms)}"
+        return say("now {time}", time=clock_words(self.now_ms, self.now_ms))
 
     def ground(self, x: float) -> str:
         """Return the colour of the paper at `x`."""

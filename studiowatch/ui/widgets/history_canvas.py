@@ -16,6 +16,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from studiowatch.service.ports import PastView, Series
 from studiowatch.service.snapshot import Snapshot
+from studiowatch.speech.words import mark, say
 from studiowatch.ui.models.empty import NO_READING
 from studiowatch.ui.models.history_axis import TimeScale, moment_words, range_words
 from studiowatch.ui.models.history_fetch import Request, covers
@@ -37,7 +38,7 @@ from studiowatch.ui.widgets.history_title import TitlePainter
 
 CORNER_PX = 6.0
 NOTHING_YET = NO_READING
-NONE_HERE = "no readings in this stretch"
+NONE_HERE = mark("no readings in this stretch")
 MARK_REACH_PX = 8.0
 LEAST_SIZE = QSize(360, 320)
 
@@ -204,7 +205,7 @@ class HistoryCanvas(QWidget):
         self._paint_card(painter)
         if self.snapshot is None:
             painter.setPen(QColor(self.theme.muted))
-            painter.drawText(self.rect(), Qt.AlignmentFlag.AlignCenter, NOTHING_YET)
+            painter.drawText(self.rect(), Qt.AlignmentFlag.AlignCenter, say(NOTHING_YET))
             return
         self._nothing = self._empty_words()
         paper = self._paper(painter, layout)
@@ -251,18 +252,18 @@ class HistoryCanvas(QWidget):
         if any(panel.logged(self.view.start_ms, self.view.end_ms) for panel in self._panels):
             return ""
         if self.empty_log:
-            return NOTHING_YET
-        return NONE_HERE if covers(self.read, self.view, self.now_ms) else ""
+            return say(NOTHING_YET)
+        return say(NONE_HERE) if covers(self.read, self.view, self.now_ms) else ""
 
     def _paint_empty(self, paper: Paper) -> None:
         """Say where no readings are: in place of all curves, or in each stretch that has room for the words."""
         if self._nothing:
             paper.draw_nothing(self._nothing)
         elif covers(self.read, self.view, self.now_ms):
-            least_ms = paper.words_px(NONE_HERE) * paper.time.ms_per_px
+            least_ms = paper.words_px(say(NONE_HERE)) * paper.time.ms_per_px
             end_ms = min(self.view.end_ms, self.now_ms)
             for stretch in empty_stretches(self._panels, self.view.start_ms, end_ms, least_ms):
-                paper.draw_stretch(NONE_HERE, *stretch)
+                paper.draw_stretch(say(NONE_HERE), *stretch)
 
     def _paper(self, painter: QPainter, layout: Layout) -> Paper:
         return Paper(
@@ -301,7 +302,7 @@ class HistoryCanvas(QWidget):
         if layout.lanes_title.height_px:
             painter.setFont(self.font())
             painter.setPen(QColor(self.theme.muted))
-            painter.drawText(paper.plot_rect(layout.lanes_title), Qt.AlignmentFlag.AlignVCenter, "coats")
+            painter.drawText(paper.plot_rect(layout.lanes_title), Qt.AlignmentFlag.AlignVCenter, say("coats"))
         paper.draw_head(*self._head(pointed_ms, paper.time))
 
     def _paint_pointer(self, paper: Paper, pointed_ms: float) -> None:

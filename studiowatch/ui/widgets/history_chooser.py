@@ -5,12 +5,20 @@ from __future__ import annotations
 from PySide6.QtCore import QEvent, Signal
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QWidget
 
+from studiowatch.speech.words import mark, say
 from studiowatch.ui.models.history_view import Span, View
 from studiowatch.ui.theme import Theme
 from studiowatch.ui.widgets.history_axis import scaled_font, strong_font
 
 TITLE_SCALE = 1.25
 NOW_SPACE_PX = 8
+_SHOWS = {
+    Span.EIGHT_HOURS: mark("Show the last 8 h"),
+    Span.DAY: mark("Show the last day"),
+    Span.WEEK: mark("Show the last week"),
+    Span.MONTH: mark("Show the last month"),
+    Span.ALL: mark("Show the whole log"),
+}
 
 
 class SpanChooser(QWidget):
@@ -21,11 +29,11 @@ class SpanChooser(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.title = QLabel("Room history")
+        self.title = QLabel(say("Room history"))
         self.title.setProperty("role", "column")
-        self.now_button = QPushButton("back to now")
+        self.now_button = QPushButton(say("back to now"))
         self.now_button.setObjectName("now")
-        self.now_button.setAccessibleDescription("Follow the present again (Home)")
+        self.now_button.setAccessibleDescription(say("Follow the present again (Home)"))
         self.now_button.clicked.connect(self.now_asked)
         self.buttons = {span: self._button(span) for span in Span}
         row = QHBoxLayout(self)
@@ -71,8 +79,8 @@ class SpanChooser(QWidget):
         self.title.setFont(strong_font(scaled_font(self.font(), TITLE_SCALE)))
 
     def _button(self, span: Span) -> QPushButton:
-        button = QPushButton(span.value)
+        button = QPushButton(say(span.value))
         button.setCheckable(True)
-        button.setAccessibleName("Show the whole log" if span is Span.ALL else f"Show the last {span.value}")
+        button.setAccessibleName(say(_SHOWS[span]))
         button.clicked.connect(lambda: self.span_chosen.emit(span.value))
         return button

@@ -11,6 +11,7 @@ from PySide6.QtCore import QObject, Signal
 from studiowatch.physics.moist_air import DRIEST_PCT, HUMIDITY_PCT, TEMPERATURE_C, dew_point
 from studiowatch.room.readings import Channel
 from studiowatch.service.ports import History, PastView, Series
+from studiowatch.speech.words import say
 from studiowatch.ui.models.history_fetch import Request, shared
 from studiowatch.ui.models.history_live import EMPTY, RoomData
 
@@ -77,7 +78,7 @@ class HistoryWorker(QObject):
             self._changed.notify()
         self._thread.join(JOIN_S)
         if self._thread.is_alive():
-            raise RuntimeError(f"the room history's thread did not end within {JOIN_S:g} s")
+            raise RuntimeError(f"the room history's thread did not end within {JOIN_S:g} s")  # not said
 
     def _run(self) -> None:
         while (task := self._next()) is not None:
@@ -85,8 +86,8 @@ class HistoryWorker(QObject):
             try:
                 answer = self._read(serial, request)
             except Exception as error:  # the thread's top: the plot says so and the next request is tried afresh
-                logger.exception("the room history could not be read")
-                answer = Answer(serial=serial, trouble=f"The log cannot be read now: {error}")
+                logger.exception("the room history could not be read")  # not said
+                answer = Answer(serial=serial, trouble=say("The log cannot be read now: {reason}", reason=error))
             if not self._stopping:
                 self.answered.emit(answer)
         self._history.close()

@@ -5,10 +5,11 @@ from __future__ import annotations
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
+from studiowatch.speech.words import say
 from studiowatch.ui.models.holding import HoldingRow
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
-from studiowatch.ui.widgets.text import button, label, say
+from studiowatch.ui.widgets.text import button, label, put
 
 
 class HoldingRowView(QWidget):
@@ -23,7 +24,7 @@ class HoldingRowView(QWidget):
         self._made = label("small", Tone.MUTED, wrap=True)
         self._effect = label("body", wrap=True)
         self._recheck = label("small", Tone.MUTED, wrap=True)
-        self.withdraw = button("Withdraw…", "link")
+        self.withdraw = button(say("Withdraw…"), "link")
         self.withdraw.clicked.connect(lambda: self.withdraw_asked.emit(self._shown))
         words = QVBoxLayout()
         words.setSpacing(1)
@@ -40,9 +41,9 @@ class HoldingRowView(QWidget):
     def set_row(self, row: HoldingRow) -> None:
         """Show `row`."""
         self._shown = row
-        say(self._title, row.title)
-        say(self._made, row.made)
-        say(self._effect, row.effect)
-        say(self._recheck, row.recheck, row.recheck_tone)
-        self.withdraw.setAccessibleName(f"Withdraw: {row.title}")
+        put(self._title, row.title)
+        put(self._made, row.made)
+        put(self._effect, row.effect)
+        put(self._recheck, row.recheck, row.recheck_tone)
+        self.withdraw.setAccessibleName(say("Withdraw: {title}", title=row.title))
         self.setAccessibleName(row.spoken)

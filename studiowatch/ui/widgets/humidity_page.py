@@ -7,6 +7,8 @@ from collections.abc import Callable
 from PySide6.QtWidgets import QFrame, QGridLayout, QVBoxLayout
 
 from studiowatch.room.humidity_calibration import HumidityCalibration
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.words import Level
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.humidity_guide import (
@@ -23,17 +25,23 @@ from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.box_plot import BoxPlot
 from studiowatch.ui.widgets.calibration_page import CalibrationPage
-from studiowatch.ui.widgets.text import label, say
+from studiowatch.ui.widgets.text import label, put
 
-REFUSED = "It was refused, and nothing was changed. Go back to take a reading again."
-ACCEPTED = "Humidity is put right from now on."
+REFUSED = mark("It was refused, and nothing was changed. Go back to take a reading again.")
+ACCEPTED = mark("Humidity is put right from now on.")
 
 
 class HumidityPage(CalibrationPage):
     """Keeps how far she is for as long as the program runs."""
 
     def __init__(self, courier: Courier, now_ms: Callable[[], int]) -> None:
-        super().__init__("Humidity calibration", STEPS, courier, refused_words=REFUSED, accepted_words=ACCEPTED)
+        super().__init__(
+            say("Humidity calibration"),
+            STEPS,
+            courier,
+            refused_words=say(REFUSED),
+            accepted_words=say(ACCEPTED),
+        )
         self._now_ms = now_ms
         self.guide = HumidityGuide()
         self._lay_out()
@@ -113,14 +121,14 @@ class HumidityPage(CalibrationPage):
             return False
         plateau, room = self._snapshot.calibrations.plateau, self._snapshot.room
         if not self._snapshot.board.connected:
-            self.say_state("No board is read: plug it in; the minutes on end begin anew.", Level.CAUTION)
+            self.say_state(say("No board is read: plug it in; the minutes on end begin anew."), Level.CAUTION)
             return False
         box = box_now(self.guide, plateau, self._now_ms())
         mean_pct = plateau.humidity_pct if box.may_take else None
         shown = plateau.humidities_pct[-1] if plateau.humidities_pct else None
-        words = "–" if shown is None else f"{shown:.1f} %RH"
-        temperature = "" if room.temperature_C is None else f"   {room.temperature_C:.1f} °C"
-        say(self._now, f"{words}{temperature}")
+        words = "–" if shown is None else say("{humidity} %RH", humidity=chosen().number(shown, 1))
+        temperature = "" if room.temperature_C is None else f"   {chosen().temperature(room.temperature_C)}"
+        put(self._now, f"{words}{temperature}")
         self._plot.show_minutes(plateau.humidities_pct[-box.minutes :] if box.minutes else ())
         self.say_state(box.words, box.level, good=mean_pct is not None and box.level is Level.CALM)
         return box.may_take
@@ -132,6 +140,6 @@ class HumidityPage(CalibrationPage):
             return False
         for row, (cells, words) in enumerate(zip(self._cells, result_rows(calibration), strict=True)):
             for cell, word in zip(cells, words, strict=True):
-                say(cell, word, Tone.INK if row else Tone.MUTED)
-        say(self._sentences, "\n".join(result_sentences(calibration)))
+                put(cell, word, Tone.INK if row else Tone.MUTED)
+        put(self._sentences, "\n".join(result_sentences(calibration)))
         return True

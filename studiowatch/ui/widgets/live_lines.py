@@ -9,6 +9,7 @@ from PySide6.QtGui import QColor, QFont, QFontDatabase, QTextCharFormat, QTextCu
 from PySide6.QtWidgets import QPlainTextEdit
 
 from studiowatch.board.onlooker import KEPT_LINES, HeardLine
+from studiowatch.speech.words import say
 from studiowatch.ui.models.board_now import line_words
 from studiowatch.ui.style import Style
 
@@ -19,8 +20,8 @@ class LiveLines(QPlainTextEdit):
     def __init__(self) -> None:
         super().__init__()
         self.setReadOnly(True)
-        self.setAccessibleName("Live lines")
-        self.setPlaceholderText("No line has come yet.")
+        self.setAccessibleName(say("Live lines"))
+        self.setPlaceholderText(say("No line has come yet."))
         self.setTabChangesFocus(True)
         self.setUndoRedoEnabled(False)
         self.setMaximumBlockCount(2 * KEPT_LINES)
@@ -64,7 +65,8 @@ class LiveLines(QPlainTextEdit):
         for line in lines:
             gap = "" if self.document().isEmpty() else "\n"
             if line.reason:
-                cursor.insertText(f"{gap}{line_words(line)}\n          refused: {line.reason}", _ink(theme.caution))
+                why = say("refused: {reason}", reason=line.reason)
+                cursor.insertText(f"{gap}{line_words(line)}\n          {why}", _ink(theme.caution))
             else:
                 cursor.insertText(f"{gap}{line_words(line)}", _ink(theme.ink))
         self._shown = [*self._shown, *lines][-KEPT_LINES:]

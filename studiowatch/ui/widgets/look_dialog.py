@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QComboBox, QGridLayout, QLabel, QPushButton, QWidg
 
 from studiowatch.service.commands import Command
 from studiowatch.service.snapshot import CoatView, PieceView, Snapshot
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.pieces import Finding
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.learning import learnt_sentence
@@ -27,9 +28,9 @@ from studiowatch.ui.models.rack import state_words
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.dialog import FormDialog
-from studiowatch.ui.widgets.text import button, label, say
+from studiowatch.ui.widgets.text import button, label, put
 
-LOOK_TITLE = "Touch test or look"
+LOOK_TITLE = mark("Touch test or look")
 
 
 def pieces_with_coats(snapshot: Snapshot) -> tuple[PieceView, ...]:
@@ -54,10 +55,10 @@ class LookDialog(FormDialog):
         courier: Courier,
         style: Style,
         parent: QWidget,
-        title: str = LOOK_TITLE,
+        title: str = "",
         findings: Sequence[Finding] = tuple(ANSWERS),
     ) -> None:
-        super().__init__(title, courier, style, parent)
+        super().__init__(title or say(LOOK_TITLE), courier, style, parent)
         self._pieces = pieces_with_coats(snapshot)
         self._learnt_views = snapshot.learnt
         self._now_ms = now_ms
@@ -81,7 +82,7 @@ class LookDialog(FormDialog):
         self.setFocus()  # on the form itself: neither Enter nor Space gives an answer before she chose one
 
     def _lay_out(self) -> None:
-        self.field("Piece", self.piece_field)
+        self.field(say("Piece"), self.piece_field)
         self.body.addWidget(self._state)
         self.body.addWidget(self._how)
         grid = QGridLayout()
@@ -104,16 +105,16 @@ class LookDialog(FormDialog):
     def _coat(self) -> CoatView:
         top = self._piece.top
         if top is None:
-            raise LookupError("a piece without a coat cannot be tested")
+            raise LookupError("a piece without a coat cannot be tested")  # not said
         return top
 
     def _show_coat(self) -> None:
         words, tone = state_words(self._coat, self._now_ms())
-        say(self._state, words, tone)
+        put(self._state, words, tone)
         care = wet_care(self._coat, self._now_ms())
         asks_touch = not set(BY_TOUCH).isdisjoint(self._findings)
-        say(self._how, care or (HOW_TO_TOUCH if asks_touch else ""), Tone.CAUTION if care else Tone.MUTED)
-        say(self._learnt, learnt_sentence(self._piece, self._learnt_views), hide_empty=True)
+        put(self._how, care or (say(HOW_TO_TOUCH) if asks_touch else ""), Tone.CAUTION if care else Tone.MUTED)
+        put(self._learnt, learnt_sentence(self._piece, self._learnt_views), hide_empty=True)
         self._name_answers(solvent=self._coat.solvent)
 
     def _name_answers(self, *, solvent: bool) -> None:
@@ -122,7 +123,7 @@ class LookDialog(FormDialog):
             answer.setText(words)
             answer.setAccessibleName(words)
             answer.setAccessibleDescription(hint)
-            say(self._hints[finding], hint)
+            put(self._hints[finding], hint)
 
     @property
     def piece_key(self) -> str:
@@ -142,7 +143,7 @@ class LookDialog(FormDialog):
     def words_for(self, command: Command) -> str:
         """Return what was found, and on which piece."""
         del command
-        return f"Recorded: {self._piece.title}, {self._found}"
+        return say("Recorded: {title}, {finding}", title=self._piece.title, finding=self._found)
 
     def _answer(self, finding: Finding) -> None:
         self._found = found_words(finding, solvent=self._coat.solvent)

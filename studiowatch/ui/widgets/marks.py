@@ -6,6 +6,7 @@ from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from studiowatch.speech.words import say
 from studiowatch.studio.words import Level
 from studiowatch.ui.models.tones import LEVEL_WORDS
 from studiowatch.ui.style import Style
@@ -33,7 +34,7 @@ class LevelMark(QWidget):
 
     def set_level(self, level: Level, *, filled: bool = True, good: bool = False) -> None:
         """Show `level`; `good` puts a tick into a calm circle."""
-        self.setAccessibleName(LEVEL_WORDS[level])
+        self.setAccessibleName(say(LEVEL_WORDS[level]))
         if (level, filled, good) != (self._level, self._filled, self._good):
             self._level, self._filled, self._good = level, filled, good
             self.update()

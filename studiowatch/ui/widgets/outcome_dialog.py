@@ -9,15 +9,17 @@ from PySide6.QtWidgets import QComboBox, QGridLayout, QPushButton, QWidget
 
 from studiowatch.service.commands import Command, RecordOutcome
 from studiowatch.service.snapshot import CoatView, PieceView
+from studiowatch.speech.words import mark, say
 from studiowatch.studio.pieces import Outcome
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.outcome_form import HINTS, answer_words
+from studiowatch.ui.models.seen_words import OUTCOME_WORDS
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.dialog import FormDialog
 from studiowatch.ui.widgets.text import button, label
 
-OUTCOME_TITLE = "How did it come out?"
+OUTCOME_TITLE = mark("How did it come out?")
 _ACROSS = 2
 
 
@@ -39,7 +41,7 @@ class OutcomeDialog(FormDialog):
         style: Style,
         parent: QWidget,
     ) -> None:
-        super().__init__(f"{OUTCOME_TITLE} {piece.title}", courier, style, parent)
+        super().__init__(f"{say(OUTCOME_TITLE)} {piece.title}", courier, style, parent)
         self._piece, self._now_ms = piece, now_ms
         self._coats = laid_coats(piece)
         self.coat_field = QComboBox()
@@ -48,16 +50,18 @@ class OutcomeDialog(FormDialog):
         self.coat_field.setCurrentIndex(keys.index(coat_key) if coat_key in keys else 0)
         self.answers: dict[Outcome, QPushButton] = {}
         self.clouded_key = ""  # of the coat that she said came out badly
-        self.field("Coat", self.coat_field)
-        self.body.addWidget(label("body", Tone.MUTED, "Look across it against the light, then straight on.", wrap=True))
+        self.field(say("Coat"), self.coat_field)
+        self.body.addWidget(
+            label("body", Tone.MUTED, say("Look across it against the light, then straight on."), wrap=True)
+        )
         grid = QGridLayout()
         grid.setSpacing(self.dress.px(10))
         for index, outcome in enumerate(Outcome):
             answer, hint = (
                 button(answer_words(outcome), "answer"),
-                label("small", Tone.MUTED, HINTS[outcome], wrap=True),
+                label("small", Tone.MUTED, say(HINTS[outcome]), wrap=True),
             )
-            answer.setAccessibleDescription(HINTS[outcome])
+            answer.setAccessibleDescription(say(HINTS[outcome]))
             answer.clicked.connect(lambda _=False, outcome=outcome: self._answer(outcome))
             self.answers[outcome] = answer
             grid.addWidget(answer, 2 * (index // _ACROSS), index % _ACROSS)
@@ -74,8 +78,13 @@ class OutcomeDialog(FormDialog):
 
     def words_for(self, command: Command) -> str:
         """Return how which coat came out."""
-        said = command.outcome.value if isinstance(command, RecordOutcome) else ""
-        return f"Recorded: {self._coat.label} on {self._piece.title} came out {said}"
+        said = say(OUTCOME_WORDS[command.outcome]) if isinstance(command, RecordOutcome) else ""
+        return say(
+            "Recorded: {coat} on {title} came out {outcome}",
+            coat=self._coat.label,
+            title=self._piece.title,
+            outcome=said,
+        )
 
     def _answer(self, outcome: Outcome) -> None:
         self.clouded_key = "" if outcome is Outcome.CLEAR else self._coat.key

@@ -22,7 +22,7 @@ from studiowatch.ui.own_faults import OwnFaults
 from studiowatch.ui.parts import Parts
 from studiowatch.ui.settings import ViewSettings
 from studiowatch.ui.sound import DeviceSpeaker, Speaker
-from studiowatch.ui.translation import translate_dialogs
+from studiowatch.ui.translation import translate_dates, translate_dialogs
 from studiowatch.ui.tray import Tray
 from studiowatch.ui.window import StudioWindow
 
@@ -52,6 +52,7 @@ def run_window(
     app.setApplicationName("studiowatch")
     app.setDesktopFileName("studiowatch")
     app.setQuitOnLastWindowClosed(False)
+    translate_dates(language)
     translate_dialogs(language, app)
     with ExitStack() as unless_built:
         unless_built.callback(doors.history.close)

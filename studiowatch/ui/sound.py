@@ -77,7 +77,7 @@ class DeviceSpeaker:
             try:
                 self._trouble = self._sound(*wanted)
             except Exception:  # the thread's top: the next warning is to be heard all the same
-                logger.exception("a sound could not be played")
+                logger.exception("a sound could not be played")  # not said
                 self._trouble = say(NO_SOUND)
 
     @staticmethod

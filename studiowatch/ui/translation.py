@@ -25,13 +25,17 @@ def translation(language: str) -> Translate | None:
 
 
 def translate_dialogs(language: str, application: QCoreApplication) -> None:
-    """Have Qt's own buttons, dialogs and dates speak a language too, as far as Qt does."""
-    own, hers = QLocale.system(), QLocale(language)
-    if own.language() is not hers.language() and (language, own.language()) != ("en", QLocale.Language.C):
-        QLocale.setDefault(QLocale(hers.language(), own.territory()))
+    """Have Qt's own buttons and dialogs speak a language too, as far as Qt does."""
     translator = QTranslator(application)
     if translator.load(f"qtbase_{language}", QLibraryInfo.path(QLibraryInfo.LibraryPath.TranslationsPath)):
         application.installTranslator(translator)
+
+
+def translate_dates(language: str) -> None:
+    """Have the dates of Qt's fields and calendars speak a language too; they stay as her country writes them."""
+    own, hers = QLocale.system(), QLocale(language)
+    if own.language() is not hers.language() and (language, own.language()) != ("en", QLocale.Language.C):
+        QLocale.setDefault(QLocale(hers.language(), own.territory()))
 
 
 def computer_language() -> str:

@@ -5,15 +5,15 @@
     <name>studiowatch</name>
     <message>
       <source>{title}, page {number} of {count}</source>
-      <translation type="unfinished" />
+      <translation>{title}, Seite {number} von {count}</translation>
     </message>
     <message>
       <source>it cannot be written</source>
-      <translation type="unfinished" />
+      <translation>lässt sich nicht schreiben</translation>
     </message>
     <message>
       <source>The photo {path} cannot be used ({reason}); the record is made without it.</source>
-      <translation type="unfinished" />
+      <translation>Das Foto {path} lässt sich nicht verwenden ({reason}); das Protokoll entsteht ohne es.</translation>
     </message>
     <message>
       <source>Likely causes, strongest first</source>
@@ -21,7 +21,7 @@
     </message>
     <message>
       <source>What the room did under this coat</source>
-      <translation type="unfinished" />
+      <translation>Was der Raum bei dieser Schicht tat</translation>
     </message>
     <message>
       <source>What would have changed it</source>

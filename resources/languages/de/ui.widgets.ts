@@ -21,47 +21,47 @@
     </message>
     <message>
       <source>Close</source>
-      <translation type="unfinished" />
+      <translation>Schließen</translation>
     </message>
     <message>
       <source>The studio</source>
-      <translation type="unfinished" />
+      <translation>Das Atelier</translation>
     </message>
     <message>
       <source>Warnings</source>
-      <translation type="unfinished" />
+      <translation>Warnungen</translation>
     </message>
     <message>
       <source>+ register a piece</source>
-      <translation type="unfinished" />
+      <translation>+ Bild eintragen</translation>
     </message>
     <message>
       <source>Put a piece on the rack</source>
-      <translation type="unfinished" />
+      <translation>Ein Bild ins Gestell stellen</translation>
     </message>
     <message>
       <source>show it large</source>
-      <translation type="unfinished" />
+      <translation>groß zeigen</translation>
     </message>
     <message>
       <source>Large, to be read from across the room (F11)</source>
-      <translation type="unfinished" />
+      <translation>Groß, aus der Ferne zu lesen (F11)</translation>
     </message>
     <message>
       <source>Show it large, to be read from across the room</source>
-      <translation type="unfinished" />
+      <translation>Groß zeigen, aus der Ferne zu lesen</translation>
     </message>
     <message>
       <source>Room history</source>
-      <translation type="unfinished" />
+      <translation>Raumverlauf</translation>
     </message>
     <message>
       <source>Rack</source>
-      <translation type="unfinished" />
+      <translation>Gestell</translation>
     </message>
     <message>
       <source>At the rack and warnings</source>
-      <translation type="unfinished" />
+      <translation>Am Gestell und Warnungen</translation>
     </message>
     <message>
       <source>At the rack</source>
@@ -69,52 +69,53 @@
     </message>
     <message>
       <source>Pictures (*.jpg *.jpeg *.png *.webp *.bmp *.gif *.tif *.tiff);;All files (*)</source>
-      <translation type="unfinished" />
+      <translation>Bilddateien (*.jpg *.jpeg *.png *.webp *.bmp *.gif *.tif *.tiff);;Alle Dateien (*)</translation>
     </message>
     <message>
       <source>Photo</source>
-      <translation type="unfinished" />
+      <translation>Foto</translation>
     </message>
     <message>
       <source>Choose a photo…</source>
-      <translation type="unfinished" />
+      <translation>Foto wählen…</translation>
     </message>
     <message>
       <source>Remove the photo</source>
-      <translation type="unfinished" />
+      <translation>Foto entfernen</translation>
     </message>
     <message>
       <source>Choose a photo</source>
-      <translation type="unfinished" />
+      <translation>Foto wählen</translation>
     </message>
     <message>
       <source>Taking {name} in …</source>
-      <translation type="unfinished" />
+      <translation>{name} wird übernommen …</translation>
     </message>
     <message>
       <source>Scaled down and copied beside the records.</source>
-      <translation type="unfinished" />
+      <translation>Verkleinert und neben die Aufzeichnungen kopiert.</translation>
     </message>
     <message>
       <source>its file
 is missing</source>
-      <translation type="unfinished" />
+      <translation>Datei
+fehlt</translation>
     </message>
     <message>
       <source>no photo</source>
-      <translation type="unfinished" />
+      <translation>kein Foto</translation>
     </message>
     <message>
       <source>Face up</source>
-      <translation type="unfinished" />
+      <translation>mit dem Bild nach oben</translation>
     </message>
     <message>
       <source>Upright</source>
-      <translation type="unfinished" />
+      <translation>aufrecht</translation>
     </message>
     <message>
       <source>what you call it</source>
-      <translation type="unfinished" />
+      <translation>wie Sie es nennen</translation>
     </message>
     <message>
       <source>not known</source>
@@ -122,43 +123,43 @@ is missing</source>
     </message>
     <message>
       <source>It is due on a day</source>
-      <translation type="unfinished" />
+      <translation>Es hat einen Liefertermin</translation>
     </message>
     <message>
       <source>Due date</source>
-      <translation type="unfinished" />
+      <translation>Liefertermin</translation>
     </message>
     <message>
       <source>Title</source>
-      <translation type="unfinished" />
+      <translation>Titel</translation>
     </message>
     <message>
       <source>Shape</source>
-      <translation type="unfinished" />
+      <translation>Form</translation>
     </message>
     <message>
       <source>Panels</source>
-      <translation type="unfinished" />
+      <translation>Tafeln</translation>
     </message>
     <message>
       <source>Painted on</source>
-      <translation type="unfinished" />
+      <translation>Bildträger</translation>
     </message>
     <message>
       <source>It dries lying</source>
-      <translation type="unfinished" />
+      <translation>Es trocknet</translation>
     </message>
     <message>
       <source>Paint layer</source>
-      <translation type="unfinished" />
+      <translation>Farbschicht</translation>
     </message>
     <message>
       <source>Last of it laid</source>
-      <translation type="unfinished" />
+      <translation>Zuletzt aufgetragen</translation>
     </message>
     <message>
       <source>Notes</source>
-      <translation type="unfinished" />
+      <translation>Notizen</translation>
     </message>
     <message>
       <source>Registered: {title}</source>
@@ -170,111 +171,114 @@ is missing</source>
     </message>
     <message>
       <source>Register a piece</source>
-      <translation type="unfinished" />
+      <translation>Bild eintragen</translation>
     </message>
     <message>
       <source>Edit the piece: {title}</source>
-      <translation type="unfinished" />
+      <translation>Bild bearbeiten: {title}</translation>
     </message>
     <message>
       <source>Register the piece</source>
-      <translation type="unfinished" />
+      <translation>Bild eintragen</translation>
     </message>
     <message>
       <source>Keep the changes</source>
-      <translation type="unfinished" />
+      <translation>Änderungen behalten</translation>
     </message>
     <message>
       <source>From and until, as 09:00-18:00, or "off". Coats are planned only where they fit in, with their preparation.</source>
-      <translation type="unfinished" />
+      <translation>Von und bis, etwa 09:00-18:00, oder „off“ für frei. Schichten werden nur dort geplant, wo sie mit ihrer Vorbereitung hineinpassen.</translation>
     </message>
     <message>
       <source>Your working hours are set; the plan is made anew.</source>
-      <translation type="unfinished" />
+      <translation>Ihre Arbeitszeiten sind gesetzt; der Plan entsteht neu.</translation>
     </message>
     <message numerus="yes">
       <source>{n} coats to come, lowest first. A name that is there already gets these coats instead.</source>
-      <translation type="unfinished" />
+      <translation>
+        <numerusform>{n} kommende Schicht. Ein Name, den es schon gibt, bekommt stattdessen diese.</numerusform>
+        <numerusform>{n} kommende Schichten, die unterste zuerst. Ein Name, den es schon gibt, bekommt stattdessen diese.</numerusform>
+      </translation>
     </message>
     <message>
       <source>Working hours</source>
-      <translation type="unfinished" />
+      <translation>Arbeitszeiten</translation>
     </message>
     <message>
       <source>Set the hours</source>
-      <translation type="unfinished" />
+      <translation>Zeiten setzen</translation>
     </message>
     <message>
       <source>Keep as a recipe</source>
-      <translation type="unfinished" />
+      <translation>Als Rezept behalten</translation>
     </message>
     <message>
       <source>Name</source>
-      <translation type="unfinished" />
+      <translation>Name</translation>
     </message>
     <message>
       <source>Keep the recipe</source>
-      <translation type="unfinished" />
+      <translation>Rezept behalten</translation>
     </message>
     <message>
       <source>Kept as the recipe {name}.</source>
-      <translation type="unfinished" />
+      <translation>Als Rezept {name} behalten.</translation>
     </message>
     <message>
       <source>The recipe has no name; type one, such as Panels, satin.</source>
-      <translation type="unfinished" />
+      <translation>Das Rezept hat keinen Namen; geben Sie ihm einen, etwa „Tafeln, seidenmatt“.</translation>
     </message>
     <message>
       <source>The chosen piece's plan</source>
-      <translation type="unfinished" />
+      <translation>Plan des gewählten Bildes</translation>
     </message>
     <message>
       <source>Keep as a recipe…</source>
-      <translation type="unfinished" />
+      <translation>Als Rezept behalten…</translation>
     </message>
     <message>
       <source>Keep these coats to come under a name</source>
-      <translation type="unfinished" />
+      <translation>Diese kommenden Schichten unter einem Namen behalten</translation>
     </message>
     <message>
       <source>+ add a coat</source>
-      <translation type="unfinished" />
+      <translation>+ Schicht hinzufügen</translation>
     </message>
     <message>
       <source>Apply a recipe</source>
-      <translation type="unfinished" />
+      <translation>Rezept anwenden</translation>
     </message>
     <message>
       <source>A coat was added to the plan.</source>
-      <translation type="unfinished" />
+      <translation>Eine Schicht kam in den Plan.</translation>
     </message>
     <message>
       <source>{recipe} is planned for {title}.</source>
-      <translation type="unfinished" />
+      <translation>{recipe} ist für {title} geplant.</translation>
     </message>
     <message>
       <source>Coats to come</source>
-      <translation type="unfinished" />
+      <translation>Kommende Schichten</translation>
     </message>
     <message>
       <source>The coat was moved.</source>
-      <translation type="unfinished" />
+      <translation>Die Schicht wurde verschoben.</translation>
     </message>
     <message>
       <source>Another coat is planned.</source>
-      <translation type="unfinished" />
+      <translation>Eine andere Schicht ist geplant.</translation>
     </message>
     <message>
       <source>The coat was taken out of the plan.</source>
-      <translation type="unfinished" />
+      <translation>Die Schicht wurde aus dem Plan genommen.</translation>
     </message>
     <message>
       <source>finishing plan.ics</source>
-      <translation type="unfinished" />
+      <translation>Abschlussplan.ics</translation>
     </message>
     <message>
       <source>▮ coat   ○ fit to handle   ◆ fit to wrap   ▶ fit to ship   ⚑ due   — from when it may be</source>
-      <translation type="unfinished" />
+      <translation>▮ Schicht   ○ anfassbar   ◆ verpackbar   ▶ versandfertig   ⚑ Liefertermin   — ab wann es sein kann</translation>
     </message>
     <message>
       <source>Finishing plan</source>
@@ -282,243 +286,243 @@ is missing</source>
     </message>
     <message>
       <source>← Back to the rack</source>
-      <translation type="unfinished" />
+      <translation>← Zurück zum Gestell</translation>
     </message>
     <message>
       <source>Working hours…</source>
-      <translation type="unfinished" />
+      <translation>Arbeitszeiten…</translation>
     </message>
     <message>
       <source>When you work: coats are planned only then</source>
-      <translation type="unfinished" />
+      <translation>Wann Sie arbeiten: Nur dann werden Schichten geplant</translation>
     </message>
     <message>
       <source>Save a calendar file…</source>
-      <translation type="unfinished" />
+      <translation>Kalenderdatei speichern…</translation>
     </message>
     <message>
       <source>For any calendar (iCalendar, RFC 5545)</source>
-      <translation type="unfinished" />
+      <translation>Für jeden Kalender (iCalendar, RFC 5545)</translation>
     </message>
     <message>
       <source>What to do first today</source>
-      <translation type="unfinished" />
+      <translation>Was heute zuerst zu tun ist</translation>
     </message>
     <message>
       <source>Pieces over the days</source>
-      <translation type="unfinished" />
+      <translation>Bilder über die Tage</translation>
     </message>
     <message>
       <source>Save a calendar file</source>
-      <translation type="unfinished" />
+      <translation>Kalenderdatei speichern</translation>
     </message>
     <message>
       <source>Calendar files (*.ics)</source>
-      <translation type="unfinished" />
+      <translation>Kalenderdateien (*.ics)</translation>
     </message>
     <message>
       <source>Show {span}</source>
-      <translation type="unfinished" />
+      <translation>{span} zeigen</translation>
     </message>
     <message>
       <source>The plan was saved as {name}.</source>
-      <translation type="unfinished" />
+      <translation>Der Plan wurde als {name} gespeichert.</translation>
     </message>
     <message>
       <source>{path} cannot be written: {reason}. Choose another folder.</source>
-      <translation type="unfinished" />
+      <translation>{path} lässt sich nicht schreiben: {reason}. Wählen Sie einen anderen Ordner.</translation>
     </message>
     <message>
       <source>Change</source>
-      <translation type="unfinished" />
+      <translation>Ändern</translation>
     </message>
     <message>
       <source>Lay earlier</source>
-      <translation type="unfinished" />
+      <translation>Früher auftragen</translation>
     </message>
     <message>
       <source>Lay later</source>
-      <translation type="unfinished" />
+      <translation>Später auftragen</translation>
     </message>
     <message>
       <source>Take out</source>
-      <translation type="unfinished" />
+      <translation>Herausnehmen</translation>
     </message>
     <message>
       <source>Read this one</source>
-      <translation type="unfinished" />
+      <translation>Diesen lesen</translation>
     </message>
     <message>
       <source>The command that mends it</source>
-      <translation type="unfinished" />
+      <translation>Der Befehl, der das behebt</translation>
     </message>
     <message>
       <source>Copy</source>
-      <translation type="unfinished" />
+      <translation>Kopieren</translation>
     </message>
     <message>
       <source>Copy the command</source>
-      <translation type="unfinished" />
+      <translation>Befehl kopieren</translation>
     </message>
     <message>
       <source>Copy the command that mends it</source>
-      <translation type="unfinished" />
+      <translation>Befehl kopieren, der das behebt</translation>
     </message>
     <message>
       <source>Read {port} instead</source>
-      <translation type="unfinished" />
+      <translation>Stattdessen {port} lesen</translation>
     </message>
     <message>
       <source>In 5 min</source>
-      <translation type="unfinished" />
+      <translation>In 5 min</translation>
     </message>
     <message>
       <source>Said again in five minutes</source>
-      <translation type="unfinished" />
+      <translation>Kommt in fünf Minuten wieder</translation>
     </message>
     <message>
       <source>Go on</source>
-      <translation type="unfinished" />
+      <translation>Weiter</translation>
     </message>
     <message>
       <source>Done</source>
-      <translation type="unfinished" />
+      <translation>Erledigt</translation>
     </message>
     <message>
       <source>Nobody watches the room until studiowatch is opened again.</source>
-      <translation type="unfinished" />
+      <translation>Niemand wacht über den Raum, bis studiowatch wieder geöffnet wird.</translation>
     </message>
     <message>
       <source>Stop watching?</source>
-      <translation type="unfinished" />
+      <translation>Wache beenden?</translation>
     </message>
     <message>
       <source>Stop watching</source>
-      <translation type="unfinished" />
+      <translation>Wache beenden</translation>
     </message>
     <message>
       <source>Keep watching</source>
-      <translation type="unfinished" />
+      <translation>Weiter wachen</translation>
     </message>
     <message>
       <source>Cancel</source>
-      <translation type="unfinished" />
+      <translation>Abbrechen</translation>
     </message>
     <message>
       <source>Still wet: {titles}.</source>
-      <translation type="unfinished" />
+      <translation>Noch nass: {titles}.</translation>
     </message>
     <message>
       <source>Quiet hours</source>
-      <translation type="unfinished" />
+      <translation>Ruhezeiten</translation>
     </message>
     <message>
       <source>In quiet hours a caution makes no sound. What must be acted on sounds once, softly, and then only shows. Everything is shown and kept as by day.</source>
-      <translation type="unfinished" />
+      <translation>In Ruhezeiten tönt ein Vorsichtshinweis nicht. Wo gehandelt werden muss, tönt es einmal leise, danach ist es nur zu sehen. Alles wird wie am Tag gezeigt und festgehalten.</translation>
     </message>
     <message>
       <source>Also wake me for a wet coat in moving air</source>
-      <translation type="unfinished" />
+      <translation>Auch wecken, wenn eine nasse Schicht in bewegter Luft liegt</translation>
     </message>
     <message>
       <source>Keep quiet hours</source>
-      <translation type="unfinished" />
+      <translation>Ruhezeiten einhalten</translation>
     </message>
     <message>
       <source>From</source>
-      <translation type="unfinished" />
+      <translation>Von</translation>
     </message>
     <message>
       <source>Quiet from</source>
-      <translation type="unfinished" />
+      <translation>Ruhe von</translation>
     </message>
     <message>
       <source>To</source>
-      <translation type="unfinished" />
+      <translation>Bis</translation>
     </message>
     <message>
       <source>Quiet to</source>
-      <translation type="unfinished" />
+      <translation>Ruhe bis</translation>
     </message>
     <message>
       <source>Take it</source>
-      <translation type="unfinished" />
+      <translation>Übernehmen</translation>
     </message>
     <message>
       <source>Pieces</source>
-      <translation type="unfinished" />
+      <translation>Bilder</translation>
     </message>
     <message>
       <source>The rack is empty</source>
-      <translation type="unfinished" />
+      <translation>Das Gestell ist leer</translation>
     </message>
     <message>
       <source>No piece on the rack yet</source>
-      <translation type="unfinished" />
+      <translation>Noch kein Bild im Gestell</translation>
     </message>
     <message>
       <source>Type a reading</source>
-      <translation type="unfinished" />
+      <translation>Messwert eintippen</translation>
     </message>
     <message>
       <source>Take the reading</source>
-      <translation type="unfinished" />
+      <translation>Messwert übernehmen</translation>
     </message>
     <message>
       <source>Temperature</source>
-      <translation type="unfinished" />
+      <translation>Temperatur</translation>
     </message>
     <message>
       <source>Unit</source>
-      <translation type="unfinished" />
+      <translation>Einheit</translation>
     </message>
     <message>
       <source>Relative humidity, %</source>
-      <translation type="unfinished" />
+      <translation>Relative Luftfeuchte, %</translation>
     </message>
     <message>
       <source>Air at the pieces</source>
-      <translation type="unfinished" />
+      <translation>Luft bei den Bildern</translation>
     </message>
     <message>
       <source>Read at</source>
-      <translation type="unfinished" />
+      <translation>Abgelesen um</translation>
     </message>
     <message>
       <source>What was recorded</source>
-      <translation type="unfinished" />
+      <translation>Was festgehalten ist</translation>
     </message>
     <message>
       <source>Take back…</source>
-      <translation type="unfinished" />
+      <translation>Zurücknehmen…</translation>
     </message>
     <message>
       <source>Take back</source>
-      <translation type="unfinished" />
+      <translation>Zurücknehmen</translation>
     </message>
     <message>
       <source>Add a coat that was forgotten…</source>
-      <translation type="unfinished" />
+      <translation>Vergessene Schicht nachtragen…</translation>
     </message>
     <message>
       <source>Correct…</source>
-      <translation type="unfinished" />
+      <translation>Berichtigen…</translation>
     </message>
     <message>
       <source>Corrections</source>
-      <translation type="unfinished" />
+      <translation>Berichtigungen</translation>
     </message>
     <message>
       <source>How often each chance came true</source>
-      <translation type="unfinished" />
+      <translation>Wie oft jede Wahrscheinlichkeit zutraf</translation>
     </message>
     <message>
       <source>told {told} %, came true {came_true} % of {coats} coats</source>
-      <translation type="unfinished" />
+      <translation>gesagt {told} %, eingetroffen {came_true} % von {coats} Schichten</translation>
     </message>
     <message>
       <source>chance told, against how often it clouded</source>
-      <translation type="unfinished" />
+      <translation>gesagt, gegen wie oft sie trüb wurde</translation>
     </message>
     <message>
       <source>What would have changed it</source>
@@ -530,31 +534,31 @@ is missing</source>
     </message>
     <message>
       <source>Working it out…</source>
-      <translation type="unfinished" />
+      <translation>Wird berechnet…</translation>
     </message>
     <message>
       <source>This coat and its room are made up, to show what this cause looks like.</source>
-      <translation type="unfinished" />
+      <translation>Diese Schicht und ihr Raum sind erfunden; sie zeigen, wie diese Ursache aussieht.</translation>
     </message>
     <message>
       <source>How often was it right?</source>
-      <translation type="unfinished" />
+      <translation>Wie oft traf es zu?</translation>
     </message>
     <message>
       <source>No other coat of this kind has a recorded outcome yet: record how coats came out, clear ones too.</source>
-      <translation type="unfinished" />
+      <translation>Noch keine andere Schicht dieser Art hat ein festgehaltenes Ergebnis: Halten Sie fest, wie Schichten geworden sind, auch die klaren.</translation>
     </message>
     <message>
       <source>← Back to my coat</source>
-      <translation type="unfinished" />
+      <translation>← Zurück zu meiner Schicht</translation>
     </message>
     <message>
       <source>Beside my other coats</source>
-      <translation type="unfinished" />
+      <translation>Neben meinen anderen Schichten</translation>
     </message>
     <message>
       <source>This coat alone</source>
-      <translation type="unfinished" />
+      <translation>Diese Schicht allein</translation>
     </message>
     <message>
       <source>Why did it cloud?</source>
@@ -562,19 +566,19 @@ is missing</source>
     </message>
     <message>
       <source>The review</source>
-      <translation type="unfinished" />
+      <translation>Der Rückblick</translation>
     </message>
     <message>
       <source>Made up: {title}</source>
-      <translation type="unfinished" />
+      <translation>Erfunden: {title}</translation>
     </message>
     <message>
       <source>Save as PDF…</source>
-      <translation type="unfinished" />
+      <translation>Als PDF speichern…</translation>
     </message>
     <message>
       <source>Save as CSV…</source>
-      <translation type="unfinished" />
+      <translation>Als CSV speichern…</translation>
     </message>
     <message>
       <source>Likely causes, strongest first</source>
@@ -582,223 +586,231 @@ is missing</source>
     </message>
     <message>
       <source>What the room did under this coat</source>
-      <translation type="unfinished" />
+      <translation>Was der Raum bei dieser Schicht tat</translation>
+    </message>
+    <message>
+      <source>wet</source>
+      <translation>nass</translation>
+    </message>
+    <message>
+      <source>closing and hardening</source>
+      <translation>schließt und härtet</translation>
     </message>
     <message>
       <source>this coat</source>
-      <translation type="unfinished" />
+      <translation>diese Schicht</translation>
     </message>
     <message>
       <source>came out clear</source>
-      <translation type="unfinished" />
+      <translation>wurde klar</translation>
     </message>
     <message>
       <source>clouded (dashed)</source>
-      <translation type="unfinished" />
+      <translation>wurde trüb (gestrichelt)</translation>
     </message>
     <message>
       <source>laid</source>
-      <translation type="unfinished" />
+      <translation>aufgetragen</translation>
     </message>
     <message>
       <source>The room now</source>
-      <translation type="unfinished" />
+      <translation>Der Raum jetzt</translation>
     </message>
     <message>
       <source>Why these limits? {basis}</source>
-      <translation type="unfinished" />
+      <translation>Warum diese Grenzen? {basis}</translation>
     </message>
     <message>
       <source>Heard</source>
-      <translation type="unfinished" />
+      <translation>Gehört</translation>
     </message>
     <message>
       <source>Remind me in 10 min</source>
-      <translation type="unfinished" />
+      <translation>In 10 min erinnern</translation>
     </message>
     <message>
       <source>Starting</source>
-      <translation type="unfinished" />
+      <translation>Beginnt</translation>
     </message>
     <message>
       <source>The watch has not spoken yet.</source>
-      <translation type="unfinished" />
+      <translation>Die Wache hat sich noch nicht gemeldet.</translation>
     </message>
     <message>
       <source>No more sound for this warning</source>
-      <translation type="unfinished" />
+      <translation>Diese Warnung tönt nicht mehr</translation>
     </message>
     <message>
       <source>Quiet for ten minutes, then again if it still stands</source>
-      <translation type="unfinished" />
+      <translation>Zehn Minuten Ruhe, dann wieder, falls es noch so ist</translation>
     </message>
     <message>
       <source>Why this limit? {basis}</source>
-      <translation type="unfinished" />
+      <translation>Warum diese Grenze? {basis}</translation>
     </message>
     <message>
       <source>Type what the product's own sheet says. Coats on the rack that were laid by this sheet are dried anew by these figures; a bottle with another recipe gets a sheet of its own.</source>
-      <translation type="unfinished" />
+      <translation>Tippen Sie ein, was das Datenblatt des Produkts sagt. Schichten im Gestell, die nach diesem Datenblatt aufgetragen sind, werden mit diesen Zahlen neu berechnet; eine Flasche mit anderer Rezeptur bekommt ein eigenes Datenblatt.</translation>
     </message>
     <message>
       <source>Kept: the sheet {title}</source>
-      <translation type="unfinished" />
+      <translation>Behalten: das Datenblatt {title}</translation>
     </message>
     <message>
       <source>Edit the sheet: {title}</source>
-      <translation type="unfinished" />
+      <translation>Datenblatt bearbeiten: {title}</translation>
     </message>
     <message>
       <source>A sheet of my own, from: {title}</source>
-      <translation type="unfinished" />
+      <translation>Ein eigenes Datenblatt, nach: {title}</translation>
     </message>
     <message>
       <source>Keep the sheet</source>
-      <translation type="unfinished" />
+      <translation>Datenblatt behalten</translation>
     </message>
     <message>
       <source>It holds matting agent</source>
-      <translation type="unfinished" />
+      <translation>Enthält Mattierungsmittel</translation>
     </message>
     <message>
       <source>What the bottle is called</source>
-      <translation type="unfinished" />
+      <translation>Wie die Flasche heißt</translation>
     </message>
     <message>
       <source>Kind</source>
-      <translation type="unfinished" />
+      <translation>Art</translation>
     </message>
     <message>
       <source>Sheen</source>
-      <translation type="unfinished" />
+      <translation>Glanz</translation>
     </message>
     <message>
       <source>Removable with</source>
-      <translation type="unfinished" />
+      <translation>Abnehmbar mit</translation>
     </message>
     <message>
       <source>Cautions, one a line</source>
-      <translation type="unfinished" />
+      <translation>Vorsicht, ein Hinweis je Zeile</translation>
     </message>
     <message>
       <source>{figure}: unit</source>
-      <translation type="unfinished" />
+      <translation>{figure}: Einheit</translation>
     </message>
     <message>
       <source>Look at the marked lines again, or press again to keep them: {count}.</source>
-      <translation type="unfinished" />
+      <translation>Sehen Sie die markierten Zeilen noch einmal an, oder drücken Sie noch einmal, um sie zu behalten: {count}.</translation>
     </message>
     <message>
       <source>needed</source>
-      <translation type="unfinished" />
+      <translation>nötig</translation>
     </message>
     <message>
       <source>not on the sheet</source>
-      <translation type="unfinished" />
+      <translation>nicht auf dem Blatt</translation>
     </message>
     <message>
       <source>{title}, mine</source>
-      <translation type="unfinished" />
+      <translation>{title}, meines</translation>
     </message>
     <message>
       <source>Data sheets</source>
-      <translation type="unfinished" />
+      <translation>Datenblätter</translation>
     </message>
     <message>
       <source>Built in, generic: it describes no product. Make one of your own from it and type your bottle's figures.</source>
-      <translation type="unfinished" />
+      <translation>Eingebaut und allgemein: Es beschreibt kein Produkt. Machen Sie daraus ein eigenes, und tippen Sie die Zahlen Ihrer Flasche ein.</translation>
     </message>
     <message>
       <source>Yours, from the folder of sheets beside the records.</source>
-      <translation type="unfinished" />
+      <translation>Ihres, aus dem Ordner der Datenblätter neben den Aufzeichnungen.</translation>
     </message>
     <message>
       <source>Edit…</source>
-      <translation type="unfinished" />
+      <translation>Bearbeiten…</translation>
     </message>
     <message>
       <source>Make one of my own from it…</source>
-      <translation type="unfinished" />
+      <translation>Ein eigenes daraus machen…</translation>
     </message>
     <message>
       <source>Delete…</source>
-      <translation type="unfinished" />
+      <translation>Löschen…</translation>
     </message>
     <message>
       <source>yours</source>
-      <translation type="unfinished" />
+      <translation>Ihres</translation>
     </message>
     <message>
       <source>Units and language</source>
-      <translation type="unfinished" />
+      <translation>Einheiten und Sprache</translation>
     </message>
     <message>
       <source>For all that is shown, said and printed. Files and what is kept of the room stay metric, with a point. A reading may be typed in either unit, as “70 F” or “21,5 C”.</source>
-      <translation type="unfinished" />
+      <translation>Für alles, was gezeigt, gesagt und gedruckt wird. Dateien und was vom Raum behalten wird, bleiben metrisch, mit Punkt. Ein Messwert darf in jeder der Einheiten eingetippt werden, etwa „70 F“ oder „21,5 C“.</translation>
     </message>
     <message>
       <source>Another language is spoken from the next start on.</source>
-      <translation type="unfinished" />
+      <translation>Eine andere Sprache gilt ab dem nächsten Start.</translation>
     </message>
     <message>
       <source>Shown in {degrees} and {speed} from now on.</source>
-      <translation type="unfinished" />
+      <translation>Ab jetzt in {degrees} und {speed} angezeigt.</translation>
     </message>
     <message>
       <source>As the computer</source>
-      <translation type="unfinished" />
+      <translation>Wie der Rechner</translation>
     </message>
     <message>
       <source>&amp;Temperature</source>
-      <translation type="unfinished" />
+      <translation>&amp;Temperatur</translation>
     </message>
     <message>
       <source>&amp;Air speed</source>
-      <translation type="unfinished" />
+      <translation>&amp;Luftbewegung</translation>
     </message>
     <message>
       <source>&amp;Sizes</source>
-      <translation type="unfinished" />
+      <translation>&amp;Größen</translation>
     </message>
     <message>
       <source>&amp;Film</source>
-      <translation type="unfinished" />
+      <translation>&amp;Filmdicke</translation>
     </message>
     <message>
       <source>&amp;Volumes</source>
-      <translation type="unfinished" />
+      <translation>&amp;Mengen</translation>
     </message>
     <message>
       <source>&amp;Clock</source>
-      <translation type="unfinished" />
+      <translation>&amp;Uhrzeit</translation>
     </message>
     <message>
       <source>&amp;Numbers</source>
-      <translation type="unfinished" />
+      <translation>&amp;Zahlen</translation>
     </message>
     <message>
       <source>&amp;Language</source>
-      <translation type="unfinished" />
+      <translation>&amp;Sprache</translation>
     </message>
     <message>
       <source>Taken. Another language is spoken when studiowatch starts again.</source>
-      <translation type="unfinished" />
+      <translation>Übernommen. Die andere Sprache gilt, wenn studiowatch wieder startet.</translation>
     </message>
     <message>
       <source>All &amp;metric</source>
-      <translation type="unfinished" />
+      <translation>Alles met&amp;risch</translation>
     </message>
     <message>
       <source>All &amp;US</source>
-      <translation type="unfinished" />
+      <translation>Alles in US-&amp;Einheiten</translation>
     </message>
     <message>
       <source>Why this limit?</source>
-      <translation type="unfinished" />
+      <translation>Warum diese Grenze?</translation>
     </message>
     <message>
       <source>Choose when to be reminded</source>
-      <translation type="unfinished" />
+      <translation>Wählen, wann wieder erinnert wird</translation>
     </message>
     <message>
       <source>In 10 min</source>
@@ -806,23 +818,23 @@ is missing</source>
     </message>
     <message>
       <source>Later…</source>
-      <translation type="unfinished" />
+      <translation>Später…</translation>
     </message>
     <message>
       <source>Where the limit of this warning comes from</source>
-      <translation type="unfinished" />
+      <translation>Woher die Grenze dieser Warnung kommt</translation>
     </message>
     <message>
       <source>Remind me in ten minutes if it still stands</source>
-      <translation type="unfinished" />
+      <translation>In zehn Minuten erinnern, falls es noch so ist</translation>
     </message>
     <message>
       <source>How much is done</source>
-      <translation type="unfinished" />
+      <translation>Wie viel getan ist</translation>
     </message>
     <message>
       <source>What to look at, by line of the file</source>
-      <translation type="unfinished" />
+      <translation>Was anzusehen ist, nach Zeilen der Datei</translation>
     </message>
   </context>
 </TS>

@@ -84,7 +84,11 @@ class PieceDialog(FormDialog):
         self._make_fields(sheets, photo_folder, courier)
         self._lay_out()
         began_ms = now_ms() // 60_000 * 60_000
-        self.show_typed(PieceTyped(painted_ms=began_ms - DAY_MS) if piece is None else shown_of(piece, began_ms))
+        self.show_typed(
+            PieceTyped(painted_ms=began_ms - DAY_MS, support=support_words(SUPPORTS[0]))
+            if piece is None
+            else shown_of(piece, began_ms)
+        )
         self._connect()
         self._show_shape()
         self._show_paint()
@@ -137,7 +141,7 @@ class PieceDialog(FormDialog):
         self.field(say("Title"), self.title_field)
         size = self._row()
         self.field(say("Shape"), self.shape_field, size, 4)
-        width, height = size_names(Shape.RECTANGLE)
+        width, height = size_names(next(iter(SHAPES.values())))
         self._width_name = self.field(width, self.width_field, size, 3)
         self._height_name = self.field(height, self.height_field, size, 3)
         self._panels_name = self.field(say("Panels"), self.panels_field, size)

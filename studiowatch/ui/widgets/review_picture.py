@@ -20,6 +20,7 @@ from studiowatch.ui.theme import Theme
 from studiowatch.ui.widgets.history_axis import hairline, label_font, strong_font
 
 _WASH = {Phase.WET: ("film_wet", 36), Phase.CLOSING: ("good", 26)}  # colour and opacity of 255
+_PHASES = {Phase.WET: mark("wet"), Phase.CLOSING: mark("closing and hardening")}
 _A_DAY = date(2026, 11, 25)  # of a name that is wide, which the ticks leave room for
 BESIDE_NAMES = [(mark("this coat"), "film_wet"), (mark("came out clear"), "good"), (mark("clouded (dashed)"), "act")]
 _TITLE_LINES = 1.5  # lines of text above each panel
@@ -86,7 +87,7 @@ class ReviewPicture:
             self.painter.fillRect(QRectF(left, self.place.top(), right - left, plot.bottom() - self.place.top()), wash)
             self.painter.setPen(QColor(getattr(self.theme, ink)))
             words = QRectF(left + 5.0 * self.unit_px, self.place.top(), right - left, 1.4 * self._line_px)
-            phase = say(span.phase.value)
+            phase = say(_PHASES[span.phase])
             metrics = QFontMetricsF(self.painter.font())
             if metrics.horizontalAdvance(phase) < words.width() - 5.0 * self.unit_px:
                 self.painter.drawText(words, _flags(Qt.AlignmentFlag.AlignLeft), phase)

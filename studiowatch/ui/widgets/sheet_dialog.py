@@ -44,6 +44,7 @@ _OWN_WORDS = mark(
     "Type what the product's own sheet says. Coats on the rack that were laid by this sheet are dried anew by these "
     "figures; a bottle with another recipe gets a sheet of its own."
 )
+_UNITS = {line.field: line.units for line in LINES}
 
 
 class SheetDialog(FormDialog):

@@ -9,7 +9,7 @@ from studiowatch.board.port import PortSeen
 
 _NO_BOARD = re.compile(  # names and descriptions that the three systems give to ports of their own: from memory
     r"bluetooth|bthenum|rfcomm|\.blth|wirelessiap"  # wireless links: opening one may call another device
-    r"|debug-console|wlan-debug|ttyGS\d|active management",  # the computer's own consoles
+    r"|debug-console|wlan-debug|ttyGS\d|active management",  # not said; the computer's own consoles
     re.IGNORECASE,
 )
 

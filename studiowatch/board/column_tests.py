@@ -18,6 +18,7 @@ from statistics import median, pstdev
 from studiowatch.board.loose_units import UNITS
 from studiowatch.board.mapping import Column, ColumnMapping, Outcome, Sureness
 from studiowatch.room.readings import Channel
+from studiowatch.speech.words import mark, say
 
 QUIET_MS = 15_000  # ms of watching the columns undisturbed: assumption
 ACT_MS = 30_000  # ms of watching for an answer: chips answer within 8 s (data sheets, from memory), breath included
@@ -50,14 +51,16 @@ class Stage(StrEnum):
 
 
 _TOLD = {
-    (Kind.BREATH, Stage.QUIET): "Stand back from the sensor for 15 seconds.",
-    (Kind.BREATH, Stage.ACT): "Breathe slowly on the sensor from a hand's breadth away until the time is up.",
-    (Kind.FAN, Stage.QUIET): "Keep the air at the sensor still for 15 seconds.",
-    (Kind.FAN, Stage.ACT): "Turn a fan on the sensor, away from any wet coat, and leave it on until the time is up.",
+    (Kind.BREATH, Stage.QUIET): mark("Stand back from the sensor for 15 seconds."),
+    (Kind.BREATH, Stage.ACT): mark("Breathe slowly on the sensor from a hand's breadth away until the time is up."),
+    (Kind.FAN, Stage.QUIET): mark("Keep the air at the sensor still for 15 seconds."),
+    (Kind.FAN, Stage.ACT): mark(
+        "Turn a fan on the sensor, away from any wet coat, and leave it on until the time is up."
+    ),
 }
 AGAIN = {
-    Kind.BREATH: "Wait a minute, then breathe on the sensor from nearer.",
-    Kind.FAN: "Let the air settle, then hold the fan nearer to the air sensor.",
+    Kind.BREATH: mark("Wait a minute, then breathe on the sensor from nearer."),
+    Kind.FAN: mark("Let the air settle, then hold the fan nearer to the air sensor."),
 }
 
 Values = Mapping[str, float | None]
@@ -84,7 +87,8 @@ class ColumnTest:
     @property
     def told(self) -> str:
         """What she is to do now, in one sentence; "" when it is done."""
-        return _TOLD.get((self.kind, self.stage), "")
+        words = _TOLD.get((self.kind, self.stage))
+        return say(words) if words else ""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -111,7 +115,7 @@ def advance(test: ColumnTest, values: Values, time_ms: int) -> ColumnTest:
 def judge(test: ColumnTest) -> Verdict:
     """Return what the test shows. `found` is empty if it cannot be told; `why` then says what to do."""
     if min(len(test.quiet), len(test.acted)) < MIN_ROWS:
-        return _declined("Too few lines came to judge by: see that the board sends a line every few seconds.")
+        return _declined(say("Too few lines came to judge by: see that the board sends a line every few seconds."))
     answers = {key: answer for key in test.quiet[0] if (answer := _answer(test, key))}
     return _judge_breath(answers) if test.kind is Kind.BREATH else _judge_fan(answers)
 
@@ -136,7 +140,7 @@ def _narrowed(column: Column, channels: tuple[Channel, ...], why: str) -> Column
             choice=candidates[0],
             candidates=(),
         )
-    return replace(column, candidates=candidates, why=f"{why} Say in which unit.") if candidates else column
+    return replace(column, candidates=candidates, why=f"{why} {say('Say in which unit.')}") if candidates else column
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -179,21 +183,31 @@ def _declined(why: str) -> Verdict:
 
 def _judge_breath(answers: Mapping[str, _Answer]) -> Verdict:
     if not any(_rose(answer) for answer in answers.values()):
-        return _declined(f"No column rose. {AGAIN[Kind.BREATH]}")
+        return _declined(f"{say('No column rose.')} {say(AGAIN[Kind.BREATH])}")
     humid = [key for key, answer in answers.items() if _rose(answer) and _is_humidity(answer)]
     if not humid:
-        return _declined(f"No column rose as far as humidity does. {AGAIN[Kind.BREATH]}")
+        return _declined(f"{say('No column rose as far as humidity does.')} {say(AGAIN[Kind.BREATH])}")
     if len(humid) > 1:
-        return _declined(f"Columns {humid[0]} and {humid[1]} both rose as humidity does: say which it is.")
+        return _declined(
+            say(
+                "Columns {first} and {second} both rose as humidity does: say which it is.",
+                first=humid[0],
+                second=humid[1],
+            )
+        )
     if any(DAMP_PCT <= answer.before <= DAMPEST_PCT for key, answer in answers.items() if key != humid[0]):
-        return _declined("The air may be too damp for this test: say which column is which.")
+        return _declined(say("The air may be too damp for this test: say which column is which."))
     found: dict[str, tuple[Channel, ...]] = {humid[0]: (Channel.HUMIDITY,)}
     warm = [key for key, answer in answers.items() if key not in found and _highest_temperature(answer) is not None]
     if len(warm) == 1 and _rose(answers[warm[0]]) and _is_temperature(answers[warm[0]]):
         found[warm[0]] = (Channel.TEMPERATURE,)
-        return Verdict(found=found, why=f"When you breathed on it, {humid[0]} jumped and {warm[0]} rose a little.")
+        return Verdict(
+            found=found,
+            why=say("When you breathed on it, {humid} jumped and {warm} rose a little.", humid=humid[0], warm=warm[0]),
+        )
     return Verdict(
-        found=found, why=f"When you breathed on it, {humid[0]} jumped; which is the temperature is not clear."
+        found=found,
+        why=say("When you breathed on it, {humid} jumped; which is the temperature is not clear.", humid=humid[0]),
     )
 
 
@@ -225,12 +239,14 @@ def _highest_temperature(answer: _Answer) -> float | None:
 def _judge_fan(answers: Mapping[str, _Answer]) -> Verdict:
     ranked = sorted(answers, key=lambda key: answers[key].clear, reverse=True)
     if not ranked or answers[ranked[0]].clear < FAN_CLEAR:
-        return _declined(f"No column moved clearly. {AGAIN[Kind.FAN]}")
+        return _declined(f"{say('No column moved clearly.')} {say(AGAIN[Kind.FAN])}")
     first = ranked[0]
     next_clear = answers[ranked[1]].clear if len(ranked) > 1 else -inf
     if next_clear * FAN_LEAD > answers[first].clear:
-        return _declined(f"Columns {first} and {ranked[1]} moved alike. {AGAIN[Kind.FAN]}")
+        return _declined(
+            f"{say('Columns {first} and {second} moved alike.', first=first, second=ranked[1])} {say(AGAIN[Kind.FAN])}"
+        )
     return Verdict(
         found={first: (Channel.AIR_SPEED, Channel.AIR_SIGNAL)},
-        why=f"When the fan blew on it, {first} moved by far the most.",
+        why=say("When the fan blew on it, {column} moved by far the most.", column=first),
     )

@@ -9,6 +9,7 @@ from studiowatch.board.baud import is_wrong_rate
 from studiowatch.board.loose_intake import LooseIntake, LooseLines
 from studiowatch.board.loose_lines import Row, Style, Words, read_loose_line
 from studiowatch.board.mapping import ColumnMapping
+from studiowatch.speech.words import say
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -35,13 +36,15 @@ def describe(lines: bytes) -> Format:
     intake = LooseIntake()
     intake.feed(lines, 0)
     if intake.is_checked:
-        return Format(words="checked lines")
+        return Format(words=say("checked lines"))
     if is_wrong_rate(lines):
-        return Format(words="wrong baud rate")
+        return Format(words=say("wrong baud rate"))
     style = _style(lines)
     if style:
-        return Format(words=style.value, style=style, mapping=intake.mapping)
-    return Format(words="text without numbers" if intake.counts.good else "unknown lines" if lines.strip() else "")
+        return Format(words=say(style.value), style=style, mapping=intake.mapping)
+    if intake.counts.good:
+        return Format(words=say("text without numbers"))
+    return Format(words=say("unknown lines") if lines.strip() else "")
 
 
 def _style(lines: bytes) -> Style | None:

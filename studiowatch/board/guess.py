@@ -24,6 +24,7 @@ from studiowatch.board.loose_words import Quantity
 from studiowatch.board.mapping import Choice, Column, ColumnMapping, Outcome, Sureness
 from studiowatch.physics.moist_air import vapour_concentration
 from studiowatch.room.readings import Channel
+from studiowatch.speech.words import mark, say
 
 SURE_COUNTER_ROWS = 60  # of numbers that only rise; fewer may be a room that warms up: assumption
 DRIEST_PCT = 1.0  # %RH; below it is a fraction, or a dead sensor: assumption
@@ -38,6 +39,13 @@ _CHANNELS: dict[Quantity, tuple[Channel, ...]] = {
     Quantity.HUMIDITY: (Channel.HUMIDITY,),
     Quantity.AIR: (Channel.AIR_SPEED, Channel.AIR_SIGNAL),
     Quantity.PRESSURE: (Channel.PRESSURE,),
+}
+_RIVALS = {
+    Quantity.TEMPERATURE: mark("{count} columns may be the air temperature: say which one is measured at the rack."),
+    Quantity.HUMIDITY: mark("{count} columns may be the relative humidity: say which one is measured at the rack."),
+    Quantity.AIR: mark("{count} columns may be the moving air: say which one is measured at the rack."),
+    Quantity.SURFACE: mark("{count} columns may be the surface temperature: say which one is measured at the rack."),
+    Quantity.PRESSURE: mark("{count} columns may be the air pressure: say which one is measured at the rack."),
 }
 _USUAL = {Channel.TEMPERATURE: USUAL_C, Channel.SURFACE: USUAL_C, Channel.HUMIDITY: USUAL_PCT}
 _OF_A_ROOM = {Channel.TEMPERATURE: MAPPED_ROOM_C, Channel.HUMIDITY: (DRIEST_PCT, 100.5)}
@@ -70,29 +78,37 @@ def _judge(seen: Seen) -> Column:
     choices = _choices(seen)
     doubt = _doubt(seen, choices)
     if not doubt and seen.unit:
-        why = f"It says {_quoted(seen)} and {seen.unit}." if seen.label else f"It says {seen.unit}."
+        why = (
+            say("It says {label} and {unit}.", label=_quoted(seen), unit=seen.unit)
+            if seen.label
+            else say("It says {unit}.", unit=seen.unit)
+        )
         return _mapped(seen, choices[0], Sureness.STATED, why)
     if not doubt:
-        why = f"It says {_quoted(seen)}, and only in {choices[0].unit} are its values possible."
+        why = say(
+            "It says {label}, and only in {unit} are its values possible.",
+            label=_quoted(seen),
+            unit=say(choices[0].unit),
+        )
         return _mapped(seen, choices[0], Sureness.INFERRED, why)
     if not (choices and _is_of_a_room(choices[0], seen.values)):  # the stated unit, or the name, may be wrong
         choices = [*choices, *(one for one in _choices(replace(seen, unit="")) if one not in choices)]
     if not choices:
-        return _unknown(seen, "No sensor that is used here could mean these values.", Sureness.OPEN)
+        return _unknown(seen, say("No sensor that is used here could mean these values."), Sureness.OPEN)
     return Column(key=seen.key, outcome=Outcome.ASKED, sureness=Sureness.OPEN, why=doubt, candidates=tuple(choices))
 
 
 def _unused(seen: Seen) -> Column | None:
     """Return the column if nothing need be asked of it: it is plainly something else, or has said nothing yet."""
     if Quantity.OTHER in seen.name.quantities:
-        return _unknown(seen, f"{_quoted(seen)} is not used here.", Sureness.STATED)
+        return _unknown(seen, say("{label} is not used here.", label=_quoted(seen)), Sureness.STATED)
     if seen.unit == OTHER_UNIT:
-        return _unknown(seen, "Its unit is not used here.", Sureness.STATED)
+        return _unknown(seen, say("Its unit is not used here."), Sureness.STATED)
     if not seen.values:
-        return _unknown(seen, "No value has come yet.", Sureness.OPEN)
+        return _unknown(seen, say("No value has come yet."), Sureness.OPEN)
     if seen.is_counter and not seen.unit and not (seen.quantity and seen.name.is_whole):
         is_sure = len(seen.values) >= SURE_COUNTER_ROWS
-        why = "It rises with every line: a clock or a counter."
+        why = say("It rises with every line: a clock or a counter.")
         return _unknown(seen, why, Sureness.INFERRED if is_sure else Sureness.OPEN)
     return None
 
@@ -129,35 +145,47 @@ def _is_usual(choice: Choice, values: Sequence[float]) -> bool:
 def _doubt(seen: Seen, choices: Sequence[Choice]) -> str:
     """Return why it must be asked, or "" if it is plain."""
     if seen.is_contradictory or not choices:
-        return f"{_quoted(seen)} and its unit or values do not fit together: say what it is."
+        return say("{label} and its unit or values do not fit together: say what it is.", label=_quoted(seen))
     if seen.quantity is None or not seen.name.is_understood:
         return _name_doubt(seen)
     if any(number.doubtful_comma for number in seen.numbers) and _fits_in_thousands(seen, choices[0]):
-        return "The comma may part decimals or thousands: say which value is right."
+        return say("The comma may part decimals or thousands: say which value is right.")
     if not seen.unit:
         return _unit_doubt(seen, choices)
-    if not seen.name.is_whole and choices[0].channel is Channel.AIR_SIGNAL:
-        return f"{_quoted(seen)} may be any voltage: say whether it is the air sensor's."
-    return (
-        "" if _is_of_a_room(choices[0], seen.values) else f"In {seen.unit} no room is like this: say what the unit is."
-    )
+    return _value_doubt(seen, choices[0])
+
+
+def _value_doubt(seen: Seen, choice: Choice) -> str:
+    if not seen.name.is_whole and choice.channel is Channel.AIR_SIGNAL:
+        return say("{label} may be any voltage: say whether it is the air sensor's.", label=_quoted(seen))
+    if _is_of_a_room(choice, seen.values):
+        return ""
+    return say("In {unit} no room is like this: say what the unit is.", unit=seen.unit)
 
 
 def _name_doubt(seen: Seen) -> str:
     if len(seen.name.quantities) > 1:
-        return f"{_quoted(seen)} names several things: say which it is."
+        return say("{label} names several things: say which it is.", label=_quoted(seen))
     if seen.label:
-        return f"{_quoted(seen)} is not fully understood: say whether it is measured at the rack, and what it is."
-    return "It has no name: breathe on the sensor, then turn a fan on it, to find out."
+        return say(
+            "{label} is not fully understood: say whether it is measured at the rack, and what it is.",
+            label=_quoted(seen),
+        )
+    return say("It has no name: breathe on the sensor, then turn a fan on it, to find out.")
 
 
 def _unit_doubt(seen: Seen, choices: Sequence[Choice]) -> str:
     if not seen.name.is_whole:
-        return f"{_quoted(seen)} is only an initial, without a unit: say what it is."
+        return say("{label} is only an initial, without a unit: say what it is.", label=_quoted(seen))
     if len(choices) > 1:
-        return f"{_quoted(seen)} has no unit, and {choices[0].unit} is as possible as {choices[1].unit}: say which."
+        return say(
+            "{label} has no unit, and {first} is as possible as {second}: say which.",
+            label=_quoted(seen),
+            first=say(choices[0].unit),
+            second=say(choices[1].unit),
+        )
     if not _is_of_a_room(choices[0], seen.values):
-        return f"{_quoted(seen)} has no unit, and its values are unusual: say what it is."
+        return say("{label} has no unit, and its values are unusual: say what it is.", label=_quoted(seen))
     return ""
 
 
@@ -174,12 +202,14 @@ def _fits_in_thousands(seen: Seen, choice: Choice) -> bool:
 
 def _part(celsius: Seen, other: Seen, judged: Column) -> tuple[Column, Column]:
     """Return the columns of a temperature that is printed in two units: the one in °C is used."""
-    why = f"It is the same temperature in another unit as {other.key!r}, and this one is in °C."
+    why = say("It is the same temperature in another unit as {column}, and this one is in °C.", column=repr(other.key))
     choice = Choice(Channel.TEMPERATURE, "°C")
     is_plain = celsius.name.is_understood and _is_of_a_room(choice, celsius.values)
     if judged.outcome is Outcome.ASKED and is_plain:
         judged = _mapped(celsius, choice, Sureness.INFERRED, why)
-    return judged, _unknown(other, f"It is the same temperature as {celsius.key!r}.", Sureness.INFERRED)
+    return judged, _unknown(
+        other, say("It is the same temperature as {column}.", column=repr(celsius.key)), Sureness.INFERRED
+    )
 
 
 def _ask_dense(columns: dict[str, Column], seen: Sequence[Seen]) -> None:
@@ -194,7 +224,9 @@ def _ask_dense(columns: dict[str, Column], seen: Sequence[Seen]) -> None:
         column = columns[one.key]
         is_bare = column.choice and column.choice.channel is Channel.HUMIDITY and not (one.unit or one.name.is_relative)
         if is_bare and column.choice and min(one.values) <= densest_g_m3:
-            columns[one.key] = _asked(column, f"{_quoted(one)} has no unit, and may be in % or in g/m³: say which.")
+            columns[one.key] = _asked(
+                column, say("{label} has no unit, and may be in % or in g/m³: say which.", label=_quoted(one))
+            )
 
 
 def _ask_mixed(columns: dict[str, Column], seen: Sequence[Seen], rows: Sequence[Row]) -> None:
@@ -204,7 +236,8 @@ def _ask_mixed(columns: dict[str, Column], seen: Sequence[Seen], rows: Sequence[
     senders = any(one.is_sender for one in seen)
     for key, column in columns.items():
         if column.choice and (senders or sum(key in kind for kind in common) > 1):
-            columns[key] = _asked(column, f"{key!r} may be of several sensors in turn: say whether it is of one only.")
+            why = say("{column} may be of several sensors in turn: say whether it is of one only.", column=repr(key))
+            columns[key] = _asked(column, why)
 
 
 def _of_temperature(column: Column) -> list[Choice]:
@@ -218,7 +251,7 @@ def _ask_rivals(columns: dict[str, Column], seen: Sequence[Seen]) -> None:
     for channel in Channel:
         rivals = [one for one in named if channel in {choice.channel for choice in _options(columns[one.key])}]
         for one in rivals if len(rivals) > 1 else ():
-            why = f"{len(rivals)} columns may be the {one.quantity}: say which one is measured at the rack."
+            why = say(_RIVALS[one.quantity], count=len(rivals)) if one.quantity else ""
             columns[one.key] = _asked(columns[one.key], why)
 
 

@@ -67,5 +67,5 @@ class Listening:
     def _first_way(self) -> Way:
         way = self._choose_way(self._port, Heard())
         if way is None:
-            raise ValueError(f"There is no way to listen to {self._port.name}.")
+            raise ValueError(f"There is no way to listen to {self._port.name}.")  # not said
         return way

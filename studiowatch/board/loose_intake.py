@@ -30,6 +30,7 @@ from studiowatch.board.loose_numbers import Field
 from studiowatch.board.mapping import ColumnMapping, Sureness, read_row
 from studiowatch.board.wire import WireFault, WireLine, read_line
 from studiowatch.room.readings import Reading
+from studiowatch.speech.words import say
 
 LONGEST_LOOSE_LINE = 1024  # bytes: far more than a sensor board has to say: assumption
 ROWS_KEPT = 120  # rows that a guess is made from: assumption
@@ -39,7 +40,9 @@ MISFITS = 10  # rows in a row without a mapped column, after which a kept mappin
 SAMPLES = 5  # lines shown with a mapping
 
 _ENDS = re.compile(rb"([\r\n]+)")
-_FAILURE = re.compile(r"(?i)fail|error|could ?n.t|cannot|not (?:found|respond|connect|detect)|timed? ?out|no response")
+_FAILURE = re.compile(
+    r"(?i)fail|error|could ?n.t|cannot|not (?:found|respond|connect|detect)|timed? ?out|no response"  # not said
+)
 _OF_SENSOR = re.compile(r"(?i)sensor|read|temp|hum|\b[a-z]{2,4}[0-9]{2,4}\b")
 
 
@@ -161,7 +164,7 @@ class LooseIntake:
 
     def _take(self, line: bytes, time_ms: int) -> list[BoardEvent]:
         if len(line) > LONGEST_LOOSE_LINE:
-            return [self._refuse(f"The line is longer than {LONGEST_LOOSE_LINE} bytes.", line, time_ms)]
+            return [self._refuse(say("The line is longer than {most} bytes.", most=LONGEST_LOOSE_LINE), line, time_ms)]
         found = read_loose_line(line, self._header)
         if isinstance(found, Unreadable):
             self._noise += 1
@@ -185,7 +188,11 @@ class LooseIntake:
         if self.mapping is None or _has_its_width(row, self.mapping) or self._misfits >= MISFITS:
             return ""
         self._misfits += 1
-        return f"The line has {len(row.fields)} columns; this board sends {len(self.mapping.columns)}."
+        return say(
+            "The line has {found} columns; this board sends {usual}.",
+            found=len(row.fields),
+            usual=len(self.mapping.columns),
+        )
 
     def _hear(self, words: Words, line: bytes, time_ms: int) -> list[BoardEvent]:
         """Take a header, or a complaint about the sensor, from a line of text."""

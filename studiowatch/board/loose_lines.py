@@ -12,6 +12,7 @@ from studiowatch.board.loose_labels import labelled_fields
 from studiowatch.board.loose_numbers import MISSING, NOT_A_NUMBER, Field, Number, read_number
 from studiowatch.board.loose_units import UNIT, read_unit
 from studiowatch.board.loose_words import read_label
+from studiowatch.speech.words import mark, say
 
 MOST_FIELDS = 64  # of one line; more is no sensor board: assumption
 LONGEST_NAME = 40  # characters of a column's name in a header: assumption
@@ -34,12 +35,12 @@ _PRINTABLE = frozenset("\t\r\n°º²³µ℃℉−·äöüÄÖÜßéèêàçåæ�
 
 
 class Style(StrEnum):
-    """How a sketch writes its numbers; the value is said to her."""
+    """How a sketch writes its numbers; the value is said to her by `say`."""
 
     JSON = "JSON"
-    TABLE = "a table with a header"
-    LABELLED = "labelled numbers"
-    COLUMNS = "bare columns"
+    TABLE = mark("a table with a header")
+    LABELLED = mark("labelled numbers")
+    COLUMNS = mark("bare columns")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -75,7 +76,7 @@ def read_loose_line(raw: bytes, header: tuple[str, ...] = ()) -> Row | Words | U
     """Judge one line, without its end, whatever its bytes. `header` names the columns of a row of as many cells."""
     text = decoded(raw).strip("\x00\r\n\t ")
     if printable_share(text) < PRINTABLE_SHARE:
-        return Unreadable(reason="Most bytes are no text: the baud rate is wrong, or the line was damaged.")
+        return Unreadable(reason=say("Most bytes are no text: the baud rate is wrong, or the line was damaged."))
     if fields := json_fields(text):
         return _row(Style.JSON, fields)
     plain = _CLOCK.sub(" ", text)

@@ -11,14 +11,15 @@ from types import MappingProxyType
 
 from studiowatch.board.translate import KELVIN_OFFSET, LIMITS
 from studiowatch.room.readings import Channel
+from studiowatch.speech.words import mark
 
 
 class Dimension(StrEnum):
     """What kind of quantity a unit measures."""
 
     TEMPERATURE = "temperature"
-    HUMIDITY = "relative humidity"
-    SPEED = "air speed"
+    HUMIDITY = "humidity"
+    SPEED = "speed"
     VOLTAGE = "voltage"
     PRESSURE = "pressure"
     NUMBER_DENSITY = "particles"
@@ -70,7 +71,7 @@ _ALL = (
     Unit(name="%", dimension=Dimension.HUMIDITY),
     Unit(name="0.1 %", dimension=Dimension.HUMIDITY, factor=0.1, integers_only=True),
     Unit(name="0.01 %", dimension=Dimension.HUMIDITY, factor=0.01, integers_only=True),
-    Unit(name="fraction", dimension=Dimension.HUMIDITY, factor=100.0),
+    Unit(name=mark("fraction"), dimension=Dimension.HUMIDITY, factor=100.0),
     Unit(name="m/s", dimension=Dimension.SPEED),
     Unit(name="km/h", dimension=Dimension.SPEED, factor=1 / 3.6),  # exact
     Unit(name="mph", dimension=Dimension.SPEED, factor=0.44704),  # m/s, exact: NIST SP 811
@@ -79,8 +80,8 @@ _ALL = (
     Unit(name="mV", dimension=Dimension.VOLTAGE),
     Unit(name="V", dimension=Dimension.VOLTAGE, factor=1000.0),
     # a converter's counts; the supply is an assumption, but a signal shows change at any scale
-    Unit(name="10-bit count at 5 V", dimension=Dimension.VOLTAGE, factor=5000 / 1024, integers_only=True),
-    Unit(name="12-bit count at 3.3 V", dimension=Dimension.VOLTAGE, factor=3300 / 4096, integers_only=True),
+    Unit(name=mark("10-bit count at 5 V"), dimension=Dimension.VOLTAGE, factor=5000 / 1024, integers_only=True),
+    Unit(name=mark("12-bit count at 3.3 V"), dimension=Dimension.VOLTAGE, factor=3300 / 4096, integers_only=True),
     Unit(name="Pa", dimension=Dimension.PRESSURE),
     Unit(name="hPa", dimension=Dimension.PRESSURE, factor=100.0),
     Unit(name="kPa", dimension=Dimension.PRESSURE, factor=1000.0),

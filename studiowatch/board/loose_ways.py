@@ -10,8 +10,9 @@ from studiowatch.board.loose_intake import LooseIntake
 from studiowatch.board.mapping import ColumnMapping
 from studiowatch.board.port import PortSeen
 from studiowatch.board.ways import CHECKED_LINES, ChooseWay, Heard, Way
+from studiowatch.speech.words import mark
 
-UNCHECKED_LINES = "unchecked lines"
+UNCHECKED_LINES = mark("unchecked lines")
 
 
 def every_way(kept: Callable[[PortSeen], ColumnMapping | None]) -> ChooseWay:

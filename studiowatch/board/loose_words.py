@@ -15,12 +15,12 @@ from studiowatch.board.loose_units import OTHER_UNIT, UNIT, read_unit
 class Quantity(StrEnum):
     """What a name can mean. `OTHER` is understood but not used: dew point, battery, clock."""
 
-    TEMPERATURE = "air temperature"
-    HUMIDITY = "relative humidity"
-    AIR = "moving air"
-    SURFACE = "surface temperature"
-    PRESSURE = "air pressure"
-    OTHER = "something not used here"
+    TEMPERATURE = "temperature"
+    HUMIDITY = "humidity"
+    AIR = "air"
+    SURFACE = "surface"
+    PRESSURE = "pressure"
+    OTHER = "other"
 
 
 _T, _H, _A, _S, _P, _O = Quantity
@@ -56,7 +56,7 @@ _WORDS: Mapping[Quantity, frozenset[str]] = {
         minimum maximum outside out cpu mcu core die chip internal heap ram version ver baud port pin status
         relay fan rpm motor servo distance dist abs absolute mixing enthalpy vpd vapor vapour crc checksum
         offset alarm oven kiln fridge freezer boiler radiator heater ph direction dir richtung
-        """
+        """  # not said
     ),
 }
 _INITIALS: Mapping[str, Quantity] = {
@@ -71,7 +71,7 @@ _NEUTRAL = _words(
     the a is of in and at current currently now actual aktuell value val reading read measured sensor sens room
     raum air inside indoor ambient rel relative relativ relativa degree degrees deg dht sht bme bmp aht htu hdc
     si am ds lm mcp data avg mean average corrected calibrated environment env
-    """
+    """  # not said
 )
 _PIECES = re.compile(r"pm ?[0-9]+(?:[._][0-9]+)?|e?co2|[^\W\d_]+|[0-9]+", re.IGNORECASE)
 _CAMEL = re.compile(r"(?<=[a-z])(?=[A-Z])|(?<=[A-Z])(?=[A-Z][a-z]{2})")

@@ -13,6 +13,7 @@ from studiowatch.board.loose_numbers import SENTINELS, Number
 from studiowatch.board.loose_units import CHANNELS, UNITS
 from studiowatch.board.translate import FAULT_RANGE, LIMITS
 from studiowatch.room.readings import Channel, ChannelFault, Reading
+from studiowatch.speech.words import say
 
 FAULT_MISSING = "missing"  # beside the codes of `translate`: the sketch sent no number, or one that stands for none
 POWER_ON_C = 85.0  # °C, what one-wire thermometers report before they have measured: their data sheet, from memory
@@ -32,8 +33,8 @@ class Outcome(StrEnum):
 class Sureness(StrEnum):
     """Where a decision comes from, surest first."""
 
-    BY_HAND = "set by hand"
-    STATED = "stated by the sketch"
+    BY_HAND = "set by hand"  # not said
+    STATED = "stated by the sketch"  # not said
     INFERRED = "inferred"
     OPEN = "open"
 
@@ -55,7 +56,14 @@ class Choice:
         unit = UNITS.get(self.unit)
         if unit is None or self.channel not in CHANNELS[unit.dimension]:
             fitting = [name for name, unit in UNITS.items() if self.channel in CHANNELS[unit.dimension]]
-            raise ValueError(f"The unit {self.unit!r} cannot be of {self.channel}; allowed: {', '.join(fitting)}.")
+            raise ValueError(
+                say(
+                    "The unit {unit} cannot be of {channel}; allowed: {units}.",
+                    unit=repr(self.unit),
+                    channel=self.channel,
+                    units=", ".join(fitting),
+                )
+            )
 
     def read(self, number: Number) -> tuple[float | None, str]:
         """Return the value in the channel's own unit and "", or None and the code of the fault."""
@@ -119,7 +127,11 @@ class ColumnMapping:
         """Return the column `key`. Raises ValueError if there is none."""
         found = next((column for column in self.columns if column.key == key), None)
         if found is None:
-            raise ValueError(f"There is no column {key!r}; there are: {', '.join(self.keys)}.")
+            raise ValueError(
+                say(
+                    "There is no column {column}; there are: {columns}.", column=repr(key), columns=", ".join(self.keys)
+                )
+            )
         return found
 
     def with_column(self, new: Column) -> ColumnMapping:
@@ -137,13 +149,19 @@ class ColumnMapping:
         column = self.column(key)
         others = [other for other, chosen in self.chosen.items() if choice and chosen.channel is choice.channel]
         if choice and others and others != [key]:
-            raise ValueError(f"Column {others[0]!r} already is {choice.channel}: set that one to “not used” first.")
+            raise ValueError(
+                say(
+                    "Column {column} already is {channel}: set that one to “not used” first.",
+                    column=repr(others[0]),
+                    channel=choice.channel,
+                )
+            )
         return self.with_column(
             replace(
                 column,
                 outcome=Outcome.MAPPED if choice else Outcome.UNKNOWN,
                 sureness=Sureness.BY_HAND,
-                why="You set it." if choice else "You set it to “not used”.",
+                why=say("You set it.") if choice else say("You set it to “not used”."),
                 choice=choice,
                 candidates=(),
             )
@@ -164,11 +182,13 @@ class ColumnMapping:
         """
         style, columns = str(plain.get("style")), plain.get("columns")
         if style not in _STYLES or not isinstance(columns, list):
-            raise ValueError("The kept mapping of the board has no style or no list of columns: map the board anew.")
+            raise ValueError(
+                "The kept mapping of the board has no style or no list of columns: map the board anew."  # not said
+            )
         mapping = cls(style=_STYLES[style], columns=tuple(_column_from_plain(column) for column in columns))
         channels = [choice.channel for choice in mapping.chosen.values()]
         if len(set(mapping.keys)) < len(mapping.keys) or len(set(channels)) < len(channels):
-            raise ValueError("The kept mapping names a column or a channel twice: map the board anew.")
+            raise ValueError("The kept mapping names a column or a channel twice: map the board anew.")  # not said
         return mapping
 
 
@@ -197,9 +217,13 @@ def _column_from_plain(plain: Mapping[str, Any]) -> Column:
             candidates=tuple(_choice(one) for one in plain["candidates"]),
         )
     except (AttributeError, KeyError, TypeError, ValueError) as fault:
-        raise ValueError(f"A column of the kept mapping cannot be read ({fault}): map the board anew.") from fault
+        raise ValueError(
+            f"A column of the kept mapping cannot be read ({fault}): map the board anew."  # not said
+        ) from fault
     if (column.choice is not None) != (column.outcome is Outcome.MAPPED):
-        raise ValueError(f"Column {column.key!r} of the kept mapping contradicts itself: map the board anew.")
+        raise ValueError(
+            f"Column {column.key!r} of the kept mapping contradicts itself: map the board anew."  # not said
+        )
     return column
 
 

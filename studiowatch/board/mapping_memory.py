@@ -47,7 +47,7 @@ class MappingMemory:
         except FileNotFoundError:
             return {}
         except (OSError, ValueError) as fault:
-            _LOG.warning("%s tells no columns (%s); she is asked anew.", self._path, fault)
+            _LOG.warning("%s tells no columns (%s); she is asked anew.", self._path, fault)  # not said
             return {}
         return kept if isinstance(kept, dict) else {}
 

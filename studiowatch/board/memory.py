@@ -29,7 +29,7 @@ class BoardMemory:
         except FileNotFoundError:
             return None
         except (OSError, ValueError, TypeError, KeyError) as fault:
-            _LOG.warning("%s tells no board (%s); all ports are tried alike.", self._path, fault)
+            _LOG.warning("%s tells no board (%s); all ports are tried alike.", self._path, fault)  # not said
             return None
 
     def keep(self, board: PortSeen) -> None:
@@ -38,7 +38,7 @@ class BoardMemory:
         try:
             write_kept(self._path, kept)
         except OSError as fault:
-            _LOG.warning("The board cannot be remembered in %s (%s).", self._path, fault)
+            _LOG.warning("The board cannot be remembered in %s (%s).", self._path, fault)  # not said
 
 
 def _number(kept: object) -> int | None:

@@ -10,6 +10,7 @@ from threading import Lock
 from studiowatch.board.events import BoardEvent, LineRefused
 from studiowatch.board.port import PortGone, PortSeen
 from studiowatch.board.wire import LONGEST_LINE, quoted
+from studiowatch.speech.words import say
 
 KEPT_LINES = 200  # the newest that are held for whoever looks
 LONGEST_REST = 4096  # bytes held back of a line that does not end
@@ -82,7 +83,9 @@ class Onlooker:
         """Return the port `name`. Raises `PortGone` if there is none."""
         found = next((one.port for one in self.ports() if one.port.name == name), None)
         if found is None:
-            raise PortGone(f"There is no port {name} any more: plug the board in, or choose another port.")
+            raise PortGone(
+                say("There is no port {port} any more: plug the board in, or choose another port.", port=name)
+            )
         return found
 
     def lines(self) -> tuple[HeardLine, ...]:
@@ -100,12 +103,12 @@ class Onlooker:
     def reads(self, port: PortSeen, format_name: str, baud: int) -> None:
         """Take note that what comes on `port` makes sense."""
         with self._lock:
-            self._found[port.name] = PortFound(port=port, is_read=True, format=format_name, baud=baud)
+            self._found[port.name] = PortFound(port=port, is_read=True, format=say(format_name), baud=baud)
 
     def tries(self, port: PortSeen, format_name: str, baud: int) -> None:
         """Take note that `port` is listened to."""
         with self._lock:
-            self._found[port.name] = PortFound(port=port, is_tried=True, format=format_name, baud=baud)
+            self._found[port.name] = PortFound(port=port, is_tried=True, format=say(format_name), baud=baud)
 
     def gave_up(self, port: PortSeen, reason: str) -> None:
         """Take note of why `port` is not read, or not any more."""

@@ -14,6 +14,8 @@ from typing import Protocol
 import serial
 from serial.tools import list_ports
 
+from studiowatch.speech.words import say
+
 BAUD = 9600  # bits/s, 8N1: the wire format
 READ_TIMEOUT_S = 1.0  # longest that a read holds the reader's thread
 WRITE_TIMEOUT_S = 1.0  # a board that takes no bytes is treated as gone
@@ -162,19 +164,19 @@ class SerialPort:
         try:
             yield
         except (OSError, TypeError) as fault:
-            raise PortGone(f"The board on {self._name} vanished: push its USB plug home.") from fault
+            raise PortGone(say("The board on {port} vanished: push its USB plug home.", port=self._name)) from fault
 
 
 def _opening_fault(name: str, fault: OSError | ValueError) -> PortFault:
     number = getattr(fault, "errno", None)
     text = str(fault)
     if number in _ABSENT or "FileNotFoundError" in text:
-        return PortGone(f"There is no port {name}: plug the board in, or choose another port.")
+        return PortGone(say("There is no port {port}: plug the board in, or choose another port.", port=name))
     if number in _TAKEN or (sys.platform == "win32" and "PermissionError" in text):
-        return PortRefused(f"The port {name} is in use by another program: close that program.")
+        return PortRefused(say("The port {port} is in use by another program: close that program.", port=name))
     if number in {errno.EACCES, errno.EPERM}:
         return PortRefused(_permission_sentence(name))
-    return PortRefused(f"The port {name} cannot be opened as a serial port: choose another port.")
+    return PortRefused(say("The port {port} cannot be opened as a serial port: choose another port.", port=name))
 
 
 def _permission_sentence(name: str) -> str:
@@ -184,9 +186,14 @@ def _permission_sentence(name: str) -> str:
         group = path.group()
         shares = bool(path.stat().st_mode & stat.S_IWGRP)
     except (OSError, KeyError, NotImplementedError):
-        return f"You may not open the port {name}: ask whoever looks after this computer for permission."
+        return say("You may not open the port {port}: ask whoever looks after this computer for permission.", port=name)
     if shares and group not in _GROUPS_OF_SYSTEM:
-        how = f"join its group {group} (sudo usermod -aG {group} $USER), then log out and in again"
-    else:
-        how = f"allow it until the board is unplugged (sudo chmod a+rw {name})"
-    return f"You may not open the port {name}: {how}."
+        return say(
+            "You may not open the port {port}: join its group {group} (sudo usermod -aG {group} $USER), "
+            "then log out and in again.",
+            port=name,
+            group=group,
+        )
+    return say(
+        "You may not open the port {port}: allow it until the board is unplugged (sudo chmod a+rw {port}).", port=name
+    )

@@ -25,6 +25,7 @@ from studiowatch.board.port import (
 from studiowatch.board.search import Search, Turn
 from studiowatch.board.telling import Telling
 from studiowatch.board.ways import ChooseWay, LineIntake, Way, checked_lines_only
+from studiowatch.speech.words import mark, say
 
 LOOK_EVERY_S = 1.0  # how often the ports are listed while no board is heard, or while somebody looks on
 TRY_S = 5.0  # a port is listened to for so long at first: a board that opening restarts says hello within 3 s
@@ -35,7 +36,7 @@ HELLO_PLEASE = b"?"  # the wire format: the board says hello when the host sends
 
 _LOG = logging.getLogger(__name__)
 
-NO_BOARD = "No board was found: push its USB plug home."
+NO_BOARD = mark("No board was found: push its USB plug home.")
 
 
 class Reader:
@@ -124,7 +125,7 @@ class Reader:
         """
         understood = self._understood
         if understood is None or self._port is None:
-            raise PortGone(NO_BOARD)
+            raise PortGone(say(NO_BOARD))
         self._accepted = mapping
         self._keep_mapping(understood[0], mapping)
 
@@ -157,14 +158,14 @@ class Reader:
             port.cancel()
         self._thread.join(STOP_WITHIN_S)
         if self._thread.is_alive():
-            raise RuntimeError(f"The board's reader did not stop within {STOP_WITHIN_S:g} s.")
+            raise RuntimeError(f"The board's reader did not stop within {STOP_WITHIN_S:g} s.")  # not said
 
     def _run(self) -> None:
         while not self._stopping.is_set():
             try:
                 self._attend()
             except Exception:  # noqa: BLE001 - top of the thread: a listener that fails does not end the watch
-                _LOG.exception("The loss of the board could not be told.")
+                _LOG.exception("The loss of the board could not be told.")  # not said
             if not self._search.is_called_away:
                 self._wait(self._look_every_s)
 
@@ -177,8 +178,8 @@ class Reader:
         except PortRefused as fault:
             self._telling.lost(str(fault))
         except Exception as bug:  # noqa: BLE001 - top of the thread: told, and the board is read on
-            _LOG.exception("The reader failed.")
-            self._telling.lost(f"The board's reader failed and starts again ({bug!r}).")
+            _LOG.exception("The reader failed.")  # not said
+            self._telling.lost(say("The board's reader failed and starts again ({fault}).", fault=repr(bug)))
 
     def _try_all(self) -> None:
         """Give every port that may be the board's its turn; return when none is, another port came, or at a stop.
@@ -203,8 +204,8 @@ class Reader:
             reasons += [reason] if turn.is_likely else []
         self._try_s = min(2 * self._try_s, LONGEST_TRY_S)
         if not reasons:
-            raise PortGone(NO_BOARD)
-        self._telling.lost(" ".join(["No board answers.", *reasons] if len(reasons) > 1 else reasons))
+            raise PortGone(say(NO_BOARD))
+        self._telling.lost(" ".join([say("No board answers."), *reasons] if len(reasons) > 1 else reasons))
 
     def _try(self, turn: Turn) -> str:
         """Read a port, or return why it is not the board's. Raises `PortFault` as `_try_all` does."""
@@ -215,9 +216,10 @@ class Reader:
             if self._telling.is_open or (turn.is_alone and turn.is_likely):
                 raise
             return str(fault)
-        is_left = self._search.is_rechosen
         reason = (
-            f"{turn.port.name} {'was left: you chose another port' if is_left else 'sends nothing that can be read'}."
+            say("{port} was left: you chose another port.", port=turn.port.name)
+            if self._search.is_rechosen
+            else say("{port} sends nothing that can be read.", port=turn.port.name)
         )
         self.onlooker.gave_up(turn.port, reason)
         return reason
@@ -235,7 +237,7 @@ class Reader:
                 if turn.is_foremost:
                     self._telling.opened(turn.port.name)
                 elif turn.is_alone:
-                    self._telling.lost(NO_BOARD, once="gone")
+                    self._telling.lost(say(NO_BOARD), once="gone")
                 listening.intake.reopened()
                 device.write(HELLO_PLEASE)
                 way = self._read(device, turn, listening)
@@ -262,7 +264,7 @@ class Reader:
             self._lookout.look_if_due()
             self.onlooker.listed(self._lookout.seen)
             if is_listed and not self._lookout.sees(port):
-                raise PortGone(f"The board on {port.name} vanished: push its USB plug home.")
+                raise PortGone(say("The board on {port} vanished: push its USB plug home.", port=port.name))
             if listening.is_understood:
                 continue
             if self._search.is_called_away:

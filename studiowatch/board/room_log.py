@@ -27,8 +27,10 @@ from studiowatch.board.room_log_rows import (
     RowRepeated,
     RowTaken,
     log_events,
+    same_time,
 )
 from studiowatch.room.readings import Reading
+from studiowatch.speech.words import mark, say
 
 __all__ = ["LogForm", "RoomLog", "RoomLogFaults", "RoomRow", "log_text", "open_room_log", "read_room_log"]
 
@@ -36,12 +38,15 @@ SHOWN_OF_A_KIND = 5  # faults of one kind told one by one
 SHOWN_SENTENCES = 50  # of faults or notes of one log; the rest are counted
 _PLAIN = LogForm()
 _OTHER_FILES = (
-    # first bytes, what the file is, what to do; RFC 1952 section 2.3.1, Unicode 15 section 2.6 table 2-4
-    (b"\x1f\x8b", "packed with gzip", "unpack it first"),
-    (b"PK\x03\x04", "a ZIP archive or a spreadsheet", "save the sheet as CSV in UTF-8"),
-    (b"\xff\xfe", "text in UTF-16", "save it as UTF-8"),
-    (b"\xfe\xff", "text in UTF-16", "save it as UTF-8"),
-    (b"\x00\x00\xfe\xff", "text in UTF-32", "save it as UTF-8"),
+    # first bytes, and what to say of such a file; RFC 1952 section 2.3.1, Unicode 15 section 2.6 table 2-4
+    (b"\x1f\x8b", mark("{origin} is packed with gzip, which is no room log; unpack it first.")),
+    (
+        b"PK\x03\x04",
+        mark("{origin} is a ZIP archive or a spreadsheet, which is no room log; save the sheet as CSV in UTF-8."),
+    ),
+    (b"\xff\xfe", mark("{origin} is text in UTF-16, which is no room log; save it as UTF-8.")),
+    (b"\xfe\xff", mark("{origin} is text in UTF-16, which is no room log; save it as UTF-8.")),
+    (b"\x00\x00\xfe\xff", mark("{origin} is text in UTF-32, which is no room log; save it as UTF-8.")),
 )
 
 
@@ -88,11 +93,12 @@ def log_text(file: BufferedReader, origin: str) -> Iterator[TextIO]:
         If its first bytes are those of something else.
     """
     start = file.peek(4)[:4]
-    for mark, what, remedy in _OTHER_FILES:
-        if start.startswith(mark):
-            raise RoomLogFaults((f"{origin} is {what}, which is no room log; {remedy}.",))
+    for first, sentence in _OTHER_FILES:
+        if start.startswith(first):
+            raise RoomLogFaults((say(sentence, origin=origin),))
     if 0 in start:
-        raise RoomLogFaults((f"{origin} begins with zero bytes, so it is no text in UTF-8; save it as UTF-8.",))
+        sentence = say("{origin} begins with zero bytes, so it is no text in UTF-8; save it as UTF-8.", origin=origin)
+        raise RoomLogFaults((sentence,))
     text = io.TextIOWrapper(file, encoding="utf-8-sig", errors="backslashreplace", newline="")
     try:
         yield text
@@ -125,17 +131,21 @@ def read_room_log(lines: Iterable[str], origin: str, form: LogForm = _PLAIN) -> 
             case RowTaken():
                 rows.append(event.row)
             case RowRefused():
-                faults.append((f"{origin}, line {event.line}: {event.clause}", event.kind))
+                faults.append((_of_line(origin, event.line, event.clause), event.kind))
             case HeaderRefused():
-                faults.append((f"{origin}, line 1: {event.clause}", None))
+                faults.append((_of_line(origin, 1, event.clause), None))
             case RowRepeated():
-                clause = f"time {event.time} is the same as in line {event.first_line}; leave one of the two rows."
-                faults.append((f"{origin}, line {event.line}: {clause}", FaultKind.SAME_TIME))
+                clause = same_time(event.time, event.first_line)
+                faults.append((_of_line(origin, event.line, clause), FaultKind.SAME_TIME))
             case Remark():
-                notes.append(f"{origin}{', ' if event.sentence.startswith('line ') else ': '}{event.sentence}")
+                notes.append(f"{origin}{', ' if event.is_of_line else ': '}{event.sentence}")
     if faults:
-        raise RoomLogFaults(_first_sentences(list(_few_of_each(faults)), "more faults"))
-    return RoomLog(origin=origin, rows=tuple(rows), notes=_first_sentences(notes, "more notes"))
+        raise RoomLogFaults(_first_sentences(list(_few_of_each(faults)), mark("… and {count} more faults.")))
+    return RoomLog(origin=origin, rows=tuple(rows), notes=_first_sentences(notes, mark("… and {count} more notes.")))
+
+
+def _of_line(origin: str, line: int, clause: str) -> str:
+    return say("{origin}, line {line}: {clause}", origin=origin, line=line, clause=clause)
 
 
 def _few_of_each(faults: Sequence[tuple[str, FaultKind | None]]) -> Iterator[str]:
@@ -148,10 +158,15 @@ def _few_of_each(faults: Sequence[tuple[str, FaultKind | None]]) -> Iterator[str
             yield sentence
     for kind, count in seen.items():
         if count > SHOWN_OF_A_KIND:
-            yield f"… and {count - SHOWN_OF_A_KIND} more with the same fault ({kind.value}), {count} in all."
+            yield say(
+                "… and {more} more with the same fault ({kind}), {count} in all.",
+                more=count - SHOWN_OF_A_KIND,
+                kind=say(kind.value),
+                count=count,
+            )
 
 
 def _first_sentences(sentences: Sequence[str], rest: str) -> tuple[str, ...]:
     if len(sentences) <= SHOWN_SENTENCES:
         return tuple(sentences)
-    return (*sentences[:SHOWN_SENTENCES], f"… and {len(sentences) - SHOWN_SENTENCES} {rest}.")
+    return (*sentences[:SHOWN_SENTENCES], say(rest, count=len(sentences) - SHOWN_SENTENCES))

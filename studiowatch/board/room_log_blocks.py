@@ -95,7 +95,7 @@ class _Blocks:
                 for record in records:
                     yield from self._rows.record(record)
                 continue
-            yield from (Remark(sentence=sentence) for sentence in self._absorbed(block, records))
+            yield from (Remark(sentence=sentence, is_of_line=True) for sentence in self._absorbed(block, records))
             yield block
         yield from self._rows.end()
 

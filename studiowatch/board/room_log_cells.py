@@ -10,6 +10,7 @@ from types import MappingProxyType
 
 from studiowatch.board.translate import KELVIN_OFFSET, LIMITS
 from studiowatch.room.readings import Channel
+from studiowatch.speech.words import mark, say
 
 _NUMBER = re.compile(r"[-+]?[0-9]{1,20}(?:\.[0-9]{0,20})?(?:[eE][-+]?[0-9]{1,2})?")
 _CONVERTED_DECIMALS = 4  # finer than any sensor of a room reads, and free of the conversion's own rounding
@@ -18,16 +19,16 @@ _CONVERTED_DECIMALS = 4  # finer than any sensor of a room reads, and free of th
 class FaultKind(StrEnum):
     """Why a row is refused, as a summary counts it."""
 
-    CSV = "no CSV"
-    CELLS = "wrong number of cells"
-    TIME = "time that cannot be read"
-    NIGHT = "local time that is missing or comes twice that night"
-    ORDER = "time before that of an earlier row"
-    SAME_TIME = "another reading at the same time"
-    NUMBER = "no number"
-    UNIT = "another unit"
-    RANGE = "out of range"
-    COVER = "cover that is neither 0 nor 1"
+    CSV = mark("no CSV")
+    CELLS = mark("wrong number of cells")
+    TIME = mark("time that cannot be read")
+    NIGHT = mark("local time that is missing or comes twice that night")
+    ORDER = mark("time before that of an earlier row")
+    SAME_TIME = mark("another reading at the same time")
+    NUMBER = mark("no number")
+    UNIT = mark("another unit")
+    RANGE = mark("out of range")
+    COVER = mark("cover that is neither 0 nor 1")
 
 
 class CellFault(Exception):  # noqa: N818 - a fault of the file, not of the program
@@ -52,8 +53,8 @@ _SLIPS = {
         _Slip(lambda value: 50 < value <= 120, "°F"),  # noqa: PLR2004 - 10 to 49 °C written in °F
         _Slip(lambda value: 250 <= value <= 330, "K"),  # noqa: PLR2004 - -23 to 57 °C written in K
     ),
-    Channel.HUMIDITY: (_Slip(lambda value: 0 < value <= 1, "a fraction of 1"),),
-    Channel.AIR_SPEED: (_Slip(lambda value: value > 15, "ft/min, cm/s or mV"),),  # noqa: PLR2004 - a gale, m/s
+    Channel.HUMIDITY: (_Slip(lambda value: 0 < value <= 1, mark("a fraction of 1")),),
+    Channel.AIR_SPEED: (_Slip(lambda value: value > 15, mark("ft/min, cm/s or mV")),),  # noqa: PLR2004 - a gale, m/s
     Channel.PRESSURE: (
         _Slip(lambda value: 300 <= value <= 1100, "hPa"),  # noqa: PLR2004 - the span of LIMITS in hPa
         _Slip(lambda value: 30 <= value <= 110, "kPa"),  # noqa: PLR2004 - the span of LIMITS in kPa
@@ -118,11 +119,20 @@ def read_value(column: str, text: str, *, decimal_comma: bool = False) -> float 
     limits = LIMITS[channel]
     admitted = limits.admit(value)
     if admitted is None:
-        shown = f"{column} {text}" if column == channel else f"{column} {text} is {value:g} {_UNITS[channel]}, which"
-        raise CellFault(
-            FaultKind.RANGE,
-            f"{shown} is outside {_allowed(channel)}; correct it, or leave the cell empty if it was not measured.",
-        )
+        given = {"column": column, "text": text, "range": _allowed(channel)}
+        if column == channel:
+            clause = say(
+                "{column} {text} is outside {range}; correct it, or leave the cell empty if it was not measured.",
+                **given,
+            )
+        else:
+            clause = say(
+                "{column} {text} is {value}, which is outside {range}; correct it, or leave the cell empty if it was "
+                "not measured.",
+                **given,
+                value=f"{value:g} {_UNITS[channel]}",
+            )
+        raise CellFault(FaultKind.RANGE, clause)
     return admitted
 
 
@@ -130,7 +140,7 @@ def read_cover(text: str) -> bool | None:
     """Return whether the piece was covered, None if the cell is empty. Raises `CellFault`."""
     if text in {"0", "1", ""}:
         return text == "1" if text else None
-    raise CellFault(FaultKind.COVER, f'cover "{text}" must be 1 (covered), 0 (not covered) or empty.')
+    raise CellFault(FaultKind.COVER, say('cover "{text}" must be 1 (covered), 0 (not covered) or empty.', text=text))
 
 
 def read_number(column: str, text: str, *, decimal_comma: bool = False) -> float:
@@ -143,11 +153,19 @@ def read_number(column: str, text: str, *, decimal_comma: bool = False) -> float
             return float(pointed)
         raise CellFault(
             FaultKind.NUMBER,
-            f'{column} "{text}" has a decimal comma; write a point, or put semicolons between the cells.',
+            say(
+                '{column} "{text}" has a decimal comma; write a point, or put semicolons between the cells.',
+                column=column,
+                text=text,
+            ),
         )
     raise CellFault(
         FaultKind.NUMBER,
-        f'{column} "{text}" is no number; write digits with a decimal point, or leave the cell empty.',
+        say(
+            '{column} "{text}" is no number; write digits with a decimal point, or leave the cell empty.',
+            column=column,
+            text=text,
+        ),
     )
 
 
@@ -161,11 +179,19 @@ def _refuse_slip(channel: Channel, text: str, value: float) -> None:
         if slip.looks_wrong(value):
             raise CellFault(
                 FaultKind.UNIT,
-                f"{channel.value} {text} looks like {slip.unit}; write it in {_UNITS[channel]} ({_allowed(channel)}), "
-                "or leave the cell empty if it is a fault of the sensor.",
+                say(
+                    "{column} {text} looks like {other}; write it in {unit} ({range}), or leave the cell empty if it "
+                    "is a fault of the sensor.",
+                    column=channel.value,
+                    text=text,
+                    other=say(slip.unit),
+                    unit=_UNITS[channel],
+                    range=_allowed(channel),
+                ),
             )
 
 
 def _allowed(channel: Channel) -> str:
     limits = LIMITS[channel]
-    return f"{limits.low:,g} to {limits.high:,g} {_UNITS[channel]}".replace(",", " ")
+    low, high = (f"{end:,g}".replace(",", " ") for end in (limits.low, limits.high))
+    return say("{low} to {high} {unit}", low=low, high=high, unit=_UNITS[channel])

@@ -9,6 +9,8 @@ from dataclasses import dataclass, field
 import numpy as np
 from numpy.typing import NDArray
 
+from studiowatch.speech.words import say
+
 GAP_STEPS = 5  # a step this many times the usual one is a gap: assumption
 BLOCK = 60  # steps that are judged together, by their median and that of the block before
 
@@ -72,4 +74,6 @@ class GapFinder:
 
 
 def _sentence(line: int, step_ms: int) -> str:
-    return f"line {line}: no reading for {step_ms / 60_000:.4g} min before this row."
+    return say(
+        "line {line}: no reading for {minutes} min before this row.", line=line, minutes=f"{step_ms / 60_000:.4g}"
+    )

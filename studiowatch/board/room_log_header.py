@@ -11,6 +11,7 @@ from functools import partial
 from studiowatch.board.room_log_cells import VALUE_COLUMNS, channel_of, read_value
 from studiowatch.board.room_log_times import TIME_COLUMNS, ReadTime, time_reader
 from studiowatch.room.readings import Channel
+from studiowatch.speech.words import say
 
 COVER_COLUMN = "cover"
 CLIMATE = (Channel.TEMPERATURE, Channel.HUMIDITY)
@@ -70,13 +71,19 @@ def header_faults(record: Sequence[str], form: LogForm) -> Iterator[str]:
     """Yield a clause for each thing that is wrong with a header."""
     own, names = _own(record), names_of(record, form)
     for wanted in sorted(set(form.columns) - set(own)):
-        yield f'there is no column "{wanted}" to map; the columns are {", ".join(own)}.'
+        yield say(
+            'there is no column "{column}" to map; the columns are {columns}.', column=wanted, columns=", ".join(own)
+        )
     for wanted in sorted(set(form.columns.values()) - {*TIME_COLUMNS, *VALUE_COLUMNS, COVER_COLUMN}):
-        yield f'"{wanted}" is no name to map to; there are {", ".join((*TIME_COLUMNS, *VALUE_COLUMNS, COVER_COLUMN))}.'
+        yield say(
+            '"{column}" is no name to map to; there are {columns}.',
+            column=wanted,
+            columns=", ".join((*TIME_COLUMNS, *VALUE_COLUMNS, COVER_COLUMN)),
+        )
     for name in sorted({name for name in names if names.count(name) > 1}):
-        yield f'the column "{name}" is there {names.count(name)} times; leave one.'
+        yield say('the column "{column}" is there {count} times; leave one.', column=name, count=names.count(name))
     if sum(name in TIME_COLUMNS for name in names) != 1:
-        yield "there must be one column of time: time (ISO 8601 with zone) or time_unix (s)."
+        yield say("there must be one column of time: time (ISO 8601 with zone) or time_unix (s).")
     yield from _channel_faults(names, form)
 
 
@@ -111,11 +118,15 @@ def _channel_faults(names: Sequence[str], form: LogForm) -> Iterator[str]:
     there = Counter(channel for name in names if (channel := channel_of(name)) is not None)
     for channel, count in there.items():
         if count > 1 and names.count(channel) <= 1:
-            yield f'the column "{channel}" is there in {count} units; leave one.'
+            yield say('the column "{column}" is there in {count} units; leave one.', column=channel, count=count)
     if form.needed:
         for channel in form.needed:
             if channel not in there:
-                yield f'the column "{channel}" is missing; if it was not measured, add it with empty cells.'
+                yield say(
+                    'the column "{column}" is missing; if it was not measured, add it with empty cells.', column=channel
+                )
     elif not there:
-        there_may_be = ", ".join(VALUE_COLUMNS)
-        yield f"there is no column of values; there may be {there_may_be}: map the log's own with --columns."
+        yield say(
+            "there is no column of values; there may be {columns}: map the log's own with --columns.",
+            columns=", ".join(VALUE_COLUMNS),
+        )

@@ -15,6 +15,7 @@ from studiowatch.board.room_log_cells import CellFault, FaultKind, read_cover
 from studiowatch.board.room_log_gaps import GapFinder
 from studiowatch.board.room_log_header import Layout, LogForm, header_faults, layout_of, names_of, separator_of, unused
 from studiowatch.room.readings import Channel, Reading
+from studiowatch.speech.words import say
 
 T = TypeVar("T")
 
@@ -62,9 +63,16 @@ class HeaderRefused:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Remark:
-    """Something to know that is no fault: a sentence without the log's name."""
+    """Something to know that is no fault: a sentence without the log's name.
+
+    Attributes
+    ----------
+    is_of_line : bool
+        Whether it begins with the line that it is about.
+    """
 
     sentence: str
+    is_of_line: bool = False
 
 
 LogEvent = RowTaken | RowRepeated | RowRefused | HeaderRefused | Remark
@@ -128,20 +136,20 @@ def opened(lines: Iterable[str], form: LogForm) -> Opened:
     table = csv.reader(chain([first] if first else [], lines), strict=True, delimiter=separator)
     header = next(_records(table), None)
     if header is None:
-        clause = "the log is empty; its first line must be a header with the columns' names."
+        clause = say("the log is empty; its first line must be a header with the columns' names.")
         return Opened(events=(HeaderRefused(clause=clause),), layout=None, table=table)
     clauses = [header.clause] if isinstance(header, RowRefused) else list(header_faults(header[1], form))
     if clauses or isinstance(header, RowRefused):
         return Opened(events=tuple(HeaderRefused(clause=clause) for clause in clauses), layout=None, table=table)
     names = names_of(header[1], form)
     left = unused(names)
-    told = (Remark(sentence=f"these columns are not used: {', '.join(left)}."),) if left else ()
+    told = (Remark(sentence=say("these columns are not used: {columns}.", columns=", ".join(left))),) if left else ()
     return Opened(events=told, layout=layout_of(names, form, decimal_comma=separator != ","), table=table)
 
 
 def not_csv(line: int, broken: csv.Error) -> RowRefused:
     """Return the fault of a record that is no CSV."""
-    clause = f"this is no CSV ({broken}); put quotes around the whole cell or leave them out."
+    clause = say("this is no CSV ({fault}); put quotes around the whole cell or leave them out.", fault=broken)
     return RowRefused(line=line, kind=FaultKind.CSV, clause=clause)
 
 
@@ -200,14 +208,14 @@ class RowPass:
 
     def end(self) -> Iterator[LogEvent]:
         """Yield what is left to say after the last record."""
-        yield from (Remark(sentence=sentence) for sentence in self._gaps.judge())
+        yield from (Remark(sentence=sentence, is_of_line=True) for sentence in self._gaps.judge())
         if not self._any:
-            yield Remark(sentence="the log has a header and no rows.")
+            yield Remark(sentence=say("the log has a header and no rows."))
 
     def _row(self, line: int, cells: list[str]) -> Iterator[LogEvent]:
         layout = self._layout
         if len(cells) != layout.width:
-            clause = f"the row has {len(cells)} cells; the header has {layout.width}."
+            clause = say("the row has {found} cells; the header has {usual}.", found=len(cells), usual=layout.width)
             yield RowRefused(line=line, kind=FaultKind.CELLS, clause=clause)
             return
         faults: list[RowRefused] = []
@@ -229,27 +237,34 @@ class RowPass:
             yield from self._in_order(line, written, row, time[1], good=not faults)
 
     def _in_order(self, line: int, written: str, row: RoomRow, doubt: str, *, good: bool) -> Iterator[LogEvent]:
-        last, before = self._last, f"line {self._last_line}"
+        last = self._last
         if last is not None and row.reading.time_ms < last.reading.time_ms:
-            clause = f"time {written} is before that in {before}; sort the rows by time."
+            clause = say(
+                "time {time} is before that in line {line}; sort the rows by time.", time=written, line=self._last_line
+            )
             yield RowRefused(line=line, kind=FaultKind.ORDER, clause=clause)
             return
         if last is not None and row.reading.time_ms == last.reading.time_ms:
             if good and row == last:
                 yield RowRepeated(line=line, first_line=self._last_line, time=written)
                 return
-            clause = f"time {written} is the same as in {before}; leave one of the two rows."
+            clause = same_time(written, self._last_line)
             yield RowRefused(line=line, kind=FaultKind.SAME_TIME, clause=clause)
             return
         if doubt and doubt[-6:] != self._doubt[-6:]:  # once for each run of such times, not for each of them
-            yield Remark(sentence=f"line {line}: {doubt}.")
+            yield Remark(sentence=say("line {line}: {doubt}.", line=line, doubt=doubt), is_of_line=True)
         self._doubt = doubt
         if last is not None:
             gaps = self._gaps.take(line, row.reading.time_ms - last.reading.time_ms)
-            yield from (Remark(sentence=sentence) for sentence in gaps)
+            yield from (Remark(sentence=sentence, is_of_line=True) for sentence in gaps)
         self._last, self._last_line = row, line
         if good:
             yield RowTaken(line=line, row=row)
+
+
+def same_time(time: str, line: int) -> str:
+    """Return the clause on a row whose time, as written, an earlier `line` has too."""
+    return say("time {time} is the same as in line {line}; leave one of the two rows.", time=time, line=line)
 
 
 def _try(faults: list[RowRefused], line: int, read: Callable[[], T]) -> T | None:

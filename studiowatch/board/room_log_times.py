@@ -11,12 +11,14 @@ import numpy as np
 from numpy.typing import NDArray
 
 from studiowatch.board.room_log_cells import CellFault, FaultKind, read_number
+from studiowatch.speech.words import mark, say
 
 FIRST_TIME_S = 946_684_800  # 2000-01-01T00:00:00Z: no room log is older
 LAST_TIME_S = 4_102_444_800  # 2100-01-01T00:00:00Z
-TIME_ALLOWED = "2000-01-01 to 2100-01-01"
 TIME_COLUMNS = ("time", "time_unix", "time_unix_ms")
 
+_FIRST = mark("times from {text} on come twice that night in {zone}; by their order the first")
+_SECOND = mark("times from {text} on come twice that night in {zone}; by their order the second")
 _HOUR = timedelta(hours=1)
 _EPOCH = datetime(1970, 1, 1, tzinfo=UTC)
 
@@ -53,7 +55,11 @@ def time_reader(column: str, zone: tzinfo | None, form: str | None) -> ReadTime:
         if zone is None:
             raise CellFault(
                 FaultKind.TIME,
-                f'time "{text}" has no zone; write Z for UTC, or the offset, such as +01:00, or give the log\'s zone.',
+                say(
+                    'time "{text}" has no zone; write Z for UTC, or the offset, such as +01:00, '
+                    "or give the log's zone.",
+                    text=text,
+                ),
             )
         settled, doubt = _in_zone(text, moment, zone, before_ms)
         return _within(column, text, settled.timestamp()), doubt
@@ -87,7 +93,7 @@ def _since_1970(column: str, per_unit: float) -> ReadTime:
 
 def _refuse_empty(column: str, text: str) -> None:
     if not text:
-        raise CellFault(FaultKind.TIME, f"{column} is empty; every row needs its time.")
+        raise CellFault(FaultKind.TIME, say("{column} is empty; every row needs its time.", column=column))
 
 
 def _within(column: str, text: str, time_s: float) -> int:
@@ -95,16 +101,21 @@ def _within(column: str, text: str, time_s: float) -> int:
         return round(time_s * 1000)
     if column == "time_unix" and FIRST_TIME_S <= time_s / 1000 < LAST_TIME_S:
         raise CellFault(
-            FaultKind.UNIT, f"time_unix {text} looks like milliseconds; write it in seconds, or call it time_unix_ms."
+            FaultKind.UNIT,
+            say("time_unix {text} looks like milliseconds; write it in seconds, or call it time_unix_ms.", text=text),
         )
-    raise CellFault(FaultKind.TIME, f"{column} {text} is outside {TIME_ALLOWED}.")
+    raise CellFault(
+        FaultKind.TIME, say("{column} {text} is outside 2000-01-01 to 2100-01-01.", column=column, text=text)
+    )
 
 
 def _iso(text: str) -> datetime:
     try:
         return datetime.fromisoformat(text)
     except ValueError:
-        raise CellFault(FaultKind.TIME, f'time "{text}" is no ISO 8601 time such as 2026-03-02T09:00:00Z.') from None
+        raise CellFault(
+            FaultKind.TIME, say('time "{text}" is no ISO 8601 time such as 2026-03-02T09:00:00Z.', text=text)
+        ) from None
 
 
 def _formed(form: str) -> Callable[[str], datetime]:
@@ -112,7 +123,9 @@ def _formed(form: str) -> Callable[[str], datetime]:
         try:
             return datetime.strptime(text, form)  # noqa: DTZ007 - the zone is told by the caller
         except (ValueError, re.error):  # the latter from a form that names one thing twice
-            raise CellFault(FaultKind.TIME, f'time "{text}" is not written as {form}.') from None
+            raise CellFault(
+                FaultKind.TIME, say('time "{text}" is not written as {form}.', text=text, form=form)
+            ) from None
 
     return parse
 
@@ -126,21 +139,27 @@ def _in_zone(text: str, local: datetime, zone: tzinfo, before_ms: int | None) ->
     if ahead < behind:
         raise CellFault(
             FaultKind.NIGHT,
-            f'time "{text}" is not there in {zone}: that night the clock went forward past it; write the offset.',
+            say(
+                'time "{text}" is not there in {zone}: that night the clock went forward past it; write the offset.',
+                text=text,
+                zone=zone,
+            ),
         )
-    choices = f"{_offset(ahead)} or {_offset(behind)}"
     since = None if before_ms is None else first.timestamp() - before_ms / 1000
     if since is None or since > _HOUR.total_seconds():
         raise CellFault(
             FaultKind.NIGHT,
-            f'time "{text}" comes twice that night in {zone}, and no row of the hour before tells which it is; '
-            f"write the offset, {choices}.",
+            say(
+                'time "{text}" comes twice that night in {zone}, and no row of the hour before tells which it is; '
+                "write the offset, {first} or {second}.",
+                text=text,
+                zone=zone,
+                first=_offset(ahead),
+                second=_offset(behind),
+            ),
         )
-    chosen, which, offset = (first, "first", ahead) if since > 0 else (second, "second", behind)
-    return (
-        chosen,
-        f"times from {text} on come twice that night in {zone}; by their order the {which}, {_offset(offset)}",
-    )
+    settled, sentence, offset = (first, _FIRST, ahead) if since > 0 else (second, _SECOND, behind)
+    return settled, f"{say(sentence, text=text, zone=zone)}, {_offset(offset)}"
 
 
 def _offset(offset: timedelta) -> str:

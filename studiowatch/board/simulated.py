@@ -13,8 +13,9 @@ from studiowatch.board.port import BAUD, PortGone
 from studiowatch.board.simulated_room import RoomMoment, SimulatedRoom
 from studiowatch.board.wire import Kind, encode
 from studiowatch.room.readings import Reading
+from studiowatch.speech.words import say
 
-SIMULATED_NAME = "simulated board"
+SIMULATED_NAME = "simulated board"  # not said: the name of a port
 PERIOD_MS = 1000  # one data line a second: the wire format's usual pace
 HELLO_EVERY = 60  # lines: the wire format
 HUMIDITY_TURNS_S = 20.0  # how fast `set_humidity` takes hold, time constant
@@ -92,10 +93,10 @@ class SimulatedPort:
 
     def open(self, name: str, baud: int = BAUD) -> SimulatedPort:
         """Open the port, which starts the board again, as opening does to many boards. Raises `PortGone`."""
-        del baud
+        del name, baud
         with self._changed:
             if not self._plugged:
-                raise PortGone(f"The {name} is unplugged: plug it in again.")
+                raise PortGone(say("The simulated board is unplugged: plug it in again."))
             self._start()
         return self
 
@@ -108,7 +109,7 @@ class SimulatedPort:
                 self._changed.wait_for(self._interrupted, self._until_due_s(timeout_s))
             self._cancelled = False
             if not self._plugged:
-                raise PortGone("The simulated board was unplugged: plug it in again.")
+                raise PortGone(say("The simulated board was unplugged: plug it in again."))
             data = self._waiting + b"".join(self._due_lines())
             self._waiting = b""
             return data
@@ -117,7 +118,7 @@ class SimulatedPort:
         """Take what the host sends: "?" asks for the hello. Raises `PortGone`."""
         with self._changed:
             if not self._plugged:
-                raise PortGone("The simulated board was unplugged: plug it in again.")
+                raise PortGone(say("The simulated board was unplugged: plug it in again."))
             self._waiting += self._hello() * data.count(b"?")
 
     def cancel(self) -> None:
@@ -139,7 +140,7 @@ class SimulatedPort:
     def set_humidity(self, humidity_pct: float | None) -> None:
         """Bring the room to `humidity_pct` (0 to 100 %RH) within a minute or so, or, with None, back to its own."""
         if humidity_pct is not None and not 0 <= humidity_pct <= 100:  # noqa: PLR2004 - %RH, by definition
-            raise ValueError(f"The humidity is {humidity_pct:g} %RH; it must be 0 to 100 %RH.")
+            raise ValueError(f"The humidity is {humidity_pct:g} %RH; it must be 0 to 100 %RH.")  # not said
         with self._changed:
             now_ms = self._clock.utc_ms()
             here_pct = self._moment(now_ms).humidity_pct
@@ -225,7 +226,7 @@ def with_noise(moment: RoomMoment, time_ms: int) -> RoomMoment:
 def past_readings(room: SimulatedRoom, start_ms: int, end_ms: int, step_s: float) -> Iterator[Reading]:
     """Yield what the board would have sent between two times (UTC ms, the end left out), one reading per `step_s`."""
     if step_s <= 0:
-        raise ValueError(f"The step is {step_s:g} s; it must be above 0 s.")
+        raise ValueError(f"The step is {step_s:g} s; it must be above 0 s.")  # not said
     for time_ms in range(start_ms, end_ms, max(round(1000 * step_s), 1)):
         seen = with_noise(room.room_at(time_ms), time_ms)
         yield Reading(

@@ -10,6 +10,7 @@ from studiowatch.board.events import BoardEvent, LineCounts
 from studiowatch.board.intake import Intake
 from studiowatch.board.mapping import ColumnMapping
 from studiowatch.board.port import BAUD, PortSeen
+from studiowatch.speech.words import mark
 
 
 class LineIntake(Protocol):
@@ -40,7 +41,7 @@ class Way:
     Attributes
     ----------
     format : str
-        What it is called: "checked lines".
+        What it is called: "checked lines"; said by `say`.
     baud : int
         Bits a second, 8N1.
     make_intake : callable
@@ -71,7 +72,7 @@ class Heard:
 ChooseWay = Callable[[PortSeen, Heard], Way | None]
 """Returns the way to try next on a port; None if there is no other. There is always a first one."""
 
-CHECKED_LINES = Way(format="checked lines", baud=BAUD, make_intake=Intake)
+CHECKED_LINES = Way(format=mark("checked lines"), baud=BAUD, make_intake=Intake)
 
 
 def checked_lines_only(_port: PortSeen, heard: Heard) -> Way | None:

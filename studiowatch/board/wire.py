@@ -28,6 +28,8 @@ from enum import StrEnum
 from operator import itemgetter
 from typing import NamedTuple, Self
 
+from studiowatch.speech.words import say
+
 LONGEST_LINE = 160  # bytes from "$" to LF, both included: the wire format
 CRC_START = 0xFFFF  # CRC-16/CCITT-FALSE (also called IBM-3740): poly 0x1021, start 0xFFFF, unreflected
 CRC_START_WITH_BEGIN = 0x3A0C  # the register that "$" turns into CRC_START, so that the "$" need not be cut off
@@ -122,7 +124,7 @@ def encode(kind: Kind, fields: Mapping[str, str]) -> bytes:
     line = b"$%b*%04X\r\n" % (body, checksum(body))
     if isinstance(read_line(line[:-1]), WireLine):
         return line
-    raise ValueError(f"{line!r} is no line of the wire format.")
+    raise ValueError(f"{line!r} is no line of the wire format.")  # not said
 
 
 def read_line(raw: bytes) -> WireLine | WireFault:
@@ -130,29 +132,32 @@ def read_line(raw: bytes) -> WireLine | WireFault:
     if len(raw) >= LONGEST_LINE:
         return _too_long(raw)
     if not raw.startswith(b"$"):
-        return WireFault("The bytes do not begin with $: noise between lines.", raw)
+        return WireFault(say("The bytes do not begin with $: noise between lines."), raw)
     line = raw.removesuffix(b"\r")
     body, check = line[1:-5], line[-5:]
     if check != b"*%04X" % crc_hqx(body, CRC_START):
-        return WireFault(f"The checksum {checksum(body):04X} was expected: bytes were changed or lost.", raw)
+        return WireFault(
+            say("The checksum {checksum} was expected: bytes were changed or lost.", checksum=f"{checksum(body):04X}"),
+            raw,
+        )
     kind, shape = _SHAPES.get(body[:1], (None, _DATA))
     if kind is None or not shape.fullmatch(body):
-        return WireFault("The checksum is right, but the line does not follow the wire format.", raw)
+        return WireFault(say("The checksum is right, but the line does not follow the wire format."), raw)
     parts = body.decode("ascii").replace("=", " ").split(" ")
     keys = parts[1::2]
     if len(set(keys)) != len(keys):
-        return WireFault("The checksum is right, but a key occurs twice in the line.", raw)
+        return WireFault(say("The checksum is right, but a key occurs twice in the line."), raw)
     return WireLine(kind, tuple(keys), tuple(parts[2::2]))
 
 
 def _too_long(raw: bytes) -> WireFault:
-    return WireFault(f"The line is longer than {LONGEST_LINE} bytes.", raw[:LONGEST_LINE])
+    return WireFault(say("The line is longer than {most} bytes.", most=LONGEST_LINE), raw[:LONGEST_LINE])
 
 
 def _broken_off(raw: bytes) -> WireFault:
     if len(raw) > LONGEST_LINE:
         return _too_long(raw)
-    return WireFault("The line broke off: $ came before its end.", raw)
+    return WireFault(say("The line broke off: $ came before its end."), raw)
 
 
 _Layout = tuple[tuple[str, ...], Callable[[str], tuple[str, ...]], bytes]

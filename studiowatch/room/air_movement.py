@@ -135,7 +135,9 @@ def observe(state: AirMovement, time_ms: int, value: float, signal: AirSignal = 
         If `value` is not a finite number.
     """
     if not isfinite(value):
-        raise ValueError(f"air signal is {value}; a finite number is needed: leave out readings that failed")
+        raise ValueError(
+            f"air signal is {value}; a finite number is needed: leave out readings that failed"  # not said
+        )
     state = _across_gap(state, time_ms)
     z = _clipped_deviation(state.baseline, value, signal)
     cusum = accumulate(state.cusum, z, slack=SLACK, weight=_weight(state, time_ms, z))

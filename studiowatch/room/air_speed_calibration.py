@@ -10,6 +10,7 @@ from math import inf
 import numpy as np
 
 from studiowatch.physics.ranges import Array
+from studiowatch.room import figures
 from studiowatch.room.humidity_calibration import CalibrationRefused
 from studiowatch.room.king_law import (
     BEAD_C,
@@ -21,12 +22,15 @@ from studiowatch.room.king_law import (
     KingLaw,
     at_reference,
 )
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import say
 
 EXPONENTS = np.linspace(0.3, 0.7, 401)  # 1; wires have 0.45 to 0.51 (King 1914; Collis and Williams 1959), simulated
 # beads of 0.5 to 3 mm 0.44 to 0.54
 LEAST_WALKS = 3
 SLOWEST_M_S, FASTEST_M_S = 0.1, 3.0  # m/s, a walk: below, the air of any room is faster; above, it is a run; assumption
 SLOW_ENOUGH_M_S = 0.5  # m/s, the slowest walk at most, or nothing is known where a draught begins; assumption
+SUCH_AS_M_S = (0.3, 0.6, 1.2)  # m/s, walks that lie well apart, to be named as an example
 APART = 1.25  # two walks count as two speeds when one is so many times the other; assumption
 LEAST_RISE_mV = 20.0  # mV from still air to the fastest walk: four steps of a 10-bit converter; assumption
 WALK_ERROR = 0.05  # share of its speed by which a walk errs: 0.1 m in 4 m and half a second in 12 s; assumption
@@ -84,11 +88,18 @@ class AirSpeedCalibration:
     @property
     def sentence(self) -> str:
         """How good it is, in one sentence, with what to do if that is not good enough."""
-        off = [(speed_m_s, round(self.error_m_s(speed_m_s) / speed_m_s, 2), aim) for speed_m_s, aim in AIM]
-        sentence = f"Good to {' and '.join(f'{share:.0%} at {speed_m_s:g} m/s' for speed_m_s, share, _ in off)}."
-        if all(share <= aim for _, share, aim in off):
+        (slow_m_s, slow_aim), (fast_m_s, fast_aim) = AIM
+        slow, fast = (round(self.error_m_s(speed_m_s) / speed_m_s, 2) for speed_m_s in (slow_m_s, fast_m_s))
+        sentence = say(
+            "Good to {slow_share}% at {slow} and {fast_share}% at {fast}.",
+            slow_share=f"{100 * slow:.0f}",
+            slow=chosen().air_speed_limit(slow_m_s),
+            fast_share=f"{100 * fast:.0f}",
+            fast=chosen().air_speed_limit(fast_m_s),
+        )
+        if slow <= slow_aim and fast <= fast_aim:
             return sentence
-        return f"{sentence} More walks would narrow that, slow ones above all."
+        return f"{sentence} {say('More walks would narrow that, slow ones above all.')}"
 
 
 def calibrate_air_speed(points: Sequence[AirPoint], *, bead_C: float = BEAD_C) -> AirSpeedCalibration:
@@ -117,8 +128,12 @@ def calibrate_air_speed(points: Sequence[AirPoint], *, bead_C: float = BEAD_C) -
     points = sorted(points, key=lambda point: point.speed_m_s)
     if not COOLEST_BEAD_C <= bead_C <= HOTTEST_BEAD_C:
         raise CalibrationRefused(
-            f"The bead's temperature is {bead_C:g} °C; {COOLEST_BEAD_C:g} to {HOTTEST_BEAD_C:g} °C is allowed: "
-            "see the bead's own sheet."
+            say(
+                "The bead's temperature is {given}; {low} to {high} is allowed: see the bead's own sheet.",
+                given=chosen().limit(bead_C),
+                low=figures.degrees(COOLEST_BEAD_C),
+                high=chosen().limit(HOTTEST_BEAD_C),
+            )
         )
     for point in points:
         _check_point(point)
@@ -129,8 +144,13 @@ def calibrate_air_speed(points: Sequence[AirPoint], *, bead_C: float = BEAD_C) -
     misfit, walk = max(zip(map(abs, calibration.misfits()), walks, strict=True), key=lambda pair: pair[0])
     if misfit > MOST_MISFIT:
         raise CalibrationRefused(
-            f"The walk at {walk.speed_m_s:.2f} m/s lies {misfit:.0%} off the law that fits the walks best; at most "
-            f"{MOST_MISFIT:.0%} is allowed: walk it again, evenly, away from open doors."
+            say(
+                "The walk at {speed} lies {share}% off the law that fits the walks best; at most {most}% is allowed: "
+                "walk it again, evenly, away from open doors.",
+                speed=chosen().air_speed(walk.speed_m_s),
+                share=f"{100 * misfit:.0f}",
+                most=f"{100 * MOST_MISFIT:.0f}",
+            )
         )
     return calibration
 
@@ -138,17 +158,28 @@ def calibrate_air_speed(points: Sequence[AirPoint], *, bead_C: float = BEAD_C) -
 def _check_point(point: AirPoint) -> None:
     if not 0.0 < point.signal_mV < inf:
         raise CalibrationRefused(
-            f"The sensor's voltage is {point.signal_mV:g} mV; a number above 0 is needed: check the bead's wires."
+            say(
+                "The sensor's voltage is {given} mV; a number above 0 is needed: check the bead's wires.",
+                given=chosen().plain(point.signal_mV),
+            )
         )
     if not COLDEST_AIR_C <= point.temperature_C <= WARMEST_AIR_C:
         raise CalibrationRefused(
-            f"The air is at {point.temperature_C:g} °C; {COLDEST_AIR_C:g} to {WARMEST_AIR_C:g} °C is allowed: "
-            "check the thermometer."
+            say(
+                "The air is at {given}; {low} to {high} is allowed: check the thermometer.",
+                given=chosen().limit(point.temperature_C),
+                low=figures.degrees(COLDEST_AIR_C),
+                high=chosen().limit(WARMEST_AIR_C),
+            )
         )
     if point.speed_m_s != 0.0 and not SLOWEST_M_S <= point.speed_m_s <= FASTEST_M_S:
         raise CalibrationRefused(
-            f"A walk at {point.speed_m_s:.2f} m/s: {SLOWEST_M_S:g} to {FASTEST_M_S:g} m/s is allowed; "
-            "check distance and time."
+            say(
+                "A walk at {speed}: {low} to {high} is allowed; check distance and time.",
+                speed=chosen().air_speed(point.speed_m_s),
+                low=figures.pace(SLOWEST_M_S),
+                high=chosen().air_speed_limit(FASTEST_M_S),
+            )
         )
 
 
@@ -156,23 +187,44 @@ def _check_speeds(speeds_m_s: Sequence[float]) -> None:
     """Refuse speeds, rising, that cannot carry a law."""
     walks_m_s = [speed for speed in speeds_m_s if speed > 0.0]
     if len(walks_m_s) == len(speeds_m_s):
-        raise CalibrationRefused("Still air was not measured: hold a cup over the bead for half a minute first.")
+        raise CalibrationRefused(say("Still air was not measured: hold a cup over the bead for half a minute first."))
     if len(walks_m_s) < LEAST_WALKS:
-        raise CalibrationRefused(f"{LEAST_WALKS} walks of different speed are needed; {len(walks_m_s)} were made.")
+        raise CalibrationRefused(
+            say(
+                "{needed} walks of different speed are needed; {made} were made.",
+                needed=LEAST_WALKS,
+                made=len(walks_m_s),
+            )
+        )
     different = [walks_m_s[0]]
     for speed_m_s in walks_m_s:
         if speed_m_s >= APART * different[-1]:
             different.append(speed_m_s)
     if len(different) < LEAST_WALKS:
-        said = ", ".join(f"{speed:.2f}" for speed in walks_m_s)
+        units = chosen()
+        said = ", ".join(units.number(units.speed.from_si(speed), units.speed.places) for speed in walks_m_s)
+        slow_m_s, middle_m_s, fast_m_s = SUCH_AS_M_S
         raise CalibrationRefused(
-            f"The walks at {said} m/s lie too close together; {LEAST_WALKS} speeds are needed, each {APART:g} times "
-            "the one before or more, such as 0.3, 0.6 and 1.2 m/s."
+            say(
+                "The walks at {speeds} {unit} lie too close together; {needed} speeds are needed, each {apart} times "
+                "the one before or more, such as {slow}, {middle} and {fast}.",
+                speeds=said,
+                unit=units.speed.value,
+                needed=LEAST_WALKS,
+                apart=units.plain(APART),
+                slow=figures.pace(slow_m_s),
+                middle=figures.pace(middle_m_s),
+                fast=units.air_speed_limit(fast_m_s),
+            )
         )
     if walks_m_s[0] > SLOW_ENOUGH_M_S:
         raise CalibrationRefused(
-            f"The slowest walk was {walks_m_s[0]:.2f} m/s; one at {SLOW_ENOUGH_M_S:g} m/s or less is needed, "
-            "since draughts begin there: walk slowly once more."
+            say(
+                "The slowest walk was {speed}; one at {limit} or less is needed, since draughts begin there: "
+                "walk slowly once more.",
+                speed=chosen().air_speed(walks_m_s[0]),
+                limit=chosen().air_speed_limit(SLOW_ENOUGH_M_S),
+            )
         )
 
 
@@ -184,19 +236,34 @@ def _check_rise(points: Sequence[AirPoint], bead_C: float) -> None:
     for point, signal_mV in rises:
         if point.speed_m_s > 0.0 and signal_mV <= still_mV:
             raise CalibrationRefused(
-                f"Still air read {still_mV:.0f} mV and the walk at {point.speed_m_s:.2f} m/s no more, "
-                f"{signal_mV:.0f} mV: keep the cup over the bead for half a minute, and the bead free on the walk."
+                say(
+                    "Still air read {still} mV and the walk at {speed} no more, {signal} mV: keep the cup over the "
+                    "bead for half a minute, and the bead free on the walk.",
+                    still=f"{still_mV:.0f}",
+                    speed=chosen().air_speed(point.speed_m_s),
+                    signal=f"{signal_mV:.0f}",
+                )
             )
     for (slow, slow_mV), (fast, fast_mV) in pairwise(rises):
         if fast.speed_m_s >= APART * slow.speed_m_s and fast_mV <= slow_mV:
             raise CalibrationRefused(
-                f"The voltage does not rise: {slow_mV:.0f} mV at {slow.speed_m_s:.2f} m/s and {fast_mV:.0f} mV at "
-                f"{fast.speed_m_s:.2f} m/s; walk these again with the bead turned the same way."
+                say(
+                    "The voltage does not rise: {slow_signal} mV at {slow} and {fast_signal} mV at {fast}; "
+                    "walk these again with the bead turned the same way.",
+                    slow_signal=f"{slow_mV:.0f}",
+                    slow=chosen().air_speed(slow.speed_m_s),
+                    fast_signal=f"{fast_mV:.0f}",
+                    fast=chosen().air_speed(fast.speed_m_s),
+                )
             )
     if rises[-1][1] - still_mV < LEAST_RISE_mV:
         raise CalibrationRefused(
-            f"The voltage rose by {rises[-1][1] - still_mV:.0f} mV only from still air to the fastest walk; "
-            f"{LEAST_RISE_mV:g} mV are needed: check that the bead is warm and its output is joined to A0."
+            say(
+                "The voltage rose by {rise} mV only from still air to the fastest walk; {needed} mV are needed: "
+                "check that the bead is warm and its output is joined to A0.",
+                rise=f"{rises[-1][1] - still_mV:.0f}",
+                needed=f"{LEAST_RISE_mV:g}",
+            )
         )
 
 

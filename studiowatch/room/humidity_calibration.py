@@ -6,6 +6,9 @@ from dataclasses import dataclass
 from enum import Enum
 
 from studiowatch.physics.ranges import Array
+from studiowatch.room import figures
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import mark, say
 
 COLDEST_C, WARMEST_C = 20.0, 25.0  # °C, the two columns of the table that are interpolated between
 LEAST_GAIN, MOST_GAIN = 0.8, 1.2  # beyond, the sensor is broken or a slurry is wrong; assumption
@@ -30,13 +33,13 @@ class Humidities:
 class Salt(Enum):
     """The two salts. Source: L. Greenspan (1977), J. Res. Natl. Bur. Stand. 81A, 89-96, table 2."""
 
-    MAGNESIUM_CHLORIDE = Humidities(word="magnesium chloride", at_20C_pct=33.07, at_25C_pct=32.78)
-    SODIUM_CHLORIDE = Humidities(word="sodium chloride (table salt)", at_20C_pct=75.47, at_25C_pct=75.29)
+    MAGNESIUM_CHLORIDE = Humidities(word=mark("magnesium chloride"), at_20C_pct=33.07, at_25C_pct=32.78)
+    SODIUM_CHLORIDE = Humidities(word=mark("sodium chloride (table salt)"), at_20C_pct=75.47, at_25C_pct=75.29)
 
     @property
     def word(self) -> str:
         """Its name for her."""
-        return self.value.word
+        return say(self.value.word)
 
 
 def salt_humidity_pct(salt: Salt, temperature_C: float) -> float:
@@ -49,8 +52,14 @@ def salt_humidity_pct(salt: Salt, temperature_C: float) -> float:
     """
     if not COLDEST_C <= temperature_C <= WARMEST_C:
         raise CalibrationRefused(
-            f"The box with {salt.word} is at {temperature_C:.1f} °C; the salts are known here from {COLDEST_C:g} to "
-            f"{WARMEST_C:g} °C: move it to a place of that temperature."
+            say(
+                "The box with {salt} is at {temperature}; the salts are known here from {low} to {high}: "
+                "move it to a place of that temperature.",
+                salt=salt.word,
+                temperature=chosen().temperature(temperature_C),
+                low=figures.degrees(COLDEST_C),
+                high=chosen().limit(WARMEST_C),
+            )
         )
     share = (temperature_C - COLDEST_C) / (WARMEST_C - COLDEST_C)
     return salt.value.at_20C_pct + share * (salt.value.at_25C_pct - salt.value.at_20C_pct)
@@ -124,30 +133,60 @@ def calibrate_humidity(magnesium: SaltPoint, sodium: SaltPoint, *, now_ms: int) 
         _check_point(salt, point, now_ms)
     if sodium.raw_pct < magnesium.raw_pct:
         raise CalibrationRefused(
-            f"The sensor read {magnesium.raw_pct:.1f} %RH over magnesium chloride and {sodium.raw_pct:.1f} %RH over "
-            "sodium chloride, which is the damper one: the salts seem swapped; name them the other way round."
+            say(
+                "The sensor read {magnesium} %RH over magnesium chloride and {sodium} %RH over sodium chloride, "
+                "which is the damper one: the salts seem swapped; name them the other way round.",
+                magnesium=chosen().number(magnesium.raw_pct, 1),
+                sodium=chosen().number(sodium.raw_pct, 1),
+            )
         )
     if sodium.raw_pct - magnesium.raw_pct < LEAST_APART_PCT:
         raise CalibrationRefused(
-            f"The two readings, {magnesium.raw_pct:.1f} and {sodium.raw_pct:.1f} %RH, lie too close together for two "
-            "different salts, which are 42 %RH apart: check what is in each box, and that it is a wet slurry."
+            say(
+                "The two readings, {magnesium} and {sodium} %RH, lie too close together for two different salts, "
+                "which are 42 %RH apart: check what is in each box, and that it is a wet slurry.",
+                magnesium=chosen().number(magnesium.raw_pct, 1),
+                sodium=chosen().number(sodium.raw_pct, 1),
+            )
         )
     calibration = HumidityCalibration(magnesium=magnesium, sodium=sodium)
     if not LEAST_GAIN <= calibration.gain <= MOST_GAIN:
         raise CalibrationRefused(
-            f"The sensor's gain would be {calibration.gain:.2f}; {LEAST_GAIN:g} to {MOST_GAIN:g} is allowed: check "
-            "both slurries and the seal of the box, and replace the sensor if it comes out so again."
+            say(
+                "The sensor's gain would be {gain}; {low} to {high} is allowed: check both slurries and the seal of "
+                "the box, and replace the sensor if it comes out so again.",
+                gain=chosen().number(calibration.gain, 2),
+                low=chosen().plain(LEAST_GAIN),
+                high=chosen().plain(MOST_GAIN),
+            )
         )
     return calibration
 
 
 def _check_point(salt: Salt, point: SaltPoint, now_ms: int) -> None:
     if not 0.0 <= point.raw_pct <= FULL_PCT:
-        raise CalibrationRefused(f"The humidity read over {salt.word} is {point.raw_pct:g} %RH; 0 to 100 is allowed.")
+        raise CalibrationRefused(
+            say(
+                "The humidity read over {salt} is {given} %RH; 0 to 100 is allowed.",
+                salt=salt.word,
+                given=chosen().plain(point.raw_pct),
+            )
+        )
     salt_humidity_pct(salt, point.temperature_C)
     age_ms = now_ms - point.time_ms
     if not 0 <= age_ms <= OLDEST_MS:
-        when = "lies in the future" if age_ms < 0 else f"is {age_ms / 3_600_000:.0f} h old"
+        oldest_h = OLDEST_MS // 3_600_000
         raise CalibrationRefused(
-            f"The reading over {salt.word} {when}; both must be from the last {OLDEST_MS // 3_600_000} h: take it anew."
+            say(
+                "The reading over {salt} lies in the future; both must be from the last {most} h: take it anew.",
+                salt=salt.word,
+                most=oldest_h,
+            )
+            if age_ms < 0
+            else say(
+                "The reading over {salt} is {age} h old; both must be from the last {most} h: take it anew.",
+                salt=salt.word,
+                age=f"{age_ms / 3_600_000:.0f}",
+                most=oldest_h,
+            )
         )

@@ -19,6 +19,7 @@ from studiowatch.physics.ranges import Array, check
 from studiowatch.room.daily_round import daily_round
 from studiowatch.room.hourly_log import DAY_H, HourlyLog, known_rows
 from studiowatch.room.outlook import FITTED_DAYS, HUMIDITY_PCT, Outlook
+from studiowatch.speech.words import mark, say
 
 STEPS_H = 6  # steps of ten minutes an hour
 STEP_H = 1.0 / STEPS_H  # h
@@ -41,6 +42,13 @@ class Doing(StrEnum):
     FAN = "fan"
 
 
+_TARGET = {
+    Doing.HEATER: mark("target of the heater"),
+    Doing.DEHUMIDIFIER: mark("target of the dehumidifier"),
+    Doing.FAN: mark("target of the fan"),
+}
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Intention:
     """Something on from `start_h` to `end_h`, hours from now, at `target`: °C, % or m/s.
@@ -58,8 +66,8 @@ class Intention:
 
     def __post_init__(self) -> None:
         low, high, unit = TARGETS[self.doing]
-        check(f"target of the {self.doing}", self.target, low, high, unit)
-        check("end of what is meant to be on", self.end_h, max(self.start_h, 0.0), np.inf, "h from now")
+        check(say(_TARGET[self.doing]), self.target, low, high, unit)
+        check(say("end of what is meant to be on"), self.end_h, max(self.start_h, 0.0), np.inf, say("h from now"))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

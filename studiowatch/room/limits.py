@@ -2,9 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from collections.abc import Callable
+from dataclasses import dataclass, field, replace
 from enum import IntEnum
 from math import inf
+
+from studiowatch.room import figures
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import mark, say
 
 
 class Standing(IntEnum):
@@ -27,17 +32,21 @@ class Limit:
         True if high values are bad, False if low ones are.
     release : float
         How far back inside the limit a value must come before its standing falls again, in `unit`.
-    basis : str
-        Where the figures come from, to be shown on request.
+    told : callable
+        Returns `basis`.
     """
 
-    condition: str
     unit: str
     caution: float
     act: float
     worse_above: bool
     release: float
-    basis: str
+    told: Callable[[], str] = field(compare=False)
+
+    @property
+    def basis(self) -> str:
+        """Where the figures come from, to be shown on request."""
+        return self.told()
 
     def standing(self, value: float, before: Standing = Standing.FINE) -> Standing:
         """Return how `value` stands; with the standing `before`, a value at the limit does not flicker."""
@@ -57,92 +66,113 @@ class Limit:
 SHEET_HUMIDITY_CARE_PCT = 5.0  # %RH under the sheet's own limit where care begins: a sensor errs by 3; assumption
 
 HUMIDITY = Limit(
-    condition="relative humidity",
     unit="%",
     caution=75.0,
     act=85.0,
     worse_above=True,
     release=2.0,
-    basis="85 %: coating practice of ISO 12944-7 and ISO 8502-4; 75 %: from memory. The product's sheet comes first.",
+    told=lambda: say(
+        "85 %: coating practice of ISO 12944-7 and ISO 8502-4; 75 %: from memory. The product's sheet comes first."
+    ),
 )
 DEW_MARGIN = Limit(
-    condition="surface above dew point",
     unit="K",
     caution=5.0,
     act=3.0,
     worse_above=False,
     release=0.5,
-    basis="3 K: ISO 8502-4; 5 K: from memory.",
+    told=lambda: say("{act}: ISO 8502-4; {care}: from memory.", act=figures.span(3.0), care=figures.span(5.0)),
 )
 FILM_MARGIN = Limit(
-    condition="film above its minimum film-forming temperature",
     unit="K",
     caution=5.0,
     act=0.0,
     worse_above=False,
     release=0.5,
-    basis="Minimum film-forming temperature by ISO 2115 or ASTM D2354, from the product's sheet; 5 K: from memory.",
+    told=lambda: say(
+        "Minimum film-forming temperature by ISO 2115 or ASTM D2354, from the product's sheet; {care}: from memory.",
+        care=figures.span(5.0),
+    ),
 )
 AIR_SPEED = Limit(
-    condition="air at the piece",
     unit="m/s",
     caution=0.2,
     act=0.5,
     worse_above=True,
     release=0.03,
-    basis="Draught rate of ISO 7730: 0.15 to 0.31 m/s at 18 to 28 °C, 20 % dissatisfied, turbulence 40 %; "
-    "0.5 m/s: assumption.",
+    told=lambda: say(
+        "Draught rate of ISO 7730: {slow} to {fast} {speed_unit} at {cool} to {warm} {unit}, 20 % dissatisfied, "
+        "turbulence 40 %; {act}: assumption.",
+        slow=figures.pace(0.15),
+        fast=figures.pace(0.31),
+        speed_unit=chosen().speed.value,
+        cool=figures.degrees(18.0),
+        warm=figures.degrees(28.0),
+        unit=chosen().degrees.value,
+        act=chosen().air_speed_limit(0.5),
+    ),
 )
 
 
 DRYING_PACE = Limit(
-    condition="pace of drying",
-    unit="times the sheet's own",
+    unit="times the sheet's own",  # not said
     caution=1.0,
     act=2.0,
     worse_above=True,
     release=0.1,
-    basis="Péclet number of the wet film over that of its sheet's own run (23 °C, 50 %, 0.1 m/s); above it particles "
-    "pile up into a skin: A. F. Routh, W. B. Russel (1998), AIChE J. 44, 2088; that twice is too much: assumption.",
+    told=lambda: say(
+        "Péclet number of the wet film over that of its sheet's own run ({temperature}, 50 %, {speed}); above it "
+        "particles pile up into a skin: A. F. Routh, W. B. Russel (1998), AIChE J. 44, 2088; that twice is too much: "
+        "assumption.",
+        temperature=chosen().limit(23.0),
+        speed=chosen().air_speed_limit(0.1),
+    ),
 )
 DRY_AIR = Limit(
-    condition="relative humidity while a coat dries",
     unit="%",
     caution=35.0,
     act=-inf,
     worse_above=False,
     release=2.0,
-    basis="35 %: from memory; no limit to act on. The product's sheet comes first.",
+    told=lambda: say("35 %: from memory; no limit to act on. The product's sheet comes first."),
 )
 WARMTH = Limit(
-    condition="air temperature while a coat dries",
     unit="°C",
     caution=30.0,
     act=35.0,
     worse_above=True,
     release=0.5,
-    basis="30 and 35 °C: from memory. The product's sheet comes first.",
+    told=lambda: say(
+        "{care} and {act}: from memory. The product's sheet comes first.",
+        care=figures.degrees(30.0),
+        act=chosen().limit(35.0),
+    ),
 )
 DUST = Limit(
-    condition="dust over 5 µm in the air",
     unit="/m³",
     caution=293_000.0,
     act=2_930_000.0,
     worse_above=True,
     release=30_000.0,
-    basis="293,000 /m³: the limit of class 9, the least clean, of ISO 14644-1:2015; ten times that: assumption. Air "
-    "under 40 % counts for more, under 30 % for much more, for dust clings then: common practice, no source; how much: "
-    "assumption.",
+    told=lambda: say(
+        "{care} /m³: the limit of class 9, the least clean, of ISO 14644-1:2015; ten times that: assumption. Air under "
+        "40 % counts for more, under 30 % for much more, for dust clings then: common practice, no source; how much: "
+        "assumption.",
+        care=chosen().count(293_000.0),
+    ),
 )
 RECOAT = Limit(
-    condition="chance that the coat below was not ready",
     unit="of 1",
     caution=0.1,
     act=0.5,
     worse_above=True,
     release=0.0,
-    basis="A coat counts as ready once nine of ten runs of the model are, and not before its sheet's own recoat time.",
+    told=lambda: say(
+        "A coat counts as ready once nine of ten runs of the model are, and not before its sheet's own recoat time."
+    ),
 )
+_NO_MATTING_LIMIT = mark("No more than {most}: common practice, no source; the product's sheet names none.")
+_MATTING_LIMIT = mark("No more than {most}: the product's sheet.")
 MATTING_COATS = 2  # coats with matting agent; "more than one or two dull the colours below": common practice, no source
 
 
@@ -154,24 +184,24 @@ def warmth_limit(apply_most_C: float | None = None) -> Limit:
         WARMTH,
         caution=apply_most_C,
         act=apply_most_C + WARMTH.act - WARMTH.caution,
-        basis=f"{apply_most_C:g} °C: the product's sheet; 5 °C more: from memory.",
+        told=lambda: say(
+            "{limit}: the product's sheet; {more} more: from memory.",
+            limit=chosen().limit(apply_most_C),
+            more=chosen().difference_limit(WARMTH.act - WARMTH.caution),
+        ),
     )
 
 
 def matting_limit(max_coats: int | None = None) -> Limit:
     """Return the limit on coats with matting agent on each other, the sheet's own if it names one."""
     most = MATTING_COATS if max_coats is None else max_coats
-    said_by = (
-        "common practice, no source; the product's sheet names none" if max_coats is None else "the product's sheet"
-    )
     return Limit(
-        condition="coats with matting agent on each other",
         unit="coats",
         caution=float(most),
         act=float(most + 1),
         worse_above=True,
         release=0.0,
-        basis=f"No more than {most}: {said_by}.",
+        told=lambda: say(_NO_MATTING_LIMIT if max_coats is None else _MATTING_LIMIT, most=most),
     )
 
 
@@ -180,13 +210,16 @@ def humidity_limit(max_humidity_pct: float | None = None) -> Limit:
     if max_humidity_pct is None:
         return HUMIDITY
     return Limit(
-        condition=HUMIDITY.condition,
         unit=HUMIDITY.unit,
         caution=max_humidity_pct - SHEET_HUMIDITY_CARE_PCT,
         act=max_humidity_pct,
         worse_above=True,
         release=HUMIDITY.release,
-        basis=f"{max_humidity_pct:g} %: the product's sheet; care {SHEET_HUMIDITY_CARE_PCT:g} % below it: assumption.",
+        told=lambda: say(
+            "{limit} %: the product's sheet; care {below} % below it: assumption.",
+            limit=chosen().plain(max_humidity_pct),
+            below=chosen().plain(SHEET_HUMIDITY_CARE_PCT),
+        ),
     )
 
 

@@ -15,6 +15,7 @@ from numpy.typing import NDArray
 from studiowatch.physics.ranges import Array, check
 from studiowatch.room.daily_round import daily_round
 from studiowatch.room.hourly_log import DAY_H, HourlyLog, known_rows
+from studiowatch.speech.words import say
 
 LONGEST_H = 96  # h, as far as an outlook goes
 DRAWS = 256
@@ -86,9 +87,9 @@ def look_ahead(log: HourlyLog, hours: int, *, draws: int = DRAWS, seed: int = 0)
     OutOfRange
         If `hours` is not 1 to 96, or the log holds no hour with temperature and humidity.
     """
-    check("time to look ahead", hours, 1, LONGEST_H, "h")
+    check(say("time to look ahead"), hours, 1, LONGEST_H, "h")
     known = np.flatnonzero(known_rows(log.climate))
-    check("hours of log with temperature and humidity", known.size, 1, np.inf, "h")
+    check(say("hours of log with temperature and humidity"), known.size, 1, np.inf, "h")
     chance = np.random.default_rng(seed)
     habits = habits_of(log)
     unheard_h = log.temperature_C.size - 1 - int(known[-1])

@@ -7,8 +7,13 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
+from studiowatch.room import figures
 from studiowatch.room.readings import Reading
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import mark, say
 
+_ROSE = mark("The humidity rose by {change} %RH in {minutes} minutes; at most {most} %RH counts as flat: wait longer.")
+_FELL = mark("The humidity fell by {change} %RH in {minutes} minutes; at most {most} %RH counts as flat: wait longer.")
 MINUTE_MS = 60_000
 FLAT_MINUTES = 30  # looked back on: at one time constant of an hour the box is then within 0.3 %RH; assumption
 MOST_CHANGE_PCT = 0.2  # %RH that the fitted line may change over those minutes; assumption
@@ -79,26 +84,33 @@ class Plateau:
     @property
     def sentence(self) -> str:
         """Why it is not flat yet, one sentence with what to do, or ""."""
+        units = chosen()
         if self.minutes_seen < FLAT_MINUTES:
-            return (
-                f"Read for {self.minutes_seen} of the {FLAT_MINUTES} minutes on end that are needed: "
-                "leave the box shut and the board plugged in."
+            return say(
+                "Read for {seen} of the {needed} minutes on end that are needed: leave the box shut and the board "
+                "plugged in.",
+                seen=self.minutes_seen,
+                needed=FLAT_MINUTES,
             )
         if abs(self.change_pct) > MOST_CHANGE_PCT:
-            verb = "rose" if self.change_pct > 0 else "fell"
-            return (
-                f"The humidity {verb} by {abs(self.change_pct):.1f} %RH in {FLAT_MINUTES} minutes; at most "
-                f"{MOST_CHANGE_PCT:g} %RH counts as flat: wait longer."
+            return say(
+                _ROSE if self.change_pct > 0 else _FELL,
+                change=units.number(abs(self.change_pct), 1),
+                minutes=FLAT_MINUTES,
+                most=units.plain(MOST_CHANGE_PCT),
             )
         if _stray(self.humidities_pct) > MOST_STRAY_PCT:
-            return (
-                f"The humidity strayed by {_stray(self.humidities_pct):.1f} %RH; at most {MOST_STRAY_PCT:g} %RH counts "
-                "as flat: leave the box shut."
+            return say(
+                "The humidity strayed by {strayed} %RH; at most {most} %RH counts as flat: leave the box shut.",
+                strayed=units.number(_stray(self.humidities_pct), 1),
+                most=units.plain(MOST_STRAY_PCT),
             )
         if _stray(self._temperatures()) > MOST_STRAY_K:
-            return (
-                f"The temperature strayed by {_stray(self._temperatures()):.1f} K; at most {MOST_STRAY_K:g} K is "
-                "allowed: put the box where it keeps its temperature, and wait."
+            return say(
+                "The temperature strayed by {strayed}; at most {most} is allowed: put the box where it keeps its "
+                "temperature, and wait.",
+                strayed=figures.span(_stray(self._temperatures()), 1),
+                most=figures.span(MOST_STRAY_K),
             )
         return ""
 

@@ -5,7 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass, field, replace
 from math import isclose
 
+from studiowatch.room import figures
 from studiowatch.room.readings import Channel, Reading
+from studiowatch.speech.units import Degrees, chosen
+from studiowatch.speech.words import mark, say, say_counted
 
 LEAP_HOLD_MS = 10_000  # ms that a channel stays suspect after a leap; assumption
 STUCK_FINE_MS = 120_000  # ms identical, resolution 0.01
@@ -36,9 +39,11 @@ class Plausible:
 
 
 TEMPERATURE = Plausible(
-    channel=Channel.TEMPERATURE, name="temperature", unit="°C", lowest=-10.0, highest=50.0, fastest_per_s=1.0
+    channel=Channel.TEMPERATURE, name=mark("The temperature"), unit="°C", lowest=-10.0, highest=50.0, fastest_per_s=1.0
 )
-HUMIDITY = Plausible(channel=Channel.HUMIDITY, name="humidity", unit="%", lowest=0.0, highest=100.0, fastest_per_s=10.0)
+HUMIDITY = Plausible(
+    channel=Channel.HUMIDITY, name=mark("The humidity"), unit="%", lowest=0.0, highest=100.0, fastest_per_s=10.0
+)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -135,11 +140,25 @@ def _wrong(health: ChannelHealth, plausible: Plausible) -> str:
     value, now_ms = health.value, health.time_ms
     if value is None or now_ms is None:
         return ""
-    name, unit = plausible.name, plausible.unit
+    name = say(plausible.name)
     if not plausible.lowest <= value <= plausible.highest:
-        return f"The {name} reads {value:g} {unit}; a room has {plausible.lowest:g} to {plausible.highest:g} {unit}."
+        return say(
+            "{quantity} reads {value} {unit}; a room has {low} to {high} {unit}.",
+            quantity=name,
+            value=_number(value, plausible),
+            low=_number(plausible.lowest, plausible),
+            high=_number(plausible.highest, plausible),
+            unit=_unit(plausible),
+        )
     if health.leapt_ms is not None and now_ms - health.leapt_ms < LEAP_HOLD_MS:
-        return f"The {name} leapt to {value:g} {unit} faster than {plausible.fastest_per_s:g} {unit} a second."
+        per_K = chosen().degrees.per_K if plausible.channel is Channel.TEMPERATURE else 1.0
+        return say(
+            "{quantity} leapt to {value} {unit} faster than {fastest} {unit} a second.",
+            quantity=name,
+            value=_number(value, plausible),
+            fastest=chosen().plain(plausible.fastest_per_s * per_K),
+            unit=_unit(plausible),
+        )
     return ""
 
 
@@ -147,14 +166,33 @@ def _stuck(health: ChannelHealth, plausible: Plausible) -> str:
     value, now_ms = health.value, health.time_ms
     if value is None or now_ms is None:
         return ""
-    name, unit = plausible.name, plausible.unit
     same_ms = now_ms - (health.same_since_ms or now_ms)
     stuck_ms = STUCK_FINE_MS if health.is_fine else STUCK_COARSE_MS
     if same_ms > stuck_ms and health.same_count >= STUCK_READINGS:
-        return f"The {name} has read exactly {value:g} {unit} for {_span(same_ms)}: the sensor seems stuck."
+        return say(
+            "{quantity} has read exactly {value} {unit} for {time}: the sensor seems stuck.",
+            quantity=say(plausible.name),
+            value=_number(value, plausible),
+            unit=_unit(plausible),
+            time=_span(same_ms),
+        )
     return ""
 
 
 def _span(span_ms: int) -> str:
     minutes = span_ms // 60_000
-    return f"{minutes} minutes" if minutes < 2 * 60 else f"{minutes // 60} hours"
+    if minutes < 2 * 60:
+        return say_counted(minutes, "{n} minute", "{n} minutes")
+    return say_counted(minutes // 60, "{n} hour", "{n} hours")
+
+
+def _number(value: float, plausible: Plausible) -> str:
+    """Return a value of a channel as she reads it, without its unit; in °C as the sensor gave it."""
+    units = chosen()
+    if plausible.channel is Channel.TEMPERATURE and units.degrees is Degrees.FAHRENHEIT:
+        return figures.degrees(value)
+    return units.plain(value)
+
+
+def _unit(plausible: Plausible) -> str:
+    return chosen().degrees.value if plausible.channel is Channel.TEMPERATURE else plausible.unit

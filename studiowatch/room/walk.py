@@ -7,6 +7,8 @@ from collections.abc import Sequence
 from studiowatch.room.air_speed_calibration import AirPoint
 from studiowatch.room.humidity_calibration import CalibrationRefused
 from studiowatch.room.readings import Reading
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import say
 
 SETTLE_MS = 3_000  # ms left out at the start: the bead follows with a lag of about 2 s; assumption
 LEAST_READINGS = 3  # after that, so that one gust does not make a walk; assumption
@@ -24,10 +26,17 @@ def walked_speed_m_s(distance_m: float, time_s: float) -> float:
     """
     if not SHORTEST_M <= distance_m <= LONGEST_M:
         raise CalibrationRefused(
-            f"The distance walked is {distance_m:g} m; {SHORTEST_M:g} to {LONGEST_M:g} m is allowed: measure it anew."
+            say(
+                "The distance walked is {given} m; {low} to {high} m is allowed: measure it anew.",
+                given=chosen().plain(distance_m),
+                low=chosen().plain(SHORTEST_M),
+                high=chosen().plain(LONGEST_M),
+            )
         )
     if not time_s > 0.0:
-        raise CalibrationRefused(f"The walk took {time_s:g} s; it must be more than 0: take its time anew.")
+        raise CalibrationRefused(
+            say("The walk took {given} s; it must be more than 0: take its time anew.", given=chosen().plain(time_s))
+        )
     return distance_m / time_s
 
 
@@ -41,11 +50,15 @@ def strode_m(steps: int, stride_m: float) -> float:
     """
     if not SHORTEST_STRIDE_M <= stride_m <= LONGEST_STRIDE_M:
         raise CalibrationRefused(
-            f"The stride is {stride_m:g} m; {SHORTEST_STRIDE_M:g} to {LONGEST_STRIDE_M:g} m is allowed: "
-            "walk ten steps along a tape and take a tenth."
+            say(
+                "The stride is {given} m; {low} to {high} m is allowed: walk ten steps along a tape and take a tenth.",
+                given=chosen().plain(stride_m),
+                low=chosen().plain(SHORTEST_STRIDE_M),
+                high=chosen().plain(LONGEST_STRIDE_M),
+            )
         )
     if steps < 1:
-        raise CalibrationRefused(f"The walk has {steps} steps; count at least 1.")
+        raise CalibrationRefused(say("The walk has {given} steps; count at least 1.", given=steps))
     return steps * stride_m
 
 
@@ -72,10 +85,20 @@ def air_point(readings: Sequence[Reading], speed_m_s: float) -> AirPoint:
         and reading.time_ms - readings[0].time_ms >= SETTLE_MS
     ]
     if len(pairs) < LEAST_READINGS:
-        what = f"walk at {speed_m_s:.2f} m/s" if speed_m_s else "time under the cup"
+        counts = {"found": str(len(pairs)), "needed": str(LEAST_READINGS), "settling": str(SETTLE_MS // 1000)}
         raise CalibrationRefused(
-            f"The {what} gave {len(pairs)} of the {LEAST_READINGS} readings of voltage and temperature that it takes "
-            f"after its first {SETTLE_MS // 1000} s: make it longer."
+            say(
+                "The walk at {speed} gave {found} of the {needed} readings of voltage and temperature that it takes "
+                "after its first {settling} s: make it longer.",
+                speed=chosen().air_speed(speed_m_s),
+                **counts,
+            )
+            if speed_m_s
+            else say(
+                "The time under the cup gave {found} of the {needed} readings of voltage and temperature that it takes "
+                "after its first {settling} s: make it longer.",
+                **counts,
+            )
         )
     return AirPoint(
         speed_m_s=speed_m_s,

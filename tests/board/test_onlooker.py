@@ -10,6 +10,8 @@ from studiowatch.board.onlooker import KEPT_LINES, HeardLine, Onlooker, PortFoun
 from studiowatch.board.port import PortGone, PortSeen
 from studiowatch.board.reader import Reader
 from studiowatch.board.simulated import SteppedClock
+from studiowatch.board.ways import CHECKED_LINES
+from studiowatch.speech.words import speak_by
 
 from .test_reader import LOOK_OFTEN_S, NOW_MS, the_next
 
@@ -111,3 +113,11 @@ def test_that_the_board_that_is_chosen_is_read_instead(make_device: Callable[[],
 def test_that_a_port_that_is_not_there_cannot_be_chosen() -> None:
     with pytest.raises(PortGone, match="plug the board in"):
         Reader(clock=SteppedClock(NOW_MS)).choose("/dev/nowhere")
+
+
+def test_that_a_format_is_told_in_her_language_and_keeps_its_name_for_programs(onlooker: Onlooker) -> None:
+    speak_by(lambda text, _about, _number: {"checked lines": "geprüfte Zeilen"}.get(text, ""))
+    onlooker.reads(ONE, CHECKED_LINES.format, CHECKED_LINES.baud)
+    onlooker.tries(OTHER, CHECKED_LINES.format, CHECKED_LINES.baud)
+    assert [one.format for one in onlooker.ports()] == ["geprüfte Zeilen"] * 2
+    assert CHECKED_LINES.format == "checked lines"

@@ -8,6 +8,7 @@ from hypothesis import strategies as st
 
 from studiowatch.board.room_log import LogForm, RoomLog, RoomLogFaults, open_room_log, read_room_log
 from studiowatch.room.readings import Reading
+from studiowatch.speech.words import speak_by
 
 HEADER = "time,temperature_C,humidity_pct,air_speed_m_s"
 NINE_MS = 1_772_442_000_000  # 2026-03-02T09:00:00Z: date -u -d 2026-03-02T09:00:00Z +%s
@@ -217,3 +218,10 @@ def read_or_told(text: str) -> tuple[RoomLog | None, tuple[str, ...]]:
         return read_room_log(io.StringIO(text, newline=""), "room.csv"), ()
     except RoomLogFaults as faulty:
         return None, faulty.sentences
+
+
+def test_that_a_note_on_a_line_is_joined_to_the_log_in_any_language() -> None:
+    steps = [f"2026-03-02T09:{minute:02}:00Z,20,50,0" for minute in (0, 1, 2, 3, 40)]
+    speak_by(lambda text, _about, _number: text.replace("line {line}", "Zeile {line}"))
+    (note,) = read(*steps).notes
+    assert note == "room.csv, Zeile 6: no reading for 37 min before this row."

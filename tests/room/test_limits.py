@@ -15,7 +15,10 @@ from studiowatch.room.limits import (
     film_margin_standing,
     humidity_limit,
     humidity_standing,
+    warmth_limit,
 )
+from studiowatch.speech.units import US, choose
+from studiowatch.speech.words import speak_by
 
 LIMITS = (HUMIDITY, DEW_MARGIN, FILM_MARGIN, AIR_SPEED)
 FINE, CAUTION, ACT = Standing.FINE, Standing.CAUTION, Standing.ACT
@@ -93,3 +96,18 @@ def test_that_noise_smaller_than_the_release_does_not_flicker(limit: Limit, valu
 
 def test_that_every_limit_shows_its_basis() -> None:
     assert all(limit.basis and limit.unit for limit in LIMITS)
+
+
+def test_that_a_basis_is_told_in_the_units_that_she_chose() -> None:
+    # by NIST SP 811 (2008), appendix B.8: 3 K = 5.4 °F, 18 °C = 64.4 °F, 28 °C = 82.4 °F; 0.5 m/s = 98.4 ft/min
+    assert DEW_MARGIN.basis == "3 K: ISO 8502-4; 5 K: from memory."
+    choose(US)
+    assert DEW_MARGIN.basis == "5.4 °F: ISO 8502-4; 9 °F: from memory."
+    assert "30 to 61 ft/min at 64.4 to 82.4 °F" in AIR_SPEED.basis
+    assert "98 ft/min: assumption" in AIR_SPEED.basis
+    assert warmth_limit(25.0).basis == "77 °F: the product's sheet; 9 °F more: from memory."
+
+
+def test_that_a_basis_is_told_in_her_language_where_it_is_shown() -> None:
+    speak_by(lambda text, _about, _number: text.replace("from memory", "aus dem Gedächtnis"))
+    assert DEW_MARGIN.basis == "3 K: ISO 8502-4; 5 K: aus dem Gedächtnis."

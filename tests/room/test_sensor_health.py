@@ -4,6 +4,7 @@ import pytest
 
 from studiowatch.room.readings import Channel, Reading
 from studiowatch.room.sensor_health import SensorHealth, check
+from studiowatch.speech.units import US, choose
 
 START_MS = 1_772_460_000_000
 
@@ -101,3 +102,10 @@ def test_that_lines_that_a_stall_delivered_together_are_no_leap() -> None:
     for number in range(5):
         health = check(health, Reading(time_ms=START_MS + 20 * number, temperature_C=20.0 + 0.2 * number))
         assert health.sentence == ""
+
+
+def test_that_what_cannot_be_right_is_told_in_the_units_that_she_chose() -> None:
+    choose(US)
+    told = check(SensorHealth(), Reading(time_ms=0, temperature_C=85.0, humidity_pct=50.0)).sentence
+    # 85 °C = 185 °F, -10 °C = 14 °F, 50 °C = 122 °F: NIST SP 811 (2008), appendix B.8
+    assert told == "The temperature reads 185 °F; a room has 14 to 122 °F."

@@ -13,6 +13,7 @@ from studiowatch.cli.inputs import whole_text
 from studiowatch.coats.anchoring import PLAUSIBLE_KAPPA
 from studiowatch.coats.sheet_check import SheetReport, check_sheet
 from studiowatch.service.outfit import Outfit
+from studiowatch.speech.dates import day_of_year
 from studiowatch.speech.units import chosen
 from studiowatch.speech.words import mark, say
 from studiowatch.store.chunk_check import moment
@@ -197,7 +198,7 @@ def _salvage(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> 
 
 def _clock(outfit: Outfit) -> Finding:
     now = datetime.fromtimestamp(outfit.clock.utc_ms() / 1000).astimezone()
-    told = f"{now:%Y-%m-%d} {chosen().clock(now)}"
+    told = f"{day_of_year(now)} {chosen().clock(now)}"
     if now.year < FIRST_YEAR:
         sentence = say("The clock says {moment}, which cannot be; set it, or ready times will be wrong.", moment=told)
         return Finding(what="clock", fine=False, sentence=sentence)

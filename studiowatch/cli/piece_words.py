@@ -10,6 +10,7 @@ from studiowatch.cli import figures
 from studiowatch.cli.recorded_words import told
 from studiowatch.service.happenings import iso
 from studiowatch.service.local_time import local_date, when_text
+from studiowatch.speech.dates import day_of_year
 from studiowatch.speech.units import chosen
 from studiowatch.speech.words import say
 from studiowatch.studio.corrected import corrections_between
@@ -29,7 +30,7 @@ def piece_line(piece: Piece) -> str:
     laid = sum(coat.laid_ms is not None for coat in piece.coats)
     told = [_size(piece), say("{laid} of {all} coats laid", laid=laid, all=len(piece.coats))]
     if piece.due is not None:
-        told.append(say("due {day}", day=piece.due.isoformat()))
+        told.append(say("due {day}", day=day_of_year(piece.due)))
     return f"{piece.title}: {', '.join(told)}"
 
 
@@ -146,4 +147,4 @@ def _iso(time_ms: int | None) -> str | None:
 
 
 def _when(time_ms: int) -> str:
-    return f"{local_date(time_ms)} {when_text(time_ms, time_ms)}"
+    return f"{day_of_year(local_date(time_ms))} {when_text(time_ms, time_ms)}"

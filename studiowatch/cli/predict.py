@@ -25,6 +25,7 @@ from studiowatch.speech.words import say
 
 HOUR_S = 3600.0
 QUANTILES = ("p10", "p50", "p90", "nominal")
+CELL_WIDTH = 14  # characters of a column of times, at least
 MOST_DRAWS = 100_000
 LARGEST_SEED = 2**32 - 1
 
@@ -136,10 +137,10 @@ def _print_for_people(call: argparse.Namespace, sheet: DataSheet, room: str, tol
     print(say("EXTRAPOLATED times after laying:") if told.extrapolated else say("Times after laying:"))
     print()
     heads = (say("one in ten"), say("half of them"), say("ready by"))
-    print(_row("", heads))
-    for stage, ready in told.stages.items():
-        by_s = ready_by_s(sheet, ready) if stage is Stage.DRY_TO_RECOAT else ready.p90_s
-        print(_row(say(STAGES[stage]), [_cell(value) for value in (ready.p10_s, ready.p50_s, by_s)]))
+    rows = {"": heads} | {say(STAGES[stage]): _cells(sheet, stage, ready) for stage, ready in told.stages.items()}
+    wide = max(CELL_WIDTH, 2 + max(len(cell) for cells in rows.values() for cell in cells))
+    for name, cells in rows.items():
+        print(f"{name:<16}{''.join(f'{cell:>{wide}}' for cell in cells)}")
     print()
     if sheet.kind is Kind.WATERBORNE:
         print(say("too cold to form: {chance}", chance=_chance(told.film.chance_below_mfft)))
@@ -152,8 +153,9 @@ def _print_for_people(call: argparse.Namespace, sheet: DataSheet, room: str, tol
     )
 
 
-def _row(name: str, cells: Sequence[str]) -> str:
-    return f"{name:<16}{''.join(f'{cell:>14}' for cell in cells)}"
+def _cells(sheet: DataSheet, stage: Stage, ready: Ready) -> tuple[str, str, str]:
+    by_s = ready_by_s(sheet, ready) if stage is Stage.DRY_TO_RECOAT else ready.p90_s
+    return _cell(ready.p10_s), _cell(ready.p50_s), _cell(by_s)
 
 
 def _explained(moment: MomentTerms | None) -> Sequence[str]:

@@ -76,6 +76,23 @@ def test_that_the_decimal_sign_stays_the_one_she_chose(call: Call) -> None:
     assert ": 3,5 mil wet on" in call("--units", "us", *PREDICT).out
 
 
+def test_that_the_columns_of_a_prediction_stay_apart_in_a_language_of_long_words(call: Call) -> None:
+    thick = ("predict", "--sheet", "gloss-waterborne", "--wet-um", "9000", "--side-m", "0.4", "--air", "20,55,0.05")
+    speak_by(lambda text, _about, _number: "not by any means reached" if text == "not reached" else "")
+    rows = [line for line in call(*thick).out.splitlines() if "reached" in line]
+    assert rows
+    assert all(line.count("  not by any means reached") == line.count("reached") for line in rows)
+
+
+def test_that_days_are_told_as_her_language_has_them(call: Call) -> None:
+    add = ("piece", "add", "Kiln Light", "--width-cm", "40", "--height-cm", "30", "--due", "2026-03-20")
+    assert call(*add).code == 0
+    assert call("--units", "us", "piece", "list").out == (
+        "Kiln Light: 15.7 × 11.8 in, 0 of 0 coats laid, due 20 Mar 2026\n"  # 1 in = 2.54 cm
+    )
+    assert call("--units", "us", "piece", "list", "--json").document[0]["due"] == "2026-03-20"
+
+
 @pytest.mark.parametrize("words", [(), ("--units", "us"), ("--units", "metric")])
 def test_that_json_is_in_english_and_si_whatever_she_chose(call: Call, words: tuple[str, ...]) -> None:
     plain = call(*PREDICT, "--json").out

@@ -1244,10 +1244,6 @@
       <translation>versandfertig</translation>
     </message>
     <message>
-      <source>by {time}</source>
-      <translation>bis {time}</translation>
-    </message>
-    <message>
       <source>Finishing plan of {day}, {time}</source>
       <translation>Abschlussplan vom {day}, {time}</translation>
     </message>
@@ -1264,16 +1260,24 @@
       <translation>kein Liefertermin</translation>
     </message>
     <message>
-      <source>lay {time}</source>
-      <translation>auftragen {time}</translation>
+      <source>by not in sight</source>
+      <translation>nicht in Sicht</translation>
     </message>
     <message>
-      <source>not in sight</source>
-      <translation>nicht in Sicht</translation>
+      <source>by {time}</source>
+      <translation>bis {time}</translation>
     </message>
     <message>
       <source>At the rack</source>
       <translation>Am Gestell</translation>
+    </message>
+    <message>
+      <source>lay not in sight</source>
+      <translation>Auftragen nicht in Sicht</translation>
+    </message>
+    <message>
+      <source>lay {time}</source>
+      <translation>auftragen {time}</translation>
     </message>
     <message>
       <source>perhaps from {time}</source>

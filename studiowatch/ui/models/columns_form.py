@@ -118,7 +118,7 @@ def column_rows(view: ColumnsView, mapping: ColumnMapping) -> tuple[ColumnRow, .
 
 
 def _option(choice: Choice) -> Option:
-    words = say("{quantity} in {unit}", quantity=say(CHANNEL_WORDS[choice.channel]), unit=choice.unit)
+    words = say("{quantity} in {unit}", quantity=say(CHANNEL_WORDS[choice.channel]), unit=say(choice.unit))
     return Option(words=words, choice=choice)
 
 

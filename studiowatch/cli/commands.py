@@ -75,13 +75,20 @@ def run(words: Sequence[str], outfit: Outfit) -> int:
 
 
 def _answer(call: argparse.Namespace, outfit: Outfit) -> int:
-    if getattr(call, "json", False):
-        speak_by(None)  # what other programs read is in English and SI, whatever she chose
-        choose(METRIC)
-    elif call.units is not None:
-        choose(figures.in_system(call.units))
+    _choose_words(call)
     folder = StudioFolder(path=call.folder) if call.folder else default_folder(outfit.data_folder)
     return _ANSWERS[call.call](call, outfit, folder)
+
+
+def _choose_words(call: argparse.Namespace) -> None:
+    """Choose language and units of what the call prints; other programs read English and SI, whatever she chose."""
+    if getattr(call, "json", False):
+        speak_by(None)
+        choose(METRIC)
+    elif call.units is not None:
+        if call.call is None or (call.call == "demo" and not call.headless):
+            wrong(say("--units is for what a command prints; in the window, choose under View, Units."))
+        choose(figures.in_system(call.units))
 
 
 def _demo(call: argparse.Namespace, outfit: Outfit, _folder: StudioFolder) -> int:

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import argparse
+import subprocess
+import sys
 from collections.abc import Callable, Iterator
 from dataclasses import replace
 
@@ -44,6 +46,24 @@ def test_that_every_text_of_the_help_is_said() -> None:
     assert [action.help for action in actions if action.help is not None and action.help[0] != "«"] == []
     shown = top.format_help()
     assert [shown.startswith("«usage: »"), "«options»" in shown, "«positional arguments»" in shown] == [True] * 3
+
+
+def test_that_nothing_is_said_before_her_language_is_chosen() -> None:
+    watched = (
+        "from studiowatch.speech.words import speak_by\n"
+        "said = []\n"
+        "speak_by(lambda text, about, number: said.append(text) or '')\n"
+        "import studiowatch.__main__, studiowatch.board.formats, studiowatch.room.outlook, studiowatch.room.walk\n"
+        "print(said)\n"
+    )
+    started = subprocess.run([sys.executable, "-c", watched], capture_output=True, encoding="utf-8", check=True)
+    assert started.stdout == "[]\n"
+
+
+def test_that_units_of_a_call_are_refused_for_the_window_which_has_its_own(call: Call) -> None:
+    for words in ((), ("demo",)):
+        answer = call("--units", "us", *words)
+        assert (answer.code, answer.err.count("--units is for what a command prints")) == (2, 1)
 
 
 def test_that_a_refusal_is_said_whole(call: Call) -> None:

@@ -572,6 +572,10 @@
       <translation>studiowatch ist für dieses Atelier schon offen; sein Fenster wurde nach vorn geholt.</translation>
     </message>
     <message>
+      <source>--units is for what a command prints; in the window, choose under View, Units.</source>
+      <translation>--units gilt für das, was ein Befehl ausgibt; im Fenster wählen Sie unter Ansicht, Einheiten.</translation>
+    </message>
+    <message>
       <source>The output</source>
       <translation>Die Ausgabe</translation>
     </message>

@@ -31,7 +31,7 @@ from studiowatch.service.watchkeeping import Watchkeeping
 from studiowatch.speech.words import say
 
 LOOK_S = 0.5  # s, longest time between two looks at the clock: silence and prompts are noticed this fast
-JOIN_S = 10.0  # s, a stop that takes longer is a fault
+JOIN_S = 30.0  # s, a stop that takes longer is a fault: the first coats take ten on a machine that is busy otherwise
 
 P = ParamSpec("P")
 

@@ -12,6 +12,8 @@ window, against importing PySide6, pyqtgraph and numpy and showing an empty wind
 `--bare` leaves the start out.
 """
 
+# ruff: noqa: PLC0415 - the start is what is measured: nothing is imported before the program imports it
+
 from __future__ import annotations
 
 import argparse
@@ -27,7 +29,14 @@ from dataclasses import dataclass, replace
 from datetime import UTC, datetime
 from functools import partial
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
+
+if TYPE_CHECKING:
+    from PySide6.QtGui import QPaintEvent
+
+    from studiowatch.service.doors import Doors
+    from studiowatch.service.ports import Desk
+    from studiowatch.ui.window import StudioWindow
 
 STARTS = 7  # pairs of starts
 SETTLE_S = 20.0  # after the window is there: what is done once is over
@@ -95,26 +104,26 @@ def _earlier(piece: dict[str, Any], shift_h: float, title: str) -> dict[str, Any
     return piece | {"title": title, "coat": coats}
 
 
-def run_program(folder: Path, then: Callable[[Any], None]) -> int:
+def run_program(folder: Path, then: Callable[[StudioWindow], None]) -> int:
     """Run the program's own start on `folder` with the simulated board, and call `then` with the window at its first frame."""
     from studiowatch import __main__ as program
     from studiowatch.cli.commands import run
 
     parts = program.outfit()
 
-    def open_window(*arguments: Any) -> int:
+    def open_window(desk: Desk, doors: Doors, note: str) -> int:
         from studiowatch.ui.window import StudioWindow
 
         painted, told = StudioWindow.paintEvent, []
 
-        def paint(window: StudioWindow, event: Any) -> None:
+        def paint(window: StudioWindow, event: QPaintEvent) -> None:
             painted(window, event)
             if not told:
                 told.append(True)
                 then(window)
 
         StudioWindow.paintEvent = paint
-        return parts.window(*arguments)
+        return parts.window(desk, doors, note)
 
     return run(
         ["--folder", str(folder)],
@@ -126,7 +135,7 @@ def run_program(folder: Path, then: Callable[[Any], None]) -> int:
     )
 
 
-def tell_start(window: Any) -> None:
+def tell_start(window: StudioWindow) -> None:
     """Print when the window was first painted, and leave."""
     from PySide6.QtCore import QTimer
 
@@ -134,7 +143,7 @@ def tell_start(window: Any) -> None:
     QTimer.singleShot(0, window.leave)
 
 
-def watch_cost(seconds: float, window: Any) -> None:
+def watch_cost(seconds: float, window: StudioWindow) -> None:
     """Measure with the window visible, then hidden; print one line of JSON each, and leave."""
     from PySide6.QtCore import QTimer
 

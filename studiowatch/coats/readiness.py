@@ -13,7 +13,7 @@ from studiowatch.coats.exposure import ahead
 from studiowatch.coats.film import Film, advance, advance_through
 from studiowatch.coats.stage_table import ROW
 from studiowatch.coats.stages import Stage
-from studiowatch.physics.air import Air, AnyAir
+from studiowatch.physics.air import Air, AirDraws, AnyAir
 from studiowatch.physics.ranges import Array
 
 BEYOND_S = 1000 * 86400.0  # s, how far a slow stage is carried on beyond the horizon
@@ -64,11 +64,26 @@ def outlook(
     """
     spans = tuple(ahead(air, horizon_s)) if coming is None else coming
     later, _ = advance_through(film, spans, covered=covered)
-    beyond, _ = advance(later, air.aged(horizon_s), BEYOND_S, covered=covered)
+    beyond, _ = advance(later, _lasting(air, spans), BEYOND_S, covered=covered)
     table = later.state.reached.copy()
     for stage in _SLOW_IN_PAINT if film.sheet.kind is Kind.PAINT else _SLOW:
         table[ROW[stage]] = beyond.state.reached[ROW[stage]]
     return table
+
+
+def _lasting(air: Air, spans: Sequence[tuple[AnyAir, float]]) -> AnyAir:
+    """Return the air that is carried on beyond the horizon: the mean of what is drawn, else the last."""
+    last = spans[-1][0] if spans else air
+    if isinstance(last, Air):
+        return last
+    drawn = [(one, span_s) for one, span_s in spans if isinstance(one, AirDraws)]
+    lengths_s = np.array([span_s for _, span_s in drawn])
+    return AirDraws(
+        temperature_C=np.average([one.temperature_C for one, _ in drawn], axis=0, weights=lengths_s),
+        humidity_pct=np.average([one.humidity_pct for one, _ in drawn], axis=0, weights=lengths_s),
+        air_speed_m_s=np.average([one.air_speed_m_s for one, _ in drawn], axis=0, weights=lengths_s),
+        pressure_Pa=last.pressure_Pa,
+    )
 
 
 def ready_times(sheet: DataSheet, table: Array, weights: Array | None = None) -> Mapping[Stage, Ready]:

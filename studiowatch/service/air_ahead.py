@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import replace
+from typing import Protocol
 
 from studiowatch.coats.exposure import ahead
-from studiowatch.physics.air import Air
+from studiowatch.physics.air import Air, AnyAir
 
 CALM_M_S = 0.1  # m/s, the most that a look ahead counts on: a fan over a wet coat is not there to stay; assumption
 STEADY_K, STEADY_PCT, STEADY_M_S = 0.2, 1.0, 0.02  # changes of the air that move a time by a percent or so; assumption
@@ -33,6 +34,31 @@ def _is_read_anew(before: Air, after: Air) -> bool:
         return before.age_s is not after.age_s
     return after.age_s < before.age_s
 
+
+class RoomToCome(Protocol):
+    """Foretells the room for the films in it."""
+
+    @property
+    def made_ms(self) -> int | None:
+        """UTC ms at which it was last foretold; None before that."""
+        ...
+
+    def spans(self, air: Air, at_ms: int, horizon_s: float) -> Sequence[tuple[AnyAir, float]] | None:
+        """Return the air from `at_ms`, UTC ms, on, each with how long it holds, s; None if it stays as `air` is."""
+        ...
+
+
+class Stays:
+    """A room that stays as it is."""
+
+    made_ms: int | None = None
+
+    def spans(self, air: Air, at_ms: int, horizon_s: float) -> None:
+        """Return None."""
+        del air, at_ms, horizon_s
+
+
+STAYS: RoomToCome = Stays()
 
 AirAhead = Callable[[int, float], Sequence[tuple[Air, float]]]
 """The air of so many seconds from a UTC ms on: airs in order and how long each holds, s; the last is carried on."""

@@ -17,7 +17,7 @@ from studiowatch.coats.standing import Standing
 from studiowatch.coats.support import Support, support_of
 from studiowatch.physics.air import Air
 from studiowatch.physics.ranges import Array, OutOfRange
-from studiowatch.service.air_ahead import alike, calm
+from studiowatch.service.air_ahead import STAYS, RoomToCome, alike, calm
 from studiowatch.service.coat_risk import CoatRisk
 from studiowatch.service.log_air import Moment
 from studiowatch.service.sheet_shelf import SheetShelf
@@ -32,6 +32,7 @@ SEED = 20260301  # any fixed number: a coat shows the same range after a restart
 HORIZON_S = 96 * 3600.0  # s, how far ahead a ready time is sought
 AHEAD_EVERY_MS = 60_000  # ms of board time between two looks ahead
 STEADY_EVERY_MS = 600_000  # ms between two looks ahead while the air stays as it is: they would say the same
+RESTING_EVERY_MS = 1_800_000  # ms between two looks ahead for a coat that is dry to recoat and only cures
 TRACE_EVERY_MS = 60_000  # ms between two points of a film's temperature
 HOUR_MS = 3_600_000  # ms
 YEAR_MS = 365 * 86_400_000  # ms
@@ -113,6 +114,10 @@ class CoatRun:
     _ahead_ms: int | None = None
     _ahead_air: Air | None = None
     _ahead_covered: bool = False
+    _held: Array | None = (
+        None  # the table in air that stays, which tests are learnt by: the room to come taught nothing
+    )
+    _was_foretold: bool = False
 
     @classmethod
     def begin(cls, coat: Coat, piece: Piece, sheet: DataSheet, over: CoatRun | None, standing: Standing) -> CoatRun:
@@ -238,32 +243,45 @@ class CoatRun:
         if film_C is not None and not is_dry and self.at_ms - last_ms >= TRACE_EVERY_MS:
             self.film_trace = (*self.film_trace, (self.at_ms, film_C))
 
-    @property
-    def is_ahead_due(self) -> bool:
-        """Whether `ahead` is older than a minute, or than ten in steady air."""
+    def is_ahead_due(self, room: RoomToCome = STAYS) -> bool:
+        """Whether `ahead` is older than a minute, than ten in steady air, or was told before the room was foretold.
+
+        Where the room is foretold, a coat that is dry to touch waits longer: a minute hardly moves its times.
+        """
         if self.air is None or self._ahead_ms is None or self._ahead_air is None:
             return self.air is not None
         if self.is_cured and Stage.CURED in self.ahead:
             return False
+        is_foretold = room.made_ms is not None
+        if is_foretold and not self._was_foretold:
+            return True
         is_steady = self.covered is self._ahead_covered and alike(self._ahead_air, calm(self.air))
-        return self.at_ms - self._ahead_ms >= (STEADY_EVERY_MS if is_steady else AHEAD_EVERY_MS)
+        every_ms = STEADY_EVERY_MS if is_steady else AHEAD_EVERY_MS
+        if is_foretold and not self.film.is_wet:
+            every_ms = STEADY_EVERY_MS if self.reached_ms(Stage.DRY_TO_RECOAT) is None else RESTING_EVERY_MS
+        return self.at_ms - self._ahead_ms >= every_ms
 
-    def look_ahead(self) -> None:
+    def look_ahead(self, room: RoomToCome = STAYS) -> None:
         """Bring `ahead` up to date; before the first air there is nothing to go by."""
         if self.air is None:
             return
         air = calm(self.air)
-        self.table = outlook(self.film, air, horizon_s=HORIZON_S, covered=self.covered)
+        coming = room.spans(air, self.at_ms, HORIZON_S)
+        self.table = outlook(self.film, air, horizon_s=HORIZON_S, covered=self.covered, coming=coming)
+        self._held = self.table
+        if coming is not None and self.tests():
+            self._held = outlook(self.film, air, horizon_s=HORIZON_S, covered=self.covered)
         self._ahead_ms, self._ahead_air, self._ahead_covered = self.at_ms, air, self.covered
+        self._was_foretold = room.made_ms is not None
         self.weigh()
 
     def weigh(self) -> None:
         """Bring the ranges of `ahead` in line with the tests and with what is held of the product."""
-        if self.table is None:
+        if self.table is None or self._held is None:
             return
         tests = self.tests()
-        self.ahead = ready_times(self.sheet, self.table, self.standing.weights(self.table, tests))
-        self.doubt = self._doubted(self.table, tests) if tests else ""
+        self.ahead = ready_times(self.sheet, self.table, self.standing.weights(self._held, tests))
+        self.doubt = self._doubted(self._held, tests) if tests else ""
 
     def tests(self) -> tuple[Seen, ...]:
         """Return her tests up to now that count, of the stages that this coat goes through."""
@@ -283,11 +301,11 @@ class CoatRun:
 
     def anew(self) -> Standing | None:
         """Return what this coat should be dried anew with for her tests, or None while its draws will do."""
-        return None if self.table is None else self.standing.anew(self.table, self.tests())
+        return None if self._held is None else self.standing.anew(self._held, self.tests())
 
     def observation(self) -> Observation:
         """Return what her tests say of the room, the product and this coat."""
-        return NOTHING if self.table is None else self.standing.observation(self.table, self.tests())
+        return NOTHING if self._held is None else self.standing.observation(self._held, self.tests())
 
     def _doubted(self, table: Array, tests: tuple[Seen, ...]) -> str:
         test = self.standing.surprise or self.standing.surprising(table, tests)

@@ -210,8 +210,9 @@ class Rack:
             happened += self.stacks.advance(piece, air, now_ms)
             self._heed(piece, now_ms)
         self.stacks.forget_log()
-        for run in [run for run in self.runs.values() if run.is_ahead_due][:AHEAD_AT_ONCE]:
-            run.look_ahead()
+        room = self.stacks.room
+        for run in [run for run in self.runs.values() if run.is_ahead_due(room)][:AHEAD_AT_ONCE]:
+            run.look_ahead(room)
         return happened
 
     def _follow(self, before: Piece | None, piece: Piece, now_ms: int) -> None:
@@ -252,7 +253,7 @@ class Rack:
             if run is None or run.air is None or run.tests() == run.heeded:
                 continue
             if run.tests() or run.heeded:
-                run.look_ahead()
+                run.look_ahead(self.stacks.room)
             self.learning.ready(run)
             if run.standing.surprise not in (None, *run.tests()):
                 run = self._dried_anew(piece, coat, now_ms)

@@ -9,6 +9,7 @@ from functools import partial
 from studiowatch.coats.stages import Stage
 from studiowatch.physics.air import Air
 from studiowatch.physics.ranges import OutOfRange
+from studiowatch.service.air_ahead import STAYS, RoomToCome
 from studiowatch.service.bench import AHEAD_MS
 from studiowatch.service.coat_run import CoatRun
 from studiowatch.service.happenings import StageHappened
@@ -38,6 +39,8 @@ class Stacks:
         Why a laid coat has no run, one sentence, by the coat's key.
     curves : Curves
         By which the risk of each coat is weighed.
+    room : RoomToCome
+        Foretells the room that the coats will dry in.
     """
 
     shelf: SheetShelf
@@ -46,6 +49,7 @@ class Stacks:
     runs: dict[str, CoatRun] = field(default_factory=dict)
     unwatched: dict[str, str] = field(default_factory=dict)
     curves: Curves = PRIOR
+    room: RoomToCome = STAYS
     _judged: JudgedLog = field(init=False)
 
     def __post_init__(self) -> None:
@@ -114,7 +118,7 @@ class Stacks:
                 self._dry(piece, [Moment.after(top.air, top.air or UNSEEN_AIR, top.at_ms, laid_ms)])
             self._begin(piece, coat)
         for run in [self.runs[coat.key] for coat in laid if coat.key in self.runs]:
-            run.look_ahead()
+            run.look_ahead(self.room)
             recoat_ms = run.recoat_ms()
             run.recoat_told = recoat_ms is not None and recoat_ms <= now_ms
 

@@ -54,6 +54,7 @@ from studiowatch.service.rack_views import (
     piece_views,
     vapour_in_room,
 )
+from studiowatch.service.room_ahead import RoomAhead
 from studiowatch.service.room_now import RoomNow
 from studiowatch.service.room_past import RoomPastDesk
 from studiowatch.service.room_views import room_view
@@ -126,6 +127,7 @@ class Watchkeeping:
     _prompts: PromptDesk = field(init=False)
     _preparations: PreparationDesk = field(init=False)
     _past: RoomPastDesk = field(init=False)
+    _ahead: RoomAhead = field(init=False)
     _plans: PlanDesk = field(init=False)
     _jumps: JumpWatch = field(default_factory=JumpWatch)
     _board: BoardView = field(default_factory=BoardView)
@@ -151,6 +153,8 @@ class Watchkeeping:
         self._prompts = PromptDesk(records=self.records, disk=self._ledger.disk)
         self._preparations = PreparationDesk(records=self.records, disk=self._ledger.disk)
         self._past = RoomPastDesk(log=log)
+        self._ahead = RoomAhead(log=log)
+        self._rack.stacks.room = self._ahead
         self._plans = PlanDesk(rack=self._rack, records=self.records, clock=wall_clock(), work=self.plan_work)
 
     def open(self) -> None:
@@ -219,6 +223,7 @@ class Watchkeeping:
         self._prompts.reminder = self._calibrations.reminder(now_ms, self._rack)
         self._preparations.settle(self._rack, now_ms)
         self._past.look(self._room.air_now(now_ms), now_ms)
+        self._ahead.look(self._room.air_now(now_ms), now_ms)
         if not self._is_waiting(now_ms):
             self._unsaid += self._prompts.due(now_ms)
             self._unsaid += self._preparations.due(self._rack, now_ms)
@@ -424,6 +429,7 @@ class Watchkeeping:
         self._prompts.shift(step_ms)
         self._preparations.shift(step_ms)
         self._past.forget()
+        self._ahead.forget()
         self._dried_ms = None if self._dried_ms is None else self._dried_ms + step_ms
         self._judged_ms = None
         self._ledger.note(now_ms, "clock-set", say("The clock was set by {seconds} s.", seconds=f"{jump_s:+.0f}"))

@@ -56,11 +56,13 @@ from studiowatch.room.readings import Reading
 from studiowatch.service.coat_run import DRAWS
 from studiowatch.service.outfit import OpenStore
 from studiowatch.service.rack import Rack
+from studiowatch.service.room_ahead import RoomAhead
 from studiowatch.service.sheet_shelf import SheetShelf, built_in_sheets
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.service.watched_studio import watching
 from studiowatch.service.watchkeeping import ADVANCE_MS
 from studiowatch.store.folder import StudioFolder
+from studiowatch.studio.concern import AirNow
 from studiowatch.studio.pieces import Coat, Piece
 
 NOW_MS = 1_772_442_000_000  # 2026-03-02T09:00:00Z
@@ -177,14 +179,20 @@ def _live(title: str, store: OpenStore, air: Callable[[float], Air]) -> None:
 
     def opened() -> Rack:
         rack = Rack(shelf=shelf, records=store.records, log=store.log)
+        rack.stacks.room = RoomAhead(log=store.log)
         rack.open(NOW_MS)
         return rack
 
     def lived(rack: Rack) -> list[float]:
         calls = []
         for at_ms in times:
+            now = air(at_ms / 1000.0)
+            room = AirNow(
+                temperature_C=now.temperature_C, humidity_pct=now.humidity_pct, air_speed_m_s=now.air_speed_m_s
+            )
             began_s = time.perf_counter()
-            rack.advance(air(at_ms / 1000.0), NOW_MS + at_ms)
+            rack.stacks.room.look(room, NOW_MS + at_ms)
+            rack.advance(now, NOW_MS + at_ms)
             calls.append(time.perf_counter() - began_s)
         return calls
 

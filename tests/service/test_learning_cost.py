@@ -26,9 +26,9 @@ def looks(monkeypatch: pytest.MonkeyPatch) -> list[float]:
     seen: list[float] = []
     own = coat_run.outlook
 
-    def counting(film: coat_run.Film, air: Air, *, horizon_s: float, covered: bool = False) -> object:
+    def counting(film: coat_run.Film, air: Air, **named: object) -> object:
         seen.append(film.elapsed_s)
-        return own(film, air, horizon_s=horizon_s, covered=covered)
+        return own(film, air, **named)
 
     monkeypatch.setattr(coat_run, "outlook", counting)
     return seen

@@ -1,0 +1,106 @@
+"""The room to come while the studio is watched: its outlook, made anew now and then, and its air for the films."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field, replace
+
+import numpy as np
+
+from studiowatch.coats.exposure import ahead
+from studiowatch.physics.air import Air, AnyAir
+from studiowatch.room.hourly_log import HOUR_MS, known_rows
+from studiowatch.room.outlook import LONGEST_H, Outlook, look_ahead
+from studiowatch.service.air_ahead import calm
+from studiowatch.service.coat_run import DRAWS, SEED
+from studiowatch.service.coming_air import coming_air
+from studiowatch.service.ports import ReadingsLog
+from studiowatch.service.room_hours import MINUTE_MS, RoomHours
+from studiowatch.studio.concern import AirNow
+
+AGAIN_MS = 600_000  # ms after which the outlook is made anew
+SOON_MS = 180_000  # ms between two of them though the room strayed from the first
+STRAYED_K, STRAYED_PCT = 0.5, 2.0  # from the middle of the outlook, that have it made anew before its time; assumption
+
+Spans = Sequence[tuple[AnyAir, float]]
+
+
+@dataclass(slots=True)
+class RoomAhead:
+    """Holds the outlook of the room as it is.
+
+    Attributes
+    ----------
+    outlook : Outlook or None
+        The newest; None while less than an hour is known of the room.
+    made_ms : int or None
+        UTC ms at which it was made.
+    """
+
+    log: ReadingsLog
+    outlook: Outlook | None = None
+    made_ms: int | None = None
+    hours: RoomHours = field(init=False)
+    _tried_ms: int | None = None
+    _days_in_it: int = 0
+    _spans: dict[tuple[int, float, float], Spans] = field(default_factory=dict)
+
+    def __post_init__(self) -> None:
+        self.hours = RoomHours(log=self.log)
+
+    def forget(self) -> None:
+        """Begin anew: the clock was set, or readings came from elsewhere."""
+        self.hours.forget()
+        self.outlook, self.made_ms, self._tried_ms, self._days_in_it = None, None, None, 0
+        self._spans.clear()
+
+    def look(self, air: AirNow, now_ms: int) -> None:
+        """Keep what is read, and make the outlook anew if it is time."""
+        self.hours.look(air, now_ms)
+        if self._is_due(air, now_ms):
+            self.make(now_ms)
+
+    def make(self, now_ms: int) -> None:
+        """Make the outlook of this moment; with less than an hour of the room there is none."""
+        self._spans.clear()
+        self._tried_ms, self._days_in_it, self.outlook, self.made_ms = now_ms, self.hours.read_days, None, None
+        if self.hours.span_of_log_ms(now_ms) < HOUR_MS:
+            return
+        log = self.hours.hourly(now_ms)
+        if known_rows(log.climate[-2:]).any():
+            self.outlook, self.made_ms = look_ahead(log, LONGEST_H, draws=DRAWS, seed=SEED), now_ms
+
+    def _is_due(self, air: AirNow, now_ms: int) -> bool:
+        if self._tried_ms is None or not 0 <= now_ms - self._tried_ms < AGAIN_MS:
+            return True
+        if self.hours.is_whole and self._days_in_it < self.hours.read_days:
+            return True
+        since_ms = now_ms - self._tried_ms
+        return since_ms >= SOON_MS and (self.outlook is None or self._has_strayed(air, since_ms))
+
+    def _has_strayed(self, air: AirNow, since_ms: int) -> bool:
+        if self.outlook is None or air.temperature_C is None or air.humidity_pct is None:
+            return False
+        part = since_ms / HOUR_MS
+        middles = [
+            (1.0 - part) * float(np.median(draws[:, 0])) + part * float(np.median(draws[:, 1]))
+            for draws in (self.outlook.temperature_C, self.outlook.humidity_pct)
+        ]
+        return abs(air.temperature_C - middles[0]) > STRAYED_K or abs(air.humidity_pct - middles[1]) > STRAYED_PCT
+
+    def spans(self, air: Air, at_ms: int, horizon_s: float) -> Spans:
+        """Return the air from `at_ms` on, each with how long it holds, s; the same value within a minute.
+
+        What nobody measures, and a room that was hardly seen, stay as they are, ever less certainly.
+        """
+        if air.age_s is not None:
+            return tuple(ahead(calm(air), horizon_s))
+        if self.outlook is None or self.made_ms is None or at_ms < self.made_ms:
+            return tuple(ahead(replace(calm(air), age_s=0.0), horizon_s))
+        minutes = (at_ms - self.made_ms) // MINUTE_MS
+        key = (minutes, air.pressure_Pa, horizon_s)
+        if key not in self._spans:
+            self._spans[key] = coming_air(
+                self.outlook, DRAWS, passed_s=60.0 * minutes, horizon_s=horizon_s, pressure_Pa=air.pressure_Pa
+            )
+        return self._spans[key]

@@ -1,0 +1,108 @@
+"""The room in spans of ten minutes: read from the log a day at a look, and kept from the readings from then on."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass, field
+
+import numpy as np
+
+from studiowatch.room.hourly_log import DAY_H, HOUR_MS, HourlyLog
+from studiowatch.room.outlook import FITTED_DAYS
+from studiowatch.service.ports import ReadingsLog
+from studiowatch.store.trouble import StoreTrouble
+from studiowatch.studio.concern import AirNow
+
+MINUTE_MS = 60_000  # ms
+SPAN_MS = 10 * MINUTE_MS  # ms
+DAY_MS = 86_400_000  # ms
+AGAIN_MS = 10 * MINUTE_MS  # ms until a log that could not be read is tried again
+_WIDTH = 6  # sums of °C, % and m/s, and how many each is of
+
+Values = tuple[float | None, float | None, float | None]
+
+
+@dataclass(slots=True)
+class RoomHours:
+    """Holds the last weeks of the room.
+
+    Attributes
+    ----------
+    read_days : int
+        How many days before the first look were read; at most `FITTED_DAYS`.
+    """
+
+    log: ReadingsLog
+    read_days: int = 0
+    _spans: dict[int, list[float]] = field(default_factory=dict)
+    _read_to_ms: int | None = None
+    _not_before_ms: int = 0
+    _kept_ms: int | None = None
+
+    def forget(self) -> None:
+        """Read everything anew: the clock was set, or readings came from elsewhere."""
+        self._spans, self._read_to_ms, self.read_days, self._kept_ms = {}, None, 0, None
+
+    @property
+    def is_whole(self) -> bool:
+        """Whether all that it goes by was read."""
+        return self.read_days >= FITTED_DAYS
+
+    def look(self, air: AirNow, now_ms: int) -> None:
+        """Keep the minute that is over, and read one more day of the log if there is one to read."""
+        self._keep(air, now_ms)
+        if not self.is_whole and now_ms >= self._not_before_ms:
+            self.read_day(now_ms)
+
+    def read_day(self, now_ms: int) -> None:
+        """Read one more day, the newest first; a log that cannot be read is left alone for a while."""
+        if self._read_to_ms is None:
+            self._read_to_ms = now_ms
+        try:
+            means = self.log.minute_means(self._read_to_ms - DAY_MS, self._read_to_ms)
+        except StoreTrouble:
+            self._not_before_ms = now_ms + AGAIN_MS
+            return
+        self._add((one.time_ms, (one.temperature_C, one.humidity_pct, one.air_speed_m_s)) for one in means)
+        self._read_to_ms -= DAY_MS
+        self.read_days += 1
+
+    def _keep(self, air: AirNow, now_ms: int) -> None:
+        if air.typed is not None or air.implausible or air.temperature_C is None or air.humidity_pct is None:
+            return
+        if self._kept_ms is not None and 0 <= now_ms - self._kept_ms < MINUTE_MS:
+            return
+        self._kept_ms = now_ms
+        self._add([(now_ms, (air.temperature_C, air.humidity_pct, air.air_speed_m_s))])
+        oldest = (now_ms - (FITTED_DAYS + 1) * DAY_MS) // SPAN_MS
+        while (first := next(iter(self._spans))) < oldest:
+            del self._spans[first]
+
+    def _add(self, minutes: Iterable[tuple[int, Values]]) -> None:
+        for time_ms, values in minutes:
+            sums = self._spans.setdefault(time_ms // SPAN_MS, [0.0] * _WIDTH)
+            for at, value in enumerate(values):
+                if value is not None:
+                    sums[at] += value
+                    sums[at + 3] += 1.0
+
+    def span_of_log_ms(self, now_ms: int) -> int:
+        """Return from how long ago on, ms, there is anything of the last weeks; 0 if there is nothing."""
+        return max(0, now_ms - min(self._spans) * SPAN_MS) if self._spans else 0
+
+    def hourly(self, now_ms: int) -> HourlyLog:
+        """Return means around each full hour before `now_ms`, and of the minutes up to now; see `HourlyLog`."""
+        numbers = np.fromiter(self._spans, np.int64, len(self._spans))
+        sums = np.array(list(self._spans.values()), dtype=np.float64).reshape(-1, _WIDTH)
+        middles_ms = numbers * SPAN_MS + SPAN_MS // 2
+        back_h = np.maximum(np.rint((now_ms - middles_ms) / HOUR_MS).astype(np.int64), 0)
+        hours = int(min(back_h.max(initial=0), FITTED_DAYS * DAY_H))
+        inside = (back_h <= hours) & (middles_ms <= now_ms + SPAN_MS)
+        totals = np.zeros((hours + 1, _WIDTH))
+        np.add.at(totals, hours - back_h[inside], sums[inside])
+        newest = np.sort(numbers[inside & (numbers >= now_ms // SPAN_MS - 1)])[-2:]
+        if newest.size:  # now is the last minutes: a room that was changed is not what it was half an hour ago
+            totals[-1] = sums[np.isin(numbers, newest)].sum(axis=0)
+        counts = totals[:, 3:]
+        means = np.divide(totals[:, :3], counts, out=np.full((hours + 1, 3), np.nan), where=counts > 0.0)
+        return HourlyLog(temperature_C=means[:, 0], humidity_pct=means[:, 1], air_speed_m_s=means[:, 2])

@@ -83,7 +83,7 @@ def _of_records(outfit: Outfit, folder: StudioFolder, shelf: SheetShelf) -> Plan
         studio = read_all(database, str(folder.database))
         calibrations, sightings = kept_calibrations(database)
         records = records_of(studio, calibrations=calibrations, sightings=sightings)
-        watch = watch_at(now_ms, records, ReadingsStore(database), shelf)
+        watch = watch_at(now_ms, records, ReadingsStore(database), shelf, foretell=True)
         return Planned(plan=watch.make_plan(now_ms), prompts=watch.snapshot(now_ms).prompts)
 
 

@@ -43,7 +43,7 @@ class Ready:
 
 def outlook(
     film: Film,
-    air: Air,
+    air: AnyAir,
     *,
     horizon_s: float,
     covered: bool = False,
@@ -62,18 +62,22 @@ def outlook(
     OutOfRange
         As `advance`.
     """
-    spans = tuple(ahead(air, horizon_s)) if coming is None else coming
+    spans = _held(air, horizon_s) if coming is None else coming
     later, _ = advance_through(film, spans, covered=covered)
-    beyond, _ = advance(later, _lasting(air, spans), BEYOND_S, covered=covered)
+    beyond, _ = advance(later, lasting(spans) if spans else air, BEYOND_S, covered=covered)
     table = later.state.reached.copy()
     for stage in _SLOW_IN_PAINT if film.sheet.kind is Kind.PAINT else _SLOW:
         table[ROW[stage]] = beyond.state.reached[ROW[stage]]
     return table
 
 
-def _lasting(air: Air, spans: Sequence[tuple[AnyAir, float]]) -> AnyAir:
+def _held(air: AnyAir, horizon_s: float) -> tuple[tuple[AnyAir, float], ...]:
+    return tuple(ahead(air, horizon_s)) if isinstance(air, Air) else ((air, horizon_s),)
+
+
+def lasting(spans: Sequence[tuple[AnyAir, float]]) -> AnyAir:
     """Return the air that is carried on beyond the horizon: the mean of what is drawn, else the last."""
-    last = spans[-1][0] if spans else air
+    last = spans[-1][0]
     if isinstance(last, Air):
         return last
     drawn = [(one, span_s) for one, span_s in spans if isinstance(one, AirDraws)]

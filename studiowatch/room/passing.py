@@ -39,7 +39,7 @@ def passing(draws: Array, passed_h: float, distance: float, within_h: float) -> 
     within_h : float
         How far is looked, h; no farther than the draws reach.
     """
-    steps = np.arange(1, int(round(within_h * STEPS_H)) + 1) / STEPS_H
+    steps = np.arange(1, round(within_h * STEPS_H) + 1) / STEPS_H
     at_h = np.minimum(passed_h + np.concatenate([[0.0], steps]), draws.shape[1] - 1.0)
     before = np.minimum(at_h.astype(np.intp), draws.shape[1] - 2)
     part = at_h - before

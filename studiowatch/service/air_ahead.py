@@ -60,7 +60,7 @@ class Stays:
 
 STAYS: RoomToCome = Stays()
 
-AirAhead = Callable[[int, float], Sequence[tuple[Air, float]]]
+AirAhead = Callable[[int, float], Sequence[tuple[AnyAir, float]]]
 """The air of so many seconds from a UTC ms on: airs in order and how long each holds, s; the last is carried on."""
 
 

@@ -12,7 +12,7 @@ from studiowatch.coats.film import advance_through, lay
 from studiowatch.coats.readiness import Ready, outlook, ready_times
 from studiowatch.coats.stages import Orientation, Stage
 from studiowatch.coats.standing import Standing, standing_on
-from studiowatch.physics.air import Air
+from studiowatch.physics.air import AnyAir
 from studiowatch.physics.ranges import OutOfRange
 from studiowatch.service.air_ahead import AirAhead
 from studiowatch.service.coat_run import DRAWS, SEED
@@ -23,7 +23,7 @@ AHEAD_S = 14 * 86_400.0  # s of air ahead that a coat to come is followed throug
 FAR_S = 400 * 86_400.0  # s, how far a stage is looked for: over a year
 COVER_S = COVER_MS / 1000  # s after laying, when the mesh cover is set: common practice
 
-_Key = tuple[DataSheet, float, Orientation, bool, Sequence[tuple[Air, float]]]
+_Key = tuple[DataSheet, float, Orientation, bool, Sequence[tuple[AnyAir, float]]]
 
 
 class PlanDropped(Exception):  # noqa: N818 - nobody waits for it any more, so it is no fault
@@ -78,7 +78,7 @@ class FilmWaits:
         sheet: DataSheet,
         side_m: float,
         orientation: Orientation,
-        spans: Sequence[tuple[Air, float]],
+        spans: Sequence[tuple[AnyAir, float]],
         *,
         through: bool,
     ) -> Waits:
@@ -99,10 +99,12 @@ class FilmWaits:
         return self._standings[sheet.name]
 
 
-def _split(spans: Sequence[tuple[Air, float]], at_s: float) -> tuple[list[tuple[Air, float]], list[tuple[Air, float]]]:
+def _split(
+    spans: Sequence[tuple[AnyAir, float]], at_s: float
+) -> tuple[list[tuple[AnyAir, float]], list[tuple[AnyAir, float]]]:
     """Return the spans before and after `at_s`."""
-    before: list[tuple[Air, float]] = []
-    after: list[tuple[Air, float]] = []
+    before: list[tuple[AnyAir, float]] = []
+    after: list[tuple[AnyAir, float]] = []
     passed_s = 0.0
     for air, span_s in spans:
         early_s = min(max(at_s - passed_s, 0.0), span_s)

@@ -12,6 +12,7 @@ from studiowatch.physics.air import Air
 from studiowatch.service.air_ahead import CALM_M_S, AirAhead, calm, steady
 from studiowatch.service.commands import PlanCommand, Refused, SaveRecipe, SetWorkingHours
 from studiowatch.service.film_waits import FilmWaits
+from studiowatch.service.plan_air import PlanAir
 from studiowatch.service.planning import OnTheRack, gathered, pieces_to_plan
 from studiowatch.service.ports import ReadingsLog, Records
 from studiowatch.service.rack import Rack
@@ -72,6 +73,7 @@ class PlanDesk:
     _checked: dict[tuple[tuple[str, ...], bool], tuple[tuple[str, Sentence], ...]] = field(default_factory=dict)
     _waits: FilmWaits | None = None
     _waits_for: tuple[Air, int, object] | None = None
+    _is_foretold: bool = False
 
     def reopen(self) -> None:
         """Take up her hours and recipes from the records."""
@@ -159,7 +161,8 @@ class PlanDesk:
         """Return what makes the plan out of what is gathered here."""
         pieces, hours, clock = gathered(self.rack), self.hours, self.clock
         known = air or last_air(self.rack.log, now_ms)
-        waits, words = self._film_waits(known or UNKNOWN_AIR, now_ms), _air_words(known)
+        waits = self._film_waits(known or UNKNOWN_AIR, now_ms)
+        words = _foretold_words(known) if known is not None and self._is_foretold else _air_words(known)
 
         def make() -> FinishingPlan:
             return replace(_made(pieces, waits, hours, clock, now_ms), air=words)
@@ -172,11 +175,12 @@ class PlanDesk:
         if self._waits is not None and self._waits_for is not None:
             before, since_ms, known = self._waits_for
             is_fresh = 0 <= now_ms - since_ms < ROOM_MS and before is not UNKNOWN_AIR
-            if known == learnt and (is_fresh or _alike(before, air)):
+            is_held = not self._is_foretold and _alike(before, air)
+            if known == learnt and (is_fresh or is_held):
                 return self._waits
-        self._waits = FilmWaits(
-            air_ahead=self.room_ahead(air), beliefs=self._beliefs(), is_wanted=lambda: not self._closed
-        )
+        air_ahead = self.room_ahead(air)
+        self._is_foretold = isinstance(air_ahead, PlanAir)
+        self._waits = FilmWaits(air_ahead=air_ahead, beliefs=self._beliefs(), is_wanted=lambda: not self._closed)
         self._waits_for = (air, now_ms, learnt)
         return self._waits
 
@@ -222,6 +226,14 @@ def _alike(before: Air, after: Air) -> bool:
         abs(one.temperature_C - other.temperature_C) < ROOM_K
         and abs(one.humidity_pct - other.humidity_pct) < ROOM_PCT
         and (one.age_s is None) == (other.age_s is None)
+    )
+
+
+def _foretold_words(air: Air) -> str:
+    return say(
+        "Dated for the ways in which this room may go from {temperature} °C and {humidity} % RH, by its days so far.",
+        temperature=chosen().number(air.temperature_C, 1),
+        humidity=chosen().number(air.humidity_pct, 0),
     )
 
 

@@ -70,11 +70,18 @@ def records_of(
     return records
 
 
-def watch_at(now_ms: int, records: MemoryRecords, log: ReadingsLog, shelf: SheetShelf) -> Watchkeeping:
-    """Return the watch over the records and their log as it stands at `now_ms`, UTC ms."""
+def watch_at(
+    now_ms: int, records: MemoryRecords, log: ReadingsLog, shelf: SheetShelf, *, foretell: bool = False
+) -> Watchkeeping:
+    """Return the watch over the records and their log as it stands at `now_ms`, UTC ms.
+
+    `foretell` says whether the room goes on as its days did; else it stays as it is.
+    """
     watch = Watchkeeping(
         log=log, records=records, shelf=shelf, clock_text=clock_text, local_date=local_date, began_ms=now_ms
     )
+    if foretell:
+        watch.foretell(now_ms)
     watch.open()
     return watch
 

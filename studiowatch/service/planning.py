@@ -8,12 +8,12 @@ from dataclasses import dataclass
 from studiowatch.coats.data_sheet import DataSheet, Kind
 from studiowatch.coats.film import Film
 from studiowatch.coats.learning import Seen
-from studiowatch.coats.readiness import Ready, outlook, ready_times
+from studiowatch.coats.readiness import Ready, lasting, outlook, ready_times
 from studiowatch.coats.stages import Stage
 from studiowatch.coats.standing import Standing
-from studiowatch.physics.air import Air
-from studiowatch.service.air_ahead import calm
-from studiowatch.service.coat_run import CoatRun
+from studiowatch.physics.air import Air, AnyAir
+from studiowatch.service.air_ahead import RoomToCome, calm
+from studiowatch.service.coat_run import HORIZON_S, CoatRun
 from studiowatch.service.film_waits import FAR_S, FilmWaits, waits_of
 from studiowatch.service.rack import Rack
 from studiowatch.studio.labels import suggested_mL
@@ -36,9 +36,10 @@ class Top:
     standing: Standing
     tests: tuple[Seen, ...]
     ahead: Mapping[Stage, Ready]
+    coming: Sequence[tuple[AnyAir, float]] | None
 
     @classmethod
-    def of(cls, run: CoatRun) -> Top | None:
+    def of(cls, run: CoatRun, room: RoomToCome) -> Top | None:
         """Return the coat of a run, or None before its first air."""
         if run.air is None:
             return None
@@ -50,13 +51,17 @@ class Top:
             standing=run.standing,
             tests=run.tests(),
             ahead=run.ahead,
+            coming=room.spans(calm(run.air), run.at_ms, HORIZON_S),
         )
 
     def waits(self, *, through: bool) -> Waits:
-        """Return what it needs from its laying on, in the air as it is; looked for far ahead where that is needed."""
+        """Return what it needs from its laying on, in the room to come; looked for far ahead where that is needed."""
         if all(stage in self.ahead and self.ahead[stage].p90_s is not None for stage in _NEEDED):
             return waits_of(self.film.sheet, self.ahead, through=through)
-        table = outlook(self.film, self.air, horizon_s=FAR_S, covered=self.covered)
+        coming = None
+        if self.coming is not None:
+            coming = (*self.coming, (lasting(self.coming), FAR_S - HORIZON_S))
+        table = outlook(self.film, self.air, horizon_s=FAR_S, covered=self.covered, coming=coming)
         times = ready_times(self.film.sheet, table, self.standing.weights(table, self.tests))
         return waits_of(self.film.sheet, times, through=through)
 
@@ -93,7 +98,7 @@ def _gathered(rack: Rack, piece: Piece) -> OnTheRack:
         piece=piece,
         labels=rack.stacks.labels(piece),
         stack=tuple(stack_coat(coat, rack.shelf.sheets.get(coat.sheet)) for coat in piece.coats),
-        top=Top.of(run) if run is not None and is_watched else None,
+        top=Top.of(run, rack.stacks.room) if run is not None and is_watched else None,
         is_bare=not laid,
     )
 

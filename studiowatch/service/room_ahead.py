@@ -60,6 +60,15 @@ class RoomAhead:
         if self._is_due(air, now_ms):
             self.make(now_ms)
 
+    def read_whole(self, now_ms: int) -> None:
+        """Read all that it goes by, at once, and make the outlook: for who asks but once."""
+        while not self.hours.is_whole:
+            before = self.hours.read_days
+            self.hours.read_day(now_ms)
+            if self.hours.read_days == before:
+                break
+        self.make(now_ms)
+
     def make(self, now_ms: int) -> None:
         """Make the outlook of this moment; with less than an hour of the room there is none."""
         self._spans.clear()
@@ -95,9 +104,9 @@ class RoomAhead:
         """
         if air.age_s is not None:
             return tuple(ahead(calm(air), horizon_s))
-        if self.outlook is None or self.made_ms is None or at_ms < self.made_ms:
+        if self.outlook is None or self.made_ms is None or at_ms < self.made_ms - AGAIN_MS:
             return tuple(ahead(replace(calm(air), age_s=0.0), horizon_s))
-        minutes = (at_ms - self.made_ms) // MINUTE_MS
+        minutes = max(at_ms - self.made_ms, 0) // MINUTE_MS
         key = (minutes, air.pressure_Pa, horizon_s)
         if key not in self._spans:
             self._spans[key] = coming_air(

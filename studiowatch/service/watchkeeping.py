@@ -41,6 +41,7 @@ from studiowatch.service.ledger import Ledger
 from studiowatch.service.local_time import wall_clock
 from studiowatch.service.log_air import TICK_MS, remember
 from studiowatch.service.outside_desk import OutsideDesk
+from studiowatch.service.plan_air import foretold_by
 from studiowatch.service.plan_desk import PlanDesk, Work
 from studiowatch.service.ports import ReadingsLog, Records
 from studiowatch.service.preparation_commands import PreparationCommand
@@ -155,7 +156,13 @@ class Watchkeeping:
         self._past = RoomPastDesk(log=log)
         self._ahead = RoomAhead(log=log)
         self._rack.stacks.room = self._ahead
-        self._plans = PlanDesk(rack=self._rack, records=self.records, clock=wall_clock(), work=self.plan_work)
+        self._plans = PlanDesk(
+            rack=self._rack,
+            records=self.records,
+            clock=wall_clock(),
+            work=self.plan_work,
+            room_ahead=foretold_by(self._ahead),
+        )
 
     def open(self) -> None:
         """Take up the records, and dry every laid coat through the log."""
@@ -433,6 +440,10 @@ class Watchkeeping:
         self._dried_ms = None if self._dried_ms is None else self._dried_ms + step_ms
         self._judged_ms = None
         self._ledger.note(now_ms, "clock-set", say("The clock was set by {seconds} s.", seconds=f"{jump_s:+.0f}"))
+
+    def foretell(self, now_ms: int) -> None:
+        """Read the last weeks of the room at once, so that what is told from now on knows how it may go."""
+        self._ahead.read_whole(now_ms)
 
     def make_plan(self, now_ms: int) -> FinishingPlan:
         """Return the finishing plan, made here and now."""

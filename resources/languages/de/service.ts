@@ -556,6 +556,10 @@
       <translation>{title}: Liefertermin</translation>
     </message>
     <message>
+      <source>Dated for the ways in which this room may go from {temperature} °C and {humidity} % RH, by its days so far.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>Dated for the room as it was read last: {temperature}, {humidity} % RH.</source>
       <translation>Datiert für den Raum, wie er zuletzt gemessen wurde: {temperature}, {humidity} % r. F.</translation>
     </message>

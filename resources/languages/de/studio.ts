@@ -1875,7 +1875,7 @@
     </message>
     <message>
       <source>closing and hardening</source>
-      <translation type="unfinished" />
+      <translation>schließt und härtet</translation>
     </message>
     <message>
       <source>cloudy: likely</source>

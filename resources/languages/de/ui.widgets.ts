@@ -4,6 +4,182 @@
   <context>
     <name>studiowatch</name>
     <message>
+      <source>From across the room</source>
+      <translation>Aus der Ferne</translation>
+    </message>
+    <message>
+      <source>Back to the whole window</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Also with F11 or Escape</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>It was refused, and nothing was changed. Go back to mend it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Air speed is shown from now on.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Air speed calibration</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>The bead is held at, °C (its own sheet says)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Distance between the marks, m</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Start</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Remove</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Remove walk {number}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Stop</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Walk {number}: {result}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Archived pieces</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>a word of the title, support, notes or data sheet</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Find an archived piece</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Put back on the rack</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>The board at a glance</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Ports</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Calibrations</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Read whichever answers</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Look for the board on every port</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Humidity…</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Calibrate humidity with two salts</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Air speed…</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Calibrate air speed by a cup and three walks</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Calibrate humidity</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Calibrate air speed</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>What its numbers are…</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Pause</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>The board now</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Go on</source>
+      <translation>Weiter</translation>
+    </message>
+    <message>
+      <source>Let the lines go on</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Pause the lines</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Now</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Live lines</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>← Back to the rack</source>
+      <translation>← Zurück zum Gestell</translation>
+    </message>
+    <message>
+      <source>← Back to the board</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>The board is looked for on every port.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>The board</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>{port} is read from now on.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Withdraw it</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Keep it</source>
+      <translation>Behalten</translation>
+    </message>
+    <message>
+      <source>The calibration was withdrawn.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>The studio book</source>
       <translation type="unfinished" />
     </message>
@@ -22,6 +198,654 @@
     <message>
       <source>Close</source>
       <translation>Schließen</translation>
+    </message>
+    <message>
+      <source>{minutes} minutes, from {first} to {last} %</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>0 minutes, none yet</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Humidity over the last minutes</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>%RH, as the sensor reads it</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>The first whole minute is still to come.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>{minutes} min ago</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>now</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Working it out…</source>
+      <translation>Wird berechnet…</translation>
+    </message>
+    <message>
+      <source>What would that look like?</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>laid over a coat still holding water</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>air too damp while it dried</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>film too cool to knit together</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>water settled on the film</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>dried too fast on top</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>coat laid too thick</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>thinned too far</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>matting agent built up</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>touched or covered while wet</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>still clearing, as a fresh coat does</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Likely causes, strongest first</source>
+      <translation>Wahrscheinliche Ursachen, die stärkste zuerst</translation>
+    </message>
+    <message>
+      <source>Next to nothing speaks for: {causes}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>See to it first</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>The brush is down</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Prepare</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>It is on already…</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Leave it</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Later</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Record it</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Recorded: {coat} laid on {title}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Lay a coat</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>The brush went down earlier</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Closes this; the timers run on</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Ends the preparation</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Lay a coat: {title}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>It goes down now</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>The brush is down on {title}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>I break bubbles with a torch</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>What goes on, and how much</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>The same coat on these too, one after the other</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Piece</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Coat, by its data sheet</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>How much</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Measured in</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Water added, %</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>For brush and cup, %</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Lay it on {title} too</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Thinner added, %</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>The amount may stay empty: it can be put right later.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>10 min ago</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>30 min ago</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>1 h ago</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>When it went on</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>When the brush went down</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Coats to come, lowest first</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Add this coat</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Move up</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Move down</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>{sheet} (its sheet is missing)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>The board is read by what you said.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>What {column} is</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>What its numbers are</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Use these</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>{seconds} s left.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>What stood here before is kept in the history of corrections; ready times follow the correction.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Correct {coat} on {title}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Corrected: {coat} on {title}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Add a coat that was forgotten on {title}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Recorded: a forgotten coat on {title}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Correct a look at {coat} on {title}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Corrected: a look at {title}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Keep the correction</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>A mesh cover stands over it since</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>A mesh cover stands over it</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Covered since</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>The brush went down</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Data sheet</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Amount</source>
+      <translation>Menge</translation>
+    </message>
+    <message>
+      <source>Measured</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Thinned by, %</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>It was found</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>When</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>The look was in the future: choose a time that has passed.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>a coat</source>
+      <translation>eine Schicht</translation>
+    </message>
+    <message>
+      <source>Cancel</source>
+      <translation>Abbrechen</translation>
+    </message>
+    <message>
+      <source>Drop what you typed?</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Nothing was recorded yet.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Drop it</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Keep the form</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Section through the coats</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Find on the rack</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>title, support, notes, coat</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Show all</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>{found} of {all}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>For the collector, the gallery, and whoever cleans it one day. Nothing leaves this computer until you save it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Drawing the pages…</source>
+      <translation type="unfinished" />
+    </message>
+    <message numerus="yes">
+      <source>{n} pages.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Finishing record: {title}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Paper</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Leave my notes out</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Save as &amp;PDF…</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Save as a &amp;web page…</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Pages</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>How it will look</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Save as PDF</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Save as a web page</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Page {number} of {count}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>First steps</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>&amp;Skip all of it</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>They are kept in the View menu</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>This step</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Step {number} of {count}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>&amp;Back</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>&amp;Finish</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Ne&amp;xt</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>The fit</source>
+      <translation>Das Ergebnis</translation>
+    </message>
+    <message>
+      <source>error, 19 in 20</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>law</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>measured</source>
+      <translation>gemessen</translation>
+    </message>
+    <message>
+      <source>Board and actions</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Board</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Ports, live lines and calibration (Ctrl+B)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>The board: ports, live lines and calibration</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Plan</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>What to lay when, against the days that are due (Ctrl+P)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>The finishing plan</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Record a touch test</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Why did it cloud?</source>
+      <translation>Warum wurde sie trüb?</translation>
+    </message>
+    <message>
+      <source>Type a reading</source>
+      <translation>Messwert eintippen</translation>
+    </message>
+    <message>
+      <source>Cautions</source>
+      <translation>Vorsicht</translation>
+    </message>
+    <message>
+      <source>Next</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Steps</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Begin anew</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Room history</source>
+      <translation>Raumverlauf</translation>
+    </message>
+    <message>
+      <source>&amp;Go to this coat</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>&amp;Why did it cloud?</source>
+      <translation>Warum wurde sie &amp;trüb?</translation>
+    </message>
+    <message>
+      <source>Coats that dried in the chosen stretch</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>now {time}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>no readings in this stretch</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>coats</source>
+      <translation>Schichten</translation>
+    </message>
+    <message>
+      <source>Show the last 8 h</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Show the last day</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Show the last week</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Show the last month</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Show the whole log</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>back to now</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Follow the present again (Home)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>The log cannot be read now: {reason}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Withdraw…</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Withdraw: {title}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>It was refused, and nothing was changed. Go back to take a reading again.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Humidity is put right from now on.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Humidity calibration</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>{humidity} %RH</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>No board is read: plug it in; the minutes on end begin anew.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>No line has come yet.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>refused: {reason}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Touch test or look</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Recorded: {title}, {finding}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>How did it come out?</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Recorded: {coat} on {title} came out {outcome}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Coat</source>
+      <translation>Schicht</translation>
+    </message>
+    <message>
+      <source>Look across it against the light, then straight on.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <source>The studio</source>
@@ -50,10 +874,6 @@
     <message>
       <source>Show it large, to be read from across the room</source>
       <translation>Groß zeigen, aus der Ferne zu lesen</translation>
-    </message>
-    <message>
-      <source>Room history</source>
-      <translation>Raumverlauf</translation>
     </message>
     <message>
       <source>Rack</source>
@@ -285,10 +1105,6 @@ fehlt</translation>
       <translation>Abschlussplan</translation>
     </message>
     <message>
-      <source>← Back to the rack</source>
-      <translation>← Zurück zum Gestell</translation>
-    </message>
-    <message>
       <source>Working hours…</source>
       <translation>Arbeitszeiten…</translation>
     </message>
@@ -381,10 +1197,6 @@ fehlt</translation>
       <translation>Kommt in fünf Minuten wieder</translation>
     </message>
     <message>
-      <source>Go on</source>
-      <translation>Weiter</translation>
-    </message>
-    <message>
       <source>Done</source>
       <translation>Erledigt</translation>
     </message>
@@ -403,10 +1215,6 @@ fehlt</translation>
     <message>
       <source>Keep watching</source>
       <translation>Weiter wachen</translation>
-    </message>
-    <message>
-      <source>Cancel</source>
-      <translation>Abbrechen</translation>
     </message>
     <message>
       <source>Still wet: {titles}.</source>
@@ -459,10 +1267,6 @@ fehlt</translation>
     <message>
       <source>No piece on the rack yet</source>
       <translation>Noch kein Bild im Gestell</translation>
-    </message>
-    <message>
-      <source>Type a reading</source>
-      <translation>Messwert eintippen</translation>
     </message>
     <message>
       <source>Take the reading</source>
@@ -533,10 +1337,6 @@ fehlt</translation>
       <translation>Was jetzt zu tun ist</translation>
     </message>
     <message>
-      <source>Working it out…</source>
-      <translation>Wird berechnet…</translation>
-    </message>
-    <message>
       <source>This coat and its room are made up, to show what this cause looks like.</source>
       <translation>Diese Schicht und ihr Raum sind erfunden; sie zeigen, wie diese Ursache aussieht.</translation>
     </message>
@@ -561,10 +1361,6 @@ fehlt</translation>
       <translation>Diese Schicht allein</translation>
     </message>
     <message>
-      <source>Why did it cloud?</source>
-      <translation>Warum wurde sie trüb?</translation>
-    </message>
-    <message>
       <source>The review</source>
       <translation>Der Rückblick</translation>
     </message>
@@ -579,10 +1375,6 @@ fehlt</translation>
     <message>
       <source>Save as CSV…</source>
       <translation>Als CSV speichern…</translation>
-    </message>
-    <message>
-      <source>Likely causes, strongest first</source>
-      <translation>Wahrscheinliche Ursachen, die stärkste zuerst</translation>
     </message>
     <message>
       <source>What the room did under this coat</source>
@@ -713,16 +1505,16 @@ fehlt</translation>
       <translation>{title}, meines</translation>
     </message>
     <message>
-      <source>Data sheets</source>
-      <translation>Datenblätter</translation>
-    </message>
-    <message>
       <source>Built in, generic: it describes no product. Make one of your own from it and type your bottle's figures.</source>
       <translation>Eingebaut und allgemein: Es beschreibt kein Produkt. Machen Sie daraus ein eigenes, und tippen Sie die Zahlen Ihrer Flasche ein.</translation>
     </message>
     <message>
       <source>Yours, from the folder of sheets beside the records.</source>
       <translation>Ihres, aus dem Ordner der Datenblätter neben den Aufzeichnungen.</translation>
+    </message>
+    <message>
+      <source>Data sheets</source>
+      <translation>Datenblätter</translation>
     </message>
     <message>
       <source>Edit…</source>

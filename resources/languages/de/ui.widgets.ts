@@ -237,43 +237,43 @@
     </message>
     <message>
       <source>laid over a coat still holding water</source>
-      <translation type="unfinished" />
+      <translation>auf eine Schicht gelegt, die noch Wasser hielt</translation>
     </message>
     <message>
       <source>air too damp while it dried</source>
-      <translation type="unfinished" />
+      <translation>Luft zu feucht, während sie trocknete</translation>
     </message>
     <message>
       <source>film too cool to knit together</source>
-      <translation type="unfinished" />
+      <translation>Film zu kühl, um sich zu verbinden</translation>
     </message>
     <message>
       <source>water settled on the film</source>
-      <translation type="unfinished" />
+      <translation>Wasser schlug sich auf dem Film nieder</translation>
     </message>
     <message>
       <source>dried too fast on top</source>
-      <translation type="unfinished" />
+      <translation>oben zu schnell getrocknet</translation>
     </message>
     <message>
       <source>coat laid too thick</source>
-      <translation type="unfinished" />
+      <translation>zu dick aufgetragen</translation>
     </message>
     <message>
       <source>thinned too far</source>
-      <translation type="unfinished" />
+      <translation>zu stark verdünnt</translation>
     </message>
     <message>
       <source>matting agent built up</source>
-      <translation type="unfinished" />
+      <translation>Mattierungsmittel gehäuft</translation>
     </message>
     <message>
       <source>touched or covered while wet</source>
-      <translation type="unfinished" />
+      <translation>nass berührt oder abgedeckt</translation>
     </message>
     <message>
       <source>still clearing, as a fresh coat does</source>
-      <translation type="unfinished" />
+      <translation>klärt sich noch, wie jede frische Schicht</translation>
     </message>
     <message>
       <source>Likely causes, strongest first</source>

@@ -83,6 +83,3 @@ class ElidedLabel(QLabel):
         lines = self.text().split("\n")
         cut = [self.fontMetrics().elidedText(line, Qt.TextElideMode.ElideRight, self.width()) for line in lines]
         painter.drawText(self.rect(), int(self.alignment()), "\n".join(cut))
-
-
-say = put

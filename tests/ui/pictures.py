@@ -1,10 +1,11 @@
 """Draw every state of the window into PNG files, under an X display.
 
-``python tests/ui/pictures.py OUT_DIR [NAME …]``
+``python tests/ui/pictures.py [--language de] OUT_DIR [NAME …]``
 """
 
 from __future__ import annotations
 
+import argparse
 import sys
 import tempfile
 import time
@@ -17,9 +18,11 @@ from PySide6.QtWidgets import QApplication, QDialog, QWidget
 sys.path.insert(0, str(Path(__file__).parents[2]))
 
 from studiowatch.service.commands import Refused
+from studiowatch.speech.words import speak_by
 from studiowatch.ui.app import build_window
 from studiowatch.ui.models.recorded import recorded_lines
 from studiowatch.ui.settings import ViewSettings
+from studiowatch.ui.translation import translation
 from studiowatch.ui.widgets.coat_dialog import CoatDialog
 from studiowatch.ui.widgets.dialog import FormDialog
 from studiowatch.ui.window import StudioWindow
@@ -193,8 +196,13 @@ def save(widget: QWidget | QDialog | None, path: Path) -> None:
 if __name__ == "__main__":
     app = QApplication(["studiowatch"])
     app.setQuitOnLastWindowClosed(False)
-    target = Path(sys.argv[1])
-    target.mkdir(parents=True, exist_ok=True)
+    asked = argparse.ArgumentParser(description="Draw every state of the window into PNG files.")
+    asked.add_argument("--language", default="en", help="of the window, as the name of its .qm file")
+    asked.add_argument("out", type=Path)
+    asked.add_argument("names", nargs="*", help="such as coat_light_1280x800-200; all without one")
+    given = asked.parse_args()
+    speak_by(translation(given.language))
+    given.out.mkdir(parents=True, exist_ok=True)
     began = time.monotonic()
-    draw(target, sys.argv[2:])
+    draw(given.out, given.names)
     print(f"{time.monotonic() - began:.0f} s")  # noqa: T201

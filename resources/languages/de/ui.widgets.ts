@@ -9,123 +9,123 @@
     </message>
     <message>
       <source>Back to the whole window</source>
-      <translation type="unfinished" />
+      <translation>Zurück zum ganzen Fenster</translation>
     </message>
     <message>
       <source>Also with F11 or Escape</source>
-      <translation type="unfinished" />
+      <translation>Auch mit F11 oder Escape</translation>
     </message>
     <message>
       <source>It was refused, and nothing was changed. Go back to mend it.</source>
-      <translation type="unfinished" />
+      <translation>Es wurde abgelehnt, und nichts wurde geändert. Gehen Sie zurück, um es zu berichtigen.</translation>
     </message>
     <message>
       <source>Air speed is shown from now on.</source>
-      <translation type="unfinished" />
+      <translation>Die Luftgeschwindigkeit wird von jetzt an gezeigt.</translation>
     </message>
     <message>
       <source>Air speed calibration</source>
-      <translation type="unfinished" />
+      <translation>Abgleich der Luftgeschwindigkeit</translation>
     </message>
     <message>
       <source>The bead is held at, °C (its own sheet says)</source>
-      <translation type="unfinished" />
+      <translation>Die Perle wird gehalten auf, °C (steht in ihrem Datenblatt)</translation>
     </message>
     <message>
       <source>Distance between the marks, m</source>
-      <translation type="unfinished" />
+      <translation>Abstand der Markierungen, m</translation>
     </message>
     <message>
       <source>Start</source>
-      <translation type="unfinished" />
+      <translation>Start</translation>
     </message>
     <message>
       <source>Remove</source>
-      <translation type="unfinished" />
+      <translation>Entfernen</translation>
     </message>
     <message>
       <source>Remove walk {number}</source>
-      <translation type="unfinished" />
+      <translation>Gang {number} entfernen</translation>
     </message>
     <message>
       <source>Stop</source>
-      <translation type="unfinished" />
+      <translation>Halt</translation>
     </message>
     <message>
       <source>Walk {number}: {result}</source>
-      <translation type="unfinished" />
+      <translation>Gang {number}: {result}</translation>
     </message>
     <message>
       <source>Archived pieces</source>
-      <translation type="unfinished" />
+      <translation>Archivierte Bilder</translation>
     </message>
     <message>
       <source>a word of the title, support, notes or data sheet</source>
-      <translation type="unfinished" />
+      <translation>ein Wort aus Titel, Bildträger, Notizen oder Datenblatt</translation>
     </message>
     <message>
       <source>Find an archived piece</source>
-      <translation type="unfinished" />
+      <translation>Ein archiviertes Bild suchen</translation>
     </message>
     <message>
       <source>Put back on the rack</source>
-      <translation type="unfinished" />
+      <translation>Zurück auf das Gestell</translation>
     </message>
     <message>
       <source>The board at a glance</source>
-      <translation type="unfinished" />
+      <translation>Die Messplatine auf einen Blick</translation>
     </message>
     <message>
       <source>Ports</source>
-      <translation type="unfinished" />
+      <translation>Anschlüsse</translation>
     </message>
     <message>
       <source>Calibrations</source>
-      <translation type="unfinished" />
+      <translation>Abgleiche</translation>
     </message>
     <message>
       <source>Read whichever answers</source>
-      <translation type="unfinished" />
+      <translation>Lesen, wer antwortet</translation>
     </message>
     <message>
       <source>Look for the board on every port</source>
-      <translation type="unfinished" />
+      <translation>Die Messplatine an jedem Anschluss suchen</translation>
     </message>
     <message>
       <source>Humidity…</source>
-      <translation type="unfinished" />
+      <translation>Luftfeuchte…</translation>
     </message>
     <message>
       <source>Calibrate humidity with two salts</source>
-      <translation type="unfinished" />
+      <translation>Luftfeuchte mit zwei Salzen abgleichen</translation>
     </message>
     <message>
       <source>Air speed…</source>
-      <translation type="unfinished" />
+      <translation>Luftgeschwindigkeit…</translation>
     </message>
     <message>
       <source>Calibrate air speed by a cup and three walks</source>
-      <translation type="unfinished" />
+      <translation>Luftgeschwindigkeit mit einem Becher und drei Gängen abgleichen</translation>
     </message>
     <message>
       <source>Calibrate humidity</source>
-      <translation type="unfinished" />
+      <translation>Luftfeuchte abgleichen</translation>
     </message>
     <message>
       <source>Calibrate air speed</source>
-      <translation type="unfinished" />
+      <translation>Luftgeschwindigkeit abgleichen</translation>
     </message>
     <message>
       <source>What its numbers are…</source>
-      <translation type="unfinished" />
+      <translation>Was ihre Zahlen sind…</translation>
     </message>
     <message>
       <source>Pause</source>
-      <translation type="unfinished" />
+      <translation>Anhalten</translation>
     </message>
     <message>
       <source>The board now</source>
-      <translation type="unfinished" />
+      <translation>Die Messplatine jetzt</translation>
     </message>
     <message>
       <source>Go on</source>
@@ -133,19 +133,19 @@
     </message>
     <message>
       <source>Let the lines go on</source>
-      <translation type="unfinished" />
+      <translation>Die Zeilen weiterlaufen lassen</translation>
     </message>
     <message>
       <source>Pause the lines</source>
-      <translation type="unfinished" />
+      <translation>Die Zeilen anhalten</translation>
     </message>
     <message>
       <source>Now</source>
-      <translation type="unfinished" />
+      <translation>Jetzt</translation>
     </message>
     <message>
       <source>Live lines</source>
-      <translation type="unfinished" />
+      <translation>Laufende Zeilen</translation>
     </message>
     <message>
       <source>← Back to the rack</source>
@@ -153,23 +153,23 @@
     </message>
     <message>
       <source>← Back to the board</source>
-      <translation type="unfinished" />
+      <translation>← Zurück zur Messplatine</translation>
     </message>
     <message>
       <source>The board is looked for on every port.</source>
-      <translation type="unfinished" />
+      <translation>Die Messplatine wird an jedem Anschluss gesucht.</translation>
     </message>
     <message>
       <source>The board</source>
-      <translation type="unfinished" />
+      <translation>Die Messplatine</translation>
     </message>
     <message>
       <source>{port} is read from now on.</source>
-      <translation type="unfinished" />
+      <translation>Von jetzt an wird {port} gelesen.</translation>
     </message>
     <message>
       <source>Withdraw it</source>
-      <translation type="unfinished" />
+      <translation>Zurücknehmen</translation>
     </message>
     <message>
       <source>Keep it</source>
@@ -177,23 +177,23 @@
     </message>
     <message>
       <source>The calibration was withdrawn.</source>
-      <translation type="unfinished" />
+      <translation>Der Abgleich wurde zurückgenommen.</translation>
     </message>
     <message>
       <source>The studio book</source>
-      <translation type="unfinished" />
+      <translation>Das Atelierbuch</translation>
     </message>
     <message>
       <source>Page</source>
-      <translation type="unfinished" />
+      <translation>Seite</translation>
     </message>
     <message>
       <source>Back</source>
-      <translation type="unfinished" />
+      <translation>Zurück</translation>
     </message>
     <message>
       <source>Contents</source>
-      <translation type="unfinished" />
+      <translation>Inhalt</translation>
     </message>
     <message>
       <source>Close</source>
@@ -201,31 +201,31 @@
     </message>
     <message>
       <source>{minutes} minutes, from {first} to {last} %</source>
-      <translation type="unfinished" />
+      <translation>{minutes} Minuten, von {first} bis {last} %</translation>
     </message>
     <message>
       <source>0 minutes, none yet</source>
-      <translation type="unfinished" />
+      <translation>0 Minuten, noch keine</translation>
     </message>
     <message>
       <source>Humidity over the last minutes</source>
-      <translation type="unfinished" />
+      <translation>Luftfeuchte in den letzten Minuten</translation>
     </message>
     <message>
       <source>%RH, as the sensor reads it</source>
-      <translation type="unfinished" />
+      <translation>% rel. Feuchte, wie der Sensor sie misst</translation>
     </message>
     <message>
       <source>The first whole minute is still to come.</source>
-      <translation type="unfinished" />
+      <translation>Die erste volle Minute kommt noch.</translation>
     </message>
     <message>
       <source>{minutes} min ago</source>
-      <translation type="unfinished" />
+      <translation>vor {minutes} min</translation>
     </message>
     <message>
       <source>now</source>
-      <translation type="unfinished" />
+      <translation>jetzt</translation>
     </message>
     <message>
       <source>Working it out…</source>
@@ -233,23 +233,23 @@
     </message>
     <message>
       <source>What would that look like?</source>
-      <translation type="unfinished" />
+      <translation>Wie sähe das aus?</translation>
     </message>
     <message>
       <source>laid over a coat still holding water</source>
-      <translation>auf eine Schicht gelegt, die noch Wasser hielt</translation>
+      <translation>auf eine noch feuchte Schicht aufgetragen</translation>
     </message>
     <message>
       <source>air too damp while it dried</source>
-      <translation>Luft zu feucht, während sie trocknete</translation>
+      <translation>zu feuchte Luft beim Trocknen</translation>
     </message>
     <message>
       <source>film too cool to knit together</source>
-      <translation>Film zu kühl, um sich zu verbinden</translation>
+      <translation>Film zu kühl, um sich zu schließen</translation>
     </message>
     <message>
       <source>water settled on the film</source>
-      <translation>Wasser schlug sich auf dem Film nieder</translation>
+      <translation>Wasser auf dem Film niedergeschlagen</translation>
     </message>
     <message>
       <source>dried too fast on top</source>
@@ -257,7 +257,7 @@
     </message>
     <message>
       <source>coat laid too thick</source>
-      <translation>zu dick aufgetragen</translation>
+      <translation>Schicht zu dick aufgetragen</translation>
     </message>
     <message>
       <source>thinned too far</source>
@@ -265,7 +265,7 @@
     </message>
     <message>
       <source>matting agent built up</source>
-      <translation>Mattierungsmittel gehäuft</translation>
+      <translation>Mattierungsmittel angehäuft</translation>
     </message>
     <message>
       <source>touched or covered while wet</source>
@@ -273,7 +273,7 @@
     </message>
     <message>
       <source>still clearing, as a fresh coat does</source>
-      <translation>klärt sich noch, wie jede frische Schicht</translation>
+      <translation>wird noch klar, wie jede frische Schicht</translation>
     </message>
     <message>
       <source>Likely causes, strongest first</source>
@@ -281,227 +281,227 @@
     </message>
     <message>
       <source>Next to nothing speaks for: {causes}.</source>
-      <translation type="unfinished" />
+      <translation>So gut wie nichts spricht für: {causes}.</translation>
     </message>
     <message>
       <source>See to it first</source>
-      <translation type="unfinished" />
+      <translation>Zuerst erledigen</translation>
     </message>
     <message>
       <source>The brush is down</source>
-      <translation type="unfinished" />
+      <translation>Der Pinsel liegt auf</translation>
     </message>
     <message>
       <source>Prepare</source>
-      <translation type="unfinished" />
+      <translation>Vorbereiten</translation>
     </message>
     <message>
       <source>It is on already…</source>
-      <translation type="unfinished" />
+      <translation>Sie ist schon drauf…</translation>
     </message>
     <message>
       <source>Leave it</source>
-      <translation type="unfinished" />
+      <translation>Lassen</translation>
     </message>
     <message>
       <source>Later</source>
-      <translation type="unfinished" />
+      <translation>Später</translation>
     </message>
     <message>
       <source>Record it</source>
-      <translation type="unfinished" />
+      <translation>Erfassen</translation>
     </message>
     <message>
       <source>Recorded: {coat} laid on {title}</source>
-      <translation type="unfinished" />
+      <translation>Erfasst: {coat} auf {title} aufgetragen</translation>
     </message>
     <message>
       <source>Lay a coat</source>
-      <translation type="unfinished" />
+      <translation>Schicht auftragen</translation>
     </message>
     <message>
       <source>The brush went down earlier</source>
-      <translation type="unfinished" />
+      <translation>Der Pinsel lag schon früher auf</translation>
     </message>
     <message>
       <source>Closes this; the timers run on</source>
-      <translation type="unfinished" />
+      <translation>Schließt dies; die Uhren laufen weiter</translation>
     </message>
     <message>
       <source>Ends the preparation</source>
-      <translation type="unfinished" />
+      <translation>Beendet die Vorbereitung</translation>
     </message>
     <message>
       <source>Lay a coat: {title}</source>
-      <translation type="unfinished" />
+      <translation>Schicht auftragen: {title}</translation>
     </message>
     <message>
       <source>It goes down now</source>
-      <translation type="unfinished" />
+      <translation>Sie kommt jetzt drauf</translation>
     </message>
     <message>
       <source>The brush is down on {title}</source>
-      <translation type="unfinished" />
+      <translation>Der Pinsel liegt auf: {title}</translation>
     </message>
     <message>
       <source>I break bubbles with a torch</source>
-      <translation type="unfinished" />
+      <translation>Ich breche Blasen mit dem Brenner</translation>
     </message>
     <message>
       <source>What goes on, and how much</source>
-      <translation type="unfinished" />
+      <translation>Was darauf kommt, und wie viel</translation>
     </message>
     <message>
       <source>The same coat on these too, one after the other</source>
-      <translation type="unfinished" />
+      <translation>Dieselbe Schicht auch auf diese, eins nach dem anderen</translation>
     </message>
     <message>
       <source>Piece</source>
-      <translation type="unfinished" />
+      <translation>Bild</translation>
     </message>
     <message>
       <source>Coat, by its data sheet</source>
-      <translation type="unfinished" />
+      <translation>Schicht, nach ihrem Datenblatt</translation>
     </message>
     <message>
       <source>How much</source>
-      <translation type="unfinished" />
+      <translation>Wie viel</translation>
     </message>
     <message>
       <source>Measured in</source>
-      <translation type="unfinished" />
+      <translation>Gemessen in</translation>
     </message>
     <message>
       <source>Water added, %</source>
-      <translation type="unfinished" />
+      <translation>Wasser dazu, %</translation>
     </message>
     <message>
       <source>For brush and cup, %</source>
-      <translation type="unfinished" />
+      <translation>Für Pinsel und Becher, %</translation>
     </message>
     <message>
       <source>Lay it on {title} too</source>
-      <translation type="unfinished" />
+      <translation>Auch auf {title} auftragen</translation>
     </message>
     <message>
       <source>Thinner added, %</source>
-      <translation type="unfinished" />
+      <translation>Verdünner dazu, %</translation>
     </message>
     <message>
       <source>The amount may stay empty: it can be put right later.</source>
-      <translation type="unfinished" />
+      <translation>Die Menge darf leer bleiben: Sie lässt sich später nachtragen.</translation>
     </message>
     <message>
       <source>10 min ago</source>
-      <translation type="unfinished" />
+      <translation>vor 10 min</translation>
     </message>
     <message>
       <source>30 min ago</source>
-      <translation type="unfinished" />
+      <translation>vor 30 min</translation>
     </message>
     <message>
       <source>1 h ago</source>
-      <translation type="unfinished" />
+      <translation>vor 1 h</translation>
     </message>
     <message>
       <source>When it went on</source>
-      <translation type="unfinished" />
+      <translation>Wann sie aufgetragen wurde</translation>
     </message>
     <message>
       <source>When the brush went down</source>
-      <translation type="unfinished" />
+      <translation>Wann der Pinsel auflag</translation>
     </message>
     <message>
       <source>Coats to come, lowest first</source>
-      <translation type="unfinished" />
+      <translation>Kommende Schichten, die unterste zuerst</translation>
     </message>
     <message>
       <source>Add this coat</source>
-      <translation type="unfinished" />
+      <translation>Diese Schicht dazu</translation>
     </message>
     <message>
       <source>Move up</source>
-      <translation type="unfinished" />
+      <translation>Nach oben</translation>
     </message>
     <message>
       <source>Move down</source>
-      <translation type="unfinished" />
+      <translation>Nach unten</translation>
     </message>
     <message>
       <source>{sheet} (its sheet is missing)</source>
-      <translation type="unfinished" />
+      <translation>{sheet} (das Datenblatt fehlt)</translation>
     </message>
     <message>
       <source>The board is read by what you said.</source>
-      <translation type="unfinished" />
+      <translation>Die Messplatine wird nach Ihren Angaben gelesen.</translation>
     </message>
     <message>
       <source>What {column} is</source>
-      <translation type="unfinished" />
+      <translation>Was {column} ist</translation>
     </message>
     <message>
       <source>What its numbers are</source>
-      <translation type="unfinished" />
+      <translation>Was ihre Zahlen sind</translation>
     </message>
     <message>
       <source>Use these</source>
-      <translation type="unfinished" />
+      <translation>Diese verwenden</translation>
     </message>
     <message>
       <source>{seconds} s left.</source>
-      <translation type="unfinished" />
+      <translation>Noch {seconds} s.</translation>
     </message>
     <message>
       <source>What stood here before is kept in the history of corrections; ready times follow the correction.</source>
-      <translation type="unfinished" />
+      <translation>Was vorher hier stand, bleibt im Verlauf der Berichtigungen; die Bereit-Zeiten folgen der Berichtigung.</translation>
     </message>
     <message>
       <source>Correct {coat} on {title}</source>
-      <translation type="unfinished" />
+      <translation>{coat} auf {title} berichtigen</translation>
     </message>
     <message>
       <source>Corrected: {coat} on {title}</source>
-      <translation type="unfinished" />
+      <translation>Berichtigt: {coat} auf {title}</translation>
     </message>
     <message>
       <source>Add a coat that was forgotten on {title}</source>
-      <translation type="unfinished" />
+      <translation>Eine vergessene Schicht auf {title} nachtragen</translation>
     </message>
     <message>
       <source>Recorded: a forgotten coat on {title}</source>
-      <translation type="unfinished" />
+      <translation>Erfasst: eine vergessene Schicht auf {title}</translation>
     </message>
     <message>
       <source>Correct a look at {coat} on {title}</source>
-      <translation type="unfinished" />
+      <translation>Sichtprüfung berichtigen: {coat} auf {title}</translation>
     </message>
     <message>
       <source>Corrected: a look at {title}</source>
-      <translation type="unfinished" />
+      <translation>Berichtigt: eine Sichtprüfung von {title}</translation>
     </message>
     <message>
       <source>Keep the correction</source>
-      <translation type="unfinished" />
+      <translation>Berichtigung behalten</translation>
     </message>
     <message>
       <source>A mesh cover stands over it since</source>
-      <translation type="unfinished" />
+      <translation>Eine Netzabdeckung steht darüber seit</translation>
     </message>
     <message>
       <source>A mesh cover stands over it</source>
-      <translation type="unfinished" />
+      <translation>Eine Netzabdeckung steht darüber</translation>
     </message>
     <message>
       <source>Covered since</source>
-      <translation type="unfinished" />
+      <translation>Abgedeckt seit</translation>
     </message>
     <message>
       <source>The brush went down</source>
-      <translation type="unfinished" />
+      <translation>Der Pinsel lag auf</translation>
     </message>
     <message>
       <source>Data sheet</source>
-      <translation type="unfinished" />
+      <translation>Datenblatt</translation>
     </message>
     <message>
       <source>Amount</source>
@@ -509,23 +509,23 @@
     </message>
     <message>
       <source>Measured</source>
-      <translation type="unfinished" />
+      <translation>Gemessen</translation>
     </message>
     <message>
       <source>Thinned by, %</source>
-      <translation type="unfinished" />
+      <translation>Verdünnt um, %</translation>
     </message>
     <message>
       <source>It was found</source>
-      <translation type="unfinished" />
+      <translation>Der Befund war</translation>
     </message>
     <message>
       <source>When</source>
-      <translation type="unfinished" />
+      <translation>Wann</translation>
     </message>
     <message>
       <source>The look was in the future: choose a time that has passed.</source>
-      <translation type="unfinished" />
+      <translation>Die Prüfung läge in der Zukunft: Wählen Sie eine Zeit, die vorbei ist.</translation>
     </message>
     <message>
       <source>a coat</source>
@@ -537,123 +537,126 @@
     </message>
     <message>
       <source>Drop what you typed?</source>
-      <translation type="unfinished" />
+      <translation>Ihre Eingaben verwerfen?</translation>
     </message>
     <message>
       <source>Nothing was recorded yet.</source>
-      <translation type="unfinished" />
+      <translation>Noch wurde nichts erfasst.</translation>
     </message>
     <message>
       <source>Drop it</source>
-      <translation type="unfinished" />
+      <translation>Verwerfen</translation>
     </message>
     <message>
       <source>Keep the form</source>
-      <translation type="unfinished" />
+      <translation>Formular behalten</translation>
     </message>
     <message>
       <source>Section through the coats</source>
-      <translation type="unfinished" />
+      <translation>Schnitt durch die Schichten</translation>
     </message>
     <message>
       <source>Find on the rack</source>
-      <translation type="unfinished" />
+      <translation>Auf dem Gestell suchen</translation>
     </message>
     <message>
       <source>title, support, notes, coat</source>
-      <translation type="unfinished" />
+      <translation>Titel, Bildträger, Notizen, Schicht</translation>
     </message>
     <message>
       <source>Show all</source>
-      <translation type="unfinished" />
+      <translation>Alle zeigen</translation>
     </message>
     <message>
       <source>{found} of {all}</source>
-      <translation type="unfinished" />
+      <translation>{found} von {all}</translation>
     </message>
     <message>
       <source>For the collector, the gallery, and whoever cleans it one day. Nothing leaves this computer until you save it.</source>
-      <translation type="unfinished" />
+      <translation>Für Sammler, Galerie und alle, die es einmal reinigen. Nichts verlässt diesen Computer, bevor Sie es speichern.</translation>
     </message>
     <message>
       <source>Drawing the pages…</source>
-      <translation type="unfinished" />
+      <translation>Die Seiten werden gezeichnet…</translation>
     </message>
     <message numerus="yes">
       <source>{n} pages.</source>
-      <translation type="unfinished" />
+      <translation>
+        <numerusform>Eine Seite.</numerusform>
+        <numerusform>{n} Seiten.</numerusform>
+      </translation>
     </message>
     <message>
       <source>Finishing record: {title}</source>
-      <translation type="unfinished" />
+      <translation>Abschlussprotokoll: {title}</translation>
     </message>
     <message>
       <source>Paper</source>
-      <translation type="unfinished" />
+      <translation>Papier</translation>
     </message>
     <message>
       <source>Leave my notes out</source>
-      <translation type="unfinished" />
+      <translation>Meine Notizen weglassen</translation>
     </message>
     <message>
       <source>Save as &amp;PDF…</source>
-      <translation type="unfinished" />
+      <translation>Als &amp;PDF speichern…</translation>
     </message>
     <message>
       <source>Save as a &amp;web page…</source>
-      <translation type="unfinished" />
+      <translation>Als &amp;Webseite speichern…</translation>
     </message>
     <message>
       <source>Pages</source>
-      <translation type="unfinished" />
+      <translation>Seiten</translation>
     </message>
     <message>
       <source>How it will look</source>
-      <translation type="unfinished" />
+      <translation>Wie es aussehen wird</translation>
     </message>
     <message>
       <source>Save as PDF</source>
-      <translation type="unfinished" />
+      <translation>Als PDF speichern</translation>
     </message>
     <message>
       <source>Save as a web page</source>
-      <translation type="unfinished" />
+      <translation>Als Webseite speichern</translation>
     </message>
     <message>
       <source>Page {number} of {count}</source>
-      <translation type="unfinished" />
+      <translation>Seite {number} von {count}</translation>
     </message>
     <message>
       <source>First steps</source>
-      <translation type="unfinished" />
+      <translation>Erste Schritte</translation>
     </message>
     <message>
       <source>&amp;Skip all of it</source>
-      <translation type="unfinished" />
+      <translation>Alles &amp;überspringen</translation>
     </message>
     <message>
       <source>They are kept in the View menu</source>
-      <translation type="unfinished" />
+      <translation>Sie bleiben im Menü Ansicht</translation>
     </message>
     <message>
       <source>This step</source>
-      <translation type="unfinished" />
+      <translation>Dieser Schritt</translation>
     </message>
     <message>
       <source>Step {number} of {count}</source>
-      <translation type="unfinished" />
+      <translation>Schritt {number} von {count}</translation>
     </message>
     <message>
       <source>&amp;Back</source>
-      <translation type="unfinished" />
+      <translation>&amp;Zurück</translation>
     </message>
     <message>
       <source>&amp;Finish</source>
-      <translation type="unfinished" />
+      <translation>&amp;Fertig</translation>
     </message>
     <message>
       <source>Ne&amp;xt</source>
-      <translation type="unfinished" />
+      <translation>Wei&amp;ter</translation>
     </message>
     <message>
       <source>The fit</source>
@@ -661,11 +664,11 @@
     </message>
     <message>
       <source>error, 19 in 20</source>
-      <translation type="unfinished" />
+      <translation>Fehler, 19 von 20</translation>
     </message>
     <message>
       <source>law</source>
-      <translation type="unfinished" />
+      <translation>Gesetz</translation>
     </message>
     <message>
       <source>measured</source>
@@ -673,35 +676,35 @@
     </message>
     <message>
       <source>Board and actions</source>
-      <translation type="unfinished" />
+      <translation>Messplatine und Handlungen</translation>
     </message>
     <message>
       <source>Board</source>
-      <translation type="unfinished" />
+      <translation>Platine</translation>
     </message>
     <message>
       <source>Ports, live lines and calibration (Ctrl+B)</source>
-      <translation type="unfinished" />
+      <translation>Anschlüsse, laufende Zeilen und Abgleich (Strg+B)</translation>
     </message>
     <message>
       <source>The board: ports, live lines and calibration</source>
-      <translation type="unfinished" />
+      <translation>Die Messplatine: Anschlüsse, laufende Zeilen und Abgleich</translation>
     </message>
     <message>
       <source>Plan</source>
-      <translation type="unfinished" />
+      <translation>Plan</translation>
     </message>
     <message>
       <source>What to lay when, against the days that are due (Ctrl+P)</source>
-      <translation type="unfinished" />
+      <translation>Was wann aufzutragen ist, gemessen an den Lieferterminen (Strg+P)</translation>
     </message>
     <message>
       <source>The finishing plan</source>
-      <translation type="unfinished" />
+      <translation>Der Abschlussplan</translation>
     </message>
     <message>
       <source>Record a touch test</source>
-      <translation type="unfinished" />
+      <translation>Griffprobe erfassen</translation>
     </message>
     <message>
       <source>Why did it cloud?</source>
@@ -717,15 +720,15 @@
     </message>
     <message>
       <source>Next</source>
-      <translation type="unfinished" />
+      <translation>Weiter</translation>
     </message>
     <message>
       <source>Steps</source>
-      <translation type="unfinished" />
+      <translation>Schritte</translation>
     </message>
     <message>
       <source>Begin anew</source>
-      <translation type="unfinished" />
+      <translation>Neu beginnen</translation>
     </message>
     <message>
       <source>Room history</source>
@@ -733,7 +736,7 @@
     </message>
     <message>
       <source>&amp;Go to this coat</source>
-      <translation type="unfinished" />
+      <translation>&amp;Zu dieser Schicht</translation>
     </message>
     <message>
       <source>&amp;Why did it cloud?</source>
@@ -741,15 +744,15 @@
     </message>
     <message>
       <source>Coats that dried in the chosen stretch</source>
-      <translation type="unfinished" />
+      <translation>Schichten, die im gewählten Zeitraum trockneten</translation>
     </message>
     <message>
       <source>now {time}</source>
-      <translation type="unfinished" />
+      <translation>jetzt {time}</translation>
     </message>
     <message>
       <source>no readings in this stretch</source>
-      <translation type="unfinished" />
+      <translation>keine Messwerte in diesem Zeitraum</translation>
     </message>
     <message>
       <source>coats</source>
@@ -757,87 +760,87 @@
     </message>
     <message>
       <source>Show the last 8 h</source>
-      <translation type="unfinished" />
+      <translation>Die letzten 8 h zeigen</translation>
     </message>
     <message>
       <source>Show the last day</source>
-      <translation type="unfinished" />
+      <translation>Den letzten Tag zeigen</translation>
     </message>
     <message>
       <source>Show the last week</source>
-      <translation type="unfinished" />
+      <translation>Die letzte Woche zeigen</translation>
     </message>
     <message>
       <source>Show the last month</source>
-      <translation type="unfinished" />
+      <translation>Den letzten Monat zeigen</translation>
     </message>
     <message>
       <source>Show the whole log</source>
-      <translation type="unfinished" />
+      <translation>Die ganze Aufzeichnung zeigen</translation>
     </message>
     <message>
       <source>back to now</source>
-      <translation type="unfinished" />
+      <translation>zurück zu jetzt</translation>
     </message>
     <message>
       <source>Follow the present again (Home)</source>
-      <translation type="unfinished" />
+      <translation>Wieder der Gegenwart folgen (Pos1)</translation>
     </message>
     <message>
       <source>The log cannot be read now: {reason}</source>
-      <translation type="unfinished" />
+      <translation>Die Aufzeichnung lässt sich jetzt nicht lesen: {reason}</translation>
     </message>
     <message>
       <source>Withdraw…</source>
-      <translation type="unfinished" />
+      <translation>Zurücknehmen…</translation>
     </message>
     <message>
       <source>Withdraw: {title}</source>
-      <translation type="unfinished" />
+      <translation>Zurücknehmen: {title}</translation>
     </message>
     <message>
       <source>It was refused, and nothing was changed. Go back to take a reading again.</source>
-      <translation type="unfinished" />
+      <translation>Es wurde abgelehnt, und nichts wurde geändert. Gehen Sie zurück, um den Messwert noch einmal zu nehmen.</translation>
     </message>
     <message>
       <source>Humidity is put right from now on.</source>
-      <translation type="unfinished" />
+      <translation>Die Luftfeuchte wird von jetzt an berichtigt.</translation>
     </message>
     <message>
       <source>Humidity calibration</source>
-      <translation type="unfinished" />
+      <translation>Abgleich der Luftfeuchte</translation>
     </message>
     <message>
       <source>{humidity} %RH</source>
-      <translation type="unfinished" />
+      <translation>{humidity} % rel. F.</translation>
     </message>
     <message>
       <source>No board is read: plug it in; the minutes on end begin anew.</source>
-      <translation type="unfinished" />
+      <translation>Keine Messplatine wird gelesen: Stecken Sie sie ein; die Minuten in Folge beginnen neu.</translation>
     </message>
     <message>
       <source>No line has come yet.</source>
-      <translation type="unfinished" />
+      <translation>Noch ist keine Zeile gekommen.</translation>
     </message>
     <message>
       <source>refused: {reason}</source>
-      <translation type="unfinished" />
+      <translation>abgelehnt: {reason}</translation>
     </message>
     <message>
       <source>Touch test or look</source>
-      <translation type="unfinished" />
+      <translation>Griffprobe oder Sichtprüfung</translation>
     </message>
     <message>
       <source>Recorded: {title}, {finding}</source>
-      <translation type="unfinished" />
+      <translation>Erfasst: {title}, {finding}</translation>
     </message>
     <message>
       <source>How did it come out?</source>
-      <translation type="unfinished" />
+      <translation>Wie ist es geworden?</translation>
     </message>
     <message>
       <source>Recorded: {coat} on {title} came out {outcome}</source>
-      <translation type="unfinished" />
+      <translation>Erfasst: {coat} auf {title}, geworden: {outcome}</translation>
     </message>
     <message>
       <source>Coat</source>
@@ -845,7 +848,7 @@
     </message>
     <message>
       <source>Look across it against the light, then straight on.</source>
-      <translation type="unfinished" />
+      <translation>Schauen Sie flach darüber gegen das Licht, dann gerade darauf.</translation>
     </message>
     <message>
       <source>The studio</source>

@@ -14,7 +14,6 @@ from studiowatch.board.room_log_blocks import Event, RowsTaken
 from studiowatch.board.room_log_cells import FaultKind
 from studiowatch.board.room_log_rows import HeaderRefused, Remark, RowRefused, RowRepeated, RowTaken
 from studiowatch.room.log_columns import LogColumns, columns_of, joined
-from studiowatch.service.row_words import kind_word
 from studiowatch.service.take_readings import TakeReadings
 from studiowatch.speech.words import say
 from studiowatch.store.taking_in import Verdict
@@ -50,7 +49,7 @@ class Summary:
 
     def sentence(self) -> str:
         """Return the summary for her."""
-        why = ", ".join(f"{kind_word(kind)}: {count}" for kind, count in self.reasons.most_common())
+        why = ", ".join(f"{say(kind.value)}: {count}" for kind, count in self.reasons.most_common())
         counts = {"taken": str(self.taken), "there": str(self.there), "refused": str(self.refused)}
         if not why:
             return say("Taken: {taken}; there already: {there}; refused: {refused}.", **counts)
@@ -100,7 +99,7 @@ class FaultTeller:
     def _end(self, kind: FaultKind) -> None:
         first, last = self._runs.pop(kind, (0, 0))
         if last > first:
-            told = {"origin": self.origin, "first": str(first + 1), "last": str(last), "kind": kind_word(kind)}
+            told = {"origin": self.origin, "first": str(first + 1), "last": str(last), "kind": say(kind.value)}
             if last == first + 1:
                 self.tell(say("{origin}, line {last}: the same again ({kind}).", **told))
             else:
@@ -172,7 +171,7 @@ class _Taking:
                     say("{origin}, line {line}: {clause}", origin=self.teller.origin, line=1, clause=event.clause)
                 )
             case Remark():
-                comma = ", " if event.sentence.startswith(f"{say('line')} ") else ": "
+                comma = ", " if event.is_of_line else ": "
                 self.teller.tell(f"{self.teller.origin}{comma}{event.sentence}")
         return written
 

@@ -231,8 +231,8 @@ def _alike(before: Air, after: Air) -> bool:
 
 def _foretold_words(air: Air) -> str:
     return say(
-        "Dated for the ways in which this room may go from {temperature} °C and {humidity} % RH, by its days so far.",
-        temperature=chosen().number(air.temperature_C, 1),
+        "Dated for the ways in which this room may go from {temperature} and {humidity} % RH, by its days so far.",
+        temperature=chosen().temperature(air.temperature_C),
         humidity=chosen().number(air.humidity_pct, 0),
     )
 

@@ -312,10 +312,6 @@
       <translation>{origin}, Zeilen {first} bis {last}: noch einmal dasselbe ({kind}).</translation>
     </message>
     <message>
-      <source>line</source>
-      <translation>Zeile</translation>
-    </message>
-    <message>
       <source>studiowatch is closing; start it again and repeat what you asked for.</source>
       <translation>studiowatch wird gerade beendet; starten Sie es neu und wiederholen Sie, was Sie wollten.</translation>
     </message>
@@ -556,8 +552,8 @@
       <translation>{title}: Liefertermin</translation>
     </message>
     <message>
-      <source>Dated for the ways in which this room may go from {temperature} °C and {humidity} % RH, by its days so far.</source>
-      <translation type="unfinished" />
+      <source>Dated for the ways in which this room may go from {temperature} and {humidity} % RH, by its days so far.</source>
+      <translation>Datiert für die Wege, die dieser Raum von {temperature} und {humidity} % r. F. aus nehmen kann, nach seinen bisherigen Tagen.</translation>
     </message>
     <message>
       <source>Dated for the room as it was read last: {temperature}, {humidity} % RH.</source>
@@ -854,46 +850,6 @@
     <message>
       <source>First in {times} of {count} clouded coats here.</source>
       <translation>Hier an erster Stelle bei {times} von {count} getrübten Schichten.</translation>
-    </message>
-    <message>
-      <source>no CSV</source>
-      <translation>kein CSV</translation>
-    </message>
-    <message>
-      <source>wrong number of cells</source>
-      <translation>falsche Zahl von Feldern</translation>
-    </message>
-    <message>
-      <source>time that cannot be read</source>
-      <translation>unlesbare Zeit</translation>
-    </message>
-    <message>
-      <source>local time that is missing or comes twice that night</source>
-      <translation>Ortszeit, die in dieser Nacht fehlt oder zweimal kommt</translation>
-    </message>
-    <message>
-      <source>time before that of an earlier row</source>
-      <translation>Zeit vor der einer früheren Zeile</translation>
-    </message>
-    <message>
-      <source>another reading at the same time</source>
-      <translation>anderer Messwert zur selben Zeit</translation>
-    </message>
-    <message>
-      <source>no number</source>
-      <translation>keine Zahl</translation>
-    </message>
-    <message>
-      <source>another unit</source>
-      <translation>andere Einheit</translation>
-    </message>
-    <message>
-      <source>out of range</source>
-      <translation>außerhalb des Bereichs</translation>
-    </message>
-    <message>
-      <source>cover that is neither 0 nor 1</source>
-      <translation>Abdeckung, die weder 0 noch 1 ist</translation>
     </message>
     <message>
       <source>The sheet's name is {name}; allowed are up to 61 small letters, digits and hyphens.</source>

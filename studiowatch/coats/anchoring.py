@@ -36,6 +36,8 @@ from studiowatch.physics.air import Air
 from studiowatch.physics.constants import REFERENCE_HUMIDITY_PCT, REFERENCE_TEMPERATURE_C, ZERO_CELSIUS_K
 from studiowatch.physics.plate_transfer import Face, PlateAir
 from studiowatch.physics.ranges import Array
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import mark, say
 
 REFERENCE_AIR = Air(  # 23 °C, 50 % RH: ISO 3270, ASTM D3924; the air speed of a calm laboratory: assumption
     temperature_C=REFERENCE_TEMPERATURE_C, humidity_pct=REFERENCE_HUMIDITY_PCT, air_speed_m_s=0.1
@@ -205,9 +207,26 @@ def _tied(found: Anchor) -> Anchor:
 
 
 def _disagreement(sheet: DataSheet, kappa: float) -> str:
-    slow = "longer" if kappa < 1.0 else "shorter"
-    return (
-        f"{sheet.title}: touch-dry in {sheet.touch_dry_min:g} min is far {slow} than {sheet.wet_um:.0f} µm wet at "
-        f"{100.0 * sheet.volume_solids:.0f} % solids would take (kappa {kappa:.2g}, plausible "
-        f"{PLAUSIBLE_KAPPA[0]:g} to {PLAUSIBLE_KAPPA[1]:g}); check the times and the thickness on the product's sheet"
+    units = chosen()
+    return say(
+        _TOO_LONG if kappa < 1.0 else _TOO_SHORT,
+        product=sheet.title,
+        minutes=units.plain(sheet.touch_dry_min),
+        film=units.film(sheet.wet_um),
+        solids=units.number(100.0 * sheet.volume_solids),
+        kappa=units.plain(float(f"{kappa:.2g}")),
+        low=units.plain(PLAUSIBLE_KAPPA[0]),
+        high=units.plain(PLAUSIBLE_KAPPA[1]),
     )
+
+
+_TOO_LONG = mark(
+    "{product}: touch-dry in {minutes} min is far longer than {film} wet at {solids} % solids "
+    "would take (kappa {kappa}, "
+    "plausible {low} to {high}); check the times and the thickness on the product's sheet"
+)
+_TOO_SHORT = mark(
+    "{product}: touch-dry in {minutes} min is far shorter than {film} wet at {solids} % solids "
+    "would take (kappa {kappa}, "
+    "plausible {low} to {high}); check the times and the thickness on the product's sheet"
+)

@@ -37,6 +37,7 @@ from studiowatch.coats.waterborne import Product, WaterState
 from studiowatch.physics import moist_air_core as core
 from studiowatch.physics.air import Air
 from studiowatch.physics.ranges import Array
+from studiowatch.speech.words import mark
 
 
 def balance_at(film: Film, air: Air, *, covered: bool = False) -> MomentTerms:
@@ -74,7 +75,7 @@ def _told(here: Here) -> tuple[Phase, Mapping[str, Terms]]:
             return phase, solvent_groups(here, solvent, product)
         case PaintState() as layer, PaintProduct() as product:
             return Phase.PAINT, {"water": _paint_water(here, layer), "ages": _paint_ages(here, layer, product)}
-    raise TypeError(f"{here.film.sheet.name}: the anchor belongs to another kind of sheet")
+    raise TypeError(f"{here.film.sheet.name}: the anchor belongs to another kind of sheet")  # not said
 
 
 def _phase(film: Film, state: WaterState) -> Phase:
@@ -103,8 +104,8 @@ def _water_groups(here: Here, state: WaterState, product: Product) -> Mapping[st
 def _vapour(here: Here, now: Balance) -> Terms:
     room = here.plate.vapour_kg_m3
     return {
-        "at_film_g_m3": term("g/m³", 1000.0 * (now.deficit_kg_m3 + room), "c_f = c_sat(T_f), over the film"),
-        "in_air_g_m3": term("g/m³", 1000.0 * room, "c_a = RH c_sat(T_a), in the room"),
+        "at_film_g_m3": term("g/m³", 1000.0 * (now.deficit_kg_m3 + room), mark("c_f = c_sat(T_f), over the film")),
+        "in_air_g_m3": term("g/m³", 1000.0 * room, mark("c_a = RH c_sat(T_a), in the room")),
         "difference_g_m3": term("g/m³", 1000.0 * now.deficit_kg_m3, "c_f - c_a"),
     }
 
@@ -116,18 +117,20 @@ def _transfer(here: Here, now: Balance, product: Product, layer_m: Array) -> Ter
     rayleigh = plate.rayleigh(core.virtual_temperature(here.film_K, vapour_Pa, plate.pressure_Pa))
     layer_s_m = layer_m / product.draws.layer_diffusivity_m2_s
     return {
-        "reynolds": term("", here.speed_m_s * side_m / here.viscosity_m2_s, "Re = v L / kinematic viscosity"),
+        "reynolds": term("", here.speed_m_s * side_m / here.viscosity_m2_s, mark("Re = v L / kinematic viscosity")),
         "prandtl": term("", plate.prandtl, "Pr"),
-        "schmidt": term("", plate.schmidt, "Sc = kinematic viscosity / D"),
-        "rayleigh": term("", rayleigh, "Ra of heat; below 0 the air at the film is heavier"),
-        "nusselt": term("", heat / plate.heat_per_nusselt, "Nu, forced and free flow together"),
-        "sherwood": term("", mass / plate.mass_per_sherwood, "Sh, forced and free flow together"),
+        "schmidt": term("", plate.schmidt, mark("Sc = kinematic viscosity / D")),
+        "rayleigh": term("", rayleigh, mark("Ra of heat; below 0 the air at the film is heavier")),
+        "nusselt": term("", heat / plate.heat_per_nusselt, mark("Nu, forced and free flow together")),
+        "sherwood": term("", mass / plate.mass_per_sherwood, mark("Sh, forced and free flow together")),
         "heat_W_m2_K": term("W/(m² K)", heat, "h_c = Nu λ/L"),
-        "kappa": term("", product.kappa, "κ, of this product, from its sheet"),
-        "mass_m_s": term("m/s", product.kappa * mass, "k_m = κ Sh D/L"),
+        "kappa": term("", product.kappa, mark("κ, of this product, from its sheet")),
+        "mass_m_s": term("m/s", product.kappa * mass, "k_m = κ Sh D/L"),  # not said
         "air_resistance_s_m": term("s/m", 1.0 / (product.kappa * mass), "1/k_m"),
-        "dry_layer_um": term("µm", 1e6 * layer_m, "s, dry layer over the wet part"),
-        "layer_diffusivity_m2_s": term("m²/s", product.draws.layer_diffusivity_m2_s, "D_s, vapour in the dry layer"),
+        "dry_layer_um": term("µm", 1e6 * layer_m, mark("s, dry layer over the wet part")),
+        "layer_diffusivity_m2_s": term(
+            "m²/s", product.draws.layer_diffusivity_m2_s, mark("D_s, vapour in the dry layer")
+        ),
         "layer_resistance_s_m": term("s/m", layer_s_m, "s/D_s"),
         "flux_g_m2_h": term("g/(m² h)", G_M2_H * now.flux, "J = (c_f - c_a)/(1/k_m + s/D_s)"),
     }
@@ -138,8 +141,10 @@ def _skinning(here: Here, now: Balance, state: WaterState) -> Terms:
     pace = film.layer.wet_m * now.flux / here.film_K / film.anchor.fastest
     is_open = state.free[0] > film.layer.free_packed[0]
     return {
-        "peclet_now": term("", pace if is_open else None, "Pe over the largest of the sheet's own run, until packed"),
-        "peclet_fastest": term("", film.skinning, "the largest so far"),
+        "peclet_now": term(
+            "", pace if is_open else None, mark("Pe over the largest of the sheet's own run, until packed")
+        ),
+        "peclet_fastest": term("", film.skinning, mark("the largest so far")),
     }
 
 
@@ -149,17 +154,19 @@ def _water(here: Here, state: WaterState, product: Product) -> Terms:
     leaving = layer.polymer_kg_m2 * pace_s * (state.bound - kept) if state.free[0] <= 0.0 else None
     as_laid = layer.free_laid + BOUND_AS_LAID * layer.polymer_kg_m2
     return {
-        "as_laid_g_m2": term("g/m²", G_M2 * as_laid, "free and bound, as laid"),
-        "free_g_m2": term("g/m²", G_M2 * state.free, "m_f, free"),
-        "free_at_packing_g_m2": term("g/m²", G_M2 * layer.free_packed, "m_fc, free when the polymer packs"),
-        "polymer_g_m2": term("g/m²", G_M2 * layer.polymer_kg_m2, "dry polymer"),
-        "bound_g_m2": term("g/m²", G_M2 * state.bound * layer.polymer_kg_m2, "m_b = w times the polymer"),
-        "bound_kg_kg": term("kg/kg", state.bound, "w, bound"),
-        "equilibrium_kg_kg": term("kg/kg", kept, "w_eq, kept by the polymer in this air"),
-        "clear_below_kg_kg": term("kg/kg", CLEAR_BELOW, "w_eq at 85 % RH; the film is clear below it"),
-        "bound_rate_per_h": term("1/h", 3600.0 * product.bound_rate_per_s, "k_b, in the sheet's film at 23 °C"),
+        "as_laid_g_m2": term("g/m²", G_M2 * as_laid, mark("free and bound, as laid")),
+        "free_g_m2": term("g/m²", G_M2 * state.free, mark("m_f, free")),
+        "free_at_packing_g_m2": term("g/m²", G_M2 * layer.free_packed, mark("m_fc, free when the polymer packs")),
+        "polymer_g_m2": term("g/m²", G_M2 * layer.polymer_kg_m2, mark("dry polymer")),
+        "bound_g_m2": term("g/m²", G_M2 * state.bound * layer.polymer_kg_m2, mark("m_b = w times the polymer")),
+        "bound_kg_kg": term("kg/kg", state.bound, mark("w, bound")),
+        "equilibrium_kg_kg": term("kg/kg", kept, mark("w_eq, kept by the polymer in this air")),
+        "clear_below_kg_kg": term("kg/kg", CLEAR_BELOW, mark("w_eq at 85 % RH; the film is clear below it")),
+        "bound_rate_per_h": term("1/h", 3600.0 * product.bound_rate_per_s, mark("k_b, in the sheet's film at 23 °C")),
         "bound_flux_g_m2_h": term(
-            "g/(m² h)", None if leaving is None else G_M2_H * leaving, "k_b a_D/(h/h_ref)ⁿ (w - w_eq) times the polymer"
+            "g/(m² h)",
+            None if leaving is None else G_M2_H * leaving,
+            mark("k_b a_D/(h/h_ref)ⁿ (w - w_eq) times the polymer"),
         ),
     }
 
@@ -168,21 +175,21 @@ def _ages(here: Here, state: WaterState, product: Product) -> Terms:
     return {
         **pace_terms(here, product.draws),
         "humidity_rate": term("", humidity_rate(here.plate.humidity, product.draws.humidity_term), "g(RH), 1 at 50 %"),
-        "recoat_age_h": term("h", state.recoat_age_s / HOUR_S, "θ_r so far; runs once free water has gone"),
-        "recoat_needed_h": term("h", product.recoat_age_s / HOUR_S, "θ_r when dry to recoat, if clear by then"),
-        "cure_age_h": term("h", state.cure_age_s / HOUR_S, "θ_c so far; runs once packed"),
-        "cure_needed_h": term("h", product.cure_age_s / HOUR_S, "θ_c when cured"),
+        "recoat_age_h": term("h", state.recoat_age_s / HOUR_S, mark("θ_r so far; runs once free water has gone")),
+        "recoat_needed_h": term("h", product.recoat_age_s / HOUR_S, mark("θ_r when dry to recoat, if clear by then")),
+        "cure_age_h": term("h", state.cure_age_s / HOUR_S, mark("θ_c so far; runs once packed")),
+        "cure_needed_h": term("h", product.cure_age_s / HOUR_S, mark("θ_c when cured")),
     }
 
 
 def _paint_water(here: Here, state: PaintState) -> Terms:
     diffusivity = here.film.anchor.draws.paint_diffusivity_m2_s
     return {
-        "left_g_m2": term("g/m²", here.film.water_g_m2, "water left in the layer"),
-        "share_left": term("", state.share_kept, "share of the water still there (Crank's series)"),
-        "fourier": term("", state.fourier, "D t/h² so far"),
-        "fourier_through": term("", THROUGH_NUMBER, "D t/h² when dry through"),
-        "diffusivity_m2_s": term("m²/s", diffusivity, "D, in the paint at 23 °C, in air of any humidity"),
+        "left_g_m2": term("g/m²", here.film.water_g_m2, mark("water left in the layer")),
+        "share_left": term("", state.share_kept, mark("share of the water still there (Crank's series)")),
+        "fourier": term("", state.fourier, mark("D t/h² so far")),
+        "fourier_through": term("", THROUGH_NUMBER, mark("D t/h² when dry through")),
+        "diffusivity_m2_s": term("m²/s", diffusivity, mark("D, in the paint at 23 °C, in air of any humidity")),
     }
 
 
@@ -190,11 +197,15 @@ def _paint_ages(here: Here, state: PaintState, product: PaintProduct) -> Terms:
     return {
         **pace_terms(here, product.draws),
         "humidity_rate": term(
-            "", humidity_rate(here.plate.humidity, product.draws.humidity_term), "g(RH), of the top alone, 1 at 50 %"
+            "",
+            humidity_rate(here.plate.humidity, product.draws.humidity_term),
+            mark("g(RH), of the top alone, 1 at 50 %"),
         ),
-        "surface_age_h": term("h", state.surface_age_s / HOUR_S, "age of the top so far"),
-        "touch_needed_h": term("h", product.touch_age_s / HOUR_S, "age of the top when dry to touch"),
-        "recoat_needed_h": term("h", product.recoat_age_s / HOUR_S, "age of the top to recoat, if dry through by then"),
-        "cure_age_h": term("h", state.cure_age_s / HOUR_S, "θ_c so far"),
-        "cure_needed_h": term("h", product.cure_age_s / HOUR_S, "θ_c when cured"),
+        "surface_age_h": term("h", state.surface_age_s / HOUR_S, mark("age of the top so far")),
+        "touch_needed_h": term("h", product.touch_age_s / HOUR_S, mark("age of the top when dry to touch")),
+        "recoat_needed_h": term(
+            "h", product.recoat_age_s / HOUR_S, mark("age of the top to recoat, if dry through by then")
+        ),
+        "cure_age_h": term("h", state.cure_age_s / HOUR_S, mark("θ_c so far")),
+        "cure_needed_h": term("h", product.cure_age_s / HOUR_S, mark("θ_c when cured")),
     }

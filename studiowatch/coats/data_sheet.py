@@ -118,17 +118,17 @@ class SheetFaults(ValueError):  # noqa: N818 - it carries several faults
 
 
 NUMBERS = {
-    "volume_solids": Range(0.05, 1.0, "of the volume", required=True),
+    "volume_solids": Range(0.05, 1.0, mark("of the volume"), required=True),
     "density_kg_m3": Range(600.0, 2500.0, "kg/m³"),
     "wet_um": Range(5.0, 10_000.0, "µm"),
     "dry_um": Range(2.0, 10_000.0, "µm"),
     "touch_dry_min": Range(1.0, 2880.0, "min", required=True),
     "recoat_h": Range(0.1, 2000.0, "h", required=True),
     "clear_h": Range(0.05, 500.0, "h"),
-    "cure_days": Range(0.1, 365.0, "days"),
+    "cure_days": Range(0.1, 365.0, mark("days")),
     "mfft_C": Range(-20.0, 60.0, "°C"),
     "max_humidity_pct": Range(20.0, 100.0, "%"),
-    "max_matting_coats": Range(0.0, 20.0, "coats", whole=True),
+    "max_matting_coats": Range(0.0, 20.0, mark("coats"), whole=True),
     "flash_point_C": Range(-50.0, 300.0, "°C"),
 }
 APPLY_C = Range(-10.0, 60.0, "°C")
@@ -166,18 +166,27 @@ def parsed(text: str, origin: str) -> dict[str, object]:
         return tomllib.loads(text.removeprefix("\ufeff"))
     except (ValueError, RecursionError) as error:  # beside its own, a number of thousands of digits, deep nesting
         raise SheetFaults(
-            (f"{origin}: this is not a TOML file: {error}{_offending_line(text, str(error))}",)
+            (
+                say(
+                    "{origin}: this is not a TOML file: {trouble}, in {line}; {mend}",
+                    origin=origin,
+                    trouble=error,
+                    **_offending_line(text, str(error)),
+                ),
+            )
         ) from error
 
 
-def _offending_line(text: str, error: str) -> str:
-    """Return how to mend the line that the parser named: it is quoted, for people count lines badly."""
+def _offending_line(text: str, error: str) -> dict[str, str]:
+    """Return the line that the parser named, quoted, for people count lines badly, and how to mend it."""
     place = re.search(r"line (\d+)", error)
     lines = text.rstrip().splitlines() or [""]
     line = lines[min(int(place[1]), len(lines)) - 1 if place else -1].strip()
     comma = re.fullmatch(r"(\w+ *= *-?\d+),(\d+)", line)
-    mend = f"write {comma[1]}.{comma[2]}" if comma else "mend that line and read it again"
-    return f", in {line[:_QUOTED]!r}; {mend}"
+    mend = say("mend that line and read it again")
+    if comma:
+        mend = say("write {line}", line=f"{comma[1]}.{comma[2]}")
+    return {"line": repr(line[:_QUOTED]), "mend": mend}
 
 
 def sheet_of(raw: Mapping[str, object], origin: str) -> DataSheet:
@@ -186,7 +195,7 @@ def sheet_of(raw: Mapping[str, object], origin: str) -> DataSheet:
     fields.refuse_others_than((*NUMBERS, *_OTHERS))
     kind = fields.choice("kind", Kind)
     if "kind" not in raw:
-        fields.missing("kind", f"it must be one of {', '.join(Kind)}")
+        fields.missing("kind", say("it must be one of {choices}", choices=", ".join(Kind)))
     words = {field: fields.text(field, required=field == "name") for field in ("name", "title", "removable_with")}
     sheen = fields.choice("sheen", Sheen)
     numbers = {field: fields.number(field, allowed) for field, allowed in NUMBERS.items()}
@@ -219,14 +228,32 @@ def _compare(fields: Fields, kind: Kind | None, numbers: Mapping[str, float | No
     solids = numbers["volume_solids"]
     most = _MOST_SOLIDS.get(kind, 1.0) if kind is not None else 1.0
     if kind is not None and solids is not None and solids > most:
-        fields.fault("volume_solids", f"is {solids:g} of the volume; a {kind} coat is a liquid only up to {most:g}")
+        fields.fault(
+            mark("{field} is {solids} of the volume; a {kind} coat is a liquid only up to {most}"),
+            "volume_solids",
+            solids=f"{solids:g}",
+            kind=kind,
+            most=f"{most:g}",
+        )
     wet, dry = numbers["wet_um"], numbers["dry_um"]
     if solids and wet and dry and abs(wet * solids / dry - 1.0) > THICKNESS_TOLERANCE:
-        fields.fault("dry_um", f"is {dry:g} µm; {wet:g} µm wet at {solids:g} solids gives {wet * solids:.3g} µm")
+        fields.fault(
+            mark("{field} is {dry} µm; {wet} µm wet at {solids} solids gives {gives} µm"),
+            "dry_um",
+            dry=f"{dry:g}",
+            wet=f"{wet:g}",
+            solids=f"{solids:g}",
+            gives=f"{wet * solids:.3g}",
+        )
     most_um = NUMBERS["wet_um"].high
     if solids and dry and not wet and dry / solids > most_um:
         fields.fault(
-            "dry_um", f"is {dry:g} µm: at {solids:g} solids {dry / solids:.0f} µm wet; at most {most_um:g} can be"
+            mark("{field} is {dry} µm: at {solids} solids {wet} µm wet; at most {most} can be"),
+            "dry_um",
+            dry=f"{dry:g}",
+            solids=f"{solids:g}",
+            wet=f"{dry / solids:.0f}",
+            most=f"{most_um:g}",
         )
     _compare_times(fields, numbers)
 
@@ -240,7 +267,13 @@ def _compare_times(fields: Fields, numbers: Mapping[str, float | None]) -> None:
         if value is None:
             continue
         if before and (value * hours < before[1] or (field == "clear_h" and value * hours == before[1])):
-            fields.fault(field, f"is {value * hours:g} h; it must not be shorter than {before[0]} ({before[1]:g} h)")
+            fields.fault(
+                mark("{field} is {hours} h; it must not be shorter than {before} ({least} h)"),
+                field,
+                hours=f"{value * hours:g}",
+                before=before[0],
+                least=f"{before[1]:g}",
+            )
         before = (field, value * hours)
 
 
@@ -251,18 +284,26 @@ def _completed(kind: Kind, values: dict[str, float]) -> tuple[dict[str, float], 
     def assume(field: str, value: float, unit: str, why: str) -> None:
         if field not in values:
             values[field] = value
-            assumed.append(f"{field} is not on the sheet: {value:.4g} {unit} is assumed ({why})")
+            assumed.append(
+                say(
+                    "{field} is not on the sheet: {value} {unit} is assumed ({reason})",
+                    field=field,
+                    value=f"{value:.4g}",
+                    unit=say(unit),
+                    reason=say(why),
+                )
+            )
 
     solids, touch_h = values["volume_solids"], values["touch_dry_min"] / 60.0
     if "wet_um" in values:
         values.setdefault("dry_um", values["wet_um"] * solids)
-    assume("dry_um", DEFAULT_DRY_UM, "µm", "the film of ASTM D1640")
+    assume("dry_um", DEFAULT_DRY_UM, "µm", mark("the film of ASTM D1640"))
     values.setdefault("wet_um", values["dry_um"] / solids)
     if kind is Kind.SOLVENTBORNE:
-        assume("density_kg_m3", DEFAULT_SOLVENTBORNE_DENSITY_KG_M3, "kg/m³", "usual for a solvent-borne coat")
-    assume("density_kg_m3", DEFAULT_DENSITY_KG_M3, "kg/m³", "usual for a water-borne coat")
+        assume("density_kg_m3", DEFAULT_SOLVENTBORNE_DENSITY_KG_M3, "kg/m³", mark("usual for a solvent-borne coat"))
+    assume("density_kg_m3", DEFAULT_DENSITY_KG_M3, "kg/m³", mark("usual for a water-borne coat"))
     if kind is Kind.WATERBORNE:
         clear_h = min(touch_h + DEFAULT_CLEAR_MIN / 60.0, (touch_h + values["recoat_h"]) / 2.0)
-        assume("clear_h", clear_h, "h", "common practice")
-    assume("cure_days", max(DEFAULT_CURE_DAYS, values["recoat_h"] / 24.0), "days", "common practice")
+        assume("clear_h", clear_h, "h", mark("common practice"))
+    assume("cure_days", max(DEFAULT_CURE_DAYS, values["recoat_h"] / 24.0), mark("days"), mark("common practice"))
     return values, tuple(assumed)

@@ -14,6 +14,7 @@ from statistics import NormalDist
 import numpy as np
 
 from studiowatch.physics.ranges import Array
+from studiowatch.speech.words import say
 
 MEASURED_SPREAD = 0.07  # s.d. of ln thickness when grams or mL were measured; assumption
 GUESSED_SPREAD = 0.20  # s.d. of ln thickness when it was not; assumption
@@ -120,7 +121,7 @@ def latin_hypercube(n: int, seed: int) -> Array:
         If `n` is below 1.
     """
     if n < 1:
-        raise ValueError(f"draws is {n}; it must be a whole number from 1 up")
+        raise ValueError(say("draws is {number}; it must be a whole number from 1 up", number=n))
     rng = np.random.default_rng(seed)
     shares = min((_slices(n - 1, rng) for _ in range(CANDIDATES)), key=_correlation)
     inverse = np.vectorize(_NORMAL.inv_cdf, otypes=[np.float64])

@@ -16,6 +16,7 @@ from studiowatch.physics.constants import ZERO_CELSIUS_K
 from studiowatch.physics.moist_air import HUMIDITY_PCT, PRESSURE_PA
 from studiowatch.physics.plate_transfer import Face, PlateAir, plate_air
 from studiowatch.physics.ranges import Array, check, within
+from studiowatch.speech.words import mark
 
 COVER_SPEED_FACTOR = 0.5  # air speed under a mesh cover over that beside it; assumption
 TEMPERATURE_C = (-20.0, 50.0)  # °C, air in which a coat can be followed
@@ -40,17 +41,17 @@ def check_air(air: AnyAir) -> None:
         Names the quantity, its value, the unit and the allowed range; NaN is refused.
     """
     if isinstance(air, AirDraws):
-        within("air temperature", air.temperature_C, *TEMPERATURE_C, "°C")
-        within("humidity", air.humidity_pct, *HUMIDITY_PCT, "%")
-        within("air speed", air.air_speed_m_s, *SPEED_M_S, "m/s")
-        check("pressure", air.pressure_Pa, *PRESSURE_PA, "Pa")
+        within(mark("air temperature"), air.temperature_C, *TEMPERATURE_C, "°C")
+        within(mark("humidity"), air.humidity_pct, *HUMIDITY_PCT, "%")
+        within(mark("air speed"), air.air_speed_m_s, *SPEED_M_S, "m/s")
+        check(mark("pressure"), air.pressure_Pa, *PRESSURE_PA, "Pa")
         return
-    check("air temperature", air.temperature_C, *TEMPERATURE_C, "°C")
-    check("humidity", air.humidity_pct, *HUMIDITY_PCT, "%")
-    check("air speed", air.air_speed_m_s, *SPEED_M_S, "m/s")
-    check("pressure", air.pressure_Pa, *PRESSURE_PA, "Pa")
+    check(mark("air temperature"), air.temperature_C, *TEMPERATURE_C, "°C")
+    check(mark("humidity"), air.humidity_pct, *HUMIDITY_PCT, "%")
+    check(mark("air speed"), air.air_speed_m_s, *SPEED_M_S, "m/s")
+    check(mark("pressure"), air.pressure_Pa, *PRESSURE_PA, "Pa")
     if air.age_s is not None:
-        check("age of the reading", air.age_s, *AGE_S, "s")
+        check(mark("age of the reading"), air.age_s, *AGE_S, "s")
 
 
 def stray(age_s: float, furthest: float) -> float:

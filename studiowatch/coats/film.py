@@ -28,6 +28,7 @@ from studiowatch.physics.air import AnyAir
 from studiowatch.physics.constants import REFERENCE_TEMPERATURE_K
 from studiowatch.physics.plate_transfer import Face
 from studiowatch.physics.ranges import Array, check
+from studiowatch.speech.words import mark
 
 __all__ = ["Film", "StageReached", "advance", "advance_through", "lay", "newly_reached", "sealed_in_g_m2"]
 
@@ -71,9 +72,9 @@ def lay(
     OutOfRange
         Names the quantity, its value, the unit and the allowed range; NaN is refused.
     """
-    check("wet film", wet_um, *WET_UM, "µm")
-    check("side of the piece", side_m, *SIDE_M, "m")
-    check("thinning", thinned_pct, *THINNED_PCT, "% of the volume")
+    check(mark("wet film"), wet_um, *WET_UM, "µm")
+    check(mark("side of the piece"), side_m, *SIDE_M, "m")
+    check(mark("thinning"), thinned_pct, *THINNED_PCT, mark("% of the volume"))
     draws = anchor.draws
     laid = anchor.layer(
         wet_m=wet_um * 1e-6 * draws.thickness_factor,
@@ -133,7 +134,7 @@ def advance_through(
         As `advance`.
     """
     for air, dt_s in spans:
-        check("time step", dt_s, 0.0, LONGEST_STEP_S, "s")
+        check(mark("time step"), dt_s, 0.0, LONGEST_STEP_S, "s")
         check_air(air)
     ahead = deque((air, dt_s) for air, dt_s in spans if dt_s > 0.0)
     most = max(_TOGETHER // len(film.anchor.draws), 1)

@@ -47,7 +47,7 @@ def lose_free(film: Film, plate: PlateAir, *, longest_s: float) -> tuple[State, 
             return lose_free_water(coat, product, water, plate, longest_s=longest_s, elapsed_s=elapsed_s)
         case SolventState() as solvent, SolventProduct() as product:
             return lose_free_solvent(coat, product, solvent, plate, longest_s=longest_s, elapsed_s=elapsed_s)
-    raise TypeError(f"{film.sheet.name}: nothing is free in this kind of coat")
+    raise TypeError(f"{film.sheet.name}: nothing is free in this kind of coat")  # not said
 
 
 def rest(
@@ -72,7 +72,7 @@ def rest(
             return solventborne.rest(coat, product, state, stretch, ended_s=ended_s, seal=seal, hold=hold), None
         case PaintState(), PaintProduct():
             return _paint_rested(film, product, state, stretch, ended_s=ended_s, hold=hold)
-    raise TypeError(f"{film.sheet.name}: the anchor belongs to another kind of sheet")
+    raise TypeError(f"{film.sheet.name}: the anchor belongs to another kind of sheet")  # not said
 
 
 def _paint_rested(

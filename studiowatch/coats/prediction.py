@@ -23,6 +23,8 @@ from studiowatch.coats.weighing import weighing_gain
 from studiowatch.physics.air import Air
 from studiowatch.physics.constants import ZERO_CELSIUS_K
 from studiowatch.physics.ranges import Array, OutOfRange, check
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import mark, say
 
 Room = Air | Sequence[tuple[float, Air]]
 """The same air throughout, or (seconds since laying, air from then on) in order of time."""
@@ -99,7 +101,7 @@ def predict(
     OutOfRange, ValueError
         One sentence each: a number out of range, a log out of order, no draws.
     """
-    check("horizon", horizon_h, *HORIZON_RANGE_H, "h")
+    check(mark("horizon"), horizon_h, *HORIZON_RANGE_H, "h")
     standing = standing_on(PRIOR, draws_n, seed, measured=measured)
     tied = anchor(sheet, standing.particles.draws)
     log = _log(room, horizon_h)
@@ -125,8 +127,8 @@ def predict(
         film=_figures(fresh, film, used[0], covered=covered),
         notes=(
             *remarks.on_film(film),
-            *((remarks.FREEZING,) if freezes else ()),
-            *((remarks.EXTRAPOLATED,) if extrapolated else ()),
+            *((say(remarks.FREEZING),) if freezes else ()),
+            *((remarks.extrapolated(),) if extrapolated else ()),
             *remarks.on_support(fresh, support),
             *remarks.on_draws(draws_n),
             *remarks.on_log(log, horizon_h),
@@ -140,17 +142,27 @@ def _log(room: Room, horizon_h: float) -> Sequence[tuple[float, Air]]:
     if isinstance(room, Air):
         return [(0.0, room)]
     if not room:
-        raise OutOfRange("the room log holds no reading; it must hold at least one")
+        raise OutOfRange(say("the room log holds no reading; it must hold at least one"))
     first_h = room[0][0] / 3600.0
     if first_h >= horizon_h:
         raise OutOfRange(
-            f"the room log begins {first_h:.1f} h after laying; allowed is under {horizon_h:g} h, the horizon"
+            say(
+                "the room log begins {first} h after laying; allowed is under {horizon} h, the horizon",
+                first=chosen().number(first_h, 1),
+                horizon=chosen().plain(horizon_h),
+            )
         )
     previous_s = -1.0
     for at_s, _ in room:
-        check("time in the room log", at_s, 0.0, float("inf"), "s")
+        check(mark("time in the room log"), at_s, 0.0, float("inf"), "s")
         if at_s <= previous_s:
-            raise OutOfRange(f"the room log goes from {previous_s:g} s to {at_s:g} s; times must rise")
+            raise OutOfRange(
+                say(
+                    "the room log goes from {before} s to {time} s; times must rise",
+                    before=chosen().plain(previous_s),
+                    time=chosen().plain(at_s),
+                )
+            )
         previous_s = at_s
     return room
 

@@ -56,7 +56,7 @@ def kappa_for(dried: DriedWith, wanted_s: Array) -> Array:
         sought &= np.abs(miss_s) >= _TOLERANCE_S
     if np.abs(miss_s[sought]).max() < _STUCK_S:
         return 1.0 / inverse
-    raise ArithmeticError("kappa was not found; the drying time must rise with the resistance of the air")
+    raise ArithmeticError("kappa was not found; the drying time must rise with the resistance of the air")  # not said
 
 
 def touch_dry_s(state: WaterState | SolventState) -> Array:

@@ -11,6 +11,8 @@ from studiowatch.coats.support import Support, soaked_sentence
 from studiowatch.coats.vapour import solvent_laid_g, vapour_build_up
 from studiowatch.physics.air import Air
 from studiowatch.physics.constants import REFERENCE_TEMPERATURE_C
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import mark, say
 
 TRUSTED_TEMPERATURE_C = (10.0, 30.0)  # °C; outside it the times are extrapolated; assumption
 TRUSTED_HUMIDITY_PCT = (30.0, 80.0)  # %; outside it the times are extrapolated; assumption
@@ -20,13 +22,9 @@ LEAST_CHANCE = 0.01  # chance of a film too cold to form that is worth a sentenc
 SMALL_ROOM_M3 = 30.0  # m³, a spare room, for the vapour of a solvent-borne coat; assumption
 SHUT_CHANGES_PER_H = 0.3  # air changes an hour with windows shut; common practice, no source
 LEAST_DRAWS = 10  # nine beside the nominal run: on average a tenth lies below the lowest of nine, and above the highest
-FREEZING = (
+FREEZING = mark(
     "the water in the wet film would be at or below 0 °C and may freeze, which ruins the film; the model knows no ice, "
     "so these times do not hold: lay the coat in a warmer room"
-)
-EXTRAPOLATED = (
-    f"the room leaves {TRUSTED_TEMPERATURE_C[0]:g} to {TRUSTED_TEMPERATURE_C[1]:g} °C or "
-    f"{TRUSTED_HUMIDITY_PCT[0]:g} to {TRUSTED_HUMIDITY_PCT[1]:g} % RH: the times are extrapolated"
 )
 
 
@@ -37,6 +35,20 @@ def is_outside_trust(air: Air) -> bool:
     return not (low_C <= air.temperature_C <= high_C and low_pct <= air.humidity_pct <= high_pct)
 
 
+def extrapolated() -> str:
+    """Return that the room leaves what the times hold for."""
+    units = chosen()
+    low_C, high_C = (units.degrees.from_celsius(one) for one in TRUSTED_TEMPERATURE_C)
+    return say(
+        "the room leaves {low} to {high} {degrees} or {dry} to {damp} % RH: the times are extrapolated",
+        low=units.plain(low_C),
+        high=units.plain(high_C),
+        degrees=units.degrees.value,
+        dry=units.plain(TRUSTED_HUMIDITY_PCT[0]),
+        damp=units.plain(TRUSTED_HUMIDITY_PCT[1]),
+    )
+
+
 def on_film(film: Film) -> Iterator[str]:
     """Yield what is to be said of a coat that was dried to the horizon."""
     sheet = film.sheet
@@ -44,16 +56,20 @@ def on_film(film: Film) -> Iterator[str]:
         yield film.anchor.sentence
     yield from sheet.assumed
     if film.dry_um > THICK * sheet.dry_um:
-        yield (
-            f"the coat is {film.dry_um / sheet.dry_um:.1f} times as thick as the sheet's ({film.dry_um:.0f} µm dry, "
-            f"sheet {sheet.dry_um:.0f} µm): it dries through much later"
+        yield say(
+            "the coat is {times} times as thick as the sheet's ({film} dry, sheet {sheet}): it dries "
+            "through much later",
+            times=chosen().number(film.dry_um / sheet.dry_um, 1),
+            film=chosen().film(film.dry_um),
+            sheet=chosen().film(sheet.dry_um),
         )
     if sheet.kind is Kind.WATERBORNE:
         yield from _on_forming(film)
     if film.chance_of_blush >= LEAST_CHANCE:
-        yield (
-            f"the film may blush ({100.0 * film.chance_of_blush:.0f} % of draws come within 3 K of the dew point while "
-            "it is wet): wait for drier air, or warm the room before the solvent is opened; it does not mend"
+        yield say(
+            "the film may blush ({share} % of draws come within 3 K of the dew point while it is wet): wait for drier "
+            "air, or warm the room before the solvent is opened; it does not mend",
+            share=chosen().number(100.0 * film.chance_of_blush),
         )
     if sheet.kind is Kind.SOLVENTBORNE:
         yield from _on_vapour(film)
@@ -62,14 +78,16 @@ def on_film(film: Film) -> Iterator[str]:
 def _on_forming(film: Film) -> Iterator[str]:
     chance = film.chance_below_mfft
     if chance is None:
-        yield (
+        yield say(
             "mfft_C is not on the sheet, so whether the film may be too cold to form is not known: look for the "
             "minimum film-forming temperature on the product's sheet"
         )
     elif chance >= LEAST_CHANCE:
-        yield (
-            f"the film may be too cold to form ({100.0 * chance:.0f} % of draws fall below {film.sheet.mfft_C:g} °C): "
-            "warm the room before you lay it; later warmth does not mend it"
+        yield say(
+            "the film may be too cold to form ({share} % of draws fall below {least}): "
+            "warm the room before you lay it; later warmth does not mend it",
+            share=chosen().number(100.0 * chance),
+            least=chosen().limit(film.sheet.mfft_C or 0.0),
         )
 
 
@@ -86,7 +104,12 @@ def _on_vapour(film: Film) -> Iterator[str]:
     )
     first, *others = shut.sentences
     yield first
-    yield f"{solvent_g:.1f} g of solvent in a room of {SMALL_ROOM_M3:g} m³ with its windows shut. {' '.join(others)}"
+    shut_room = say(
+        "{grams} g of solvent in a room of {room} m³ with its windows shut.",
+        grams=chosen().number(solvent_g, 1),
+        room=chosen().plain(SMALL_ROOM_M3),
+    )
+    yield " ".join((shut_room, *others))
 
 
 def on_support(fresh: Film, support: Support) -> Iterator[str]:
@@ -98,11 +121,13 @@ def on_support(fresh: Film, support: Support) -> Iterator[str]:
 def on_draws(draws_n: int) -> Iterator[str]:
     """Yield that there are too few draws for a range, if there are."""
     if draws_n == 1:
-        yield "1 draw is the nominal run alone, so the times have no range"
+        yield say("1 draw is the nominal run alone, so the times have no range")
     elif draws_n < LEAST_DRAWS:
-        yield (
-            f"{draws_n} draws are too few for a range, which they only hint at: take {LEAST_DRAWS} or more, or 1 for "
-            "the nominal run alone"
+        yield say(
+            "{number} draws are too few for a range, which they only hint at: take {least} or more, or 1 for "
+            "the nominal run alone",
+            number=draws_n,
+            least=LEAST_DRAWS,
         )
 
 
@@ -111,9 +136,13 @@ def on_log(log: Sequence[tuple[float, Air]], horizon_h: float) -> Iterator[str]:
     times_s = [at_s for at_s, _ in log if at_s < horizon_h * 3600.0]
     for start_s, end_s in zip([0.0, *times_s], times_s, strict=False):
         if end_s - start_s > LONGEST_BRIDGE_S:
-            yield (
-                f"no reading for {(end_s - start_s) / 60.0:.0f} min from {start_s / 3600.0:.2f} h after laying: "
-                "the nearest air is taken to have held"
+            yield say(
+                "no reading for {minutes} min from {start} h after laying: the nearest air is taken to have held",
+                minutes=round((end_s - start_s) / 60.0),
+                start=chosen().number(start_s / 3600.0, 2),
             )
     if len(log) > 1 and len(times_s) == len(log):
-        yield f"the room log ends {times_s[-1] / 3600.0:.1f} h after laying: its last air is carried on"
+        yield say(
+            "the room log ends {end} h after laying: its last air is carried on",
+            end=chosen().number(times_s[-1] / 3600.0, 1),
+        )

@@ -15,6 +15,7 @@ from studiowatch.coats.paint import PaintProduct
 from studiowatch.coats.sheet_fields import numbers_in
 from studiowatch.coats.sheet_units import slips
 from studiowatch.coats.stages import Stage
+from studiowatch.speech.words import mark, say
 
 _TIED_TO_TOUCH_DRY = ("kind", "volume_solids", "wet_um", "dry_um", "touch_dry_min")  # all that kappa depends on
 _LONG_S = 30 * 86400.0  # s, longer than any film here takes to be touch-dry
@@ -23,15 +24,15 @@ _HALVINGS = 16  # of the logarithm of a factor of 2000: a film to 0.02 %
 _ALLOWED = {**NUMBERS, "apply_C": APPLY_C}
 _UNITS = {field: allowed.unit for field, allowed in _ALLOWED.items()}
 
-_NO_APPLY = "no temperature to lay it at is checked"
+_NO_APPLY = mark("no temperature to lay it at is checked")
 _UNNAMED = {
     Kind.WATERBORNE: {
-        "mfft_C": "no film of this coat will be called too cold to form",
+        "mfft_C": mark("no film of this coat will be called too cold to form"),
         "apply_C": _NO_APPLY,
-        "max_humidity_pct": "the general limit for damp air is used",
+        "max_humidity_pct": mark("the general limit for damp air is used"),
     },
     Kind.SOLVENTBORNE: {
-        "flash_point_C": "take its vapour to catch fire in any room: ventilate, no flame, no spark",
+        "flash_point_C": mark("take its vapour to catch fire in any room: ventilate, no flame, no spark"),
         "apply_C": _NO_APPLY,
     },
     Kind.PAINT: {},
@@ -105,8 +106,8 @@ def _slips(raw: Mapping[str, object], origin: str) -> Iterator[str]:
         for field, numbers in given.items()
         if numbers and all(_ALLOWED[field].low <= number <= _ALLOWED[field].high for number in numbers)
     }
-    for field, trouble in slips(allowed, _UNITS, paint=raw.get("kind") == Kind.PAINT):
-        yield f"{origin}: {field} {trouble}"
+    for trouble in slips(allowed, _UNITS, paint=raw.get("kind") == Kind.PAINT):
+        yield f"{origin}: {trouble}"
 
 
 def _film_of(raw: Mapping[str, object], origin: str) -> DataSheet | None:
@@ -124,18 +125,24 @@ def _film_of(raw: Mapping[str, object], origin: str) -> DataSheet | None:
 def _unnamed(sheet: DataSheet) -> Iterator[str]:
     for field, outcome in _UNNAMED[sheet.kind].items():
         if getattr(sheet, field) is None:
-            yield f"{field} is not on the sheet: {outcome}"
+            yield say("{field} is not on the sheet: {outcome}", field=field, outcome=say(outcome))
 
 
 def _disagreement(tied: Anchor, raw: Mapping[str, object]) -> str:
     """Return what came out, and what would mend it."""
     sheet = tied.sheet
     low, high = PLAUSIBLE_KAPPA
-    return (
-        f"times and thickness disagree: touch_dry_min {sheet.touch_dry_min:g} min for {sheet.wet_um:.3g} µm wet at "
-        f"{100.0 * sheet.volume_solids:.0f} % solids gives kappa {tied.kappa:.2g}, which must be from {low:g} to "
-        f"{high:g}; {_mend(sheet, raw)}"
+    disagreement = say(
+        "times and thickness disagree: touch_dry_min {minutes} min for {film} µm wet at {solids} % solids gives kappa "
+        "{kappa}, which must be from {low} to {high}",
+        minutes=f"{sheet.touch_dry_min:g}",
+        film=f"{sheet.wet_um:.3g}",
+        solids=f"{100.0 * sheet.volume_solids:.0f}",
+        kappa=f"{tied.kappa:.2g}",
+        low=f"{low:g}",
+        high=f"{high:g}",
     )
+    return f"{disagreement}; {_mend(sheet, raw)}"
 
 
 def _mend(sheet: DataSheet, raw: Mapping[str, object]) -> str:
@@ -143,25 +150,31 @@ def _mend(sheet: DataSheet, raw: Mapping[str, object]) -> str:
     low, high = PLAUSIBLE_KAPPA
     quick_min, slow_min = _touch_dry_min(sheet, high, sheet.wet_um), _touch_dry_min(sheet, low, sheet.wet_um)
     thin_um, thick_um = _wet_um(sheet, low), _wet_um(sheet, high)
-    fits = (
-        f"this film would take {quick_min:.0f} to {slow_min:.0f} min, and this time would fit {thin_um:.0f} to "
-        f"{thick_um:.0f} µm wet"
+    fits = say(
+        "this film would take {quick} to {slow} min, and this time would fit {thin} to {thick} µm wet",
+        quick=f"{quick_min:.0f}",
+        slow=f"{slow_min:.0f}",
+        thin=f"{thin_um:.0f}",
+        thick=f"{thick_um:.0f}",
     )
     is_wet, is_dry = "wet_um" in raw, "dry_um" in raw
+    mend = say("look at both on the product's sheet again")
     if not (is_wet or is_dry):
-        return f"{fits}: the sheet names no film and {sheet.dry_um:g} µm dry was assumed, so name wet_um or dry_um"
-    if is_wet and not is_dry and thin_um <= sheet.wet_um / sheet.volume_solids <= thick_um:
-        return f"{fits}: if {sheet.wet_um:g} µm is the dry film, write it as dry_um"
-    if is_dry and not is_wet and thin_um <= sheet.dry_um <= thick_um:
-        return f"{fits}: if {sheet.dry_um:g} µm is the wet film, write it as wet_um"
-    return f"{fits}: look at both on the product's sheet again"
+        mend = say(
+            "the sheet names no film and {film} µm dry was assumed, so name wet_um or dry_um", film=f"{sheet.dry_um:g}"
+        )
+    elif is_wet and not is_dry and thin_um <= sheet.wet_um / sheet.volume_solids <= thick_um:
+        mend = say("if {film} µm is the dry film, write it as dry_um", film=f"{sheet.wet_um:g}")
+    elif is_dry and not is_wet and thin_um <= sheet.dry_um <= thick_um:
+        mend = say("if {film} µm is the wet film, write it as wet_um", film=f"{sheet.dry_um:g}")
+    return f"{fits}: {mend}"
 
 
 def _touch_dry_min(sheet: DataSheet, kappa: float, wet_um: float) -> float:
     """Return how long `wet_um` of this product would take at the sheet's own conditions if it had this `kappa`, min."""
     tied = anchor(sheet)
     if isinstance(tied.product, PaintProduct):
-        raise TypeError(f"{sheet.name} has no kappa")
+        raise TypeError(f"{sheet.name} has no kappa")  # not said
     supposed = replace(tied, product=replace(tied.product, kappa=np.full(1, kappa)))
     film = lay(sheet, supposed, wet_um=wet_um, side_m=REFERENCE_SIDE_M)
     film, _ = advance(film, REFERENCE_AIR, _LONG_S)

@@ -10,8 +10,13 @@ from math import isfinite
 from typing import TypeVar
 
 from studiowatch.coats.sheet_units import hint, in_ours, meant_field
+from studiowatch.speech.words import mark, say
 
 Choice = TypeVar("Choice", bound=StrEnum)
+_NO_FIELD = mark("{field} is not a field of a data sheet; {mend}")
+_MISSING = mark("{field} is missing; {needed}")
+_NO_TEXT = mark("{field} is {value}; it must be text in quotes")
+_NO_NUMBER = mark("{field} is {value}; {allowed}")
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,8 +30,10 @@ class Range:
     whole: bool = False
 
     def __str__(self) -> str:
-        noun = "a whole number" if self.whole else "a number"
-        return f"it must be {noun} from {self.low:g} to {self.high:g} {self.unit}"
+        figures = {"low": f"{self.low:g}", "high": f"{self.high:g}", "unit": say(self.unit)}
+        if self.whole:
+            return say("it must be a whole number from {low} to {high} {unit}", **figures)
+        return say("it must be a number from {low} to {high} {unit}", **figures)
 
 
 class Fields:
@@ -38,9 +45,9 @@ class Fields:
         self._meant: set[str] = set()
         self.faults: list[str] = []
 
-    def fault(self, field: str, trouble: str) -> None:
-        """Write down one fault."""
-        self.faults.append(f"{self._origin}: {field} {trouble}")
+    def fault(self, template: str, field: str, **values: object) -> None:
+        """Write down one fault: a marked sentence about "{field}"."""
+        self.faults.append(f"{self._origin}: {say(template, field=field, **values)}")
 
     def refuse_others_than(self, known: Collection[str]) -> None:
         """Write down a fault for every field that is not known, with the one that was meant: most are misspelt.
@@ -49,35 +56,35 @@ class Fields:
         """
         for key, value in self._raw.items():
             if key not in known:
-                self.fault(key, f"is not a field of a data sheet; {self._mended(key, value, known)}")
+                self.fault(_NO_FIELD, key, mend=self._mended(key, value, known))
 
     def _mended(self, key: str, value: object, known: Collection[str]) -> str:
         """Return what to write instead of a field that is not known."""
         meant = meant_field(key)
         field = meant[0] if meant else nearest(key, known)
         if field is None:
-            return f"the fields are {', '.join(sorted(known))}"
+            return say("the fields are {fields}", fields=", ".join(sorted(known)))
         if field in self._raw:
-            return f"{field} is, and is there already: take this line out"
+            return say("{field} is, and is there already: take this line out", field=field)
         self._meant.add(field)
         numbers = numbers_in(value)
         if meant and numbers:
-            return f"write {field} = {in_ours(meant[1], *numbers)}"
-        return f"the nearest is {field}"
+            return say("write {field} = {value}", field=field, value=in_ours(meant[1], *numbers))
+        return say("the nearest is {field}", field=field)
 
     def missing(self, field: str, needed: str) -> None:
         """Write down that a field is missing, unless it is there under a name that was refused."""
         if field not in self._meant:
-            self.fault(field, f"is missing; {needed}")
+            self.fault(_MISSING, field, needed=needed)
 
     def text(self, field: str, *, required: bool = False) -> str:
         """Return a text, "" if there is none."""
         value = self._raw.get(field, "")
         if not isinstance(value, str):
-            self.fault(field, f"is {value!r}; it must be text in quotes")
+            self.fault(_NO_TEXT, field, value=repr(value))
             return ""
         if required and not value.strip():
-            self.missing(field, "it must be text in quotes")
+            self.missing(field, say("it must be text in quotes"))
         return value.strip()
 
     def choice(self, field: str, choices: type[Choice]) -> Choice | None:
@@ -87,7 +94,12 @@ class Fields:
             return None
         if isinstance(value, str) and value in list(choices):
             return choices(value)
-        self.fault(field, f"is {value!r}; it must be one of {', '.join(choices)}")
+        self.fault(
+            mark("{field} is {value}; it must be one of {choices}"),
+            field,
+            value=repr(value),
+            choices=", ".join(choices),
+        )
         return None
 
     def number(self, field: str, allowed: Range) -> float | None:
@@ -99,10 +111,11 @@ class Fields:
             return None
         number = _number(value)
         if number is None or (allowed.whole and number != int(number)):
-            self.fault(field, f"is {value!r}; {allowed}")
+            self.fault(_NO_NUMBER, field, value=repr(value), allowed=str(allowed))
             return None
         if not allowed.low <= number <= allowed.high:
-            self.fault(field, f"is {number:g} {allowed.unit}; {allowed}{hint(field, number)}")
+            told = f"{number:g} {say(allowed.unit)}"
+            self.fault(_NO_NUMBER, field, value=told, allowed=f"{allowed}{hint(field, number)}")
             return None
         return number
 
@@ -116,9 +129,13 @@ class Fields:
             case (low, high) if allowed.low <= low < high <= allowed.high:
                 return low, high
         self.fault(
+            mark("{field} is {value}; it must be [least, greatest], both from {low} to {high} {unit}{hint}"),
             field,
-            f"is {value!r}; it must be [least, greatest], both from {allowed.low:g} to {allowed.high:g} {allowed.unit}"
-            f"{hint(field, *ends)}",
+            value=repr(value),
+            low=f"{allowed.low:g}",
+            high=f"{allowed.high:g}",
+            unit=say(allowed.unit),
+            hint=hint(field, *ends),
         )
         return None
 
@@ -127,7 +144,7 @@ class Fields:
         value = self._raw.get(field, False)
         if isinstance(value, bool):
             return value
-        self.fault(field, f"is {value!r}; it must be true or false")
+        self.fault(mark("{field} is {value}; it must be true or false"), field, value=repr(value))
         return False
 
     def sentences(self, field: str) -> tuple[str, ...]:
@@ -135,22 +152,26 @@ class Fields:
         value = self._raw.get(field, [])
         if isinstance(value, list) and all(isinstance(line, str) for line in value):
             return tuple(value)
-        self.fault(field, f"is {value!r}; it must be a list of sentences in quotes")
+        self.fault(mark("{field} is {value}; it must be a list of sentences in quotes"), field, value=repr(value))
         return ()
 
     def notes(self, field: str, known: Collection[str]) -> None:
         """Make sure that a table of notes on fields, if there is one, holds text on fields that are `known`."""
         value = self._raw.get(field, {})
         if not isinstance(value, Mapping):
-            self.fault(field, f'is {value!r}; it must be a table [{field}] of field = "where the number comes from"')
+            self.fault(
+                mark('{field} is {value}; it must be a table [{field}] of field = "where the number comes from"'),
+                field,
+                value=repr(value),
+            )
             return
         for key, note in value.items():
             if not isinstance(note, str):
-                self.fault(f"{field}.{key}", f"is {note!r}; it must be text in quotes")
+                self.fault(_NO_TEXT, f"{field}.{key}", value=repr(note))
             elif key not in known:
                 close = nearest(key, known)
-                mend = "name a field of the sheet" if close is None else f"the nearest is {close}"
-                self.fault(f"{field}.{key}", f"is about no field of a data sheet; {mend}")
+                mend = say("name a field of the sheet") if close is None else say("the nearest is {field}", field=close)
+                self.fault(mark("{field} is about no field of a data sheet; {mend}"), f"{field}.{key}", mend=mend)
 
 
 def nearest(key: str, known: Collection[str]) -> str | None:

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
+from studiowatch.speech.words import mark, say
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class OtherUnit:
@@ -24,12 +26,12 @@ MIL = OtherUnit(name="mil", size=25.4, suffixes=("mil", "mils"))  # 0.001 inch; 
 MILLIMETRE = OtherUnit(name="mm", size=1000.0, suffixes=("mm",))
 FAHRENHEIT = OtherUnit(name="°F", size=5.0 / 9.0, zero=32.0, suffixes=("F", "f", "degF"))  # exact, by definition
 MINUTE_AS_H = OtherUnit(name="min", size=1.0 / 60.0, suffixes=("min", "mins", "minutes"))
-DAY_AS_H = OtherUnit(name="days", size=24.0, suffixes=("d", "day", "days"))
+DAY_AS_H = OtherUnit(name=mark("days"), size=24.0, suffixes=("d", "day", "days"))
 HOUR_AS_MIN = OtherUnit(name="h", size=60.0, suffixes=("h", "hours"))
 HOUR_AS_DAYS = OtherUnit(name="h", size=1.0 / 24.0, suffixes=("h", "hours"))
-WEEK_AS_DAYS = OtherUnit(name="weeks", size=7.0, suffixes=("weeks",))
+WEEK_AS_DAYS = OtherUnit(name=mark("weeks"), size=7.0, suffixes=("weeks",))
 PERCENT_AS_SHARE = OtherUnit(name="%", size=0.01, suffixes=("pct", "percent"))
-SHARE_AS_PERCENT = OtherUnit(name="of 1", size=100.0)
+SHARE_AS_PERCENT = OtherUnit(name=mark("of 1"), size=100.0)
 GRAM_PER_ML = OtherUnit(name="g/mL", size=1000.0, suffixes=("g_mL", "g_ml", "g_cm3", "kg_L"))
 POUND_PER_GALLON = OtherUnit(name="lb/US gal", size=119.826, suffixes=("lb_gal",))  # 0.45359237 kg / 3.785411784 L
 
@@ -96,7 +98,14 @@ def _inside(value: float, bounds: tuple[float, float]) -> bool:
 def hint(field: str, *values: float) -> str:
     """Return "; if that is 4 mil, write 102", or "" where no other unit fits."""
     unit = likely_unit(field, *values)
-    return "" if unit is None else f"; if that is {as_typed(*values)} {unit.name}, write {in_ours(unit, *values)}"
+    if unit is None:
+        return ""
+    return say(
+        "; if that is {value} {unit}, write {ours}",
+        value=as_typed(*values),
+        unit=say(unit.name),
+        ours=in_ours(unit, *values),
+    )
 
 
 def as_typed(*values: float) -> str:
@@ -110,10 +119,8 @@ def in_ours(unit: OtherUnit, *values: float) -> str:
     return as_typed(*(float(f"{unit.converted(value):.3g}") for value in values))
 
 
-def slips(
-    values: Mapping[str, tuple[float, ...]], units: Mapping[str, str], *, paint: bool
-) -> Iterator[tuple[str, str]]:
-    """Yield each field whose number is allowed but unusual, and usual in another unit, with the trouble in words.
+def slips(values: Mapping[str, tuple[float, ...]], units: Mapping[str, str], *, paint: bool) -> Iterator[str]:
+    """Yield a sentence for each field whose number is allowed but unusual, and usual in another unit.
 
     Parameters
     ----------
@@ -129,5 +136,14 @@ def slips(
         unit = likely_unit(field, *numbers, usual=usual)
         if unit is not None:
             low, high = usual[field]
-            mend = f"if it is in {unit.name}, write {in_ours(unit, *numbers)}, else leave it"
-            yield field, f"is {as_typed(*numbers)} {units[field]}; usual is {low:g} to {high:g} {units[field]}: {mend}"
+            yield say(
+                "{field} is {value} {ours}; usual is {low} to {high} {ours}: if it is in {unit}, write {mended}, "
+                "else leave it",
+                field=field,
+                value=as_typed(*numbers),
+                ours=say(units[field]),
+                low=f"{low:g}",
+                high=f"{high:g}",
+                unit=say(unit.name),
+                mended=in_ours(unit, *numbers),
+            )

@@ -30,6 +30,7 @@ from studiowatch.coats.terms import (
 )
 from studiowatch.physics import moist_air
 from studiowatch.physics.constants import ZERO_CELSIUS_K
+from studiowatch.speech.words import mark
 
 
 def solvent_groups(here: Here, state: SolventState, product: SolventProduct) -> Mapping[str, Terms]:
@@ -52,9 +53,11 @@ def _vapour(here: Here, now: Balance, state: SolventState, product: SolventProdu
     held_m = (state.free + state.retained) / product.solvent.density_kg_m3
     share = activity(held_m, here.film.layer.packed_m) if held_m[0] > 0.0 else None
     return {
-        "saturated_g_m3": term("g/m³", 1000.0 * now.deficit_kg_m3, "c_sat(T_f), over the solvent alone"),
-        "activity": term("", share, "a, of the solvent over the film (Flory and Huggins)"),
-        "solvent_share": term("", held_m / (held_m + here.film.layer.packed_m), "φ, solvent's share of the volume"),
+        "saturated_g_m3": term("g/m³", 1000.0 * now.deficit_kg_m3, mark("c_sat(T_f), over the solvent alone")),
+        "activity": term("", share, mark("a, of the solvent over the film (Flory and Huggins)")),
+        "solvent_share": term(
+            "", held_m / (held_m + here.film.layer.packed_m), mark("φ, solvent's share of the volume")
+        ),
     }
 
 
@@ -64,16 +67,16 @@ def _transfer(here: Here, now: Balance, product: SolventProduct) -> Terms:
     heat, mass = coefficients(product.solvent, plate, here.film_K, vapour_Pa, side_m)
     diffusivity = product.solvent.diffusivity(plate.air_K, plate.pressure_Pa)
     return {
-        "reynolds": term("", here.speed_m_s * side_m / here.viscosity_m2_s, "Re = v L / kinematic viscosity"),
+        "reynolds": term("", here.speed_m_s * side_m / here.viscosity_m2_s, mark("Re = v L / kinematic viscosity")),
         "prandtl": term("", plate.prandtl, "Pr"),
-        "schmidt": term("", here.viscosity_m2_s / diffusivity, "Sc = kinematic viscosity / D"),
-        "diffusivity_m2_s": term("m²/s", diffusivity, "D, solvent vapour in air"),
-        "nusselt": term("", heat / plate.heat_per_nusselt, "Nu, forced and free flow together"),
-        "sherwood": term("", mass * side_m / diffusivity, "Sh, forced and free flow together"),
+        "schmidt": term("", here.viscosity_m2_s / diffusivity, mark("Sc = kinematic viscosity / D")),
+        "diffusivity_m2_s": term("m²/s", diffusivity, mark("D, solvent vapour in air")),
+        "nusselt": term("", heat / plate.heat_per_nusselt, mark("Nu, forced and free flow together")),
+        "sherwood": term("", mass * side_m / diffusivity, mark("Sh, forced and free flow together")),
         "heat_W_m2_K": term("W/(m² K)", heat, "h_c = Nu λ/L"),
-        "kappa": term("", product.kappa, "κ, of this product, from its sheet"),
-        "mass_m_s": term("m/s", product.kappa * mass, "k_m = κ Sh D/L"),
-        "flux_g_m2_h": term("g/(m² h)", G_M2_H * now.flux, "J = k_m a c_sat(T_f); the room's air holds none"),
+        "kappa": term("", product.kappa, mark("κ, of this product, from its sheet")),
+        "mass_m_s": term("m/s", product.kappa * mass, "k_m = κ Sh D/L"),  # not said
+        "flux_g_m2_h": term("g/(m² h)", G_M2_H * now.flux, mark("J = k_m a c_sat(T_f); the room's air holds none")),
     }
 
 
@@ -83,13 +86,15 @@ def _solvent(here: Here, state: SolventState, product: SolventProduct) -> Terms:
     leaving = G_M2_H * pace_s * state.retained if state.free[0] <= 0.0 else None
     retained = retained_as_laid(product.solvent, layer)
     return {
-        "as_laid_g_m2": term("g/m²", G_M2 * (layer.free_laid + retained), "free and retained, as laid"),
-        "free_g_m2": term("g/m²", G_M2 * state.free, "leaves through the air"),
-        "free_when_set_g_m2": term("g/m²", G_M2 * layer.free_packed, "free when set to touch"),
-        "retained_g_m2": term("g/m²", G_M2 * state.retained, "must leave through the resin"),
-        "resin_g_m2": term("g/m²", G_M2 * layer.polymer_kg_m2, "resin"),
-        "retained_rate_per_h": term("1/h", HOUR_S * product.bound_rate_per_s, "k_b, in the sheet's film at 23 °C"),
-        "retained_flux_g_m2_h": term("g/(m² h)", leaving, "k_b a_D/(h/h_ref)ⁿ times the retained"),
+        "as_laid_g_m2": term("g/m²", G_M2 * (layer.free_laid + retained), mark("free and retained, as laid")),
+        "free_g_m2": term("g/m²", G_M2 * state.free, mark("leaves through the air")),
+        "free_when_set_g_m2": term("g/m²", G_M2 * layer.free_packed, mark("free when set to touch")),
+        "retained_g_m2": term("g/m²", G_M2 * state.retained, mark("must leave through the resin")),
+        "resin_g_m2": term("g/m²", G_M2 * layer.polymer_kg_m2, mark("resin")),
+        "retained_rate_per_h": term(
+            "1/h", HOUR_S * product.bound_rate_per_s, mark("k_b, in the sheet's film at 23 °C")
+        ),
+        "retained_flux_g_m2_h": term("g/(m² h)", leaving, mark("k_b a_D/(h/h_ref)ⁿ times the retained")),
     }
 
 
@@ -99,18 +104,18 @@ def _blush(here: Here, state: SolventState) -> Terms:
     margin = None if dry else here.film_K - ZERO_CELSIUS_K - moist_air.dew_point(air_C, humidity_pct)
     began_h = state.blush_from_s / HOUR_S
     return {
-        "margin_K": term("K", margin, "film over dew point"),
-        "blushes_below_K": term("K", BLUSH_MARGIN_K, "margin under which a wet film takes up water"),
-        "blush_h": term("h", state.blush_s / HOUR_S, "time below that margin while wet, so far"),
-        "blush_from_h": term("h", began_h if np.isfinite(began_h[0]) else None, "age when that began"),
+        "margin_K": term("K", margin, mark("film over dew point")),
+        "blushes_below_K": term("K", BLUSH_MARGIN_K, mark("margin under which a wet film takes up water")),
+        "blush_h": term("h", state.blush_s / HOUR_S, mark("time below that margin while wet, so far")),
+        "blush_from_h": term("h", began_h if np.isfinite(began_h[0]) else None, mark("age when that began")),
     }
 
 
 def _ages(here: Here, state: SolventState, product: SolventProduct) -> Terms:
     return {
         **pace_terms(here, product.draws),
-        "recoat_age_h": term("h", state.recoat_age_s / HOUR_S, "θ_r so far; runs once free solvent has gone"),
-        "recoat_needed_h": term("h", product.recoat_age_s / HOUR_S, "θ_r when dry to recoat"),
-        "cure_age_h": term("h", state.cure_age_s / HOUR_S, "θ_c so far; runs once set"),
-        "cure_needed_h": term("h", product.cure_age_s / HOUR_S, "θ_c when cured"),
+        "recoat_age_h": term("h", state.recoat_age_s / HOUR_S, mark("θ_r so far; runs once free solvent has gone")),
+        "recoat_needed_h": term("h", product.recoat_age_s / HOUR_S, mark("θ_r when dry to recoat")),
+        "cure_age_h": term("h", state.cure_age_s / HOUR_S, mark("θ_c so far; runs once set")),
+        "cure_needed_h": term("h", product.cure_age_s / HOUR_S, mark("θ_c when cured")),
     }

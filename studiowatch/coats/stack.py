@@ -46,7 +46,8 @@ def covered_by(anchor: Anchor, top: Layer, over: Film) -> tuple[tuple[Film, ...]
         If the films have not as many draws as each other.
     """
     if len(anchor.draws) != len(over.anchor.draws):
-        raise ValueError(f"the coat has {len(anchor.draws)} draws and the one below {len(over.anchor.draws)}")
+        other = len(over.anchor.draws)
+        raise ValueError(f"the coat has {len(anchor.draws)} draws and the one below {other}")  # not said
     films = (*over.below, replace(over, state=_own(over), below=()))
     rate_per_s, slowness = _clock(anchor, top, films)
     covered = []

@@ -5,14 +5,17 @@ from __future__ import annotations
 import re
 from enum import StrEnum
 
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import mark, say
+
 
 class Support(StrEnum):
     """A support as the brush meets it."""
 
     SEALED = "sealed"
-    PANEL = "bare panel"
-    CANVAS = "raw canvas"
-    PAPER = "bare paper"
+    PANEL = "bare panel"  # not said
+    CANVAS = "raw canvas"  # not said
+    PAPER = "bare paper"  # not said
 
 
 SOAKED_SHARE = {  # of the free water; suction ends where the polymer packs, whatever the share; assumption
@@ -45,8 +48,25 @@ def support_of(words: str) -> Support:
 
 def soaked_sentence(support: Support, soaked_g_m2: float) -> str:
     """Return what is taken to happen on `support`, and that it is an assumption: one sentence."""
-    return (
-        f"laid straight on {support.value}, the coat is taken to lose {soaked_g_m2:.1f} g/m² to it at once, up to "
-        f"{100.0 * SOAKED_SHARE[support]:.0f} % of what is free to leave: an assumption; where paint, primer or size "
-        "lies between, the support is sealed, and nothing is taken up"
+    return say(
+        _SOAKED[support], lost=chosen().number(soaked_g_m2, 1), share=chosen().number(100.0 * SOAKED_SHARE[support])
     )
+
+
+_SOAKED = {
+    Support.PANEL: mark(
+        "laid straight on bare panel, the coat is taken to lose {lost} g/m² to it at once, up to {share} % of what is "
+        "free to leave: an assumption; where paint, primer or size lies between, the support is sealed, and nothing is "
+        "taken up"
+    ),
+    Support.CANVAS: mark(
+        "laid straight on raw canvas, the coat is taken to lose {lost} g/m² to it at once, up to {share} % of what is "
+        "free to leave: an assumption; where paint, primer or size lies between, the support is sealed, and nothing is "
+        "taken up"
+    ),
+    Support.PAPER: mark(
+        "laid straight on bare paper, the coat is taken to lose {lost} g/m² to it at once, up to {share} % of what is "
+        "free to leave: an assumption; where paint, primer or size lies between, the support is sealed, and nothing is "
+        "taken up"
+    ),
+}

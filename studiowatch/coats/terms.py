@@ -17,6 +17,7 @@ from studiowatch.physics.air import Air
 from studiowatch.physics.constants import STEFAN_BOLTZMANN, ZERO_CELSIUS_K
 from studiowatch.physics.plate_transfer import PlateAir
 from studiowatch.physics.ranges import Array
+from studiowatch.speech.words import mark, say
 
 G_M2 = 1000.0  # g/m² in a kg/m²
 G_M2_H = 3.6e6  # g/(m² h) in a kg/(m² s)
@@ -77,8 +78,8 @@ class Here:
 
 
 def term(unit: str, value: Array | float | None, says: str) -> Term:
-    """Return a term of the nominal run: the first of an array of values."""
-    return Term(says=says, unit=unit, value=None if value is None else float(np.ravel(value)[0]))
+    """Return a term of the nominal run: the first of an array of values; what has words in `says` is marked."""
+    return Term(says=say(says), unit=unit, value=None if value is None else float(np.ravel(value)[0]))
 
 
 def air_terms(here: Here) -> Terms:
@@ -87,18 +88,18 @@ def air_terms(here: Here) -> Terms:
     humidity_pct = here.air.humidity_pct
     dew_C = moist_air.dew_point(air_C, humidity_pct) if humidity_pct >= moist_air.DRIEST_PCT else None
     return {
-        "temperature_C": term("°C", air_C, "T_a, air"),
+        "temperature_C": term("°C", air_C, mark("T_a, air")),
         "humidity_pct": term("%", humidity_pct, "RH"),
         "pressure_Pa": term("Pa", pressure_Pa, "P"),
-        "dew_point_C": term("°C", dew_C, "dew point"),
-        "air_speed_m_s": term("m/s", here.air.air_speed_m_s, "air speed as read"),
+        "dew_point_C": term("°C", dew_C, mark("dew point")),
+        "air_speed_m_s": term("m/s", here.air.air_speed_m_s, mark("air speed as read")),
         "air_speed_at_film_m_s": term(
-            "m/s", here.speed_m_s, "v, at the film: at least the sensor's floor, less a cover"
+            "m/s", here.speed_m_s, mark("v, at the film: at least the sensor's floor, less a cover")
         ),
-        "density_kg_m3": term("kg/m³", here.density_kg_m3, "of the moist air"),
-        "kinematic_viscosity_m2_s": term("m²/s", here.viscosity_m2_s, "of the air"),
-        "conductivity_W_m_K": term("W/(m K)", moist_air.conductivity(air_C), "λ, of the air"),
-        "diffusivity_m2_s": term("m²/s", moist_air.diffusivity(air_C, pressure_Pa), "D, water vapour in air"),
+        "density_kg_m3": term("kg/m³", here.density_kg_m3, mark("of the moist air")),
+        "kinematic_viscosity_m2_s": term("m²/s", here.viscosity_m2_s, mark("of the air")),
+        "conductivity_W_m_K": term("W/(m K)", moist_air.conductivity(air_C), mark("λ, of the air")),
+        "diffusivity_m2_s": term("m²/s", moist_air.diffusivity(air_C, pressure_Pa), mark("D, water vapour in air")),
     }
 
 
@@ -106,12 +107,14 @@ def film_terms(here: Here, *, drifts: bool) -> Terms:
     """Return the film itself; `drifts` says that no free water cools it any more."""
     film = here.film
     return {
-        "temperature_C": term("°C", here.film_K - ZERO_CELSIUS_K, "T_f, film"),
-        "side_m": term("m", film.layer.side_m, "L, side of the square of the piece's area"),
-        "wet_um": term("µm", film.wet_um, "wet film as laid"),
-        "dry_um": term("µm", film.dry_um, "h, film when dry"),
-        "soaked_g_m2": term("g/m²", film.soaked_g_m2, "taken up by a bare support as it was laid"),
-        "drift_s": term("s", RELAXATION_S if drifts else None, "τ, in which T_f drifts to T_a without free water"),
+        "temperature_C": term("°C", here.film_K - ZERO_CELSIUS_K, mark("T_f, film")),
+        "side_m": term("m", film.layer.side_m, mark("L, side of the square of the piece's area")),
+        "wet_um": term("µm", film.wet_um, mark("wet film as laid")),
+        "dry_um": term("µm", film.dry_um, mark("h, film when dry")),
+        "soaked_g_m2": term("g/m²", film.soaked_g_m2, mark("taken up by a bare support as it was laid")),
+        "drift_s": term(
+            "s", RELAXATION_S if drifts else None, mark("τ, in which T_f drifts to T_a without free water")
+        ),
     }
 
 
@@ -125,17 +128,17 @@ def heat_terms(here: Here, now: Balance, draws: Draws) -> Terms:
     return {
         "convection_W_m2": term("W/m²", convection * (air_K - film_K), "h_c (T_a - T_f)"),
         "radiation_W_m2": term(
-            "W/m²", radiation * (air_K - film_K), "4 ε S T³ (T_a - T_f), T midway, S of Stefan and Boltzmann"
+            "W/m²", radiation * (air_K - film_K), mark("4 ε S T³ (T_a - T_f), T midway, S of Stefan and Boltzmann")
         ),
-        "back_W_m2": term("W/m²", back * (air_K - film_K), "U_b (T_a - T_f), through the back"),
-        "latent_W_m2": term("W/m²", -now.latent_J_kg * now.flux, "-L_v J, taken by what leaves"),
-        "stored_W_m2": term("W/m²", HEAT_CAPACITY_J_M2_K * warming_K_s, "C dT_f/dt, the sum of these four"),
+        "back_W_m2": term("W/m²", back * (air_K - film_K), mark("U_b (T_a - T_f), through the back")),
+        "latent_W_m2": term("W/m²", -now.latent_J_kg * now.flux, mark("-L_v J, taken by what leaves")),
+        "stored_W_m2": term("W/m²", HEAT_CAPACITY_J_M2_K * warming_K_s, mark("C dT_f/dt, the sum of these four")),
         "emissivity": term("", EMISSIVITY, "ε"),
         "back_W_m2_K": term("W/(m² K)", back, "U_b"),
         "heat_capacity_J_m2_K": term(
-            "J/(m² K)", HEAT_CAPACITY_J_M2_K, "C, of the film and the support that follows it"
+            "J/(m² K)", HEAT_CAPACITY_J_M2_K, mark("C, of the film and the support that follows it")
         ),
-        "latent_heat_J_kg": term("J/kg", now.latent_J_kg, "L_v at T_f"),
+        "latent_heat_J_kg": term("J/kg", now.latent_J_kg, mark("L_v at T_f")),
         "warming_K_min": term("K/min", 60.0 * warming_K_s, "dT_f/dt"),
     }
 
@@ -144,7 +147,7 @@ def pace_terms(here: Here, draws: Draws) -> Terms:
     """Return how fast the ages run."""
     return {
         "diffusion_rate": term("", diffusion_rate(here, draws), "a_D, 1 at 23 °C"),
-        "slowness": term("", here.film.layer.slowness, "(h/h_ref)ⁿ, against the sheet's film"),
+        "slowness": term("", here.film.layer.slowness, mark("(h/h_ref)ⁿ, against the sheet's film")),
         "cure_rate": term("", equivalent_age.rate(here.film_K, draws.cure_energy_J_mol), "a_c, 1 at 23 °C"),
     }
 

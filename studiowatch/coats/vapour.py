@@ -15,6 +15,8 @@ from studiowatch.coats.data_sheet import DataSheet, Kind
 from studiowatch.coats.solvent import WHITE_SPIRIT
 from studiowatch.physics.constants import GAS_CONSTANT, STANDARD_PRESSURE_PA, ZERO_CELSIUS_K
 from studiowatch.physics.ranges import check
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import mark, say
 
 LIMIT_MG_M3 = 350.0  # mg/m³ of white spirit in the breathing air, mean of a working day; NIOSH recommended limit
 CEILING_MG_M3 = 1800.0  # mg/m³ of white spirit in any 15 min; NIOSH recommended limit
@@ -29,7 +31,7 @@ WET_UM = (1.0, 10_000.0)  # µm
 SOLVENT_G = (0.0, 1e6)  # g
 TEMPERATURE_C = (-20.0, 50.0)  # °C
 
-VENTILATE = (
+VENTILATE = mark(
     "Ventilate first: fresh air through the room without blowing on the piece; no flame, heater or spark; follow the "
     "product's own sheet and local codes."
 )
@@ -63,16 +65,21 @@ class VapourBuildUp:
     @property
     def sentences(self) -> tuple[str, ...]:
         """Return the caution for her: to ventilate first, then what the estimate says."""
-        told = (
-            f"Mixed through the room it comes to about {self.highest_mg_m3:.0f} mg/m³, {self.share_of_limit:.1f} times "
-            f"the limit of {LIMIT_MG_M3:.0f} mg/m³ for a working day, and {100.0 * self.share_of_flammable:.1f} % of "
-            "what can burn."
+        units = chosen()
+        told = say(
+            "Mixed through the room it comes to about {highest} mg/m³, {times} times the limit of {limit} mg/m³ for a "
+            "working day, and {share} % of what can burn.",
+            highest=units.number(self.highest_mg_m3),
+            times=units.number(self.share_of_limit, 1),
+            limit=units.number(LIMIT_MG_M3),
+            share=units.number(100.0 * self.share_of_flammable, 1),
         )
+        judged = say("It is an estimate: near the piece and the open tin there is far more.")
         if self.share_of_flammable >= SAFE_SHARE_OF_FLAMMABLE:
-            return VENTILATE, told, "This can come near what burns: open the windows, and lay less at a time."
-        if self.share_of_limit >= 1.0:
-            return VENTILATE, told, "Too much to breathe: more fresh air, or fewer pieces at a time."
-        return VENTILATE, told, "It is an estimate: near the piece and the open tin there is far more."
+            judged = say("This can come near what burns: open the windows, and lay less at a time.")
+        elif self.share_of_limit >= 1.0:
+            judged = say("Too much to breathe: more fresh air, or fewer pieces at a time.")
+        return say(VENTILATE), told, judged
 
 
 def solvent_laid_g(sheet: DataSheet, *, wet_um: float, area_m2: float, thinned_pct: float = 0.0) -> float:
@@ -83,9 +90,9 @@ def solvent_laid_g(sheet: DataSheet, *, wet_um: float, area_m2: float, thinned_p
     OutOfRange
         Names the quantity, its value, the unit and the allowed range; NaN is refused.
     """
-    check("wet film", wet_um, *WET_UM, "µm")
-    check("area", area_m2, *AREA_M2, "m²")
-    check("thinning", thinned_pct, 0.0, 100.0, "% of the volume")
+    check(mark("wet film"), wet_um, *WET_UM, "µm")
+    check(mark("area"), area_m2, *AREA_M2, "m²")
+    check(mark("thinning"), thinned_pct, 0.0, 100.0, mark("% of the volume"))
     if sheet.kind is not Kind.SOLVENTBORNE:
         return 0.0
     share = 1.0 - sheet.volume_solids / (1.0 + thinned_pct / 100.0)
@@ -115,11 +122,11 @@ def vapour_build_up(
     OutOfRange
         Names the quantity, its value, the unit and the allowed range; NaN is refused.
     """
-    check("solvent", solvent_g, *SOLVENT_G, "g")
-    check("time in which it leaves", over_h, *OVER_H, "h")
-    check("room", room_m3, *ROOM_M3, "m³")
-    check("air changes", changes_per_h, *CHANGES_PER_H, "per hour")
-    check("air temperature", temperature_C, *TEMPERATURE_C, "°C")
+    check(mark("solvent"), solvent_g, *SOLVENT_G, "g")
+    check(mark("time in which it leaves"), over_h, *OVER_H, "h")
+    check(mark("room"), room_m3, *ROOM_M3, "m³")
+    check(mark("air changes"), changes_per_h, *CHANGES_PER_H, mark("per hour"))
+    check(mark("air temperature"), temperature_C, *TEMPERATURE_C, "°C")
     changes = changes_per_h * over_h
     kept = -expm1(-changes) / changes if changes > 0.0 else 1.0
     highest = 1000.0 * solvent_g / room_m3 * kept

@@ -14,9 +14,21 @@ from studiowatch.coats.stage_table import ROW
 from studiowatch.coats.stages import Stage
 from studiowatch.coats.standing import Standing
 from studiowatch.physics.ranges import Array
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import mark, say
 
 _LEFT = MEASURED_SPREAD / GUESSED_SPREAD  # of the spread of thickness once the amount is measured
 _WORTH_SAYING = 0.9  # of the present width, above which weighing is not worth a sentence; assumption
+
+
+_SENTENCE = mark(
+    "weighing the bottle would narrow the range of {stage} from {early} to {late} h to about {weighed_early} to "
+    "{weighed_late} h"
+)
+_ADVICE = mark(
+    "Weigh the bottle: it would narrow the range of {stage} from {early} to {late} h to about {weighed_early} to "
+    "{weighed_late} h."
+)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -30,21 +42,25 @@ class WeighingGain:
     @property
     def sentence(self) -> str:
         """What to tell of it; "" where it would gain little or the stage is not reached."""
-        return f"weighing the bottle would {self._gain}" if self._gain else ""
+        return self._told(_SENTENCE)
 
     @property
     def advice(self) -> str:
         """What to tell her at the rack; "" where there is nothing to tell."""
-        return f"Weigh the bottle: it would {self._gain}." if self._gain else ""
+        return self._told(_ADVICE)
 
-    @property
-    def _gain(self) -> str:
+    def _told(self, template: str) -> str:
         now, weighed = _hours(self.now), _hours(self.weighed)
         if now is None or weighed is None or weighed[1] - weighed[0] >= _WORTH_SAYING * (now[1] - now[0]):
             return ""
-        return (
-            f"narrow the range of {self.stage.value.replace('_', ' ')} from "
-            f"{now[0]:.1f} to {now[1]:.1f} h to about {weighed[0]:.1f} to {weighed[1]:.1f} h"
+        number = chosen().number
+        return say(
+            template,
+            stage=self.stage.word,
+            early=number(now[0], 1),
+            late=number(now[1], 1),
+            weighed_early=number(weighed[0], 1),
+            weighed_late=number(weighed[1], 1),
         )
 
 

@@ -14,6 +14,7 @@ from numpy.typing import ArrayLike
 from studiowatch.physics import moist_air_core as core
 from studiowatch.physics.constants import HEAT_DRY_AIR, HEAT_VAPOUR, STANDARD_PRESSURE_PA, ZERO_CELSIUS_K
 from studiowatch.physics.ranges import Array, within
+from studiowatch.speech.words import mark
 
 TEMPERATURE_C = (-40.0, 60.0)  # °C, range of every function here
 HUMIDITY_PCT = (0.0, 100.0)  # %
@@ -78,7 +79,7 @@ def dew_point(temperature_C: ArrayLike, humidity_pct: ArrayLike) -> Array:
     humidity_pct : array_like
         From 0.01 to 100 %: drier air has no dew point worth naming.
     """
-    within("humidity", humidity_pct, DRIEST_PCT, HUMIDITY_PCT[1], "%")
+    within(mark("humidity"), humidity_pct, DRIEST_PCT, HUMIDITY_PCT[1], "%")
     vapour_Pa = vapour_pressure(temperature_C, humidity_pct)
     # start: a Magnus form, whose inverse is closed; coefficients of A. L. Buck (1981), J. Appl. Meteorol. 20, 1527
     log_ratio = np.log(vapour_Pa / 611.21)
@@ -146,12 +147,12 @@ def diffusivity(temperature_C: ArrayLike, pressure_Pa: ArrayLike = STANDARD_PRES
 
 
 def _kelvin(temperature_C: ArrayLike) -> Array:
-    return within("temperature", temperature_C, *TEMPERATURE_C, "°C") + ZERO_CELSIUS_K
+    return within(mark("temperature"), temperature_C, *TEMPERATURE_C, "°C") + ZERO_CELSIUS_K
 
 
 def _share(humidity_pct: ArrayLike) -> Array:
-    return within("humidity", humidity_pct, *HUMIDITY_PCT, "%") / 100.0
+    return within(mark("humidity"), humidity_pct, *HUMIDITY_PCT, "%") / 100.0
 
 
 def _pressure(pressure_Pa: ArrayLike) -> Array:
-    return within("pressure", pressure_Pa, *PRESSURE_PA, "Pa")
+    return within(mark("pressure"), pressure_Pa, *PRESSURE_PA, "Pa")

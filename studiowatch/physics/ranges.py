@@ -5,6 +5,9 @@ from __future__ import annotations
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import say
+
 Array = NDArray[np.float64]
 Mask = NDArray[np.bool_]
 
@@ -15,6 +18,8 @@ class OutOfRange(ValueError):  # noqa: N818 - a plain word for a plain fault
 
 def within(name: str, value: ArrayLike, low: float, high: float, unit: str) -> Array:
     """Return `value` as an array of floats, having made sure that all of it lies in [`low`, `high`].
+
+    `name` and `unit` are in English, marked for the translators where they have words.
 
     Raises
     ------
@@ -41,4 +46,12 @@ def check(name: str, value: float, low: float, high: float, unit: str) -> None:
 
 
 def _out_of_range(name: str, value: float, low: float, high: float, unit: str) -> OutOfRange:
-    return OutOfRange(f"{name} is {value:g} {unit}; it must be a number from {low:g} to {high:g} {unit}")
+    figures = {"value": chosen().plain(value), "low": chosen().plain(low), "high": chosen().plain(high)}
+    return OutOfRange(
+        say(
+            "{name} is {value} {unit}; it must be a number from {low} to {high} {unit}",
+            name=say(name),
+            unit=say(unit),
+            **figures,
+        )
+    )

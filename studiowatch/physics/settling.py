@@ -13,6 +13,7 @@ from studiowatch.physics import moist_air
 from studiowatch.physics.air import Air
 from studiowatch.physics.constants import GRAVITY, STANDARD_PRESSURE_PA, ZERO_CELSIUS_K
 from studiowatch.physics.ranges import Array, check, within
+from studiowatch.speech.words import mark
 
 DIAMETER_UM = (0.1, 500.0)  # µm, from fine smoke to a coarse grain; the drag law holds throughout
 DENSITY_KG_M3 = (100.0, 8000.0)  # kg/m³, from fluff to steel
@@ -32,8 +33,8 @@ def mean_free_path(air: Air) -> float:
     OutOfRange
         Names the value, the unit and the allowed range.
     """
-    check("temperature", air.temperature_C, *moist_air.TEMPERATURE_C, "°C")
-    check("pressure", air.pressure_Pa, *moist_air.PRESSURE_PA, "Pa")
+    check(mark("temperature"), air.temperature_C, *moist_air.TEMPERATURE_C, "°C")
+    check(mark("pressure"), air.pressure_Pa, *moist_air.PRESSURE_PA, "Pa")
     air_K = air.temperature_C + ZERO_CELSIUS_K
     warming = (air_K / _FREE_PATH_K) ** 2 * (_FREE_PATH_K + _SUTHERLAND_K) / (air_K + _SUTHERLAND_K)
     return _FREE_PATH_M * warming * STANDARD_PRESSURE_PA / air.pressure_Pa
@@ -83,7 +84,7 @@ def settling_velocity(diameter_um: ArrayLike, density_kg_m3: ArrayLike, air: Air
         Names the value, the unit and the allowed range.
     """
     diameter_m = _diameter(diameter_um)
-    density = within("density of dust", density_kg_m3, *DENSITY_KG_M3, "kg/m³")
+    density = within(mark("density of dust"), density_kg_m3, *DENSITY_KG_M3, "kg/m³")
     air_density = moist_air.density(air.temperature_C, air.humidity_pct, air.pressure_Pa)
     viscosity = moist_air.viscosity(air.temperature_C)
     slow_flow = (density - air_density) * GRAVITY * diameter_m**2 / (18.0 * viscosity)
@@ -104,4 +105,4 @@ def _dragged(stokes_reynolds: Array) -> Array:
 
 def _diameter(diameter_um: ArrayLike) -> Array:
     """Return the checked diameter, m."""
-    return within("diameter of dust", diameter_um, *DIAMETER_UM, "µm") * 1e-6
+    return within(mark("diameter of dust"), diameter_um, *DIAMETER_UM, "µm") * 1e-6

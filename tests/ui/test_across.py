@@ -100,10 +100,10 @@ def test_that_the_sentence_stays_whole_across_the_room(
     wait_until_whole(qtbot, window, (across._headline, across._where, across._advice), width, height)
 
 
-@pytest.mark.parametrize("name", ["foretold", "four-warned", "silent", "many-warned"])
+@pytest.mark.parametrize("name", ["foretold", "four-warned", "silent", "many-warned", "typed-long-ago"])
 def test_that_no_advice_loses_its_end_in_any_state_of_warning(shown: Show, qtbot: QtBot, name: str) -> None:
     window = shown(SCENES[name])
     window.toggle_across()
     window.feed.draw()
-    wait_until_whole(qtbot, window, (window.across._advice,))
+    wait_until_whole(qtbot, window, (window.across._headline, window.across._advice))
     window.toggle_across()

@@ -532,6 +532,10 @@
       <translation>eine Schicht</translation>
     </message>
     <message>
+      <source>d MMM yyyy</source>
+      <translation>d. MMM yyyy</translation>
+    </message>
+    <message>
       <source>Cancel</source>
       <translation>Abbrechen</translation>
     </message>
@@ -708,7 +712,7 @@
     </message>
     <message>
       <source>Why did it cloud?</source>
-      <translation>Warum wurde sie trüb?</translation>
+      <translation>Warum trüb?</translation>
     </message>
     <message>
       <source>Type a reading</source>
@@ -1065,7 +1069,7 @@ fehlt</translation>
     </message>
     <message>
       <source>+ add a coat</source>
-      <translation>+ Schicht hinzufügen</translation>
+      <translation>+ Schicht</translation>
     </message>
     <message>
       <source>Apply a recipe</source>
@@ -1541,7 +1545,7 @@ fehlt</translation>
     </message>
     <message>
       <source>For all that is shown, said and printed. Files and what is kept of the room stay metric, with a point. A reading may be typed in either unit, as “70 F” or “21,5 C”.</source>
-      <translation>Für alles, was gezeigt, gesagt und gedruckt wird. Dateien und was vom Raum behalten wird, bleiben metrisch, mit Punkt. Ein Messwert darf in jeder der Einheiten eingetippt werden, etwa „70 F“ oder „21,5 C“.</translation>
+      <translation>Für alles, was gezeigt, gesagt und gedruckt wird. Dateien und was vom Raum behalten wird, bleiben metrisch, mit Punkt. Ein Messwert darf in jeder der Einheiten eingetippt werden, etwa „70 F“ oder „21,5 C“.</translation>
     </message>
     <message>
       <source>Another language is spoken from the next start on.</source>
@@ -1601,7 +1605,7 @@ fehlt</translation>
     </message>
     <message>
       <source>Why this limit?</source>
-      <translation>Warum diese Grenze?</translation>
+      <translation>Warum?</translation>
     </message>
     <message>
       <source>Choose when to be reminded</source>

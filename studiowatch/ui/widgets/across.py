@@ -21,7 +21,12 @@ _SHOWN_FIGURES = 3
 _SIZES = (6.0, 5.2, 4.4, 3.6, 3.0)  # of the headline, in hundredths of the window: the largest that stays whole
 _ADVICE_SIZES = (3.2, 2.7, 2.3, 2.0)  # the same of the advice, which must never lose its end
 _SENTENCE_SHARE = 0.45  # of the window's height, for the card
-_BESIDE, _ABOVE = 198, 80  # pixels of the card that are neither words, mark nor answers: margins and spacing
+_EDGE, _AROUND = 28, 80  # pixels of the page beside its parts, and between and around them
+_BESIDE, _INSIDE, _BETWEEN = (
+    198,
+    24,
+    16,
+)  # pixels of the card that are neither words, mark nor answers: margins and spacing
 
 
 class AcrossView(QWidget):
@@ -57,12 +62,13 @@ class AcrossView(QWidget):
 
     def _compose(self) -> None:
         words = QVBoxLayout()
+        words.setSpacing(_BETWEEN)
         words.addStretch(1)
         for part in (self._headline, self._where, self._advice):
             words.addWidget(part)
         words.addStretch(1)
         row = QHBoxLayout(self._sentence)
-        row.setContentsMargins(36, 24, 36, 24)
+        row.setContentsMargins(36, _INSIDE, 36, _INSIDE)
         row.setSpacing(32)
         row.addWidget(self._mark)
         row.addLayout(words, 1)
@@ -77,7 +83,7 @@ class AcrossView(QWidget):
             view.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
             figures.addWidget(view, 1, Qt.AlignmentFlag.AlignVCenter)
         page = QVBoxLayout(self)
-        page.setContentsMargins(28, 28, 28, 16)
+        page.setContentsMargins(_EDGE, 28, _EDGE, 16)
         page.addWidget(self._sentence, 6)
         page.addWidget(self._prompt, 2)
         page.addLayout(figures, 3)
@@ -138,15 +144,24 @@ class AcrossView(QWidget):
         for answer, size in ((self._heard, 2.6), (self._remind, 1.9)):
             answer.setStyleSheet(f"font-size: {round(size * unit)}px; padding: {round(1.4 * unit)}px;")  # not said
         self._back.setStyleSheet(f"font-size: {round(1.8 * unit)}px;")
+        for view in self._figures:
+            view.setStyleSheet(f"QLabel {{ font-size: {round(2 * unit)}px; }}")
+            view.set_style(Style(theme=self._style.theme, scale=unit / 6))
         for size in _ADVICE_SIZES:
             self._advice.setStyleSheet(f"font-size: {round(size * unit)}px; font-weight: 700;")  # not said
             headline_px, fits = self._headline_px(unit)
             if fits:
                 break
         self._headline.setStyleSheet(f"font-size: {headline_px}px; font-weight: 700;")  # not said
-        for view in self._figures:
-            view.setStyleSheet(f"QLabel {{ font-size: {round(2 * unit)}px; }}")
-            view.set_style(Style(theme=self._style.theme, scale=unit / 6))
+
+    def _card_px(self) -> float:
+        """Return how tall the card may be: its share, or what the rest of the page leaves of it."""
+        self._back.ensurePolished()
+        wide = self.width() - 2 * _EDGE
+        lines = [_height(one, wide) for one in (self._prompt, self._trouble) if not one.isHidden()]
+        figures = max(view.minimumSizeHint().height() for view in self._figures)
+        rest = sum(lines) + figures + self._back.sizeHint().height() + _AROUND
+        return min(self.height() * _SENTENCE_SHARE, self.height() - rest)
 
     def _headline_px(self, unit: float) -> tuple[int, bool]:
         """Return the largest size that leaves the sentence whole above its advice, and whether even that does."""
@@ -155,7 +170,7 @@ class AcrossView(QWidget):
         answers = [one.sizeHint().width() for one in (self._heard, self._remind) if not one.isHidden()]
         width = self.width() - self._mark.sizeHint().width() - max(answers, default=0) - _BESIDE
         below = sum(_height(one, width) for one in (self._where, self._advice) if not one.isHidden())
-        room = self.height() * _SENTENCE_SHARE - below - _ABOVE
+        room = self._card_px() - below - 2 * (_INSIDE + _BETWEEN)
         font = QFont(self.font())
         font.setWeight(QFont.Weight.Bold)
         for size in _SIZES:

@@ -49,6 +49,7 @@ from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.coats_to_come import NAME as COATS_NAME
 from studiowatch.ui.widgets.coats_to_come import CoatsToCome
+from studiowatch.ui.widgets.date_formats import day_format, moment_format
 from studiowatch.ui.widgets.dialog import FormDialog
 from studiowatch.ui.widgets.form_lines import add_primary
 from studiowatch.ui.widgets.photo_field import PhotoField
@@ -120,7 +121,7 @@ class PieceDialog(FormDialog):
         self.paint_um_field.setPlaceholderText(say("not known"))
         self.painted_field = QDateTimeEdit()
         self.painted_field.setCalendarPopup(True)
-        self.painted_field.setDisplayFormat("d MMM yyyy  HH:mm")  # not said
+        self.painted_field.setDisplayFormat(moment_format())
         self._make_due()
         self.photo_field = PhotoField(courier, photo_folder, self.dress)
         self.notes_field = QPlainTextEdit()
@@ -134,7 +135,7 @@ class PieceDialog(FormDialog):
         self.due_on.setAccessibleName(say("It is due on a day"))
         self.due_field = QDateEdit()
         self.due_field.setCalendarPopup(True)
-        self.due_field.setDisplayFormat("d MMM yyyy")
+        self.due_field.setDisplayFormat(day_format())
         self.due_field.setAccessibleName(say("Due date"))
 
     def _lay_out(self) -> None:

@@ -21,6 +21,7 @@ from studiowatch.ui.models.reading_form import (
 )
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
+from studiowatch.ui.widgets.date_formats import moment_format
 from studiowatch.ui.widgets.dialog import FormDialog
 from studiowatch.ui.widgets.form_lines import add_primary
 from studiowatch.ui.widgets.text import label
@@ -42,7 +43,7 @@ class ReadingDialog(FormDialog):
         self._opened = QDateTime.fromMSecsSinceEpoch(now_ms())
         self.time_field = QDateTimeEdit(self._opened)
         self.time_field.setCalendarPopup(True)
-        self.time_field.setDisplayFormat("d MMM yyyy  HH:mm")  # not said
+        self.time_field.setDisplayFormat(moment_format())
         self._lay_out()
         add_primary(self, say("Take the reading"))
         self.fit(600, 440)

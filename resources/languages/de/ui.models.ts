@@ -468,7 +468,7 @@
     </message>
     <message>
       <source>Nothing to do at the rack. Once a coat is laid (Ctrl+L), what it needs stands here at its time: the second bubble pass, the cover, the touch test.</source>
-      <translation>Am Gestell ist nichts zu tun. Ist eine Schicht aufgetragen (Strg+L), steht hier zu seiner Zeit, was sie braucht: der zweite Gang gegen Blasen, die Abdeckung, die Fingerprobe.</translation>
+      <translation>Am Gestell ist nichts zu tun. Ist eine Schicht aufgetragen (Strg+L), steht hier zu seiner Zeit, was sie braucht: der zweite Gang gegen Blasen, die Abdeckung, die Griffprobe.</translation>
     </message>
     <message>
       <source>No warning so far. Moving air, damp, dew, cold or a silent board stand here as soon as they can harm a wet coat; Ctrl+Shift+S lets you hear how it sounds.</source>
@@ -1864,7 +1864,7 @@
     </message>
     <message>
       <source>Why did it cloud?</source>
-      <translation>Warum wurde sie trüb?</translation>
+      <translation>Warum trüb?</translation>
     </message>
     <message>
       <source>none</source>

@@ -20,8 +20,18 @@ import studiowatch
 
 ROOT = Path(__file__).resolve().parents[1]
 RESOURCES = ROOT / "resources"
-SHIPPED = ("sheets/*", "icons/*.svg", "sounds/*", "demo/*", "atlas/*", "languages/*.qm", "*.desktop")
-"""What the program reads of `resources/`; pictures for the README, translators' files and specs stay behind."""
+SHIPPED = (
+    "sheets/*",
+    "icons/*.svg",
+    "sounds/*",
+    "demo/*",
+    "atlas/*",
+    "languages/*.qm",
+    "help/*/*.html",
+    "screens/*.png",
+    "*.desktop",
+)
+"""What the program reads of `resources/`; translators' files and specs stay behind."""
 BUILD_S = 110.0
 
 

@@ -3,9 +3,9 @@
     python3 resources/packaging/bundle.py [--into dist]
 
 On Linux it leaves `studiowatch-VERSION-linux-MACHINE.tar.gz` there: unpack it anywhere and start
-`studiowatch/studiowatch`; `studiowatch/install.sh` puts it into the menu of the user who runs it. Windows and macOS leave
-PyInstaller's folder; there, this has never been run. Needs a network, for PyInstaller and the libraries; only Python's
-standard library to start.
+`studiowatch/studiowatch`; `studiowatch/install.sh` puts it into the menu of the user who runs it. Windows and macOS
+leave PyInstaller's folder; there, this has never been run. Needs a network, for PyInstaller and the libraries; only
+Python's standard library to start.
 """
 
 from __future__ import annotations
@@ -42,10 +42,10 @@ sed "s|^Exec=studiowatch|Exec=\\"$here/studiowatch\\"|" "$here/share/application
 """
 
 
-def run(words: Sequence[str | Path]) -> None:
-    """Run a command of the way; end with its exit code where it fails."""
+def run(words: Sequence[str | Path], folder: Path | None = None) -> None:
+    """Run a command of the way, in `folder`; end with its exit code where it fails."""
     print("+", *words, file=sys.stderr, flush=True)
-    code = subprocess.run(words, check=False).returncode
+    code = subprocess.run(words, cwd=folder, check=False).returncode
     if code:
         raise SystemExit(code)
 
@@ -57,7 +57,7 @@ def make_environment(folder: Path) -> Path:
         folder / "env" / ("Scripts" if os.name == "nt" else "bin") / ("python.exe" if os.name == "nt" else "python")
     )
     run([python, "-m", "pip", "install", "--quiet", *TOOLS])
-    run([python, "-m", "build", "--wheel", "--outdir", folder / "wheel", ROOT])
+    run([python, "-m", "build", "--outdir", folder / "wheel", ROOT])
     (wheel,) = (folder / "wheel").glob("*.whl")
     run([python, "-m", "pip", "install", "--quiet", wheel])
     return python
@@ -95,11 +95,11 @@ def main() -> None:
     with tempfile.TemporaryDirectory() as holder:
         work = Path(holder)
         python = make_environment(work)
-        spec = HERE / SPECS[sys.platform]
-        run([python, "-m", "PyInstaller", "--noconfirm", "--distpath", into, "--workpath", work / "build", spec])
-        version = subprocess.check_output(
-            [python, "-c", "import studiowatch; print(studiowatch.__version__)"], text=True
-        )
+        freeze = ["-m", "PyInstaller", "--noconfirm", "--distpath", into, "--workpath", work / "build"]
+        # in `work`, not beside the code: it is the wheel that is to be found
+        run([python, *freeze, HERE / SPECS[sys.platform]], work)
+        ask = [python, "-c", "import studiowatch; print(studiowatch.__version__)"]
+        version = subprocess.check_output(ask, cwd=work, text=True)
         if sys.platform == "linux":
             add_menu_files(work / "env", into / "studiowatch")
             print(pack(into / "studiowatch", into, version.strip()))

@@ -3,8 +3,8 @@
     QT_QPA_PLATFORM=offscreen .venv/bin/python resources/packaging/icons.py
 
 Makes the theme folders of the freedesktop Icon Theme Specification in `resources/icons/hicolor`, and beside this file
-`studiowatch.ico` for Windows and `studiowatch.icns` for macOS, both of them only envelopes around PNG pictures. Each PNG
-names the drawing that it was made of by its SHA-256, so that a test sees one that is out of date.
+`studiowatch.ico` for Windows and `studiowatch.icns` for macOS, both of them only envelopes around PNG pictures. Each
+PNG names the drawing that it was made of by its SHA-256, so that a test sees one that is out of date.
 """
 
 from __future__ import annotations

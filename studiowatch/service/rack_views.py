@@ -82,12 +82,12 @@ def _ahead_ms(run: CoatRun, stage: Stage) -> int | None:
 
 
 def piece_views(rack: Rack, local_date: Callable[[int], date], now_ms: int) -> tuple[PieceView, ...]:
-    """Return all pieces on the rack; `local_date` turns UTC ms into her calendar day."""
-    advice = _weighing_advice(rack)
-    return tuple(_piece_view(rack, piece, local_date, now_ms, advice) for piece in rack.on_rack())
+    """Return all pieces on the rack, made afresh; `local_date` turns UTC ms into her calendar day."""
+    advice = weighing_advice(rack)
+    return tuple(piece_view(rack, piece, local_date, now_ms, advice) for piece in rack.on_rack())
 
 
-def _weighing_advice(rack: Rack) -> dict[str, str]:
+def weighing_advice(rack: Rack) -> dict[str, str]:
     """Return what weighing the bottle would narrow, by the key of the newest coat of each product that was guessed."""
     newest: dict[str, CoatRun] = {}
     for run in sorted(rack.runs.values(), key=lambda run: run.laid_ms):
@@ -102,9 +102,10 @@ def _advice(run: CoatRun) -> str:
     return "" if gain is None else gain.advice
 
 
-def _piece_view(
+def piece_view(
     rack: Rack, piece: Piece, local_date: Callable[[int], date], now_ms: int, advice: Mapping[str, str]
 ) -> PieceView:
+    """Return one piece on the rack; `local_date` turns UTC ms into her calendar day, `advice` is of all coats."""
     labels = rack.stacks.labels(piece)
     following = following_coat(piece)
     run = rack.stacks.top(piece)

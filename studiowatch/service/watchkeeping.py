@@ -36,6 +36,7 @@ from studiowatch.service.commands import (
 from studiowatch.service.correction_commands import Redo, TakePhoto, Undo
 from studiowatch.service.curve_desk import CurveDesk
 from studiowatch.service.happenings import Happening
+from studiowatch.service.kept_views import KeptViews
 from studiowatch.service.leavings import Leavings
 from studiowatch.service.ledger import Ledger
 from studiowatch.service.local_time import wall_clock
@@ -52,7 +53,6 @@ from studiowatch.service.rack_views import (
     archived_views,
     coats_at_risk,
     coats_to_tend,
-    piece_views,
     vapour_in_room,
 )
 from studiowatch.service.room_ahead import RoomAhead
@@ -132,6 +132,7 @@ class Watchkeeping:
     _plans: PlanDesk = field(init=False)
     _jumps: JumpWatch = field(default_factory=JumpWatch)
     _board: BoardView = field(default_factory=BoardView)
+    _views: KeptViews = field(default_factory=KeptViews)
     _unsaid: deque[Happening] = field(default_factory=deque)
     _runs: dict[str, CoatRun] = field(default_factory=dict)
     _unfollowed: bool = False
@@ -264,6 +265,7 @@ class Watchkeeping:
             If it cannot be done, with one sentence for her; nothing was changed.
         """
         self.changed = True
+        self._views.forget()
         try:
             if isinstance(command, OutsideCommand):
                 return self._take_outside(command, now_ms)
@@ -359,6 +361,7 @@ class Watchkeeping:
         self._sheet_changed(name)
 
     def _sheet_changed(self, name: str) -> None:
+        self._views.forget()
         self._rack.dry_anew_by(name)
         self._unfollowed = self.changed = True
 
@@ -461,7 +464,7 @@ class Watchkeeping:
             sentence=OPENING.said
             if self.is_opening
             else sentence_now(self._rack, self._room, self._warnings, self._board, now_ms),
-            pieces=self._plans.told(piece_views(self._rack, self.local_date, now_ms)),
+            pieces=self._plans.told(self._views.views(self._rack, self.local_date, now_ms)),
             prompts=self._prompts.views(now_ms),
             preparations=self._preparations.views(self._rack, now_ms),
             vapour_near=vapour_in_room(self._rack),

@@ -6,7 +6,7 @@ from collections.abc import Callable, Sequence
 from functools import partial
 from typing import TypeVar
 
-from PySide6.QtCore import QObject, QPoint, Signal
+from PySide6.QtCore import QObject, QPoint, Qt, Signal
 from PySide6.QtWidgets import QMenu, QWidget
 
 from studiowatch.service.commands import (
@@ -95,7 +95,7 @@ class Deeds(QObject):
         """Take the newest snapshot, and let an open form look at the room again."""
         self.snapshot = snapshot
         self.records.set_snapshot(snapshot)
-        for form in self._window.findChildren(CoatDialog):
+        for form in self._window.findChildren(CoatDialog, options=Qt.FindChildOption.FindDirectChildrenOnly):
             form.set_snapshot(snapshot)
         self._tell_moved()
 

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from functools import partial
 from typing import TypeVar
 
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QObject, Qt, Signal
 from PySide6.QtWidgets import QDialog, QMessageBox, QWidget
 
 from studiowatch.service.commands import Command
@@ -26,6 +26,7 @@ from studiowatch.ui.widgets.question import question
 from studiowatch.ui.widgets.recorded_dialog import RecordedDialog
 
 FormT = TypeVar("FormT", bound=FormDialog)
+DIRECTLY = Qt.FindChildOption.FindDirectChildrenOnly  # a dialog is the window's own child; below are a thousand others
 
 
 class RecordDeeds(QObject):
@@ -47,9 +48,9 @@ class RecordDeeds(QObject):
     def set_snapshot(self, snapshot: Snapshot) -> None:
         """Take the newest snapshot."""
         self.snapshot = snapshot
-        for recorded in self._window.findChildren(RecordedDialog):
+        for recorded in self._window.findChildren(RecordedDialog, options=DIRECTLY):
             recorded.set_snapshot(snapshot)
-        for archive in self._window.findChildren(ArchiveDialog):
+        for archive in self._window.findChildren(ArchiveDialog, options=DIRECTLY):
             archive.set_snapshot(snapshot)
 
     def piece(self, key: str) -> PieceView | None:

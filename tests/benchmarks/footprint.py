@@ -2,13 +2,13 @@
 
     xvfb-run -a -s "-screen 0 1400x900x24" python tests/benchmarks/footprint.py [seconds] [--bare]
 
-A process of its own runs the program as `studiowatch` starts it, on a furnished studio of twelve pieces and a board that
-sends one reading a second. It tells its own processor time (all threads, user and system) over `seconds` (60 unless told)
-with the window visible, then hidden as in the tray, as a share of one core; and its resident memory. A busy machine
-makes the seconds longer, not the work: the share is of the time by the clock, so it is a little flattering then.
+A process of its own runs the program as `studiowatch` starts it, on a studio of twelve pieces and a board that sends
+one reading a second. It tells its own processor time (all threads, user and system) over `seconds` (60 unless told)
+with the window visible, then hidden as in the tray, as a share of one core; and its resident memory. On a busy
+machine each piece of work costs more, since others empty the processor's caches.
 
 The start is measured apart, in turn with its floor: from the start of the process to the first painted frame of the
-window, against importing PySide6, pyqtgraph and numpy and showing an empty window. Both by the clock and by the processor.
+window, against importing PySide6, pyqtgraph and numpy and showing an empty window; by the clock and by the processor.
 `--bare` leaves the start out.
 """
 
@@ -105,7 +105,7 @@ def _earlier(piece: dict[str, Any], shift_h: float, title: str) -> dict[str, Any
 
 
 def run_program(folder: Path, then: Callable[[StudioWindow], None]) -> int:
-    """Run the program's own start on `folder` with the simulated board, and call `then` with the window at its first frame."""
+    """Start the program on `folder` with the simulated board, and call `then` with the window at its first frame."""
     from studiowatch import __main__ as program
     from studiowatch.cli.commands import run
 

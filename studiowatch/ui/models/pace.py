@@ -11,6 +11,7 @@ from studiowatch.speech.words import mark, say
 from studiowatch.studio.words import Level, Sentence
 
 CALM_REDRAW_MS = 1000
+HISTORY_REDRAW_MS = 5000  # longest wait of the room history for drift: the room band shows each reading
 STALLED_AFTER_MS = 30_000  # the keeper gives a snapshot every second or so: assumption, wide margin
 STALLED = Sentence(
     level=Level.ACT,
@@ -38,6 +39,16 @@ def events_of(snapshot: Snapshot) -> tuple[object, ...]:
         None if snapshot.room.typed is None else snapshot.room.typed.time_ms,
         (snapshot.board.connected, snapshot.board.silent, snapshot.store_trouble, snapshot.own_fault),
     )
+
+
+def history_due(drawn: Snapshot | None, snapshot: Snapshot, ms_per_px: float) -> bool:
+    """Return whether the room history would look otherwise than when it was drawn with the snapshot `drawn`.
+
+    It does after an event; by drift once now has moved by a pixel, or after `HISTORY_REDRAW_MS`, whichever is sooner.
+    """
+    if drawn is None or events_of(drawn) != events_of(snapshot) or drawn.units != snapshot.units:
+        return True
+    return not 0 <= snapshot.time_ms - drawn.time_ms < min(ms_per_px, HISTORY_REDRAW_MS)
 
 
 def stalled(snapshot: Snapshot | None, now_ms: int) -> Snapshot:

@@ -35,6 +35,7 @@ from studiowatch.ui.models.history_view import (
     zoomed_here,
 )
 from studiowatch.ui.models.history_words import description
+from studiowatch.ui.models.pace import history_due
 from studiowatch.ui.theme import LIGHT, Theme
 from studiowatch.ui.widgets.history_canvas import HistoryCanvas
 from studiowatch.ui.widgets.history_chooser import SpanChooser
@@ -114,7 +115,11 @@ class RoomHistory(QWidget):
         self._fetch()
 
     def set_snapshot(self, snapshot: Snapshot) -> None:
-        """Show the studio's state; a view that follows now moves along."""
+        """Show the studio's state, where that looks otherwise; a view that follows now moves along."""
+        ms_per_px = self.view.width_ms / max(self.canvas.width(), 1)
+        is_read = self._asked is not None  # else what is in view is asked for now
+        if is_read and self.isVisible() and not history_due(self.canvas.snapshot, snapshot, ms_per_px):
+            return
         if _records_changed(self.canvas.snapshot, snapshot):
             self._asked = None  # what left the rack or was ticked is in the records now
         self.canvas.show_snapshot(snapshot)

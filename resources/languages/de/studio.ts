@@ -1503,19 +1503,19 @@
     </message>
     <message>
       <source>Laid over a coat still holding water</source>
-      <translation>Auf eine Schicht gelegt, die noch Wasser hielt</translation>
+      <translation>Auf eine noch feuchte Schicht aufgetragen</translation>
     </message>
     <message>
       <source>Air too damp while it dried</source>
-      <translation>Luft zu feucht, während sie trocknete</translation>
+      <translation>Zu feuchte Luft beim Trocknen</translation>
     </message>
     <message>
       <source>Film too cool to knit together</source>
-      <translation>Film zu kühl, um sich zu verbinden</translation>
+      <translation>Film zu kühl, um sich zu schließen</translation>
     </message>
     <message>
       <source>Water settled on the film</source>
-      <translation>Wasser schlug sich auf dem Film nieder</translation>
+      <translation>Wasser auf dem Film niedergeschlagen</translation>
     </message>
     <message>
       <source>Dried too fast on top</source>
@@ -1523,7 +1523,7 @@
     </message>
     <message>
       <source>Coat laid too thick</source>
-      <translation>Zu dick aufgetragen</translation>
+      <translation>Schicht zu dick aufgetragen</translation>
     </message>
     <message>
       <source>Thinned too far</source>
@@ -1531,7 +1531,7 @@
     </message>
     <message>
       <source>Matting agent built up</source>
-      <translation>Mattierungsmittel gehäuft</translation>
+      <translation>Mattierungsmittel angehäuft</translation>
     </message>
     <message>
       <source>Touched or covered while wet</source>
@@ -1539,7 +1539,7 @@
     </message>
     <message>
       <source>Still clearing, as a fresh coat does</source>
-      <translation>Klärt sich noch, wie jede frische Schicht</translation>
+      <translation>Wird noch klar, wie jede frische Schicht</translation>
     </message>
     <message>
       <source>Nothing in the records explains it</source>
@@ -1547,19 +1547,19 @@
     </message>
     <message>
       <source>laid over a coat still holding water</source>
-      <translation>auf eine Schicht gelegt, die noch Wasser hielt</translation>
+      <translation>auf eine noch feuchte Schicht aufgetragen</translation>
     </message>
     <message>
       <source>air too damp while it dried</source>
-      <translation>Luft zu feucht, während sie trocknete</translation>
+      <translation>zu feuchte Luft beim Trocknen</translation>
     </message>
     <message>
       <source>film too cool to knit together</source>
-      <translation>Film zu kühl, um sich zu verbinden</translation>
+      <translation>Film zu kühl, um sich zu schließen</translation>
     </message>
     <message>
       <source>water settled on the film</source>
-      <translation>Wasser schlug sich auf dem Film nieder</translation>
+      <translation>Wasser auf dem Film niedergeschlagen</translation>
     </message>
     <message>
       <source>dried too fast on top</source>
@@ -1567,7 +1567,7 @@
     </message>
     <message>
       <source>coat laid too thick</source>
-      <translation>zu dick aufgetragen</translation>
+      <translation>Schicht zu dick aufgetragen</translation>
     </message>
     <message>
       <source>thinned too far</source>
@@ -1575,7 +1575,7 @@
     </message>
     <message>
       <source>matting agent built up</source>
-      <translation>Mattierungsmittel gehäuft</translation>
+      <translation>Mattierungsmittel angehäuft</translation>
     </message>
     <message>
       <source>touched or covered while wet</source>
@@ -1583,7 +1583,7 @@
     </message>
     <message>
       <source>still clearing, as a fresh coat does</source>
-      <translation>klärt sich noch, wie jede frische Schicht</translation>
+      <translation>wird noch klar, wie jede frische Schicht</translation>
     </message>
     <message>
       <source>nothing in the records explains it</source>

@@ -1278,19 +1278,19 @@
     </message>
     <message>
       <source>Air is moving over</source>
-      <translation>Bewegte Luft über</translation>
+      <translation>Luft bewegt sich über</translation>
     </message>
     <message>
       <source>Air moved over</source>
-      <translation>Es war bewegte Luft über</translation>
+      <translation>Luft bewegte sich über</translation>
     </message>
     <message>
       <source>It is getting cold</source>
-      <translation>Es wird</translation>
+      <translation>Es wird kalt</translation>
     </message>
     <message>
       <source>It was getting cold</source>
-      <translation>Es wurde</translation>
+      <translation>Es wurde kalt</translation>
     </message>
     <message>
       <source>Too cold</source>
@@ -1302,11 +1302,11 @@
     </message>
     <message>
       <source>It is getting damp</source>
-      <translation>Es wird</translation>
+      <translation>Es wird feucht</translation>
     </message>
     <message>
       <source>It was getting damp</source>
-      <translation>Es wurde</translation>
+      <translation>Es wurde feucht</translation>
     </message>
     <message>
       <source>Too damp</source>
@@ -1318,11 +1318,11 @@
     </message>
     <message>
       <source>The dew point is near</source>
-      <translation>Der Taupunkt ist</translation>
+      <translation>Der Taupunkt ist nahe</translation>
     </message>
     <message>
       <source>The dew point was near</source>
-      <translation>Der Taupunkt war</translation>
+      <translation>Der Taupunkt war nahe</translation>
     </message>
     <message>
       <source>Water may settle</source>

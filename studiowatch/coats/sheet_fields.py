@@ -47,7 +47,8 @@ class Fields:
 
     def fault(self, template: str, field: str, **values: object) -> None:
         """Write down one fault: a marked sentence about "{field}"."""
-        self.faults.append(f"{self._origin}: {say(template, about="", field=field, **values)}")
+        sentence = say(template, about="", field=field, **values)
+        self.faults.append(f"{self._origin}: {sentence}")
 
     def refuse_others_than(self, known: Collection[str]) -> None:
         """Write down a fault for every field that is not known, with the one that was meant: most are misspelt.

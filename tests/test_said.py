@@ -91,7 +91,7 @@ def unsaid(path: Path) -> Iterator[str]:
         yield f"{path.relative_to(ROOT)}:{line}: {text}"
 
 
-SAID = ("program", "speech", "room", "board", "store", "service", "cli", "ui", "ui.models", "ui.print")
+SAID = ("program", "speech", "room", "board", "store", "service", "cli", "ui", "ui.models", "ui.print", "studio")
 """The packages whose every sentence goes to the translators, by their dotted names; none stands for those within it."""
 
 

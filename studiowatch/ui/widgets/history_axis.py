@@ -139,12 +139,17 @@ class Paper:
         return QFontMetricsF(self.font).horizontalAdvance(words) + 2 * LABEL_GAP_PX
 
     def _draw_calm(self, words: str, middle: QPointF) -> None:
-        place = QRectF(0, 0, self.words_px(words), QFontMetricsF(self.font).height())
+        wide_px = min(self.words_px(words), self.time.right_px - self.time.left_px)
+        lines = Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap
+        tall_px = (
+            QFontMetricsF(self.font).boundingRect(QRectF(0, 0, wide_px, self.layout.width_px), lines, words).height()
+        )
+        place = QRectF(0, 0, wide_px, tall_px)
         place.moveCenter(middle)
         self.painter.fillRect(place, QColor(self.ground(middle.x())))
         self.painter.setFont(self.font)
         self.painter.setPen(QColor(self.theme.muted))
-        self.painter.drawText(place, Qt.AlignmentFlag.AlignCenter, words)
+        self.painter.drawText(place, lines, words)
 
     def draw_time_axis(self) -> None:
         """Draw ticks and labels below the lanes; a label that would touch its neighbour is left out."""

@@ -205,7 +205,8 @@ class HistoryCanvas(QWidget):
         self._paint_card(painter)
         if self.snapshot is None:
             painter.setPen(QColor(self.theme.muted))
-            painter.drawText(self.rect(), Qt.AlignmentFlag.AlignCenter, say(NOTHING_YET))
+            place = QRectF(self.rect()).adjusted(2 * CORNER_PX, 0, -2 * CORNER_PX, 0)
+            painter.drawText(place, Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap, say(NOTHING_YET))
             return
         self._nothing = self._empty_words()
         paper = self._paper(painter, layout)

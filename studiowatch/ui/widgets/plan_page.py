@@ -75,6 +75,7 @@ class PlanPage(QScrollArea):
         self.first = label("headline", wrap=True)
         self._air = label("small", Tone.MUTED, wrap=True)
         self.editor = PlanEditor(desk.sheets())
+        self.editor.hide()  # until there is a piece
         self.rows: list[PlanRowView] = []
         self._today: list[TodayRowView] = []
         self.head = PlanDays()

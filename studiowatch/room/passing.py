@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from studiowatch.physics.ranges import Array
+from studiowatch.physics.ranges import Array, Mask
 
 STEPS_H = 6  # steps of ten minutes an hour
 
@@ -39,13 +39,32 @@ def passing(draws: Array, passed_h: float, distance: float, within_h: float) -> 
     within_h : float
         How far is looked, h; no farther than the draws reach.
     """
-    steps = np.arange(1, round(within_h * STEPS_H) + 1) / STEPS_H
-    at_h = np.minimum(passed_h + np.concatenate([[0.0], steps]), draws.shape[1] - 1.0)
+    steps, values = _walked(draws, passed_h, within_h)
+    way = 1.0 if distance >= 0.0 else -1.0
+    there: Mask = np.asarray(way * (values[:, 1:] - values[:, :1]) >= abs(distance))
+    return _first(steps[1:], there)
+
+
+def lasting_passing(draws: Array, passed_h: float, distance: float, within_h: float, lasts_h: float) -> Passing:
+    """Return as `passing`, but for draws that stay beyond it for `lasts_h` from then on."""
+    steps, values = _walked(draws, passed_h, within_h + lasts_h)
+    way = 1.0 if distance >= 0.0 else -1.0
+    beyond = way * (values[:, 1:] - values[:, :1]) >= abs(distance)
+    width = round(lasts_h * STEPS_H) + 1
+    stays: Mask = np.asarray(np.lib.stride_tricks.sliding_window_view(beyond, width, axis=1).all(axis=2))
+    return _first(steps[1 : stays.shape[1] + 1], stays)
+
+
+def _walked(draws: Array, passed_h: float, hours: float) -> tuple[Array, Array]:
+    """Return times from now on, h, the first now, and each draw at them, (draws, times)."""
+    steps = np.arange(0, round(hours * STEPS_H) + 1) / STEPS_H
+    at_h = np.minimum(passed_h + steps, draws.shape[1] - 1.0)
     before = np.minimum(at_h.astype(np.intp), draws.shape[1] - 2)
     part = at_h - before
-    values = (1.0 - part) * draws[:, before] + part * draws[:, before + 1]
-    way = 1.0 if distance >= 0.0 else -1.0
-    there = way * (values[:, 1:] - values[:, :1]) >= abs(distance)
-    first = there.argmax(axis=1)
-    after_h: Array = np.where(there.any(axis=1), steps[first] if steps.size else np.inf, np.inf)
+    values: Array = (1.0 - part) * draws[:, before] + part * draws[:, before + 1]
+    return steps, values
+
+
+def _first(steps: Array, there: Mask) -> Passing:
+    after_h: Array = np.where(there.any(axis=1), steps[there.argmax(axis=1)], np.inf)
     return Passing(after_h=after_h)

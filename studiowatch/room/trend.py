@@ -28,11 +28,15 @@ _STICKING = 16.0  # times as wide as for minutes that know nothing of each other
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Crossing:
-    """In how long a limit is passed, ms from now: the middle, and the range within which it is likely."""
+    """In how long a limit is passed, ms from now: the middle, and the range within which it is likely.
+
+    `by_days` says that it is known from the room's days, not from its last hour.
+    """
 
     low_ms: int
     middle_ms: int
     high_ms: int
+    by_days: bool = False
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

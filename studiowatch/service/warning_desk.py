@@ -10,6 +10,7 @@ from studiowatch.service.commands import Refused
 from studiowatch.service.disk import Disk
 from studiowatch.service.happenings import WarningHappened
 from studiowatch.service.ports import Records
+from studiowatch.service.room_foretold import RoomForetold
 from studiowatch.service.room_heading import RoomHeading
 from studiowatch.service.snapshot import WarningView
 from studiowatch.speech.units import METRIC, Units, chosen
@@ -56,7 +57,7 @@ class WarningDesk:
     silent_after_s: float
     book: WarningBook = field(default_factory=WarningBook)
     concerns: tuple[Concern, ...] = ()
-    heading: RoomHeading = field(default_factory=RoomHeading)
+    heading: RoomHeading | RoomForetold = field(default_factory=RoomHeading)
     units: Units = METRIC
 
     def reopen(self, piece_keys: Mapping[str, str], now_ms: int) -> None:

@@ -56,8 +56,8 @@ from studiowatch.service.rack_views import (
     vapour_in_room,
 )
 from studiowatch.service.room_ahead import RoomAhead
+from studiowatch.service.room_foretold import RoomForetold
 from studiowatch.service.room_now import RoomNow
-from studiowatch.service.room_past import RoomPastDesk
 from studiowatch.service.room_views import room_view
 from studiowatch.service.sheet_commands import SheetCommand
 from studiowatch.service.sheet_shelf import SheetShelf, built_in_sheets
@@ -127,7 +127,7 @@ class Watchkeeping:
     _warnings: WarningDesk = field(init=False)
     _prompts: PromptDesk = field(init=False)
     _preparations: PreparationDesk = field(init=False)
-    _past: RoomPastDesk = field(init=False)
+    _foretold: RoomForetold = field(init=False)
     _ahead: RoomAhead = field(init=False)
     _plans: PlanDesk = field(init=False)
     _jumps: JumpWatch = field(default_factory=JumpWatch)
@@ -154,8 +154,9 @@ class Watchkeeping:
         )
         self._prompts = PromptDesk(records=self.records, disk=self._ledger.disk)
         self._preparations = PreparationDesk(records=self.records, disk=self._ledger.disk)
-        self._past = RoomPastDesk(log=log)
         self._ahead = RoomAhead(log=log)
+        self._foretold = RoomForetold(room=self._ahead)
+        self._warnings.heading = self._foretold
         self._rack.stacks.room = self._ahead
         self._plans = PlanDesk(
             rack=self._rack,
@@ -230,7 +231,6 @@ class Watchkeeping:
         self._prompts.settle(coats_to_tend(self._rack, self._room.typed_ms), now_ms, corrected=corrected)
         self._prompts.reminder = self._calibrations.reminder(now_ms, self._rack)
         self._preparations.settle(self._rack, now_ms)
-        self._past.look(self._room.air_now(now_ms), now_ms)
         self._ahead.look(self._room.air_now(now_ms), now_ms)
         if not self._is_waiting(now_ms):
             self._unsaid += self._prompts.due(now_ms)
@@ -438,7 +438,6 @@ class Watchkeeping:
         self._room.shift(step_ms)
         self._prompts.shift(step_ms)
         self._preparations.shift(step_ms)
-        self._past.forget()
         self._ahead.forget()
         self._dried_ms = None if self._dried_ms is None else self._dried_ms + step_ms
         self._judged_ms = None
@@ -469,7 +468,7 @@ class Watchkeeping:
             preparations=self._preparations.views(self._rack, now_ms),
             vapour_near=vapour_in_room(self._rack),
             warnings=self._warnings.views(),
-            room_checks=room_checks(self._rack, air, self._warnings, self._past, now_ms),
+            room_checks=room_checks(self._rack, air, self._warnings, self._foretold, now_ms),
             learnt=self._rack.learning.views(),
             calibrations=self._calibrations.view(self._rack),
             store_trouble=self._ledger.trouble or self._rack.trouble or self._unread,

@@ -10,7 +10,7 @@ from dataclasses import dataclass, replace
 
 from studiowatch.room.limits import DEW_MARGIN, FILM_MARGIN, Limit, humidity_limit
 from studiowatch.room.trend import Crossing
-from studiowatch.speech.units import Units
+from studiowatch.speech.units import Units, chosen
 from studiowatch.speech.words import mark, say
 from studiowatch.studio.concern import CoatAtRisk, Concern, Kind
 from studiowatch.studio.counting import listed
@@ -19,10 +19,17 @@ from studiowatch.studio.scene import Scene, titles_of
 from studiowatch.studio.words import Level, Sentence
 
 MINUTE_MS = 60_000  # ms
+HOUR_MS = 60 * MINUTE_MS  # ms
+LONG_MS = 90 * MINUTE_MS  # ms, beyond which hours are said: minutes are read more easily up to an hour and a half
 _SAYS = {
     Kind.DAMP: mark("Humidity will pass the limit in about {minutes} minutes"),
     Kind.NEAR_DEW_POINT: mark("The dew point will be too near in about {minutes} minutes"),
     Kind.TOO_COLD: mark("It will be too cold in about {minutes} minutes"),
+}
+_SAYS_HOURS = {
+    Kind.DAMP: mark("Humidity will pass the limit in about {hours} hours"),
+    Kind.NEAR_DEW_POINT: mark("The dew point will be too near in about {hours} hours"),
+    Kind.TOO_COLD: mark("It will be too cold in about {hours} hours"),
 }
 _DETAILS = {
     Kind.DAMP: mark(
@@ -68,7 +75,7 @@ def foreseen(scene: Scene, kind: Kind, found: Concern | None) -> Concern | None:
     at_ms = scene.now_ms + crossing.middle_ms
     sentence = Sentence(
         level=Level.CAUTION,
-        headline=say(_SAYS[kind], minutes=_about(crossing.middle_ms)),
+        headline=_headline(kind, crossing.middle_ms),
         detail=say(
             _DETAILS[kind],
             limit=_TOLD[kind](scene.units, limit),
@@ -81,8 +88,14 @@ def foreseen(scene: Scene, kind: Kind, found: Concern | None) -> Concern | None:
     )
     if found is not None:
         return replace(found, sentence=sentence, expected_ms=at_ms)
-    line = say("Foreseen by the room's last hour.")
+    line = say("Foreseen by the room's days so far.") if crossing.by_days else say("Foreseen by the room's last hour.")
     return scene.concern(kind, coats, sentence, basis=f"{basis} {line}", expected_ms=at_ms)
+
+
+def _headline(kind: Kind, ahead_ms: int) -> str:
+    if ahead_ms <= LONG_MS:
+        return say(_SAYS[kind], minutes=_about(ahead_ms))
+    return say(_SAYS_HOURS[kind], hours=chosen().plain(round(2.0 * ahead_ms / HOUR_MS) / 2.0))
 
 
 def _matters(scene: Scene, one: _Foreseen) -> bool:

@@ -852,6 +852,34 @@
       <translation>Hier an erster Stelle bei {times} von {count} getrübten Schichten.</translation>
     </message>
     <message>
+      <source>the humidity is rising as it did in the last hour</source>
+      <translation>die Luftfeuchte steigt wie in der letzten Stunde</translation>
+    </message>
+    <message>
+      <source>the temperature is rising as it did in the last hour</source>
+      <translation>die Temperatur steigt wie in der letzten Stunde</translation>
+    </message>
+    <message>
+      <source>the air above its dew point is rising as it did in the last hour</source>
+      <translation>der Abstand der Luft vom Taupunkt wächst wie in der letzten Stunde</translation>
+    </message>
+    <message>
+      <source>the humidity is falling as it did in the last hour</source>
+      <translation>die Luftfeuchte fällt wie in der letzten Stunde</translation>
+    </message>
+    <message>
+      <source>the temperature is falling as it did in the last hour</source>
+      <translation>die Temperatur fällt wie in der letzten Stunde</translation>
+    </message>
+    <message>
+      <source>the air above its dew point is falling as it did in the last hour</source>
+      <translation>der Abstand der Luft vom Taupunkt schrumpft wie in der letzten Stunde</translation>
+    </message>
+    <message>
+      <source>so it is in {number} of ten ways that this room may go, by its days so far</source>
+      <translation>so ist es in {number} von zehn Verläufen, die dieser Raum nach seinen bisherigen Tagen nehmen kann</translation>
+    </message>
+    <message>
       <source>The sheet's name is {name}; allowed are up to 61 small letters, digits and hyphens.</source>
       <translation>Der Name des Datenblatts ist {name}; erlaubt sind bis zu 61 Kleinbuchstaben, Ziffern und Bindestriche.</translation>
     </message>

@@ -16,6 +16,18 @@
       <translation>In etwa {minutes} Minuten ist es zu kalt</translation>
     </message>
     <message>
+      <source>Humidity will pass the limit in about {hours} hours</source>
+      <translation>Die Luftfeuchte überschreitet die Grenze in etwa {hours} Stunden</translation>
+    </message>
+    <message>
+      <source>The dew point will be too near in about {hours} hours</source>
+      <translation>Der Taupunkt ist in etwa {hours} Stunden zu nah</translation>
+    </message>
+    <message>
+      <source>It will be too cold in about {hours} hours</source>
+      <translation>In etwa {hours} Stunden ist es zu kalt</translation>
+    </message>
+    <message>
       <source>If the room goes on like this it passes {limit} at about {at}, between {low} and {high}: {titles}.</source>
       <translation>Wenn es im Raum so weitergeht, überschreitet er {limit} etwa um {at}, zwischen {low} und {high}: {titles}.</translation>
     </message>
@@ -26,6 +38,10 @@
     <message>
       <source>If the room goes on like this the film is below {limit} at about {at}, between {low} and {high}: {titles}.</source>
       <translation>Wenn es im Raum so weitergeht, liegt der Film etwa um {at}, zwischen {low} und {high}, unter {limit}: {titles}.</translation>
+    </message>
+    <message>
+      <source>Foreseen by the room's days so far.</source>
+      <translation>Vorhergesehen aus den bisherigen Tagen des Raums.</translation>
     </message>
     <message>
       <source>Foreseen by the room's last hour.</source>
@@ -2332,34 +2348,6 @@
     <message>
       <source>That is likely from about {time} ({span}): {reason}.</source>
       <translation>Das ist wahrscheinlich ab etwa {time} ({span}): {reason}.</translation>
-    </message>
-    <message>
-      <source>the humidity is rising as it did in the last hour</source>
-      <translation>die Luftfeuchte steigt wie in der letzten Stunde</translation>
-    </message>
-    <message>
-      <source>the humidity is falling as it did in the last hour</source>
-      <translation>die Luftfeuchte fällt wie in der letzten Stunde</translation>
-    </message>
-    <message>
-      <source>the temperature is rising as it did in the last hour</source>
-      <translation>die Temperatur steigt wie in der letzten Stunde</translation>
-    </message>
-    <message>
-      <source>the temperature is falling as it did in the last hour</source>
-      <translation>die Temperatur fällt wie in der letzten Stunde</translation>
-    </message>
-    <message>
-      <source>the air above its dew point is rising as it did in the last hour</source>
-      <translation>der Abstand der Luft zum Taupunkt steigt wie in der letzten Stunde</translation>
-    </message>
-    <message>
-      <source>the air above its dew point is falling as it did in the last hour</source>
-      <translation>der Abstand der Luft zum Taupunkt fällt wie in der letzten Stunde</translation>
-    </message>
-    <message>
-      <source>so it was on {many} of the last {days} days</source>
-      <translation>so war es an {many} der letzten {days} Tage</translation>
     </message>
     <message>
       <source>{first} to {last}</source>

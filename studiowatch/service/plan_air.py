@@ -13,7 +13,7 @@ from studiowatch.service.coat_run import DRAWS
 from studiowatch.service.coming_air import coming_air
 from studiowatch.service.room_ahead import RoomAhead
 
-SLOT_MS = 3 * 3_600_000  # ms of layings that are followed as one: a plan is of days
+SLOT_MS = 6 * 3_600_000  # ms of layings that are followed as one: a plan is of days
 
 Spans = Sequence[tuple[AnyAir, float]]
 

@@ -31,6 +31,7 @@ from studiowatch.studio.working_hours import WallClock, WorkingHours
 AGAIN_MS = 60_000  # ms after which the plan is made anew though nothing was done: the coats dry
 ROOM_MS = 600_000  # ms in which a room that wanders does not have the coats to come followed anew
 LOOK_BACK_MS = (3_600_000, 86_400_000)  # ms of log that are looked through for the last air
+FORETOLD_MS = 3_600_000  # ms in which an outlook dates the coats to come: it foresaw how the room wanders
 ROOM_K, ROOM_PCT = 0.5, 3.0  # changes of the air that move the days of a plan; assumption
 UNKNOWN_AIR = Air(temperature_C=23.0, humidity_pct=50.0, air_speed_m_s=0.1)  # the sheets' own: ISO 3270, ASTM D3924
 
@@ -174,7 +175,8 @@ class PlanDesk:
         learnt = self.rack.learning.views()
         if self._waits is not None and self._waits_for is not None:
             before, since_ms, known = self._waits_for
-            is_fresh = 0 <= now_ms - since_ms < ROOM_MS and before is not UNKNOWN_AIR
+            lasts_ms = FORETOLD_MS if self._is_foretold else ROOM_MS
+            is_fresh = 0 <= now_ms - since_ms < lasts_ms and before is not UNKNOWN_AIR
             is_held = not self._is_foretold and _alike(before, air)
             if known == learnt and (is_fresh or is_held):
                 return self._waits

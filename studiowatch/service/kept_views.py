@@ -35,14 +35,16 @@ class KeptViews:
     """
 
     _kept: dict[str, _Kept] = field(default_factory=dict)
+    _advice: dict[str, str] = field(default_factory=dict)
+    _advised_of: tuple[object, ...] | None = None
 
     def forget(self) -> None:
         """Make all views anew the next time."""
-        self._kept = {}
+        self._kept, self._advised_of = {}, None
 
     def views(self, rack: Rack, local_date: Callable[[int], date], now_ms: int) -> tuple[PieceView, ...]:
         """Return the views of all pieces on the rack; `local_date` turns UTC ms into her calendar day."""
-        advice = weighing_advice(rack)
+        advice = self._weighing(rack)
         kept: dict[str, _Kept] = {}
         for piece in rack.on_rack():
             made_of = _parts(rack, piece, advice, now_ms)
@@ -52,6 +54,15 @@ class KeptViews:
             kept[piece.key] = one
         self._kept = kept
         return tuple(one.view for one in kept.values())
+
+    def _weighing(self, rack: Rack) -> dict[str, str]:
+        """Return what weighing the bottles would narrow; that follows from the looks ahead, once in minutes."""
+        parts: list[object] = [chosen()]
+        for run in rack.runs.values():
+            parts += [run, run.coat, run.standing, run.table, run.film.seal, run.is_cured]
+        if self._advised_of is None or not _same(self._advised_of, tuple(parts)):
+            self._advice, self._advised_of = weighing_advice(rack), tuple(parts)
+        return self._advice
 
 
 def _same(before: tuple[object, ...], now: tuple[object, ...]) -> bool:

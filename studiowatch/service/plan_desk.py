@@ -23,7 +23,7 @@ from studiowatch.speech.units import chosen
 from studiowatch.speech.words import say
 from studiowatch.studio.finishing_plan import finishing_plan
 from studiowatch.studio.plan_checks import StackCoat, laying_sentence
-from studiowatch.studio.plan_shapes import FinishingPlan
+from studiowatch.studio.plan_shapes import FinishingPlan, PiecePlan
 from studiowatch.studio.recipes import BUILT_IN, Recipe, recipe_fault, with_built_in
 from studiowatch.studio.words import Sentence
 from studiowatch.studio.working_hours import WallClock, WorkingHours
@@ -72,6 +72,7 @@ class PlanDesk:
     _marked: bool = True
     _closed: bool = False
     _checked: dict[tuple[tuple[str, ...], bool], tuple[tuple[str, Sentence], ...]] = field(default_factory=dict)
+    _told: dict[str, tuple[PieceView, PiecePlan | None, PieceView]] = field(default_factory=dict)
     _waits: FilmWaits | None = None
     _waits_for: tuple[Air, int, object] | None = None
     _is_foretold: bool = False
@@ -141,14 +142,15 @@ class PlanDesk:
     def told(self, views: Sequence[PieceView]) -> tuple[PieceView, ...]:
         """Return the views of the pieces with the slack that the plan gives them, and what a coat now would break."""
         plans = {} if self.plan is None else {plan.key: plan for plan in self.plan.pieces}
-        return tuple(
-            replace(
-                view,
-                slack_days=plans[view.key].slack_days if view.key in plans else view.slack_days,
-                stack_checks=self._stack_checks(view),
-            )
-            for view in views
-        )
+        told: dict[str, tuple[PieceView, PiecePlan | None, PieceView]] = {}
+        for view in views:
+            plan, before = plans.get(view.key), self._told.get(view.key)
+            if before is None or before[0] is not view or before[1] is not plan:
+                slack_days = view.slack_days if plan is None else plan.slack_days
+                before = (view, plan, replace(view, slack_days=slack_days, stack_checks=self._stack_checks(view)))
+            told[view.key] = before
+        self._told = told
+        return tuple(after for _, _, after in told.values())
 
     def _stack_checks(self, view: PieceView) -> tuple[tuple[str, Sentence], ...]:
         top = view.top

@@ -39,7 +39,7 @@ if TYPE_CHECKING:
     from studiowatch.ui.window import StudioWindow
 
 STARTS = 7  # pairs of starts
-SETTLE_S = 20.0  # after the window is there: what is done once is over
+SETTLE_S = 15.0  # after the first finishing plan is there: what is done once is over
 HIDDEN_SETTLE_S = 5.0
 VISIBLE_GOAL_PCT, HIDDEN_GOAL_PCT, RESIDENT_GOAL_MB, START_GOAL = 1.0, 0.4, 180.0, 1.5
 DEMO_COPIES = (0.0, 9.0, 30.0)  # h by which the demo's pieces were laid earlier in each copy
@@ -161,7 +161,12 @@ def watch_cost(seconds: float, window: StudioWindow) -> None:
         window.hide()
         QTimer.singleShot(round(HIDDEN_SETTLE_S * 1000), window, lambda: begin("hidden", window.leave))
 
-    QTimer.singleShot(round(SETTLE_S * 1000), window, lambda: begin("visible", hide))
+    def settle() -> None:
+        is_busy = window.feed.latest is None or window.feed.latest.plan is None  # the last that a start does
+        once = settle if is_busy else partial(begin, "visible", hide)
+        QTimer.singleShot(round((1.0 if is_busy else SETTLE_S) * 1000), window, once)
+
+    settle()
 
 
 def one_start(words: Sequence[str]) -> Start:

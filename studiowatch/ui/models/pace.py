@@ -11,6 +11,7 @@ from studiowatch.speech.words import mark, say
 from studiowatch.studio.words import Level, Sentence
 
 CALM_REDRAW_MS = 1000
+CARDS_REDRAW_MS = 5000  # as often as a wet film moves
 HISTORY_REDRAW_MS = 5000  # longest wait of the room history for drift: the room band shows each reading
 STALLED_AFTER_MS = 30_000  # the keeper gives a snapshot every second or so: assumption, wide margin
 STALLED = Sentence(
@@ -49,6 +50,18 @@ def history_due(drawn: Snapshot | None, snapshot: Snapshot, ms_per_px: float) ->
     if drawn is None or events_of(drawn) != events_of(snapshot) or drawn.units != snapshot.units:
         return True
     return not 0 <= snapshot.time_ms - drawn.time_ms < min(ms_per_px, HISTORY_REDRAW_MS)
+
+
+def cards_due(before: Snapshot, snapshot: Snapshot) -> bool:
+    """Return whether the rack's cards may say something else: a piece moved on, a test was learnt from, or time passed.
+
+    The watch hands a piece on as the very same value while nothing of it changed.
+    """
+    is_same = len(before.pieces) == len(snapshot.pieces) and all(
+        one is other for one, other in zip(before.pieces, snapshot.pieces, strict=True)
+    )
+    is_soon = before.time_ms // CARDS_REDRAW_MS == snapshot.time_ms // CARDS_REDRAW_MS
+    return not (is_same and is_soon and before.learnt == snapshot.learnt and before.units == snapshot.units)
 
 
 def stalled(snapshot: Snapshot | None, now_ms: int) -> Snapshot:

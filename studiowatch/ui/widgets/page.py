@@ -22,6 +22,7 @@ from studiowatch.ui.models.empty import NO_WARNING, prompts_words
 from studiowatch.ui.models.figures import room_figures
 from studiowatch.ui.models.finding import found_on_rack
 from studiowatch.ui.models.notices import WarningRow, sentence_card, warning_rows
+from studiowatch.ui.models.pace import cards_due
 from studiowatch.ui.models.prompts import prompt_rows
 from studiowatch.ui.models.rack import rack_cards
 from studiowatch.ui.style import Style
@@ -100,8 +101,9 @@ class Page(QScrollArea):
         """Show the studio as it is; `sheet_um` holds each sheet's wet thickness, µm."""
         self.band.set_figures(room_figures(snapshot))
         self.sentence.set_card(sentence_card(snapshot))
-        self._shown = snapshot, sheet_um
-        self._show_rack()
+        before, self._shown = self._shown, (snapshot, sheet_um)
+        if before is None or cards_due(before[0], snapshot) or before[1] != sheet_um:
+            self._show_rack()
         self.prompts.say_empty(prompts_words(snapshot))
         self.prompts.show_rows(prompt_rows(snapshot))
         self.warnings.set_rows(warning_rows(snapshot))

@@ -1,0 +1,305 @@
+"""Months of board time at speed: bytes through the real reader, keeper, store and window; the bytes move the clock.
+
+    xvfb-run -a -s "-screen 0 1400x900x24" python tests/endtoend/months.py 90 [FOLDER]
+
+prints a line for each day of board time, and at the end what must hold: resident memory flat after the first day (the
+slope in MB a month), threads and open files as many as on the first day, every line of the board accounted for, no
+reading lost between reader and log, and warnings and prompts told in order. Exit code 1 if one of them does not.
+`test_months.py` runs the same over some hours.
+"""
+
+from __future__ import annotations
+
+import argparse
+import gc
+import os
+import sys
+import tempfile
+import threading
+import time
+from collections.abc import Callable, Iterator, Sequence
+from contextlib import contextmanager
+from dataclasses import dataclass, field, replace
+from datetime import UTC, datetime
+from itertools import pairwise
+from pathlib import Path
+
+import numpy as np
+from PySide6.QtCore import QSettings
+from PySide6.QtWidgets import QApplication
+
+sys.path.insert(0, str(Path(__file__).parents[2]))
+from studiowatch.__main__ import outfit
+from studiowatch.board.reader import Reader
+from studiowatch.board.simulated import SIMULATED_NAME, SimulatedPort
+from studiowatch.board.simulated_room import SimulatedRoom
+from studiowatch.room.readings import Reading
+from studiowatch.service.commands import LayCoat, RegisterPiece
+from studiowatch.service.happenings import Happening, PromptHappened, WarningHappened
+from studiowatch.service.outfit import OpenStore
+from studiowatch.service.ports import ReadingsLog
+from studiowatch.service.snapshot import Snapshot
+from studiowatch.service.watched_studio import watching
+from studiowatch.store.folder import StudioFolder
+from studiowatch.store.history import HistoryReader
+from studiowatch.ui.app import build_window
+from studiowatch.ui.settings import ViewSettings
+from tests.endtoend.whole import NoTray, QuietSpeaker
+
+BEGAN_MS = int(datetime(2026, 3, 2, 9, 0, tzinfo=UTC).timestamp() * 1000)
+DAY_MS = 86_400_000
+MOST_WAITING = 60  # lines, and so seconds, by which the board and its clock may be ahead of the watch
+SPOILT_EVERY = 997  # lines, of which one has a bit flipped on its way: a prime, so that it meets all kinds of lines
+PIECES = 12
+ANSWER_S = 60.0
+MONTH_DAYS = 30.0
+SETTLED_DAYS, SLOPE_GOAL_MB = 1.0, 1.0
+SHEETS = ("isolation-waterborne", "gloss-waterborne", "satin-waterborne")
+
+
+class PairedClock:
+    """A clock that only `advance` moves; what one thread asks it in turn, UTC and monotonic, is of one moment.
+
+    Else a thread that is held up between the two would see a wall clock that was set: here, seconds pass in between.
+    """
+
+    def __init__(self, start_ms: int) -> None:
+        self._start_ms = self._now_ms = start_ms
+        self._seen = threading.local()
+
+    def advance(self, step_ms: int) -> None:
+        self._now_ms += step_ms
+
+    @property
+    def now_ms(self) -> int:
+        return self._now_ms
+
+    def utc_ms(self) -> int:
+        return self._moment("utc")
+
+    def monotonic_s(self) -> float:
+        return (self._moment("monotonic") - self._start_ms) / 1000
+
+    def _moment(self, asked: str) -> int:
+        seen = self._seen
+        if getattr(seen, "asked", "") in {"", asked}:
+            seen.asked, seen.moment_ms = asked, self._now_ms
+        else:
+            seen.asked = ""
+        moment_ms: int = seen.moment_ms
+        return moment_ms
+
+
+class PacedBoard(SimulatedPort):
+    """The simulated board, a second of it at each read, held up while the watch is far behind or the end is reached.
+
+    Every so many lines one has a bit flipped; `sent` and `spoilt` count them.
+    """
+
+    def __init__(self, clock: PairedClock, taken: Callable[[], int], end_ms: int) -> None:
+        self._moved, self._taken, self._end_ms = clock, taken, end_ms
+        self.sent = self.data = self.spoilt = self.spoilt_data = 0
+        self.ended = threading.Event()
+        super().__init__(clock=clock, room=SimulatedRoom(seed=7), advance=self._step)
+
+    def _step(self, step_ms: int) -> None:
+        if self._moved.now_ms >= self._end_ms:
+            self.ended.set()
+            time.sleep(0.01)  # the reader asks on until it is stopped
+            return
+        while self.sent - self.spoilt - self._taken() > MOST_WAITING:
+            time.sleep(0.001)
+        self._moved.advance(step_ms)
+
+    def read_some(self, timeout_s: float) -> bytes:
+        lines = super().read_some(timeout_s).splitlines(keepends=True)
+        for at, line in enumerate(lines):
+            self.sent += 1
+            self.data += line.startswith(b"$D")
+            if self.sent % SPOILT_EVERY == 0:
+                self.spoilt += 1
+                self.spoilt_data += line.startswith(b"$D")
+                lines[at] = line[:5] + bytes([line[5] ^ 0x04]) + line[6:]
+        return b"".join(lines)
+
+
+@dataclass(slots=True)
+class CountedLog:
+    """The log, which counts what was committed to it."""
+
+    log: ReadingsLog
+    count: int = 0
+
+    def append(self, readings: Sequence[Reading]) -> None:
+        self.log.append(readings)
+        self.count += len(readings)
+
+    def __getattr__(self, name: str) -> object:
+        return getattr(self.log, name)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Day:
+    """What was measured at the end of a stretch of board time; `day` counts from the start."""
+
+    day: float
+    resident_MB: float
+    threads: int
+    files: int
+
+
+@dataclass(slots=True)
+class Months:
+    """A run: what it measured, what was told, and the sums at its end."""
+
+    days: list[Day] = field(default_factory=list)
+    told: list[Happening] = field(default_factory=list)
+    faults: list[str] = field(default_factory=list)
+    sent: int = 0
+    spoilt: int = 0
+    data: int = 0
+    stored: int = 0
+    good: int = 0
+    faulty: int = 0
+    overflowed: int = 0
+
+    def slope_MB_a_month(self, after_day: float) -> float:
+        """Return the slope of a straight line through the resident memory, by least squares."""
+        later = [day for day in self.days if day.day >= after_day]
+        slope, _ = np.polyfit([day.day for day in later], [day.resident_MB for day in later], 1)
+        return float(slope) * MONTH_DAYS
+
+    def missing(self) -> list[str]:
+        """Return in words what does not hold, but for the memory."""
+        wrong = [*self.faults]
+        if self.good + self.faulty != self.sent:
+            wrong.append(f"{self.sent} lines were sent, {self.good} taken and {self.faulty} counted as faulty")
+        if self.faulty != self.spoilt:
+            wrong.append(f"{self.spoilt} lines were spoilt, {self.faulty} counted as faulty")
+        if self.overflowed:
+            wrong.append(f"{self.overflowed} readings were refused by a full inbox")
+        settled = self.days[min(1, len(self.days) - 1) :]
+        for name, counts in (
+            ("threads", {day.threads for day in settled}),
+            ("open files", {day.files for day in settled}),
+        ):
+            if max(counts) > min(counts) + 1:  # one that reads the history or makes a plan just now
+                wrong.append(f"{name} went from {min(counts)} to {max(counts)}")
+        for kind in (WarningHappened, PromptHappened):
+            times_ms = [happening.time_ms for happening in self.told if isinstance(happening, kind)]
+            if any(later - sooner < -1000 * MOST_WAITING for sooner, later in pairwise(times_ms)):
+                wrong.append(f"{kind.__name__} was told out of order")
+        return wrong
+
+
+def measured(day: float) -> Day:
+    """Return what this process holds now."""
+    gc.collect()
+    pages = int(Path("/proc/self/statm").read_text("ascii").split()[1])
+    return Day(
+        day=day,
+        resident_MB=pages * os.sysconf("SC_PAGE_SIZE") / 1024**2,
+        threads=sum(1 for _ in Path("/proc/self/task").iterdir()),
+        files=sum(1 for _ in Path("/proc/self/fd").iterdir()),
+    )
+
+
+@contextmanager
+def running(folder: Path, board_days: float, months: Months) -> Iterator[tuple[PacedBoard, PairedClock, CountedLog]]:
+    """Run everything on the paced board, with twelve pieces that have all been laid."""
+    clock = PairedClock(BEGAN_MS)
+    logs: list[CountedLog] = []
+    parts = outfit()
+
+    def open_store(path: Path) -> OpenStore:
+        store = parts.open_store(path)
+        logs.append(CountedLog(store.log))
+        return replace(store, log=logs[-1])  # type: ignore[arg-type] - it hands on what it does not count
+
+    def listen(snapshot: Snapshot) -> None:
+        months.good, months.faulty = snapshot.board.counts.good, snapshot.board.counts.faulty
+        months.overflowed = snapshot.board.overflowed
+        if snapshot.own_fault and snapshot.own_fault not in months.faults:
+            months.faults.append(snapshot.own_fault)
+
+    board = PacedBoard(clock, lambda: months.good, BEGAN_MS + round(board_days * DAY_MS))
+    reader = Reader(clock=clock, wanted=SIMULATED_NAME, open_port=board.open, list_ports=lambda: ())
+    studio = StudioFolder(path=folder / "studio")
+    with watching(
+        replace(parts, clock=clock, open_store=open_store), studio, reader, tell=months.told.append, listener=listen
+    ) as keeper:
+        for number in range(PIECES):
+            words = RegisterPiece(title=f"Tide {number + 1}", width_cm=40 + number, height_cm=50, sheets=SHEETS)
+            key = keeper.submit(words).result(ANSWER_S)
+            coat = LayCoat(piece_key=key, laid_ms=clock.now_ms, sheet=SHEETS[0], volume_mL=20)
+            keeper.submit(coat).result(ANSWER_S)
+        window = build_window(
+            keeper,
+            HistoryReader(studio.database),
+            clock,
+            settings=ViewSettings(QSettings(str(folder / "window.ini"), QSettings.Format.IniFormat)),
+            speaker=QuietSpeaker(),
+            tray=NoTray(),  # type: ignore[arg-type] - a desktop without one
+        )
+        window.show()
+        try:
+            yield board, clock, logs[-1]
+        finally:
+            window.leave()
+            window.deleteLater()
+
+
+def run(folder: Path, board_days: float, step_days: float, say: Callable[[str], None] = lambda _: None) -> Months:
+    """Run for so many days of board time, measuring at every step; return what was found."""
+    app = QApplication.instance() or QApplication(["studiowatch"])
+    months = Months()
+    with running(folder, board_days, months) as (board, clock, log):
+        next_day = step_days
+        while not board.ended.wait(0.02):
+            app.processEvents()
+            day = (clock.now_ms - BEGAN_MS) / DAY_MS
+            if day >= next_day:
+                next_day += step_days
+                months.days.append(measured(day))
+                say(line_of(months.days[-1], log.count, len(months.told)))
+        months.days.append(measured((clock.now_ms - BEGAN_MS) / DAY_MS))
+    months.sent, months.spoilt, months.data = board.sent, board.spoilt, board.data - board.spoilt_data
+    months.stored = log.count
+    if months.stored != months.data:
+        months.faults.append(f"{months.data} readings reached the reader, {months.stored} the log")
+    return months
+
+
+def line_of(day: Day, stored: int, told: int) -> str:
+    """Return one line about a stretch."""
+    return (
+        f"{day.day:7.2f} d  {day.resident_MB:6.1f} MB  {day.threads} threads  {day.files} files  "
+        f"{stored} readings stored  {told} told"
+    )
+
+
+def main() -> int:
+    """Run the long form."""
+    call = argparse.ArgumentParser(description=__doc__)
+    call.add_argument("days", type=float)
+    call.add_argument("folder", type=Path, nargs="?")
+    asked = call.parse_args()
+    with tempfile.TemporaryDirectory() as holder:
+        began_s = time.monotonic()
+        months = run(asked.folder or Path(holder), asked.days, 1.0, lambda line: print(line, flush=True))
+        print(
+            f"{asked.days:g} days of board time in {time.monotonic() - began_s:.0f} s; {len(months.told)} things told"
+        )
+    if asked.days > SETTLED_DAYS + 1:
+        slope = months.slope_MB_a_month(SETTLED_DAYS)
+        print(f"resident memory {slope:+.2f} MB a month after the first day (goal: under {SLOPE_GOAL_MB})")
+        if slope >= SLOPE_GOAL_MB:
+            months.faults.append("the memory grows")
+    print(f"{months.sent} lines sent, {months.good} taken, {months.faulty} counted as faulty; {months.stored} stored")
+    for wrong in months.missing():
+        print("!", wrong)
+    return 1 if months.missing() else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())

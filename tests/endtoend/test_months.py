@@ -1,0 +1,56 @@
+"""The short form of `months.py`: the whole program over half an hour of board time, with twelve wet coats."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+
+from studiowatch.service.happenings import PromptHappened
+
+from .months import MONTH_DAYS, SPOILT_EVERY, Day, Months, run
+
+pytestmark = pytest.mark.window
+HOURS = 0.5
+STEP_DAYS = HOURS / 24 / 6
+
+
+def day(at: float, *, resident_MB: float = 100.0, threads: int = 9, files: int = 20) -> Day:
+    return Day(day=at, resident_MB=resident_MB, threads=threads, files=files)
+
+
+def prompt(time_ms: int) -> PromptHappened:
+    return PromptHappened(time_ms=time_ms, piece_title="Low Tide", text="Look")
+
+
+@pytest.mark.timeout(300)
+@pytest.mark.usefixtures("qtbot")
+def test_that_every_line_is_accounted_for_and_nothing_piles_up(tmp_path: Path) -> None:
+    months = run(tmp_path, HOURS / 24, STEP_DAYS)
+    assert months.missing() == []
+    assert months.sent >= HOURS * 3600
+    assert months.faulty == months.spoilt >= HOURS * 3600 // SPOILT_EVERY
+    assert months.stored == months.data
+    assert any(isinstance(happening, PromptHappened) for happening in months.told)
+
+
+def test_that_the_slope_is_that_of_a_line_through_what_came_after_the_first_day() -> None:
+    """By hand: 2 MB a day is 60 MB in a month of thirty days; what came before the first day counts for nothing."""
+    climbing = [day(0.5, resident_MB=900.0), *(day(at, resident_MB=100.0 + 2.0 * at) for at in (1.0, 2.0, 3.0, 4.0))]
+    assert Months(days=climbing).slope_MB_a_month(1.0) == pytest.approx(2.0 * MONTH_DAYS)
+
+
+@pytest.mark.parametrize(
+    ("months", "words"),
+    [
+        (Months(days=[day(1.0)], sent=5, good=4), "5 lines were sent"),
+        (Months(days=[day(1.0)], sent=5, good=4, faulty=1), "0 lines were spoilt"),
+        (Months(days=[day(1.0)], overflowed=2), "2 readings were refused"),
+        (Months(days=[day(1.0), day(2.0), day(3.0, threads=12)]), "threads went from 9 to 12"),
+        (Months(days=[day(1.0), day(2.0), day(3.0, files=30)]), "open files went from 20 to 30"),
+        (Months(days=[day(1.0)], told=[prompt(90_000), prompt(1_000)]), "PromptHappened was told out of order"),
+    ],
+    ids=["lost", "miscounted", "overflow", "threads", "files", "order"],
+)
+def test_that_what_does_not_hold_is_said(months: Months, words: str) -> None:
+    assert any(words in wrong for wrong in months.missing())

@@ -1,0 +1,65 @@
+"""When the room history is drawn again."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+
+from studiowatch.coats.stages import Orientation
+from studiowatch.service.board_view import BoardView
+from studiowatch.service.snapshot import PieceView, RoomView, Snapshot
+from studiowatch.speech.units import US
+from studiowatch.studio.words import Level, Sentence
+from studiowatch.ui.models.pace import CARDS_REDRAW_MS, HISTORY_REDRAW_MS, cards_due, history_due
+
+NOW_MS = 1_772_442_000_000
+CALM = Sentence(level=Level.CALM, headline="Good to lay a coat", detail="", advice="")
+DRAWN = Snapshot(time_ms=NOW_MS, board=BoardView(connected=True), room=RoomView(time_ms=NOW_MS), sentence=CALM)
+
+
+def later(ms: int) -> Snapshot:
+    return replace(DRAWN, time_ms=NOW_MS + ms)
+
+
+@pytest.mark.parametrize(
+    ("after_ms", "ms_per_px", "due"),
+    [
+        (1_000, 32_000.0, False),
+        (HISTORY_REDRAW_MS - 1, 32_000.0, False),
+        (HISTORY_REDRAW_MS, 32_000.0, True),
+        (1_000, 900.0, True),
+        (899, 900.0, False),
+        (-1, 32_000.0, True),
+    ],
+    ids=["a second", "just before", "five seconds", "a pixel", "less than a pixel", "clock set back"],
+)
+def test_that_drift_is_drawn_by_the_pixel_or_every_five_seconds(after_ms: int, ms_per_px: float, *, due: bool) -> None:
+    assert history_due(DRAWN, later(after_ms), ms_per_px) is due
+
+
+def test_that_an_event_is_drawn_at_once() -> None:
+    assert history_due(None, DRAWN, 32_000.0)
+    assert history_due(DRAWN, replace(later(0), board=BoardView(connected=False)), 32_000.0)
+    assert history_due(DRAWN, replace(later(0), sentence=replace(CALM, level=Level.ACT)), 32_000.0)
+    assert history_due(DRAWN, replace(later(0), units=US), 32_000.0)
+
+
+def test_that_cards_wait_only_while_every_piece_is_the_very_same() -> None:
+    piece = PieceView(
+        key="p",
+        title="Kiln",
+        width_cm=40,
+        height_cm=40,
+        support="",
+        orientation=Orientation.FACE_UP,
+        due=None,
+        coats=(),
+    )
+    before = replace(DRAWN, time_ms=NOW_MS - NOW_MS % CARDS_REDRAW_MS, pieces=(piece,))
+    soon = replace(before, time_ms=before.time_ms + CARDS_REDRAW_MS - 1)
+    assert not cards_due(before, soon)
+    assert cards_due(before, replace(soon, time_ms=soon.time_ms + 1))
+    assert cards_due(before, replace(soon, pieces=(replace(piece),)))
+    assert cards_due(before, replace(soon, pieces=()))
+    assert cards_due(before, replace(soon, units=US))

@@ -124,9 +124,12 @@ def test_that_the_sdist_alone_is_enough_to_build_it(built: Path) -> None:
 def test_that_it_runs_from_another_folder(installed: Path, tmp_path: Path) -> None:
     told = run(installed, "--version", folder=tmp_path)
     assert (told.returncode, told.stdout) == (0, f"studiowatch {studiowatch.__version__}\n"), told.stderr
-    shown = run(installed, "demo", "--headless", "--seconds", "3", folder=tmp_path)
-    assert shown.returncode == 0, shown.stderr
-    assert "Salt Marsh at Evening" in shown.stdout
+    air = ("--wet-um", "100", "--side-m", "0.4", "--air", "20,55,0.05")
+    foretold = run(installed, "predict", "--sheet", "gloss-waterborne", *air, folder=tmp_path)
+    assert foretold.returncode == 0, foretold.stderr
+    assert foretold.stdout.strip()
+    scenario = "from studiowatch.service.demo import scenario; print(len(scenario().pieces))"
+    assert int(run(installed.with_name("python"), "-c", scenario, folder=tmp_path).stdout) > 0
     place = run(installed.with_name("python"), "-c", "import studiowatch; print(studiowatch.__file__)", folder=tmp_path)
     assert Path(place.stdout.strip()).is_relative_to(installed.parents[1]), place.stdout + place.stderr
 

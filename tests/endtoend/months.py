@@ -13,12 +13,13 @@ from __future__ import annotations
 import argparse
 import gc
 import os
+import sqlite3
 import sys
 import tempfile
 import threading
 import time
 from collections.abc import Callable, Iterator, Sequence
-from contextlib import contextmanager
+from contextlib import closing, contextmanager
 from dataclasses import dataclass, field, replace
 from datetime import UTC, datetime
 from itertools import pairwise
@@ -36,6 +37,7 @@ from studiowatch.board.simulated_room import SimulatedRoom
 from studiowatch.room.readings import Reading
 from studiowatch.service.commands import LayCoat, RegisterPiece
 from studiowatch.service.happenings import Happening, PromptHappened, WarningHappened
+from studiowatch.service.keeper import Keeper
 from studiowatch.service.outfit import OpenStore
 from studiowatch.service.ports import ReadingsLog
 from studiowatch.service.snapshot import Snapshot
@@ -57,10 +59,11 @@ SETTLED_DAYS, SLOPE_GOAL_MB = 1.0, 1.0
 SHEETS = ("isolation-waterborne", "gloss-waterborne", "satin-waterborne")
 
 
-class PairedClock:
-    """A clock that only `advance` moves; what one thread asks it in turn, UTC and monotonic, is of one moment.
+class HeldClock:
+    """A clock that only `advance` moves; a thread that called `look` sees it move only when it calls that again.
 
-    Else a thread that is held up between the two would see a wall clock that was set: here, seconds pass in between.
+    The watch calls it with each snapshot, so that UTC and monotonic, which it asks one after the other, are of one
+    moment: else a thread that is held up between the two would see a wall clock that was set, as seconds pass there.
     """
 
     def __init__(self, start_ms: int) -> None:
@@ -70,24 +73,19 @@ class PairedClock:
     def advance(self, step_ms: int) -> None:
         self._now_ms += step_ms
 
+    def look(self) -> None:
+        self._seen.moment_ms = self._now_ms
+
     @property
     def now_ms(self) -> int:
         return self._now_ms
 
     def utc_ms(self) -> int:
-        return self._moment("utc")
+        moment_ms: int = getattr(self._seen, "moment_ms", self._now_ms)
+        return moment_ms
 
     def monotonic_s(self) -> float:
-        return (self._moment("monotonic") - self._start_ms) / 1000
-
-    def _moment(self, asked: str) -> int:
-        seen = self._seen
-        if getattr(seen, "asked", "") in {"", asked}:
-            seen.asked, seen.moment_ms = asked, self._now_ms
-        else:
-            seen.asked = ""
-        moment_ms: int = seen.moment_ms
-        return moment_ms
+        return (self.utc_ms() - self._start_ms) / 1000
 
 
 class PacedBoard(SimulatedPort):
@@ -96,7 +94,7 @@ class PacedBoard(SimulatedPort):
     Every so many lines one has a bit flipped; `sent` and `spoilt` count them.
     """
 
-    def __init__(self, clock: PairedClock, taken: Callable[[], int], end_ms: int) -> None:
+    def __init__(self, clock: HeldClock, taken: Callable[[], int], end_ms: int) -> None:
         self._moved, self._taken, self._end_ms = clock, taken, end_ms
         self.sent = self.data = self.spoilt = self.spoilt_data = 0
         self.ended = threading.Event()
@@ -162,6 +160,7 @@ class Months:
     good: int = 0
     faulty: int = 0
     overflowed: int = 0
+    notes: int = 0
 
     def slope_MB_a_month(self, after_day: float) -> float:
         """Return the slope of a straight line through the resident memory, by least squares."""
@@ -176,8 +175,15 @@ class Months:
             wrong.append(f"{self.sent} lines were sent, {self.good} taken and {self.faulty} counted as faulty")
         if self.faulty != self.spoilt:
             wrong.append(f"{self.spoilt} lines were spoilt, {self.faulty} counted as faulty")
-        if self.overflowed:
-            wrong.append(f"{self.overflowed} readings were refused by a full inbox")
+        for count, words in (
+            (self.notes, "the clock was taken to be set {} times"),
+            (self.overflowed, "{} readings were refused by a full inbox"),
+        ):
+            wrong += [words.format(count)] if count else []
+        return wrong + self._growing() + self._unordered()
+
+    def _growing(self) -> list[str]:
+        wrong = []
         settled = self.days[min(1, len(self.days) - 1) :]
         for name, counts in (
             ("threads", {day.threads for day in settled}),
@@ -185,6 +191,10 @@ class Months:
         ):
             if max(counts) > min(counts) + 1:  # one that reads the history or makes a plan just now
                 wrong.append(f"{name} went from {min(counts)} to {max(counts)}")
+        return wrong
+
+    def _unordered(self) -> list[str]:
+        wrong = []
         for kind in (WarningHappened, PromptHappened):
             times_ms = [happening.time_ms for happening in self.told if isinstance(happening, kind)]
             if any(later - sooner < -1000 * MOST_WAITING for sooner, later in pairwise(times_ms)):
@@ -204,10 +214,19 @@ def measured(day: float) -> Day:
     )
 
 
+def lay_all(keeper: Keeper, clock: HeldClock) -> None:
+    """Register twelve pieces and lay a coat on each."""
+    for number in range(PIECES):
+        piece = RegisterPiece(title=f"Tide {number + 1}", width_cm=40 + number, height_cm=50, sheets=SHEETS)
+        key = keeper.submit(piece).result(ANSWER_S)
+        coat = LayCoat(piece_key=key, laid_ms=clock.now_ms, sheet=SHEETS[0], volume_mL=20)
+        keeper.submit(coat).result(ANSWER_S)
+
+
 @contextmanager
-def running(folder: Path, board_days: float, months: Months) -> Iterator[tuple[PacedBoard, PairedClock, CountedLog]]:
+def running(folder: Path, board_days: float, months: Months) -> Iterator[tuple[PacedBoard, HeldClock, CountedLog]]:
     """Run everything on the paced board, with twelve pieces that have all been laid."""
-    clock = PairedClock(BEGAN_MS)
+    clock = HeldClock(BEGAN_MS)
     logs: list[CountedLog] = []
     parts = outfit()
 
@@ -217,6 +236,7 @@ def running(folder: Path, board_days: float, months: Months) -> Iterator[tuple[P
         return replace(store, log=logs[-1])  # type: ignore[arg-type] - it hands on what it does not count
 
     def listen(snapshot: Snapshot) -> None:
+        clock.look()
         months.good, months.faulty = snapshot.board.counts.good, snapshot.board.counts.faulty
         months.overflowed = snapshot.board.overflowed
         if snapshot.own_fault and snapshot.own_fault not in months.faults:
@@ -228,11 +248,7 @@ def running(folder: Path, board_days: float, months: Months) -> Iterator[tuple[P
     with watching(
         replace(parts, clock=clock, open_store=open_store), studio, reader, tell=months.told.append, listener=listen
     ) as keeper:
-        for number in range(PIECES):
-            words = RegisterPiece(title=f"Tide {number + 1}", width_cm=40 + number, height_cm=50, sheets=SHEETS)
-            key = keeper.submit(words).result(ANSWER_S)
-            coat = LayCoat(piece_key=key, laid_ms=clock.now_ms, sheet=SHEETS[0], volume_mL=20)
-            keeper.submit(coat).result(ANSWER_S)
+        lay_all(keeper, clock)
         window = build_window(
             keeper,
             HistoryReader(studio.database),
@@ -244,6 +260,8 @@ def running(folder: Path, board_days: float, months: Months) -> Iterator[tuple[P
         window.show()
         try:
             yield board, clock, logs[-1]
+            with closing(sqlite3.connect(studio.database)) as records:
+                ((months.notes,),) = records.execute("SELECT count(*) FROM note WHERE kind = 'clock-set'")
         finally:
             window.leave()
             window.deleteLater()

@@ -45,12 +45,13 @@ def test_that_the_slope_is_that_of_a_line_through_what_came_after_the_first_day(
     [
         (Months(days=[day(1.0)], sent=5, good=4), "5 lines were sent"),
         (Months(days=[day(1.0)], sent=5, good=4, faulty=1), "0 lines were spoilt"),
+        (Months(days=[day(1.0)], notes=3), "set 3 times"),
         (Months(days=[day(1.0)], overflowed=2), "2 readings were refused"),
         (Months(days=[day(1.0), day(2.0), day(3.0, threads=12)]), "threads went from 9 to 12"),
         (Months(days=[day(1.0), day(2.0), day(3.0, files=30)]), "open files went from 20 to 30"),
         (Months(days=[day(1.0)], told=[prompt(90_000), prompt(1_000)]), "PromptHappened was told out of order"),
     ],
-    ids=["lost", "miscounted", "overflow", "threads", "files", "order"],
+    ids=["lost", "miscounted", "clock", "overflow", "threads", "files", "order"],
 )
 def test_that_what_does_not_hold_is_said(months: Months, words: str) -> None:
     assert any(words in wrong for wrong in months.missing())

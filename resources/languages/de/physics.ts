@@ -9,7 +9,7 @@
     </message>
     <message>
       <source>pressure</source>
-      <translation type="unfinished" />
+      <translation>Luftdruck</translation>
     </message>
     <message>
       <source>temperature</source>
@@ -17,15 +17,15 @@
     </message>
     <message>
       <source>{name} is {value} {unit}; it must be a number from {low} to {high} {unit}</source>
-      <translation type="unfinished" />
+      <translation>{name} ist {value} {unit}; erlaubt ist eine Zahl von {low} bis {high} {unit}</translation>
     </message>
     <message>
       <source>density of dust</source>
-      <translation type="unfinished" />
+      <translation>Dichte des Staubs</translation>
     </message>
     <message>
       <source>diameter of dust</source>
-      <translation type="unfinished" />
+      <translation>Durchmesser des Staubs</translation>
     </message>
   </context>
 </TS>

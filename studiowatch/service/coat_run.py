@@ -31,6 +31,7 @@ DRAWS = 256  # draws of a live coat: enough for p10 and p90 when tests weigh the
 SEED = 20260301  # any fixed number: a coat shows the same range after a restart
 HORIZON_S = 96 * 3600.0  # s, how far ahead a ready time is sought
 AHEAD_EVERY_MS = 60_000  # ms of board time between two looks ahead
+FORETOLD_EVERY_MS = 180_000  # ms where the room is foretold, which takes a wandering room into account: assumption
 STEADY_EVERY_MS = 600_000  # ms between two looks ahead while the air stays as it is: they would say the same
 RESTING_EVERY_MS = 1_800_000  # ms between two looks ahead for a coat that is dry to recoat and only cures
 TRACE_EVERY_MS = 60_000  # ms between two points of a film's temperature
@@ -246,7 +247,7 @@ class CoatRun:
     def is_ahead_due(self, room: RoomToCome = STAYS) -> bool:
         """Whether `ahead` is older than a minute, than ten in steady air, or was told before the room was foretold.
 
-        Where the room is foretold, a coat that is dry to touch waits longer: a minute hardly moves its times.
+        Where the room is foretold a minute hardly moves its times: a coat waits longer, the more so once it is dry.
         """
         if self.air is None or self._ahead_ms is None or self._ahead_air is None:
             return self.air is not None
@@ -256,7 +257,7 @@ class CoatRun:
         if is_foretold and not self._was_foretold:
             return True
         is_steady = self.covered is self._ahead_covered and alike(self._ahead_air, calm(self.air))
-        every_ms = STEADY_EVERY_MS if is_steady else AHEAD_EVERY_MS
+        every_ms = STEADY_EVERY_MS if is_steady else FORETOLD_EVERY_MS if is_foretold else AHEAD_EVERY_MS
         if is_foretold and not self.film.is_wet:
             every_ms = STEADY_EVERY_MS if self.reached_ms(Stage.DRY_TO_RECOAT) is None else RESTING_EVERY_MS
         return self.at_ms - self._ahead_ms >= every_ms

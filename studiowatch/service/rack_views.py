@@ -38,12 +38,22 @@ def coats_at_risk(rack: Rack) -> list[CoatAtRisk]:
     """Return the laid coats that the room may still spoil, in the order of the rack."""
     at_risk = []
     for piece in rack.on_rack():
-        for coat, label in zip(piece.coats, rack.stacks.labels(piece), strict=True):
-            run = rack.runs.get(coat.key)
-            if run is not None and run.sheet.kind is not Kind.PAINT:
-                matting = sum(rack.shelf.stand_in(one.sheet).matting_agent for one in _laid_up_to(piece, coat))
-                at_risk.append(_at_risk(piece, label, run, matting))
-    return [coat for coat in at_risk if coat.wet or coat.forming]
+        risky = [coat for coat in piece.coats if (run := rack.runs.get(coat.key)) and _may_be_spoilt(run)]
+        if not risky:  # names are not made for pieces that are past harm: this is asked several times a second
+            continue
+        labels = rack.stacks.labels(piece)
+        for coat in risky:
+            matting = sum(rack.shelf.stand_in(one.sheet).matting_agent for one in _laid_up_to(piece, coat))
+            at_risk.append(_at_risk(piece, labels[piece.coats.index(coat)], rack.runs[coat.key], matting))
+    return at_risk
+
+
+def _may_be_spoilt(run: CoatRun) -> bool:
+    return run.sheet.kind is not Kind.PAINT and (run.is_wet_on_top or not _is_formed(run))
+
+
+def _is_formed(run: CoatRun) -> bool:
+    return run.reached_ms(Stage.CLEAR) is not None and run.reached_ms(Stage.DRY_TO_TOUCH) is not None
 
 
 def _laid_up_to(piece: Piece, coat: Coat) -> list[Coat]:
@@ -51,13 +61,12 @@ def _laid_up_to(piece: Piece, coat: Coat) -> list[Coat]:
 
 
 def _at_risk(piece: Piece, label: str, run: CoatRun, matting_coats: int) -> CoatAtRisk:
-    formed = run.reached_ms(Stage.CLEAR) is not None and run.reached_ms(Stage.DRY_TO_TOUCH) is not None
     return CoatAtRisk(
         piece_key=piece.key,
         piece_title=piece.title,
         coat_label=label,
         wet=run.is_wet_on_top,
-        forming=not formed,
+        forming=not _is_formed(run),
         covered=run.covered,
         film_C=run.film.film_C,
         mfft_C=run.sheet.mfft_C,

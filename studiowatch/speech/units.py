@@ -196,9 +196,9 @@ class Units:
 
     def clock(self, moment: datetime, *, seconds: bool = False) -> str:
         """Return the time of day of a moment in her zone, "14:07", "2:07 pm"; with `seconds` "14:07:05"."""
-        past_hour = f"{moment:%M:%S}" if seconds else f"{moment:%M}"
+        past_hour = f"{moment.minute:02}:{moment.second:02}" if seconds else f"{moment.minute:02}"
         if self.hours is Hours.TWENTY_FOUR:
-            return f"{moment:%H}:{past_hour}"
+            return f"{moment.hour:02}:{past_hour}"
         clock = f"{(moment.hour - 1) % NOON_H + 1}:{past_hour}"
         return say("{clock} am", clock=clock) if moment.hour < NOON_H else say("{clock} pm", clock=clock)
 

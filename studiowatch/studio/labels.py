@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Sequence
+from collections.abc import Callable, Mapping, Sequence
 from datetime import date
 
 from studiowatch.coats.data_sheet import DataSheet, Kind, Sheen
@@ -13,6 +13,14 @@ from studiowatch.speech.words import say
 PAINT = "paint"
 ISOLATION = "isolation"
 VARNISH = "varnish"
+_NAMES: Mapping[str, Callable[[], str]] = {
+    PAINT: lambda: say("paint", about="a coat"),
+    ISOLATION: lambda: say("isolation", about="a coat"),
+    VARNISH: lambda: say("varnish", about="a coat"),
+    Sheen.GLOSS.value: lambda: say("gloss", about="a coat"),
+    Sheen.SATIN.value: lambda: say("satin", about="a coat"),
+    Sheen.MATT.value: lambda: say("matt", about="a coat"),
+}
 FINE_BELOW_ML = 10.0  # mL under which a tenth still matters in a measuring cup
 
 
@@ -27,15 +35,7 @@ def coat_word(sheet: DataSheet) -> str:
 
 def coat_name(word: str) -> str:
     """Return what a coat of a `coat_word` is called in her language."""
-    names = {
-        PAINT: say("paint", about="a coat"),
-        ISOLATION: say("isolation", about="a coat"),
-        VARNISH: say("varnish", about="a coat"),
-        Sheen.GLOSS.value: say("gloss", about="a coat"),
-        Sheen.SATIN.value: say("satin", about="a coat"),
-        Sheen.MATT.value: say("matt", about="a coat"),
-    }
-    return names[word]
+    return _NAMES[word]()
 
 
 def stack_labels(sheets: Sequence[DataSheet]) -> tuple[str, ...]:

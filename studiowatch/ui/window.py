@@ -52,6 +52,7 @@ SPANS = {
     "month": mark("&month"),
     "all": mark("&all"),
 }
+TRAY_EVERY_MS = 10_000  # ms between two looks at how far the next prompt is: nobody reads the tray to the second
 NOTHING_CHOSEN = mark("Choose a stretch in which a coat dried first: drag over the room history with Shift held.")
 
 
@@ -59,6 +60,8 @@ class StudioWindow(QMainWindow):
     """Shows the studio. `left` is emitted once, when the watch is over."""
 
     left = Signal()
+    _in_tray: tuple[object, ...] | None = None
+    _next_prompt = ""
 
     def __init__(self, parts: Parts, *, title_note: str = "", night: bool | None = None) -> None:
         super().__init__()
@@ -255,9 +258,16 @@ class StudioWindow(QMainWindow):
         self.menus.show_undo(snapshot.undo)
         self.first.set_snapshot(snapshot)
         self.warned.listen(snapshot)
-        self._parts.tray.show(snapshot.sentence, next_prompt_words(snapshot))
+        self._tell_tray(snapshot)
         for warning in newly_raised(before, snapshot):
             self._parts.tray.say(warning.sentence)
+
+    def _tell_tray(self, snapshot: Snapshot) -> None:
+        """Show in the tray how things stand, the next prompt to some seconds."""
+        prompts = (snapshot.prompts, snapshot.preparations, snapshot.time_ms // TRAY_EVERY_MS)
+        if prompts != self._in_tray:
+            self._in_tray, self._next_prompt = prompts, next_prompt_words(snapshot)
+        self._parts.tray.show(snapshot.sentence, self._next_prompt)
 
     def _draw(self, snapshot: Snapshot) -> None:
         if self._stack.currentWidget() is self.across:

@@ -17,6 +17,7 @@ from studiowatch.ui.models.tones import Tone
 COUNTED_MS = 60 * MINUTE_MS  # what comes within the hour is counted down
 TOGETHER_MS = 5 * MINUTE_MS  # prompts alike that are due this near each other are one row: assumption
 _STEPS = tuple(Step)
+_BY_VALUE = {step.value: step for step in _STEPS}
 
 
 class Deed(Enum):
@@ -72,7 +73,7 @@ class PromptRow:
 
 def step_of(prompt_key: str) -> Step | None:
     """Return the step that ends a prompt's key, or None if it names none."""
-    return next((step for step in _STEPS if prompt_key.rpartition(":")[2] == step.value), None)
+    return _BY_VALUE.get(prompt_key.rpartition(":")[2])
 
 
 def _order(prompt: PromptView) -> tuple[bool, int, int]:

@@ -69,7 +69,7 @@ class RowList(QFrame, Generic[Row, View]):
         """Show `rows`."""
         if tuple(rows) == self._rows:
             return
-        self._rows = tuple(rows)
+        before, self._rows = self._rows, tuple(rows)
         while len(self._views) < len(rows):
             view = self._make()
             _restyle(view, self._style)
@@ -77,7 +77,7 @@ class RowList(QFrame, Generic[Row, View]):
             self._views.append(view)
         for index, view in enumerate(self._views):
             view.setVisible(index < len(rows))
-            if index < len(rows):
+            if index < len(rows) and self._rows[index : index + 1] != before[index : index + 1]:
                 self._fill(view, rows[index])
         self._empty.setVisible(not rows)
 

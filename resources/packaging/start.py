@@ -2,7 +2,7 @@
 
 import sys
 
-from studiowatch.__main__ import main
+from studiowatch.compose import main
 
 if __name__ == "__main__":
     sys.exit(main())

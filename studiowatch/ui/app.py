@@ -22,6 +22,7 @@ from studiowatch.ui.own_faults import OwnFaults
 from studiowatch.ui.parts import Parts
 from studiowatch.ui.settings import ViewSettings
 from studiowatch.ui.sound import DeviceSpeaker, Speaker
+from studiowatch.ui.starting import end_starting
 from studiowatch.ui.translation import translate_dates, translate_dialogs
 from studiowatch.ui.tray import Tray
 from studiowatch.ui.window import StudioWindow
@@ -82,6 +83,7 @@ def run_window(
     for number in (signal.SIGINT, signal.SIGTERM):
         signal.signal(number, lambda *_: window.leave())
     window.show()
+    end_starting()
     return app.exec()
 
 

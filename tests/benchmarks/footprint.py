@@ -7,8 +7,9 @@ one reading a second. It tells its own processor time (all threads, user and sys
 with the window visible, then hidden as in the tray, as a share of one core; and its resident memory. On a busy
 machine each piece of work costs more, since others empty the processor's caches.
 
-The start is measured apart, in turn with its floor: from the start of the process to the first painted frame of the
-window, against importing PySide6, pyqtgraph and numpy and showing an empty window; by the clock and by the processor.
+The start is measured apart, in turn with its floor: from the start of the process to the window's frame, which says
+that the studio opens, and to the first painting of the whole window; against importing PySide6, pyqtgraph and numpy
+and showing an empty window; by the clock and by the processor.
 `--bare` leaves the start out.
 """
 
@@ -76,7 +77,7 @@ def resident_MB() -> float:
 
 def furnish_twelve(folder: Path) -> None:
     """Build a studio of twelve pieces in `folder`: the demo's, laid at three times."""
-    from studiowatch.__main__ import open_store, simulated_studio
+    from studiowatch.compose import open_store, simulated_studio
     from studiowatch.service.clock import SystemClock
     from studiowatch.service.demo import Scenario, furnish, scenario
     from studiowatch.store.folder import StudioFolder
@@ -106,7 +107,7 @@ def _earlier(piece: dict[str, Any], shift_h: float, title: str) -> dict[str, Any
 
 def run_program(folder: Path, then: Callable[[StudioWindow], None]) -> int:
     """Start the program on `folder` with the simulated board, and call `then` with the window at its first frame."""
-    from studiowatch import __main__ as program
+    from studiowatch import compose as program
     from studiowatch.cli.commands import run
 
     parts = program.outfit()
@@ -136,11 +137,23 @@ def run_program(folder: Path, then: Callable[[StudioWindow], None]) -> int:
 
 
 def tell_start(window: StudioWindow) -> None:
-    """Print when the window was first painted, and leave."""
+    """Print when the whole window was first painted, and leave."""
     from PySide6.QtCore import QTimer
 
     print(time.monotonic(), time.process_time(), flush=True)
     QTimer.singleShot(0, window.leave)
+
+
+def tell_frame() -> None:
+    """Start as the program does, print when the window's frame was painted, and end."""
+    from studiowatch.language import speak
+    from studiowatch.ui.starting import starting
+
+    speak()
+    with starting() as frame:
+        if not frame.is_painted:
+            raise SystemExit("the frame was not painted in time")
+        print(time.monotonic(), time.process_time(), flush=True)
 
 
 def watch_cost(seconds: float, window: StudioWindow) -> None:
@@ -179,18 +192,21 @@ def one_start(words: Sequence[str]) -> Start:
 
 def start_ratios(folder: Path) -> None:
     """Print how many times the floor the start of the program takes."""
-    ours: list[Start] = []
+    frames: list[Start] = []
+    wholes: list[Start] = []
     floor: list[Start] = []
     for _ in range(STARTS):
         floor.append(one_start(["-c", FLOOR]))
-        ours.append(one_start([__file__, "--child", "start", "--folder", str(folder)]))
-    for name, read in (("clock", lambda one: one.clock_s), ("processor", lambda one: one.processor_s)):
-        pairs = [read(mine) / read(bare) for mine, bare in zip(ours, floor, strict=True)]
-        mine_s, bare_s = statistics.median(map(read, ours)), statistics.median(map(read, floor))
-        print(
-            f"start by the {name}: {statistics.median(pairs):.2f} x an empty window with the libraries "
-            f"({mine_s:.2f} s to {bare_s:.2f} s; pairs {min(pairs):.2f} to {max(pairs):.2f}); goal {START_GOAL} x"
-        )
+        frames.append(one_start([__file__, "--child", "frame"]))
+        wholes.append(one_start([__file__, "--child", "start", "--folder", str(folder)]))
+    for shown, ours, goal in (("frame", frames, f"goal {START_GOAL} x"), ("whole window", wholes, "no goal")):
+        for name, read in (("clock", lambda one: one.clock_s), ("processor", lambda one: one.processor_s)):
+            pairs = [read(mine) / read(bare) for mine, bare in zip(ours, floor, strict=True)]
+            mine_s, bare_s = statistics.median(map(read, ours)), statistics.median(map(read, floor))
+            print(
+                f"{shown} by the {name}: {statistics.median(pairs):.2f} x an empty window with the libraries "
+                f"({mine_s:.2f} s to {bare_s:.2f} s; pairs {min(pairs):.2f} to {max(pairs):.2f}); {goal}"
+            )
 
 
 def main() -> None:
@@ -198,9 +214,12 @@ def main() -> None:
     call = argparse.ArgumentParser(description=__doc__)
     call.add_argument("seconds", nargs="?", type=float, default=60.0)
     call.add_argument("--bare", action="store_true")
-    call.add_argument("--child", choices=["start", "watch"])
+    call.add_argument("--child", choices=["frame", "start", "watch"])
     call.add_argument("--folder", type=Path)
     asked = call.parse_args()
+    if asked.child == "frame":
+        tell_frame()
+        return
     if asked.child:
         then = tell_start if asked.child == "start" else partial(watch_cost, asked.seconds)
         raise SystemExit(run_program(asked.folder, then))

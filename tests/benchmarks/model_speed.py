@@ -38,7 +38,6 @@ from unittest.mock import patch
 
 import numpy as np
 
-from studiowatch.__main__ import outfit as own_outfit
 from studiowatch.board.events import BoardEvent
 from studiowatch.board.mapping import ColumnMapping
 from studiowatch.board.onlooker import Onlooker
@@ -50,6 +49,7 @@ from studiowatch.coats.free_water import Layer
 from studiowatch.coats.stages import Stage
 from studiowatch.coats.stretch import Stretch
 from studiowatch.coats.waterborne import Product, WaterState
+from studiowatch.compose import outfit as own_outfit
 from studiowatch.physics.air import Air
 from studiowatch.physics.ranges import Array
 from studiowatch.room.readings import Reading

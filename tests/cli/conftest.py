@@ -10,8 +10,8 @@ from typing import Any
 
 import pytest
 
-from studiowatch.__main__ import outfit
 from studiowatch.cli.commands import run
+from studiowatch.compose import outfit
 
 STUDIO = """
 [[piece]]

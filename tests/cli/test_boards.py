@@ -8,13 +8,13 @@ from pathlib import Path
 
 import pytest
 
-from studiowatch.__main__ import outfit
 from studiowatch.board.intake import Intake
 from studiowatch.board.port import PortGone, PortRefused, PortSeen
 from studiowatch.board.simulated import SteppedClock
 from studiowatch.board.ways import CHECKED_LINES, ChooseWay, Heard, Way, checked_lines_only
 from studiowatch.board.wire import Kind, encode
 from studiowatch.cli.commands import run
+from studiowatch.compose import outfit
 
 from .conftest import Answer
 

@@ -15,8 +15,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 from PySide6.QtGui import QImage
 
-from studiowatch.__main__ import outfit
 from studiowatch.coats.stages import Orientation
+from studiowatch.compose import outfit
 from studiowatch.service.commands import AmendPiece, Command, LayCoat, Paint, RecordOutcome, Refused, RegisterPiece
 from studiowatch.service.correction_commands import CorrectCoat, TakePhoto
 from studiowatch.service.letterbox import Letterbox, ask

@@ -11,12 +11,12 @@ from pathlib import Path
 
 import pytest
 
-from studiowatch.__main__ import SimulatedStudio, outfit
 from studiowatch.board.port import PortRefused, PortSeen
 from studiowatch.board.simulated import SimulatedPort
 from studiowatch.board.simulated_room import SimulatedRoom
 from studiowatch.cli.commands import run
 from studiowatch.cli.watch import Printer
+from studiowatch.compose import SimulatedStudio, outfit
 from studiowatch.service.board_view import BoardView
 from studiowatch.service.clock import SystemClock
 from studiowatch.service.snapshot import RoomView, Snapshot

@@ -30,10 +30,10 @@ from PySide6.QtCore import QSettings
 from PySide6.QtWidgets import QApplication
 
 sys.path.insert(0, str(Path(__file__).parents[2]))
-from studiowatch.__main__ import outfit
 from studiowatch.board.reader import Reader
 from studiowatch.board.simulated import SIMULATED_NAME, SimulatedPort
 from studiowatch.board.simulated_room import SimulatedRoom
+from studiowatch.compose import outfit
 from studiowatch.room.readings import Reading
 from studiowatch.service.commands import LayCoat, RegisterPiece
 from studiowatch.service.happenings import Happening, PromptHappened, WarningHappened

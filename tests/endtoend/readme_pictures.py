@@ -16,9 +16,9 @@ from pathlib import Path
 from PySide6.QtCore import QEventLoop, QSettings, QTimer
 from PySide6.QtWidgets import QApplication, QDialog, QWidget
 
-from studiowatch.__main__ import SimulatedStudio, outfit
 from studiowatch.board.simulated_room import SimulatedRoom
 from studiowatch.cli.commands import run
+from studiowatch.compose import SimulatedStudio, outfit
 from studiowatch.service.doors import Doors
 from studiowatch.service.ports import Desk
 from studiowatch.ui.app import build_window

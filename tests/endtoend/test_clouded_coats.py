@@ -19,8 +19,8 @@ from typing import Any
 import pytest
 
 import studiowatch
-from studiowatch.__main__ import outfit
 from studiowatch.cli.commands import run
+from studiowatch.compose import outfit
 
 from .clouded_coats.case import Case, write
 from .clouded_coats.corpus import clear, clouded

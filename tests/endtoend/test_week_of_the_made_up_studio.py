@@ -15,11 +15,11 @@ from PySide6.QtCore import QSettings
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
-from studiowatch.__main__ import outfit
 from studiowatch.board.events import BoardEvent, LineCounts, PortOpened, ReadingArrived
 from studiowatch.board.onlooker import Onlooker
 from studiowatch.board.simulated import past_readings
 from studiowatch.board.simulated_room import SimulatedRoom
+from studiowatch.compose import outfit
 from studiowatch.room.readings import Reading
 from studiowatch.service.commands import LayCoat
 from studiowatch.service.demo import furnish, scenario

@@ -10,9 +10,9 @@ from pathlib import Path
 
 from PySide6.QtCore import QObject, QSettings, Signal
 
-from studiowatch.__main__ import outfit
 from studiowatch.board.port import SerialPort
 from studiowatch.board.reader import Reader
+from studiowatch.compose import outfit
 from studiowatch.service.commands import LayCoat, RegisterPiece
 from studiowatch.service.keeper import Keeper
 from studiowatch.service.watched_studio import watching

@@ -15,8 +15,8 @@ from pathlib import Path
 
 import pytest
 
-from studiowatch.__main__ import open_store
 from studiowatch.board.events import LineCounts, PortLost, ReadingArrived
+from studiowatch.compose import open_store
 from studiowatch.service.commands import Command, HearWarning, LayCoat, MovePiece, Refused, RegisterPiece, TickPrompt
 from studiowatch.service.disk import RETRY_S
 from studiowatch.service.happenings import Happening, PromptHappened, WarningHappened

@@ -9,8 +9,8 @@ from pathlib import Path
 
 import pytest
 
-from studiowatch.__main__ import open_store
 from studiowatch.board.events import BoardNamed, LineCounts, PortOpened, ReadingArrived
+from studiowatch.compose import open_store
 from studiowatch.room.air_movement import Movement
 from studiowatch.room.air_speed_calibration import AirSpeedCalibration
 from studiowatch.room.humidity_calibration import HumidityCalibration

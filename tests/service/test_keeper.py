@@ -10,13 +10,13 @@ from pathlib import Path
 
 import pytest
 
-from studiowatch.__main__ import outfit as own_outfit
 from studiowatch.board.events import BoardEvent, BoardTrouble, LineCounts, PortLost, PortOpened, ReadingArrived
 from studiowatch.board.loose_lines import Style
 from studiowatch.board.mapping import ColumnMapping
 from studiowatch.board.onlooker import Onlooker
 from studiowatch.board.port import PortGone
 from studiowatch.coats.stages import Surface
+from studiowatch.compose import outfit as own_outfit
 from studiowatch.service.commands import (
     AcceptColumns,
     ChooseBoard,

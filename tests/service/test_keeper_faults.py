@@ -13,12 +13,12 @@ from queue import Queue
 
 import pytest
 
-from studiowatch.__main__ import open_store
-from studiowatch.__main__ import outfit as own_outfit
 from studiowatch.board.events import BoardEvent, LineCounts, ReadingArrived
 from studiowatch.board.mapping import ColumnMapping
 from studiowatch.board.onlooker import Onlooker
 from studiowatch.board.room_log import open_room_log
+from studiowatch.compose import open_store
+from studiowatch.compose import outfit as own_outfit
 from studiowatch.service import keeper as keeper_module
 from studiowatch.service.commands import HearWarning, LayCoat, Refused, RegisterPiece
 from studiowatch.service.happenings import Happening

@@ -8,9 +8,9 @@ from pathlib import Path
 
 import pytest
 
-from studiowatch.__main__ import outfit
 from studiowatch.coats.sheet_check import check_sheet
 from studiowatch.coats.stages import Stage
+from studiowatch.compose import outfit
 from studiowatch.service.commands import LayCoat, Refused, RegisterPiece
 from studiowatch.service.keeper import Keeper
 from studiowatch.service.sheet_commands import DropSheet, KeepSheet

@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 
-from studiowatch.__main__ import outfit
+from studiowatch.compose import outfit
 from studiowatch.room.readings import Reading
 from studiowatch.service.exchange import ExchangeFault, Interrupted
 from studiowatch.service.studio_exchange import StudioExchange

@@ -289,7 +289,7 @@
     </message>
     <message>
       <source>A fault of ours{where}: {kind}: {fault}. The watch goes on; please report it.</source>
-      <translation>Ein Fehler von uns{where}: {kind}: {fault}. Die Wache läuft weiter; bitte melden Sie ihn.</translation>
+      <translation>Ein Fehler von uns{where}: {kind}: {fault}. Die Wache geht weiter; bitte melden Sie ihn.</translation>
     </message>
     <message>
       <source>no JPEG could be made of it</source>
@@ -470,6 +470,14 @@
     <message>
       <source> or </source>
       <translation> oder </translation>
+    </message>
+    <message>
+      <source>studiowatch is opening</source>
+      <translation>studiowatch öffnet sich</translation>
+    </message>
+    <message>
+      <source>Opening the studio…</source>
+      <translation>Das Atelier wird geöffnet…</translation>
     </message>
     <message>
       <source>studiowatch keeps watching</source>

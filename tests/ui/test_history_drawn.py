@@ -19,6 +19,7 @@ from studiowatch.service.snapshot import CoatView, PieceView, RoomView, Snapshot
 from studiowatch.studio.words import Level, Sentence
 from studiowatch.ui.models.history_live import EMPTY
 from studiowatch.ui.models.history_view import HOUR_MS
+from studiowatch.ui.models.pace import HISTORY_REDRAW_MS
 from studiowatch.ui.theme import LIGHT, NIGHT, Theme
 from studiowatch.ui.widgets.history import RoomHistory
 
@@ -212,7 +213,8 @@ def test_that_a_fan_that_has_just_come_on_is_seen_before_the_log_is_asked_again(
     filled.set_snapshot(replace(NOTHING_WET, room=RoomView(time_ms=NOW_MS, air_speed_m_s=0.05)))
     beside_ms = NOW_MS - round(BESIDE_NOW_PX * filled.canvas.time_scale(filled.canvas.arrange()).ms_per_px)
     still = inked(filled, 2, beside_ms, theme, around_px=0)
-    filled.set_snapshot(replace(NOTHING_WET, room=RoomView(time_ms=NOW_MS, air_speed_m_s=0.6)))
+    soon_ms = NOW_MS + HISTORY_REDRAW_MS  # the room band has told of it by then
+    filled.set_snapshot(replace(NOTHING_WET, time_ms=soon_ms, room=RoomView(time_ms=soon_ms, air_speed_m_s=0.6)))
     blown = inked(filled, 2, beside_ms, theme, around_px=0)
     assert not still[: len(still) // 2].any()
     assert blown[: len(blown) // 2].any()

@@ -15,5 +15,6 @@ def write_kept(path: Path, kept: object) -> None:
         If it cannot be written; what was there is there still.
     """
     draft = path.with_suffix(".new")
+    draft.touch(mode=0o600)
     draft.write_text(json.dumps(kept, indent=1), "utf-8")
     draft.replace(path)

@@ -74,7 +74,8 @@ def _write_room_log(readings: Sequence[Reading], folder: Path) -> Path:
     number = 1
     while (path := folder / f"not-stored-{stamp}-{number}.csv").exists():
         number += 1
-    with path.open("x", encoding="utf-8", newline="") as file:
+    path.touch(mode=0o600, exist_ok=False)
+    with path.open("w", encoding="utf-8", newline="") as file:
         table = csv.writer(file)
         table.writerow(("time", *Channel))
         before_ms = readings[0].time_ms - 1

@@ -38,12 +38,14 @@ class Letterbox:
     def collect(self, submit: Callable[[Command], Future[str]]) -> int:
         """Take all letters, have `submit` carry each out, and put its answer beside; return how many there were.
 
-        A letter is taken away before it is carried out: none is carried out twice.
+        A letter is taken away before it is carried out: none is carried out twice. What is no file is no letter.
         """
         if not self._folder.is_dir():
             return 0
         count = 0
         for path in sorted(self._folder.glob(f"*{_LETTER}")):
+            if path.is_symlink() or not path.is_file():
+                continue
             try:
                 is_stale = self._wall_s() - path.stat().st_mtime > STALE_S
                 text = path.read_text("utf-8", errors="replace")[:_LONGEST]
@@ -112,5 +114,6 @@ def _answer(path: Path, future: Future[str]) -> None:
 
 def _write(path: Path, text: str) -> None:
     unfinished = path.with_name(f"{path.name}.unfinished")
+    unfinished.touch(mode=0o600)
     unfinished.write_text(text, "utf-8")
     unfinished.replace(path)

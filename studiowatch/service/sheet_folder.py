@@ -46,6 +46,7 @@ class SheetFolder:
         try:
             self.folder.mkdir(mode=0o700, exist_ok=True)
             unfinished = path.with_suffix(".unfinished")
+            unfinished.touch(mode=0o600)
             unfinished.write_text(_HEAD + _toml(fields), "utf-8")
             unfinished.replace(path)
         except OSError as fault:

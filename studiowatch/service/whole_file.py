@@ -20,8 +20,9 @@ def whole_file(path: Path) -> Iterator[TextIO]:
         If it cannot be written.
     """
     unfinished = path.with_name(f"{path.name}.unfinished")
+    unfinished.unlink(missing_ok=True)  # and never written through: it may be a link that someone else put there
     try:
-        with unfinished.open("w", encoding="utf-8", newline="") as out:
+        with unfinished.open("x", encoding="utf-8", newline="") as out:
             yield out
         unfinished.replace(path)
     except BaseException:

@@ -8,6 +8,7 @@ from pathlib import Path
 
 from studiowatch.speech.words import say
 from studiowatch.store.header import read_header
+from studiowatch.store.private import make_private
 from studiowatch.store.quiet import whole
 from studiowatch.store.trouble import StoreRefused, StoreTrouble, in_plain_words
 
@@ -36,6 +37,7 @@ def write_copy(source: sqlite3.Connection, path_to: Path) -> None:
     """Write what `source` holds to `path_to` by way of a file beside it, so that no half copy bears its name."""
     unfinished = path_to.with_name(path_to.name + ".unfinished")
     unfinished.unlink(missing_ok=True)
+    make_private(unfinished)
     try:
         with in_plain_words(path_to), closing(sqlite3.connect(unfinished)) as copy:
             source.backup(copy)

@@ -11,6 +11,7 @@ from typing import Any
 from studiowatch.speech.words import say
 from studiowatch.store.header import read_header, refuse_foreign, refuse_unwritable
 from studiowatch.store.migrations import STEPS, Step, migrate
+from studiowatch.store.private import make_private
 from studiowatch.store.quiet import connect_quietly, log_of
 from studiowatch.store.trouble import StoreRefused, StoreTrouble, in_plain_words
 
@@ -120,6 +121,8 @@ def open_database(
         raise StoreRefused(say("{path} is not there or is empty; there are no readings to show yet.", path=path))
     if not read_only:
         refuse_unwritable(path)
+    if header is None:
+        make_private(path)
     mode = "ro" if read_only else "rwc"
     with in_plain_words(path, opening=True):
         connection = sqlite3.connect(

@@ -120,6 +120,7 @@ class Watching:
             If another studiowatch holds it, or the folder cannot be written.
         """
         try:
+            folder.lock.touch(mode=0o600)
             self._file: IO[bytes] = folder.lock.open("a+b")
         except OSError as fault:
             sentence = say(

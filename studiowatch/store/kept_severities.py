@@ -52,6 +52,7 @@ class KeptSeverities:
             return
         unfinished = self.path.with_name(f"{self.path.name}.{os.getpid()}-{get_ident()}.unfinished")
         try:
+            unfinished.touch(mode=0o600)
             unfinished.write_text(json.dumps(self._all(), allow_nan=False), "utf-8")
             unfinished.replace(self.path)
         except OSError as fault:

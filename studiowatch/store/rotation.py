@@ -11,6 +11,7 @@ from studiowatch.speech.units import chosen
 from studiowatch.speech.words import say
 from studiowatch.store.backup import backup
 from studiowatch.store.folder import StudioFolder
+from studiowatch.store.private import copy_private
 from studiowatch.store.trouble import StoreFull, StoreRefused, StoreTrouble
 
 DAYS = 7  # days of which the newest daily backup is kept
@@ -46,9 +47,9 @@ def backup_studio(folder: StudioFolder, into: Path, now_ms: int, *, kind: str = 
         unfinished.path.mkdir(mode=0o700)
         backup(folder.database, unfinished.database)
         if folder.sheets.is_dir():
-            shutil.copytree(folder.sheets, unfinished.sheets)
+            copy_private(folder.sheets.iterdir(), unfinished.sheets)
         if folder.photos.is_dir():
-            shutil.copytree(folder.photos, unfinished.photos)
+            copy_private((path for path in folder.photos.iterdir() if not path.is_symlink()), unfinished.photos)
         unfinished.path.rename(target.path)
     except OSError as fault:
         sentence = say(

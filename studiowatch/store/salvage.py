@@ -14,6 +14,7 @@ from studiowatch.store.chunk_check import moment
 from studiowatch.store.database import open_database
 from studiowatch.store.header import read_header, refuse_foreign
 from studiowatch.store.migrations import STEPS, migrate
+from studiowatch.store.private import make_private
 from studiowatch.store.pyramid import rebuild_pyramid
 from studiowatch.store.quiet import connect_quietly
 from studiowatch.store.salvage_hours import mend_hours
@@ -75,6 +76,7 @@ def salvage(path: Path, path_to: Path) -> Salvaged:
         raise StoreRefused(say("{path} is there already; choose a new name for what is saved.", path=path_to))
     unfinished = path_to.with_name(f"{path_to.name}.unfinished")
     unfinished.unlink(missing_ok=True)
+    make_private(unfinished)
     try:
         with in_plain_words(path_to), closing(sqlite3.connect(unfinished, isolation_level=None)) as new:
             migrate(new, unfinished, STEPS[: header.user_version])

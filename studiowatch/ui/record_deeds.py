@@ -17,6 +17,7 @@ from studiowatch.speech.words import say
 from studiowatch.studio.pieces import Coat
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.recorded import LineKind, RecordedLine
+from studiowatch.ui.plain import plain_box
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.archive_dialog import ArchiveDialog
 from studiowatch.ui.widgets.correction_dialogs import CoatCorrectionDialog, ForgottenCoatDialog, LookCorrectionDialog
@@ -173,9 +174,8 @@ class RecordDeeds(QObject):
             )
             return None
         asked = say("Was {coat} not laid on {title}?", coat=coat.label, title=piece.title)
-        box = QMessageBox(QMessageBox.Icon.NoIcon, "studiowatch", asked)
-        box.setParent(over or self._window, box.windowFlags())
-        box.setInformativeText(say("Its looks go with it. The history of corrections keeps what stood here."))
+        kept = say("Its looks go with it. The history of corrections keeps what stood here.")
+        box = plain_box(over or self._window, asked, kept)
         for words, again in ((say("Not laid, still to come"), True), (say("Not laid, not to come"), False)):
             made = box.addButton(words, QMessageBox.ButtonRole.ActionRole)
             made.setAutoDefault(False)
@@ -185,7 +185,6 @@ class RecordDeeds(QObject):
         keep = box.addButton(say("Keep it"), QMessageBox.ButtonRole.RejectRole)
         box.setDefaultButton(keep)
         box.setEscapeButton(keep)
-        box.finished.connect(box.deleteLater)
         box.open()
         return box
 

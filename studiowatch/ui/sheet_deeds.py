@@ -12,6 +12,7 @@ from studiowatch.service.product_views import SheetEntry
 from studiowatch.service.sheet_commands import DropSheet
 from studiowatch.speech.words import say
 from studiowatch.ui.bridge import Courier
+from studiowatch.ui.plain import plain_box
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.question import question
 from studiowatch.ui.widgets.sheet_dialog import SheetDialog
@@ -69,9 +70,7 @@ class SheetDeeds(QObject):
             self.done.emit(say("Deleted: the sheet {title}", title=entry.sheet.title))
 
         def refused(sentence: str) -> None:
-            box = QMessageBox(QMessageBox.Icon.NoIcon, "studiowatch", sentence, parent=shelf)
-            box.finished.connect(box.deleteLater)
-            box.open()
+            plain_box(shelf, sentence).open()
             self.refused.emit(sentence)
 
         self._courier.send(DropSheet(name=entry.sheet.name), owner=shelf, done=done, refused=refused)

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QMenu, QSystemTrayIcon
 
 from studiowatch.speech.words import say
 from studiowatch.studio.words import Level, Sentence
+from studiowatch.ui.plain import for_the_desktop, literal
 from studiowatch.ui.theme import LIGHT
 from studiowatch.ui.widgets.marks import paint_mark
 
@@ -67,9 +68,9 @@ class Tray(QObject):
         if self._shown is None or self._shown[0].level is not sentence.level:
             self._icon.setIcon(marked(self._plain, sentence.level))
         self._shown = (sentence, prompt)
-        self._icon.setToolTip(f"studiowatch: {sentence.headline}")
-        self._sentence.setText(_literal(sentence.headline))
-        self._prompt.setText(_literal(prompt))
+        self._icon.setToolTip(for_the_desktop(f"studiowatch: {sentence.headline}"))
+        self._sentence.setText(literal(sentence.headline))
+        self._prompt.setText(literal(prompt))
         self._prompt.setVisible(bool(prompt))
 
     def say(self, sentence: Sentence) -> None:
@@ -82,7 +83,7 @@ class Tray(QObject):
             Level.CALM: QSystemTrayIcon.MessageIcon.Information,
         }
         text = " ".join(part for part in (sentence.detail, sentence.advice) if part)
-        self._icon.showMessage(sentence.headline, text, icons[sentence.level])
+        self._icon.showMessage(for_the_desktop(sentence.headline), for_the_desktop(text), icons[sentence.level])
 
     def close(self) -> None:
         """Take the icon away."""
@@ -106,8 +107,3 @@ def marked(icon: QIcon, level: Level) -> QIcon:
     paint_mark(painter, box, level, LIGHT, good=level is Level.CALM)
     painter.end()
     return QIcon(drawn)
-
-
-def _literal(words: str) -> str:
-    """Return words of which none is taken for a key."""
-    return words.replace("&", "&&")

@@ -316,6 +316,10 @@
       <translation>{title}: Wurde {coat} gar nicht aufgetragen?</translation>
     </message>
     <message>
+      <source>Its looks go with it. The history of corrections keeps what stood here.</source>
+      <translation>Ihre Prüfungen gehen mit. Die Liste der Berichtigungen behält, was hier stand.</translation>
+    </message>
+    <message>
       <source>The piece</source>
       <translation>Das Bild</translation>
     </message>
@@ -334,10 +338,6 @@
     <message>
       <source>Not now</source>
       <translation>Jetzt nicht</translation>
-    </message>
-    <message>
-      <source>Its looks go with it. The history of corrections keeps what stood here.</source>
-      <translation>Ihre Prüfungen gehen mit. Die Liste der Berichtigungen behält, was hier stand.</translation>
     </message>
     <message>
       <source>Taken back: {coat} on {title}.</source>

@@ -14,6 +14,7 @@ from studiowatch.speech.words import mark, say
 from studiowatch.studio.review_causes import Cause
 from studiowatch.ui.models.review import CauseRow
 from studiowatch.ui.models.tones import Tone
+from studiowatch.ui.plain import set_tip
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.text import button, label, rule
 
@@ -108,7 +109,7 @@ class CauseList(QWidget):
     def _row(self, row: CauseRow) -> QFrame:
         made = QFrame()
         made.setAccessibleName(row.spoken)
-        made.setToolTip(row.basis)
+        set_tip(made, row.basis)
         column = QVBoxLayout(made)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(self._style.px(5))

@@ -37,6 +37,7 @@ from studiowatch.ui.models.laying import (
 )
 from studiowatch.ui.models.notices import SentenceCard
 from studiowatch.ui.models.tones import Tone
+from studiowatch.ui.plain import literal, set_tip
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.chore_list import ChoreList
 from studiowatch.ui.widgets.coat_fields import CoatFields
@@ -129,9 +130,9 @@ class CoatDialog(FormDialog):
         self.what.along_changed.connect(self._show_cautions)
         self.earlier_field.toggled.connect(lambda late: self._go(LayingStep.LATE if late else LayingStep.WHAT))
         self.back.clicked.connect(lambda: self._go(LayingStep.WHAT))
-        self.keep.setToolTip(say("Closes this; the timers run on"))
+        set_tip(self.keep, say("Closes this; the timers run on"))
         self.keep.clicked.connect(self.drop)
-        self.leave.setToolTip(say("Ends the preparation"))
+        set_tip(self.leave, say("Ends the preparation"))
         self.leave.clicked.connect(self.preparing.end)
         self.begin.clicked.connect(self.prepare)
         self.chores.pressed.connect(self.preparing.press)
@@ -217,7 +218,7 @@ class CoatDialog(FormDialog):
         else:
             words, spoken = say(BRUSH_DOWN_WORDS), say("The brush is down on {title}", title=title)
             if self.screen().availableSize().width() > self._px(_BESIDE_UNITS):
-                words = say("The brush is down on {title}", title=short_title(title))
+                words = literal(say("The brush is down on {title}", title=short_title(title)))
         self.brush_down.setText(words)
         self.brush_down.setAccessibleName(spoken)
 

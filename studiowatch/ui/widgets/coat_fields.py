@@ -34,6 +34,7 @@ from studiowatch.ui.models.coat_form import (
 )
 from studiowatch.ui.models.forms import FormError
 from studiowatch.ui.models.tones import Tone
+from studiowatch.ui.plain import literal, set_tip
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.dialog import FormDialog
 from studiowatch.ui.widgets.text import button, label, put
@@ -149,11 +150,11 @@ class CoatFields(QWidget):
             chip.setVisible(not self._late)
 
     def _chip(self, piece: PieceView, *, checked: bool) -> QPushButton:
-        made = button(short_title(piece.title), "chip")
+        made = button(literal(short_title(piece.title)), "chip")
         made.setCheckable(True)
         made.setChecked(checked)
         made.setAccessibleName(say("Lay it on {title} too", title=piece.title))
-        made.setToolTip(piece.title)
+        set_tip(made, piece.title)
         made.toggled.connect(lambda _on: self.along_changed.emit())
         return made
 

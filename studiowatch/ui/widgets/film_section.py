@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 from studiowatch.coats.stages import Surface
 from studiowatch.speech.words import say
 from studiowatch.ui.models.film import Base, Box, Layer, Section, Tag, boxes, tags
+from studiowatch.ui.plain import set_tip
 from studiowatch.ui.style import Style
 from studiowatch.ui.theme import Theme
 
@@ -67,7 +68,7 @@ class FilmSection(QWidget):
         if (section, full_um) != (self._section, self._full_um):
             self._section, self._full_um = section, full_um
             self.setAccessibleDescription(section.spoken)
-            self.setToolTip(section.spoken)
+            set_tip(self, section.spoken)
             self.update()
 
     def sizeHint(self) -> QSize:

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QApplication, QFrame, QHBoxLayout, QSizePolicy, QV
 
 from studiowatch.ui.models.rack import PieceCard
 from studiowatch.ui.models.tones import Tone
+from studiowatch.ui.plain import set_tip
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.film_section import FilmSection
 from studiowatch.ui.widgets.text import ElidedLabel, label, put, set_property
@@ -92,7 +93,7 @@ class PieceCardView(QFrame):
         put(self._cautions, "\n".join(card.cautions), hide_empty=True)
         put(self._sealed, card.sealed, hide_empty=True)
         put(self._learnt, card.learnt, hide_empty=True)
-        self._learnt.setToolTip(card.learnt_whole)
+        set_tip(self._learnt, card.learnt_whole)
         self.section.set_section(card.section, card.full_um)
         put(self._ahead, card.ahead, hide_empty=True)
         put(self._step, card.step, hide_empty=True)

@@ -13,6 +13,7 @@ from studiowatch.speech.words import say
 from studiowatch.ui.models.plan_grid import DayGrid, Mark
 from studiowatch.ui.models.plan_words import CoatRow, PlanRow, SaidRow, TodayRow
 from studiowatch.ui.models.tones import Tone
+from studiowatch.ui.plain import set_tip
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.marks import LevelMark
 from studiowatch.ui.widgets.plan_strip import PlanStrip
@@ -182,7 +183,7 @@ class CoatRowView(QWidget):
             (self.drop, say("Take out")),
         ):
             part.setAccessibleName(f"{does}: {row.label}")
-            part.setToolTip(does)
+            set_tip(part, does)
         self.setAccessibleName(row.spoken)
 
     def _move(self, by: int) -> None:

@@ -7,6 +7,7 @@ from PySide6.QtGui import QColor, QFont, QPainter, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from studiowatch.ui.models.plan_grid import DayGrid, Mark, MarkKind
+from studiowatch.ui.plain import set_tip
 from studiowatch.ui.style import Style
 
 _HEIGHT, _HEAD_HEIGHT, _TEXT = 54, 24, 11
@@ -34,7 +35,7 @@ class PlanStrip(QWidget):
         if (grid, marks) == (self._grid, self._marks):
             return
         self._grid, self._marks = grid, marks
-        self.setToolTip("\n".join(mark.told for mark in marks))
+        set_tip(self, "\n".join(mark.told for mark in marks))
         self.update()
 
     def sizeHint(self) -> QSize:

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from PySide6.QtWidgets import QMessageBox, QWidget
 
 from studiowatch.speech.words import say
+from studiowatch.ui.plain import plain_box
 
 
 def question(parent: QWidget, headline: str, detail: str, yes: str, no: str = "") -> QMessageBox:
@@ -14,13 +15,11 @@ def question(parent: QWidget, headline: str, detail: str, yes: str, no: str = ""
 
     `no` is "Cancel" where nothing else is said.
     """
-    box = QMessageBox(QMessageBox.Icon.NoIcon, "studiowatch", headline, parent=parent)
-    box.setInformativeText(detail)
+    box = plain_box(parent, headline, detail)
     box.addButton(yes, QMessageBox.ButtonRole.AcceptRole).setAutoDefault(False)
     harmless = box.addButton(no or say("Cancel"), QMessageBox.ButtonRole.RejectRole)
     box.setDefaultButton(harmless)
     box.setEscapeButton(harmless)
-    box.finished.connect(box.deleteLater)
     return box
 
 

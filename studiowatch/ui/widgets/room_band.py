@@ -11,6 +11,7 @@ from studiowatch.speech.words import say
 from studiowatch.studio.words import Level
 from studiowatch.ui.models.figures import NOT_MEASURED, Figure
 from studiowatch.ui.models.tones import LEVEL_TONES, Tone
+from studiowatch.ui.plain import set_tip
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.marks import LevelMark
 from studiowatch.ui.widgets.text import ElidedLabel, label, put
@@ -80,7 +81,7 @@ class FigureView(QWidget):
         put(self._meaning, figure.meaning, tone)
         self._value.setAccessibleName(figure.spoken)
         self.setAccessibleName(figure.spoken)
-        self.setToolTip(say("Why these limits? {basis}", basis=figure.basis) if figure.basis else "")
+        set_tip(self, say("Why these limits? {basis}", basis=figure.basis) if figure.basis else "")
 
 
 class RoomBand(QFrame):

@@ -9,6 +9,7 @@ from studiowatch.speech.words import mark, say
 from studiowatch.studio.words import Level, Sentence
 from studiowatch.ui.models.notices import SentenceCard
 from studiowatch.ui.models.tones import LEVEL_TONES, Tone
+from studiowatch.ui.plain import set_tip
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.marks import LevelMark
 from studiowatch.ui.widgets.text import button, label, put, set_property
@@ -90,7 +91,7 @@ class SentenceView(QFrame):
         self._heard.setVisible(card.can_hear)
         self._remind.setVisible(card.can_remind)
         self.setAccessibleName(card.spoken)
-        self.setToolTip(say("Why this limit? {basis}", basis=card.basis) if card.basis else "")
+        set_tip(self, say("Why this limit? {basis}", basis=card.basis) if card.basis else "")
 
     def flash(self) -> None:
         """Show it in full colour for a moment, where nothing can be heard."""

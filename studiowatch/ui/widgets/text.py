@@ -7,6 +7,7 @@ from PySide6.QtGui import QPainter, QPaintEvent
 from PySide6.QtWidgets import QFrame, QLabel, QPushButton, QWidget
 
 from studiowatch.ui.models.tones import Tone
+from studiowatch.ui.plain import set_tip
 
 
 def set_property(widget: QWidget, name: str, value: str) -> None:
@@ -45,7 +46,7 @@ def button(text: str, kind: str = "plain", hint: str = "") -> QPushButton:
     made.setAutoDefault(False)
     made.setCursor(Qt.CursorShape.PointingHandCursor)
     if hint:
-        made.setToolTip(hint)
+        set_tip(made, hint)
     return made
 
 
@@ -69,7 +70,7 @@ class ElidedLabel(QLabel):
     def setText(self, text: str) -> None:
         """Show `text`."""
         super().setText(text)
-        self.setToolTip(text)
+        set_tip(self, text)
 
     def minimumSizeHint(self) -> QSize:
         """Return a width of a few letters: the rest may go."""

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 from studiowatch.speech.words import mark, say
 from studiowatch.ui.models.notices import WarningRow
 from studiowatch.ui.models.tones import LEVEL_TONES, Tone
+from studiowatch.ui.plain import set_tip
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.marks import LevelMark
 from studiowatch.ui.widgets.sentence import HEARD_WORDS, REMIND_WORDS
@@ -78,7 +79,7 @@ class WarningRowView(QWidget):
         self._mark.set_level(row.level, filled=row.is_open)
         put(self._headline, row.headline, LEVEL_TONES[row.level] if row.is_open else Tone.INK)
         put(self._when, row.when)
-        self.setToolTip(row.advice)
+        set_tip(self, row.advice)
         self._heard.setVisible(row.can_hear)
         self._remind.setVisible(row.can_remind)
         self._later.setVisible(row.can_remind)

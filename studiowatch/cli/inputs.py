@@ -197,7 +197,7 @@ def seconds(value: float | None) -> float | None:
 def sheet(name: str, shelf: SheetShelf) -> DataSheet:
     """Return a sheet by name, or from a file of that path."""
     try:
-        return shelf.find(name, Path())
+        return shelf.find_anywhere(name)
     except (SheetUnknown, SheetFaults) as fault:
         raise WrongCall(str(fault)) from fault
 

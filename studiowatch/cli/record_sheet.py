@@ -13,6 +13,7 @@ from studiowatch.cli.answers import DONE, complain, wrong
 from studiowatch.cli.outputs import written
 from studiowatch.service.modelled_times import modelled_times
 from studiowatch.service.outfit import Outfit
+from studiowatch.service.photos import OUTSIDE, photo_path
 from studiowatch.service.record_page import page
 from studiowatch.service.record_room import room_while_wet
 from studiowatch.service.review_log import LogInMemory
@@ -120,7 +121,8 @@ def piece_like(pieces: Sequence[Piece], title: str, origin: str) -> Piece:
 def _photo(record: FinishingRecord, outfit: Outfit, home: Path) -> bytes:
     if not record.photo:
         return b""
-    photo, why = outfit.photo(home / "photos" / Path(record.photo).name)
+    path = photo_path(home / "photos", record.photo)
+    photo, why = outfit.photo(path) if path else (b"", say(OUTSIDE, name=record.photo))
     if why:
         complain(why)
     return photo

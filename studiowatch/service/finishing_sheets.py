@@ -10,6 +10,7 @@ from typing import Protocol
 from studiowatch.coats.data_sheet import SheetFaults
 from studiowatch.service.exchange import ExchangeFault
 from studiowatch.service.modelled_times import modelled_times
+from studiowatch.service.photos import OUTSIDE, photo_path
 from studiowatch.service.record_room import room_while_wet
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.speech.words import mark, say
@@ -62,7 +63,8 @@ class StudioFinishing:
             raise ExchangeFault(str(fault)) from fault
         photo, trouble = b"", ""
         if record.photo:
-            photo, trouble = self.photo(self.folder.path / "photos" / Path(record.photo).name)
+            path = photo_path(self.folder.photos, record.photo)
+            photo, trouble = self.photo(path) if path else (b"", say(OUTSIDE, name=record.photo))
         return FinishingSheet(record=record, photo=photo, photo_trouble=trouble)
 
     def _record(self, piece_key: str, *, with_notes: bool) -> FinishingRecord:

@@ -9,13 +9,25 @@ from pathlib import Path
 
 from studiowatch.service.commands import Refused
 from studiowatch.speech.units import chosen
-from studiowatch.speech.words import say
+from studiowatch.speech.words import mark, say
 
 LARGEST_MB = 80  # of a picture that is taken: beyond any camera's own; assumption
 
 
+OUTSIDE = mark("The photo {name} does not lie in the folder of photos; the record is made without it.")
+
+
 class NoPicture(Exception):  # noqa: N818 - reads as the answer it is
     """A file that cannot be shown; the message says why, without a stop."""
+
+
+def photo_path(folder: Path, name: str) -> Path | None:
+    """Return where the photo `name` lies in `folder`, or None if that, or a link there, leads out of it."""
+    path = folder / Path(name).name
+    try:
+        return path if path.resolve().is_relative_to(folder.resolve()) else None
+    except (OSError, ValueError, RuntimeError):  # no name of a file, or links in a circle
+        return None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -67,6 +79,7 @@ class PhotoFolder:
         unfinished = self.folder / f"{name}.unfinished"
         try:
             self.folder.mkdir(mode=0o700, exist_ok=True)
+            unfinished.touch(mode=0o600)
             unfinished.write_bytes(picture)
             unfinished.replace(self.folder / name)
         except OSError as fault:

@@ -92,14 +92,45 @@ class SheetShelf:
         )
 
     def find(self, name: str, beside: Path) -> DataSheet:
-        """Return a sheet by its name, or from a ``.toml`` file whose path is taken from the folder `beside`."""
+        """Return a sheet by its name, or from a ``.toml`` file in the folder `beside`, or in one within it.
+
+        The name was read from a file, which may be anybody's: neither a path nor a link leads out of that folder.
+
+        Raises
+        ------
+        SheetFaults, SheetUnknown
+            If there is no such sheet, or the file is none.
+        """
         if not name.endswith(".toml"):
             return self.get(name)
-        return _read(beside / name)
+        path = beside / name
+        if not _is_within(path, beside):
+            raise SheetUnknown(
+                say("The data sheet {name} does not lie beside the file that names it; put it there.", name=repr(name))
+            )
+        return _read(path)
+
+    def find_anywhere(self, name: str) -> DataSheet:
+        """Return a sheet by its name, or from a ``.toml`` file that she named herself.
+
+        Raises
+        ------
+        SheetFaults, SheetUnknown
+            If there is no such sheet, or the file is none.
+        """
+        return _read(Path(name)) if name.endswith(".toml") else self.get(name)
 
     def choices(self) -> Sequence[SheetChoice]:
         """Return what the window offers in its lists."""
         return tuple(choice_of(sheet) for sheet in self.sheets.values())
+
+
+def _is_within(path: Path, folder: Path) -> bool:
+    """Return whether `path` leads to something in `folder`, links followed; a path that leads nowhere does too."""
+    try:
+        return path.resolve().is_relative_to(folder.resolve())
+    except (OSError, ValueError, RuntimeError):  # no path at all, or links in a circle: there is no such file
+        return True
 
 
 def _read(path: Path) -> DataSheet:

@@ -13,6 +13,7 @@ from studiowatch.speech.words import say
 LONGEST_PX = 1600  # of the longer side: sharp across half a printed page
 MOST_MEGAPIXELS = 200  # of a picture that is opened at all: beyond any camera's own; assumption
 _QUALITY = 88  # of 100
+_KINDS = {b"jpeg", b"jpg", b"png", b"webp", b"bmp", b"gif", b"tiff", b"tif", b"heic", b"heif", b"avif"}
 
 
 def shrink_photo(path: Path) -> bytes:
@@ -25,7 +26,7 @@ def shrink_photo(path: Path) -> bytes:
     NoPicture
         If it cannot be read as one, or has too many pixels.
     """
-    picture = _read(path)
+    picture = read_photo(path)
     plain = QImage(picture.size(), QImage.Format.Format_RGB32)
     plain.fill(Qt.GlobalColor.white)
     painter = QPainter(plain)
@@ -38,12 +39,19 @@ def shrink_photo(path: Path) -> bytes:
     return bytes(buffer.data().data())
 
 
-def _read(path: Path) -> QImage:
+def read_photo(path: Path) -> QImage:
+    """Return the photo at `path`, upright, with at most `LONGEST_PX` on a side.
+
+    Raises
+    ------
+    NoPicture
+        If it cannot be read as one, or has too many pixels. A drawing is none: one may draw other files in.
+    """
     reader = QImageReader(str(path))
     reader.setDecideFormatFromContent(True)
     reader.setAutoTransform(True)
     size = reader.size()
-    if not reader.canRead():
+    if not reader.canRead() or bytes(reader.format().data()) not in _KINDS:
         raise NoPicture(say("it is not a picture of a kind that is known here"))
     if size.isValid() and size.width() * size.height() > MOST_MEGAPIXELS * 1e6:
         raise NoPicture(

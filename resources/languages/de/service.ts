@@ -412,6 +412,10 @@
       <translation>Diese Schicht steht nicht in den Aufzeichnungen oder ist noch nicht aufgetragen.</translation>
     </message>
     <message>
+      <source>The photo {name} does not lie in the folder of photos; the record is made without it.</source>
+      <translation>Das Foto {name} liegt nicht im Ordner der Fotos; das Protokoll wird ohne es gemacht.</translation>
+    </message>
+    <message>
       <source>There is no picture {path}; choose a file that is there.</source>
       <translation>Es gibt kein Foto {path}; wählen Sie eine Datei, die es gibt.</translation>
     </message>
@@ -910,6 +914,10 @@
     <message>
       <source>{name} (its sheet is missing)</source>
       <translation>{name} (Datenblatt fehlt)</translation>
+    </message>
+    <message>
+      <source>The data sheet {name} does not lie beside the file that names it; put it there.</source>
+      <translation>Das Datenblatt {name} liegt nicht neben der Datei, die es nennt; legen Sie es dorthin.</translation>
     </message>
     <message>
       <source>The data sheet {path} cannot be read: {fault}.</source>

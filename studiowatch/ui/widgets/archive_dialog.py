@@ -13,6 +13,7 @@ from studiowatch.speech.words import say
 from studiowatch.ui.models.archive import NONE_FOUND, NONE_THERE, archive_line, archive_words
 from studiowatch.ui.models.finding import found_in_archive
 from studiowatch.ui.models.tones import Tone
+from studiowatch.ui.small_picture import small_picture
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.list_dialog import ListDialog
 from studiowatch.ui.widgets.text import button, label, put
@@ -74,7 +75,7 @@ class ArchiveDialog(ListDialog):
         put(self._words, "" if piece is None else "\n".join(archive_words(piece)))
         picture = QPixmap()
         if piece is not None and piece.photo and self._folder is not None:
-            picture = QPixmap(str(self._folder / piece.photo))
+            picture = small_picture(self._folder, piece.photo)
         if not picture.isNull():
             size = (self.dress.px(_PHOTO[0]), self.dress.px(_PHOTO[1]))
             kept, smooth = Qt.AspectRatioMode.KeepAspectRatio, Qt.TransformationMode.SmoothTransformation

@@ -12,6 +12,7 @@ from studiowatch.service.correction_commands import TakePhoto
 from studiowatch.speech.words import mark, say
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.tones import Tone
+from studiowatch.ui.small_picture import small_picture
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.text import button, label, put
 
@@ -87,6 +88,6 @@ class PhotoField(QWidget):
     def _load(self, name: str) -> QPixmap:
         if not name or self._folder is None:
             return QPixmap()
-        picture = QPixmap(str(self._folder / name))
+        picture = small_picture(self._folder, name)
         kept, smooth = Qt.AspectRatioMode.KeepAspectRatio, Qt.TransformationMode.SmoothTransformation
         return picture if picture.isNull() else picture.scaled(*self._size, kept, smooth)

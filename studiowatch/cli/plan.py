@@ -10,6 +10,7 @@ from studiowatch.cli import inputs, plan_changes, plan_text
 from studiowatch.cli.answers import DONE, complain, print_document, wrong
 from studiowatch.cli.outputs import STDOUT, written
 from studiowatch.cli.plan_document import document
+from studiowatch.service.best_hours_view import BestHoursView
 from studiowatch.service.local_time import wall_clock
 from studiowatch.service.outfit import Outfit
 from studiowatch.service.plan_calendar import plan_calendar
@@ -17,6 +18,7 @@ from studiowatch.service.plan_desk import UNKNOWN_AIR
 from studiowatch.service.plan_only import HeldRoom, records_of, watch_after, watch_at
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.snapshot import PromptView
+from studiowatch.service.watchkeeping import Watchkeeping
 from studiowatch.speech.words import say
 from studiowatch.store.all_records import read_all
 from studiowatch.store.calibrations import kept_calibrations
@@ -30,10 +32,11 @@ _WITH_STUDIO = ("room", "air", "now")
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Planned:
-    """The plan, and the prompts that are open."""
+    """The plan, the prompts that are open, and when to lay the coats that come next."""
 
     plan: FinishingPlan
     prompts: Sequence[PromptView]
+    best: Sequence[BestHoursView]
 
 
 def run(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> int:
@@ -53,9 +56,9 @@ def run(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> int:
         if call.ics == STDOUT:
             return DONE
     if call.json:
-        print_document(document(told.plan, told.prompts))
+        print_document(document(told.plan, told.prompts, told.best))
     else:
-        for line in plan_text.lines(told.plan, told.prompts, wall_clock()):
+        for line in plan_text.lines(told.plan, told.prompts, wall_clock(), told.best):
             print(line)
     return DONE
 
@@ -84,7 +87,7 @@ def _of_records(outfit: Outfit, folder: StudioFolder, shelf: SheetShelf) -> Plan
         calibrations, sightings = kept_calibrations(database)
         records = records_of(studio, calibrations=calibrations, sightings=sightings)
         watch = watch_at(now_ms, records, ReadingsStore(database), shelf, foretell=True)
-        return Planned(plan=watch.make_plan(now_ms), prompts=watch.snapshot(now_ms).prompts)
+        return _planned(watch, now_ms)
 
 
 def _of_studio(call: argparse.Namespace, outfit: Outfit, shelf: SheetShelf) -> Planned:
@@ -100,4 +103,10 @@ def _of_studio(call: argparse.Namespace, outfit: Outfit, shelf: SheetShelf) -> P
         now_ms = outfit.clock.utc_ms() if call.now is None else inputs.moment_ms(call.now, "--now")
         air = UNKNOWN_AIR if call.air is None else inputs.air(call.air)
         watch = watch_at(now_ms, records, HeldRoom(air), shelf)
-    return Planned(plan=watch.make_plan(now_ms), prompts=watch.snapshot(now_ms).prompts)
+    return _planned(watch, now_ms)
+
+
+def _planned(watch: Watchkeeping, now_ms: int) -> Planned:
+    plan = watch.make_plan(now_ms)
+    seen = watch.snapshot(now_ms)
+    return Planned(plan=plan, prompts=seen.prompts, best=seen.best_hours)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
+from studiowatch.service.best_hours_view import BestHoursView
 from studiowatch.service.local_time import clock_text, when_text
 from studiowatch.service.snapshot import PromptView
 from studiowatch.speech.words import mark, say
@@ -15,7 +16,9 @@ from studiowatch.studio.working_hours import WallClock, week_text
 _FIT = {"handle": mark("fit to handle"), "wrap": mark("fit to wrap"), "ship": mark("fit to ship")}
 
 
-def lines(plan: FinishingPlan, prompts: Sequence[PromptView], clock: WallClock) -> Iterator[str]:
+def lines(
+    plan: FinishingPlan, prompts: Sequence[PromptView], clock: WallClock, best: Sequence[BestHoursView] = ()
+) -> Iterator[str]:
     """Yield the plan, a line at a time."""
     yield say("Finishing plan of {day}, {time}", day=day_text(clock.day(plan.made_ms)), time=clock_text(plan.made_ms))
     yield plan.air
@@ -33,11 +36,21 @@ def lines(plan: FinishingPlan, prompts: Sequence[PromptView], clock: WallClock) 
     if any(piece.milestones for piece in plan.pieces):
         yield ""
         yield from _bases(plan)
+    yield from _best(best)
     if prompts:
         yield ""
         yield say("At the rack")
     for prompt in prompts:
         yield f"  {when_text(prompt.due_ms, plan.made_ms)} {prompt.piece_title}: {prompt.text}"
+
+
+def _best(best: Sequence[BestHoursView]) -> Iterator[str]:
+    for one in best:
+        yield ""
+        yield say("Best hours in the next two days for {title}", title=one.title)
+        for line in (one.caution, one.unknown, *one.lines, *one.aside_lines):
+            if line:
+                yield f"  {line}"
 
 
 def _piece(piece: PiecePlan, now_ms: int) -> Iterator[str]:

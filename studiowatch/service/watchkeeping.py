@@ -13,6 +13,7 @@ from datetime import date
 from studiowatch.board.events import BoardEvent, BoardTrouble, ReadingArrived
 from studiowatch.coats.data_sheet import DataSheet
 from studiowatch.room.readings import Reading
+from studiowatch.service.best_hours_desk import BestHoursDesk
 from studiowatch.service.board_now import followed, noted
 from studiowatch.service.board_view import BoardView
 from studiowatch.service.calibration_desk import CalibrationDesk, CorrectedLog
@@ -130,6 +131,7 @@ class Watchkeeping:
     _foretold: RoomForetold = field(init=False)
     _ahead: RoomAhead = field(init=False)
     _plans: PlanDesk = field(init=False)
+    _best_hours: BestHoursDesk = field(init=False)
     _jumps: JumpWatch = field(default_factory=JumpWatch)
     _board: BoardView = field(default_factory=BoardView)
     _views: KeptViews = field(default_factory=KeptViews)
@@ -165,6 +167,7 @@ class Watchkeeping:
             work=self.plan_work,
             room_ahead=foretold_by(self._ahead),
         )
+        self._best_hours = BestHoursDesk(room=self._ahead, shelf=self.shelf, clock=wall_clock())
 
     def open(self) -> None:
         """Take up the records, and dry every laid coat through the log."""
@@ -473,6 +476,7 @@ class Watchkeeping:
             calibrations=self._calibrations.view(self._rack),
             store_trouble=self._ledger.trouble or self._rack.trouble or self._unread,
             plan=self._plans.plan,
+            best_hours=self._best_hours.views(self._plans.plan, self._plans.hours, now_ms),
             recipes=self._plans.recipes,
             hours=self._plans.hours,
             own_fault=self.own_fault,

@@ -1,0 +1,105 @@
+"""The best hours for the coats that come next on the rack, worked out anew at most every ten minutes."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from studiowatch.service.best_hours_view import BestHoursView
+from studiowatch.service.local_time import when_text
+from studiowatch.service.room_ahead import AGAIN_MS, RoomAhead
+from studiowatch.service.room_foretold import KNOWN_MS
+from studiowatch.service.sheet_shelf import SheetShelf
+from studiowatch.studio.best_hours import Room, StartHour, asides, start_hours, stretches
+from studiowatch.studio.best_hours_words import aside_text, caution_text, none_text, stretch_text, unknown_text
+from studiowatch.studio.plan_shapes import FinishingPlan, PlannedCoat, Times
+from studiowatch.studio.working_hours import WallClock, WorkingHours
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Next:
+    """The next coat of one sheet, and the pieces that wait for it."""
+
+    sheet: str
+    title: str
+    piece_keys: tuple[str, ...]
+    piece_titles: tuple[str, ...]
+    ready: Times
+
+
+BEST_TOLD = 3  # stretches that are told in words
+
+_Key = tuple[tuple[tuple[str, tuple[str, ...]], ...], WorkingHours, bool, object]
+
+
+@dataclass(slots=True)
+class BestHoursDesk:
+    """Holds the views."""
+
+    room: RoomAhead
+    shelf: SheetShelf
+    clock: WallClock
+    _views: tuple[BestHoursView, ...] = ()
+    _made_ms: int | None = None
+    _of: _Key | None = None
+
+    def views(
+        self, plan: FinishingPlan | None, hours: WorkingHours, now_ms: int, meant: object = ()
+    ) -> tuple[BestHoursView, ...]:
+        """Return the best hours of each sheet that comes next; `meant`, changed, has them worked out at once."""
+        if plan is None:
+            return ()
+        coming = tuple(one for one in _coming(plan) if one.sheet in self.shelf.sheets)
+        is_known = self.room.outlook is not None and self.room.hours.span_of_log_ms(now_ms) >= KNOWN_MS
+        key = (tuple((one.sheet, one.piece_keys) for one in coming), hours, is_known, meant)
+        if key != self._of or self._made_ms is None or not 0 <= now_ms - self._made_ms < AGAIN_MS:
+            self._of, self._made_ms = key, now_ms
+            self._views = tuple(self._view(one, hours, now_ms, is_known=is_known) for one in coming)
+        return self._views
+
+    def _view(self, one: _Next, hours: WorkingHours, now_ms: int, *, is_known: bool) -> BestHoursView:
+        sheet, outlook, made_ms = self.shelf.sheets[one.sheet], self.room.outlook, self.room.made_ms
+        told: tuple[StartHour, ...] = ()
+        if is_known and outlook is not None and made_ms is not None:
+            room = Room(outlook=outlook, made_ms=made_ms)
+            told = start_hours(room, sheet, hours, self.clock, now_ms=now_ms, ready=one.ready)
+        good, others = stretches(told), asides(told)
+
+        def when(time_ms: int) -> str:
+            return when_text(time_ms, now_ms)
+
+        best = tuple(stretch_text(stretch, when) for stretch in good[:BEST_TOLD])
+        none = none_text(good)
+        return BestHoursView(
+            sheet=one.sheet,
+            title=sheet.title,
+            piece_keys=one.piece_keys,
+            piece_titles=one.piece_titles,
+            made_ms=now_ms,
+            ready_ms=one.ready.p90,
+            hours=told,
+            good=good,
+            asides=others,
+            unknown="" if told else unknown_text(),
+            caution=caution_text(sheet),
+            lines=best or ((none,) if told else ()),
+            aside_lines=tuple(aside_text(aside, one.ready.p90, when) for aside in others),
+        )
+
+
+def _coming(plan: FinishingPlan) -> Iterator[_Next]:
+    """Yield the sheets that come next by the place of the first piece that waits for each."""
+    by_sheet: dict[str, list[tuple[str, str, PlannedCoat]]] = {}
+    for piece in plan.pieces:
+        if piece.coats:
+            first = piece.coats[0]
+            by_sheet.setdefault(first.coat.sheet, []).append((piece.key, piece.title, first))
+    for sheet, waiting in by_sheet.items():
+        coats = [coat for _, _, coat in waiting]
+        yield _Next(
+            sheet=sheet,
+            title=coats[0].coat.title,
+            piece_keys=tuple(key for key, _, _ in waiting),
+            piece_titles=tuple(title for _, title, _ in waiting),
+            ready=min((coat.ready for coat in coats), key=lambda ready: (ready.p90 is None, ready.p90 or 0)),
+        )

@@ -1,0 +1,251 @@
+"""The best hours to lay a coat in the next two days, by the draws of the room to come, and why the others are not.
+
+An hour's chance is the share of the draws in which the room keeps what the coat's sheet asks for from laying at that
+hour until the coat is past clouding: until it is clear, or, where it is not milky, until it is dry to the touch.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from enum import StrEnum
+from functools import cached_property
+from itertools import groupby
+
+import numpy as np
+
+from studiowatch.coats.data_sheet import DataSheet, Kind
+from studiowatch.physics.moist_air import dew_point, saturation_pressure
+from studiowatch.physics.ranges import Array, Mask
+from studiowatch.room.limits import AIR_SPEED
+from studiowatch.room.outlook import Outlook
+from studiowatch.studio.plan_dates import PREPARE_MS, PRESENCE_MS
+from studiowatch.studio.plan_shapes import Times
+from studiowatch.studio.waiting import Need, Quantity, needs_of
+from studiowatch.studio.working_hours import Span, WallClock, WorkingHours
+
+HOURS = 48  # h ahead
+STEPS_H = 6  # steps of ten minutes an hour
+HOUR_MS = 3_600_000  # ms
+STEP_MS = HOUR_MS // STEPS_H
+GOOD = 0.6  # chance from which an hour is named; that from which a warning ahead is said, see SOURCES.md
+SURE = 0.9  # chance from which it is named apart from those that are only likely; assumption
+_SHEET_C, _SHEET_PCT = 23.0, 50.0  # air of a sheet's own times: ISO 3270, ASTM D3924
+_LEAST_PACE = 0.01  # of the sheet's own, so that a coat in a fog clears at last; assumption
+
+
+class Reason(StrEnum):
+    """Why an hour is not good."""
+
+    OUTSIDE_HOURS = "outside working hours"  # not said
+    NOT_READY = "coat below not ready"  # not said
+    DAMP = "too damp"  # not said
+    COLD = "too cold"  # not said
+    WARM = "too warm"  # not said
+    NEAR_DEW = "too near its dew point"  # not said
+    MOVING_AIR = "air usually moving"  # not said
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StartHour:
+    """Laying at `start_ms`, UTC ms: the chance that the room keeps the limits, 0 to 1, and why not, if it is not good.
+
+    `reason` is the one that weighs most: her hours before the coat below, and that before the room.
+    """
+
+    start_ms: int
+    chance: float
+    reason: Reason | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Stretch:
+    """Hours on end to lay at, from the first to the last of them, UTC ms; `chance` is the least of them, 0 to 1."""
+
+    first_ms: int
+    last_ms: int
+    chance: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Aside:
+    """Hours on end that are not good for one reason, from the first to the last of them, UTC ms."""
+
+    first_ms: int
+    last_ms: int
+    reason: Reason
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Room:
+    """The room to come: column 0 of `outlook` is at `made_ms`, UTC ms."""
+
+    outlook: Outlook
+    made_ms: int
+
+
+def start_hours(
+    room: Room,
+    sheet: DataSheet,
+    hours: WorkingHours,
+    clock: WallClock,
+    *,
+    now_ms: int,
+    ready: Times | None = None,
+) -> tuple[StartHour, ...]:
+    """Return each full hour of her clock in the next two days as one to lay a coat of `sheet` at.
+
+    Parameters
+    ----------
+    ready : Times or None
+        When what lies below is ready for it, UTC ms; None for a bare support.
+    """
+    walked = _Walked(room=room, sheet=sheet)
+    working = _joined(hours.spans(clock.day(now_ms - HOURS * HOUR_MS), 2 + 2 * HOURS // 24, clock))
+    return tuple(_judged(walked, start_ms, working, ready) for start_ms in _full_hours(now_ms, clock))
+
+
+def stretches(hours: Sequence[StartHour]) -> tuple[Stretch, ...]:
+    """Return the good hours merged, the surest first; of like ones the longer, then the earlier."""
+    found = []
+    for rank, run in groupby(hours, _rank):
+        one = tuple(run)
+        if rank:
+            chance = min(hour.chance for hour in one)
+            found.append(Stretch(first_ms=one[0].start_ms, last_ms=one[-1].start_ms, chance=chance))
+    return tuple(sorted(found, key=lambda one: (one.chance < SURE, one.first_ms - one.last_ms, one.first_ms)))
+
+
+def asides(hours: Sequence[StartHour]) -> tuple[Aside, ...]:
+    """Return the hours that are not good, those on end with the same reason merged, by time."""
+    found = []
+    for reason, run in groupby(hours, lambda hour: hour.reason):
+        one = tuple(run)
+        if reason is not None:
+            found.append(Aside(first_ms=one[0].start_ms, last_ms=one[-1].start_ms, reason=reason))
+    return tuple(found)
+
+
+def _rank(hour: StartHour) -> int:
+    return 0 if hour.reason is not None else 2 if hour.chance >= SURE else 1
+
+
+def _full_hours(now_ms: int, clock: WallClock) -> Iterator[int]:
+    """Yield the full hours of her clock; a clock that is set by an hour in between keeps them."""
+    midnight_ms = clock.at(clock.day(now_ms), 0)
+    first = -(-(now_ms - midnight_ms) // HOUR_MS)
+    return (midnight_ms + (first + hour) * HOUR_MS for hour in range(HOURS))
+
+
+def _joined(spans: Iterator[Span]) -> tuple[Span, ...]:
+    """Return working spans with those that touch, at midnight, made one."""
+    joined: list[Span] = []
+    for from_ms, until_ms in spans:
+        if joined and joined[-1][1] >= from_ms:
+            joined[-1] = (joined[-1][0], until_ms)
+        else:
+            joined.append((from_ms, until_ms))
+    return tuple(joined)
+
+
+def _judged(walked: _Walked, start_ms: int, working: Sequence[Span], ready: Times | None) -> StartHour:
+    chance, worst = walked.at(start_ms)
+    reason = None if chance >= GOOD else worst
+    if ready is not None and (ready.p90 is None or start_ms < ready.p90):
+        reason = Reason.NOT_READY
+    from_ms, until_ms = start_ms - PREPARE_MS, start_ms + PRESENCE_MS
+    if not any(opens_ms <= from_ms and until_ms <= closes_ms for opens_ms, closes_ms in working):
+        reason = Reason.OUTSIDE_HOURS
+    return StartHour(start_ms=start_ms, chance=chance, reason=reason)
+
+
+@dataclass(frozen=True, kw_only=True)
+class _Walked:
+    """The draws at steps of ten minutes, and where in them each limit is broken."""
+
+    room: Room
+    sheet: DataSheet
+
+    def at(self, start_ms: int) -> tuple[float, Reason | None]:
+        """Return the chance of laying at `start_ms`, and what most often spoils it."""
+        last = self._dose.shape[1] - 1
+        first = min(max(-(-(start_ms - self.room.made_ms) // STEP_MS), 0), last)
+        past = self._dose >= self._dose[:, first : first + 1] + _milky_h(self.sheet)
+        end = np.where(past.any(axis=1), past.argmax(axis=1), last)
+        rows = np.arange(len(end))
+        failing = {reason: broken[rows, end + 1] > broken[:, first] for reason, broken in self._broken.items()}
+        fails = np.any(list(failing.values()), axis=0)
+        worst = max(failing, key=lambda reason: int(failing[reason].sum()))
+        return float(1.0 - fails.mean()), worst if fails.any() else None
+
+    @cached_property
+    def _temperature_C(self) -> Array:
+        return _stepped(self.room.outlook.temperature_C)
+
+    @cached_property
+    def _humidity_pct(self) -> Array:
+        return _stepped(self.room.outlook.humidity_pct)
+
+    @cached_property
+    def _dose(self) -> Array:
+        """Hours of drying at the sheet's own pace that have passed by each step, (draws, steps)."""
+        pace = _pace(self.sheet, self._temperature_C, self._humidity_pct)
+        dose: Array = np.cumsum(pace / STEPS_H, axis=1) - pace[:, :1] / STEPS_H
+        return dose
+
+    @cached_property
+    def _broken(self) -> dict[Reason, Array]:
+        """How many steps before each one broke a limit, (draws, steps + 1)."""
+        masks: dict[Reason, Mask] = {}
+        for need in needs_of(self.sheet):
+            values = self._values(need.quantity)
+            masks[_reason(need)] = values < need.limit if need.is_least else values > need.limit
+        if self.sheet.kind is not Kind.SOLVENTBORNE:  # that one is laid with fresh air moving through, always
+            speed = self.room.outlook.air_speed_m_s
+            masks[Reason.MOVING_AIR] = _held(speed) > AIR_SPEED.caution
+        return {reason: np.pad(np.cumsum(mask, axis=1), ((0, 0), (1, 0))) for reason, mask in masks.items()}
+
+    def _values(self, quantity: Quantity) -> Array:
+        if quantity is Quantity.TEMPERATURE:
+            return self._temperature_C
+        if quantity is Quantity.HUMIDITY:
+            return self._humidity_pct
+        above_K: Array = self._temperature_C - dew_point(self._temperature_C, self._humidity_pct)
+        return above_K
+
+
+def _milky_h(sheet: DataSheet) -> float:
+    """Return how long a coat can cloud at its sheet's own pace, h."""
+    return sheet.touch_dry_min / 60.0 if sheet.clear_h is None else sheet.clear_h
+
+
+def _pace(sheet: DataSheet, temperature_C: Array, humidity_pct: Array) -> Array:
+    """Return how fast water leaves, as a share of the pace of the sheet's own air; never counted as faster."""
+    if sheet.kind is Kind.SOLVENTBORNE:
+        return np.ones_like(temperature_C)
+    room_Pa = saturation_pressure(temperature_C) * (1.0 - humidity_pct / 100.0)
+    sheet_Pa = float(saturation_pressure(np.array(_SHEET_C))) * (1.0 - _SHEET_PCT / 100.0)
+    pace: Array = np.clip(room_Pa / sheet_Pa, _LEAST_PACE, 1.0)
+    return pace
+
+
+def _reason(need: Need) -> Reason:
+    if need.quantity is Quantity.TEMPERATURE:
+        return Reason.COLD if need.is_least else Reason.WARM
+    return Reason.DAMP if need.quantity is Quantity.HUMIDITY else Reason.NEAR_DEW
+
+
+def _stepped(draws: Array) -> Array:
+    """Return hourly draws at steps of ten minutes, straight between."""
+    at_h = np.arange((draws.shape[1] - 1) * STEPS_H + 1) / STEPS_H
+    before = np.minimum(at_h.astype(np.intp), draws.shape[1] - 2)
+    part = at_h - before
+    values: Array = (1.0 - part) * draws[:, before] + part * draws[:, before + 1]
+    return values
+
+
+def _held(draws: Array) -> Array:
+    """Return the mean of each hour held from half an hour before it to half an hour after: a fan is on or off."""
+    at_h = np.arange((draws.shape[1] - 1) * STEPS_H + 1) / STEPS_H
+    held: Array = draws[:, np.minimum(np.floor(at_h + 0.5).astype(np.intp), draws.shape[1] - 1)]
+    return held

@@ -1,0 +1,75 @@
+"""The best hours in her words."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+
+from studiowatch.coats.data_sheet import DataSheet, Kind
+from studiowatch.speech.words import mark, say
+from studiowatch.studio.best_hours import Aside, Reason, Stretch
+
+When = Callable[[int], str]
+
+_SPANS = {
+    Reason.OUTSIDE_HOURS: mark("{first} to {last}: outside your working hours"),
+    Reason.NOT_READY: mark("{first} to {last}: what lies below is not ready"),
+    Reason.DAMP: mark("{first} to {last}: likely too damp before it is safe"),
+    Reason.COLD: mark("{first} to {last}: likely too cold before it is safe"),
+    Reason.WARM: mark("{first} to {last}: likely too warm before it is safe"),
+    Reason.NEAR_DEW: mark("{first} to {last}: the air likely comes too near its dew point"),
+    Reason.MOVING_AIR: mark("{first} to {last}: the air usually moves then, as with a fan on"),
+}
+_SINGLE = {
+    Reason.OUTSIDE_HOURS: mark("{first}: outside your working hours"),
+    Reason.NOT_READY: mark("{first}: what lies below is not ready"),
+    Reason.DAMP: mark("{first}: likely too damp before it is safe"),
+    Reason.COLD: mark("{first}: likely too cold before it is safe"),
+    Reason.WARM: mark("{first}: likely too warm before it is safe"),
+    Reason.NEAR_DEW: mark("{first}: the air likely comes too near its dew point"),
+    Reason.MOVING_AIR: mark("{first}: the air usually moves then, as with a fan on"),
+}
+
+
+def unknown_text() -> str:
+    """Return what is said while too little is known of the room."""
+    return say("Not known yet: the best hours are told once the room has been logged for a day.")
+
+
+def stretch_text(one: Stretch, when: When) -> str:
+    """Return "Sat 10:00 to Sat 14:00: good in 9 of ten ways that this room may go"."""
+    number = int(one.chance * 10.0 + 1e-9)  # never rounded up: it is told as a promise
+    if one.first_ms == one.last_ms:
+        return say(
+            "lay at {first}: good in {number} of ten ways that this room may go",
+            first=when(one.first_ms),
+            number=number,
+        )
+    return say(
+        "lay from {first} to {last}: good in {number} of ten ways that this room may go",
+        first=when(one.first_ms),
+        last=when(one.last_ms),
+        number=number,
+    )
+
+
+def aside_text(one: Aside, ready_ms: int | None, when: When) -> str:
+    """Return why hours are not good; `ready_ms` is when what lies below is ready, UTC ms, or None if not in sight."""
+    if one.reason is Reason.NOT_READY and ready_ms is not None:
+        return say("before {time}: what lies below is not ready", time=when(ready_ms))
+    spans = _SINGLE if one.first_ms == one.last_ms else _SPANS
+    return say(spans[one.reason], first=when(one.first_ms), last=when(one.last_ms))
+
+
+def none_text(found: Sequence[Stretch]) -> str:
+    """Return what is said where no hour is good, else ""."""
+    return "" if found else say("No hour of the next two days is likely to be good for it.")
+
+
+def caution_text(sheet: DataSheet) -> str:
+    """Return what goes before all hours for a solvent-borne coat, else ""."""
+    if sheet.kind is not Kind.SOLVENTBORNE:
+        return ""
+    return say(
+        "Fresh air first: lay it only with the room aired all the while, and keep it aired as its sheet says, "
+        "whatever the hour; no flame, no spark, no heater near."
+    )

@@ -51,7 +51,7 @@ def test_that_the_frame_waits_for_nothing_of_the_program() -> None:
     code = (
         "import sys, studiowatch.__main__, studiowatch.ui.starting\n"
         "late = [name for name in sys.modules if name.startswith(('studiowatch.cli', 'studiowatch.store'))]\n"
-        "sys.exit(' '.join(late))"
+        "sys.exit(' '.join(late) or 0)"
     )
     done = subprocess.run([sys.executable, "-c", code], check=False, capture_output=True, text=True, timeout=60)
     assert done.returncode == 0, done.stderr

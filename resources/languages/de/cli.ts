@@ -1276,6 +1276,10 @@
       <translation>Am Gestell</translation>
     </message>
     <message>
+      <source>Best hours in the next two days for {title}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>lay not in sight</source>
       <translation>Auftragen nicht in Sicht</translation>
     </message>

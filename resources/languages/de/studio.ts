@@ -48,6 +48,86 @@
       <translation>Vorausgesehen aus der letzten Stunde des Raums.</translation>
     </message>
     <message>
+      <source>{first} to {last}: outside your working hours</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>{first} to {last}: what lies below is not ready</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>{first} to {last}: likely too damp before it is safe</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>{first} to {last}: likely too cold before it is safe</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>{first} to {last}: likely too warm before it is safe</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>{first} to {last}: the air likely comes too near its dew point</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>{first} to {last}: the air usually moves then, as with a fan on</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>{first}: outside your working hours</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>{first}: what lies below is not ready</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>{first}: likely too damp before it is safe</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>{first}: likely too cold before it is safe</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>{first}: likely too warm before it is safe</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>{first}: the air likely comes too near its dew point</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>{first}: the air usually moves then, as with a fan on</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Not known yet: the best hours are told once the room has been logged for a day.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>lay from {first} to {last}: good in {number} of ten ways that this room may go</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>Fresh air first: lay it only with the room aired all the while, and keep it aired as its sheet says, whatever the hour; no flame, no spark, no heater near.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>lay at {first}: good in {number} of ten ways that this room may go</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>before {time}: what lies below is not ready</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <source>No hour of the next two days is likely to be good for it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <source>Common practice, no source; the product's own sheet comes first.</source>
       <translation>Üblich, ohne Quelle; das Datenblatt des Produkts geht vor.</translation>
     </message>

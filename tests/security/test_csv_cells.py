@@ -15,8 +15,8 @@ from pathlib import Path
 
 import pytest
 
-from studiowatch.__main__ import outfit
 from studiowatch.cli.commands import run
+from studiowatch.compose import outfit
 from studiowatch.room.readings import Channel, Reading
 from studiowatch.service.leavings import Leavings, rescue
 from studiowatch.ui.models.review_csv import review_csv

@@ -12,8 +12,8 @@ from pathlib import Path
 import pytest
 from PySide6.QtGui import QImage
 
-from studiowatch.__main__ import outfit
 from studiowatch.cli.commands import run
+from studiowatch.compose import outfit
 from studiowatch.service.bench import Bench
 from studiowatch.service.commands import Command, Refused, RegisterPiece
 from studiowatch.service.letterbox import Letterbox

@@ -13,9 +13,9 @@ from pathlib import Path
 import pytest
 from PySide6.QtGui import QImage
 
-from studiowatch.__main__ import outfit
 from studiowatch.board.kept_file import write_kept
 from studiowatch.cli.commands import run
+from studiowatch.compose import outfit
 from studiowatch.room.readings import Reading
 from studiowatch.service.commands import ArchivePiece
 from studiowatch.service.leavings import Leavings, rescue

@@ -19,8 +19,8 @@ def document(
     ``today`` is in the order in which to do it. Each piece has its coats to come with ``ready`` as a range,
     ``prepare``, ``lay`` and ``until``; ``fit`` for handle, wrap and ship with the basis; ``slack_days``, negative if
     late, or null; ``checks`` with the rule that each coat breaks. ``best_hours`` has, for each sheet that comes next,
-    every full hour of the next two days to lay it at: the ``chance`` that the room keeps its limits until the coat is past
-    clouding, and the ``reason`` against it, or null; none while too little is known of the room.
+    every full hour of the next two days to lay it at: the ``chance`` that the room keeps its limits until the coat is
+    past clouding, and the ``reason`` against it, or null; none while too little is known of the room.
     """
     return {
         "made": _moment(plan.made_ms),

@@ -15,6 +15,7 @@ from studiowatch.service.air_ahead import calm
 from studiowatch.service.coat_run import DRAWS, SEED
 from studiowatch.service.coming_air import coming_air
 from studiowatch.service.ports import ReadingsLog
+from studiowatch.service.room_band import RoomBand, band_of
 from studiowatch.service.room_hours import MINUTE_MS, RoomHours
 from studiowatch.studio.concern import AirNow
 
@@ -35,11 +36,14 @@ class RoomAhead:
         The newest; None while less than an hour is known of the room.
     made_ms : int or None
         UTC ms at which it was made.
+    band : RoomBand or None
+        What of it is shown.
     """
 
     log: ReadingsLog
     outlook: Outlook | None = None
     made_ms: int | None = None
+    band: RoomBand | None = None
     hours: RoomHours = field(init=False)
     _tried_ms: int | None = None
     _days_in_it: int = 0
@@ -52,6 +56,7 @@ class RoomAhead:
         """Begin anew: the clock was set, or readings came from elsewhere."""
         self.hours.forget()
         self.outlook, self.made_ms, self._tried_ms, self._days_in_it = None, None, None, 0
+        self.band = None
         self._spans.clear()
 
     def look(self, air: AirNow, now_ms: int) -> None:
@@ -73,11 +78,13 @@ class RoomAhead:
         """Make the outlook of this moment; with less than an hour of the room there is none."""
         self._spans.clear()
         self._tried_ms, self._days_in_it, self.outlook, self.made_ms = now_ms, self.hours.read_days, None, None
+        self.band = None
         if self.hours.span_of_log_ms(now_ms) < HOUR_MS:
             return
         log = self.hours.hourly(now_ms)
         if known_rows(log.climate[-2:]).any():
             self.outlook, self.made_ms = look_ahead(log, LONGEST_H, draws=DRAWS, seed=SEED), now_ms
+            self.band = band_of(self.outlook, now_ms)
 
     def _is_due(self, air: AirNow, now_ms: int) -> bool:
         if self._tried_ms is None or not 0 <= now_ms - self._tried_ms < AGAIN_MS:

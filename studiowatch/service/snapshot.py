@@ -11,6 +11,7 @@ from studiowatch.service.best_hours_view import BestHoursView
 from studiowatch.service.board_view import BoardView
 from studiowatch.service.calibration_views import CalibrationsView
 from studiowatch.service.product_views import LearntView
+from studiowatch.service.room_band import RoomBand
 from studiowatch.speech.units import METRIC, Units
 from studiowatch.studio.concern import TypedAir
 from studiowatch.studio.pieces import Coat, Shape, face_m2
@@ -317,7 +318,8 @@ class Snapshot:
     `vapour_near` is a coat on the rack that gives off solvent vapour still, in words, or "".
     `own_fault` is one sentence after a fault of ours in the keeper's thread, else "".
     `learnt` holds the products that were tested here; `calibrations` what holds for the sensors.
-    `best_hours` are when to lay the next coat of each sheet that is planned, by the room to come.
+    `best_hours` are when to lay the next coat of each sheet that is planned, by the room to come; `room_band` is what
+    that may do, the same value until it is foretold anew, or None while too little is known.
     `plan` is the finishing plan, None until the first is made; `recipes` may be applied, `hours` are those she works.
     `store_trouble` is one sentence when readings or records cannot be written, else "".
     `archived` holds the pieces off the rack, by title; `undo` says what undo and redo would do.
@@ -338,6 +340,7 @@ class Snapshot:
     calibrations: CalibrationsView = field(default_factory=CalibrationsView)
     plan: FinishingPlan | None = None
     best_hours: tuple[BestHoursView, ...] = ()
+    room_band: RoomBand | None = None
     recipes: tuple[Recipe, ...] = BUILT_IN
     hours: WorkingHours = field(default_factory=WorkingHours)
     store_trouble: str = ""

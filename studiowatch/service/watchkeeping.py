@@ -482,6 +482,7 @@ class Watchkeeping:
             own_fault=self.own_fault,
             archived=archived_views(self._rack),
             undo=self._rack.pile.view(),
+            room_band=self._ahead.band,
             units=self._warnings.units,
         )
 

@@ -866,6 +866,10 @@
       <translation>Taupunkt</translation>
     </message>
     <message>
+      <source>likely {low}–{high}</source>
+      <translation>wahrscheinlich {low}–{high}</translation>
+    </message>
+    <message>
       <source>air signal mV, no speed until calibrated</source>
       <translation>Luftsignal mV, ohne Abgleich keine Geschwindigkeit</translation>
     </message>

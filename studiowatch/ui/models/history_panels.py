@@ -69,11 +69,26 @@ class Curve:
     series: Series
 
 
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class Ahead:
+    """What a panel's first curve may do from now on, in the panel's unit: four in five ways lie from low to high."""
+
+    time_ms: NDArray[np.int64]
+    low: NDArray[np.float64]
+    middle: NDArray[np.float64]
+    high: NDArray[np.float64]
+
+    def between(self, start_ms: float, end_ms: float) -> slice:
+        """Return the part that is seen between two times, with a corner beyond each."""
+        first, last = np.searchsorted(self.time_ms, (start_ms, end_ms))
+        return slice(max(int(first) - 1, 0), int(last) + 1)
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Panel:
     """One panel. `least` and `floor` shape its range: never narrower than `least`, never below `floor`.
 
-    `point` is the decimal sign.
+    `point` is the decimal sign; `ahead` what is to come, from `now_ms` on.
     """
 
     place: Place
@@ -85,6 +100,8 @@ class Panel:
     curves: tuple[Curve, ...]
     limits: tuple[Limit, ...] = ()
     point: str = "."
+    ahead: Ahead | None = None
+    now_ms: int = 0
 
     def scale(self, start_ms: int, end_ms: int, most_ticks: int) -> ValueScale:
         """Return the range that holds all that is seen between two times, and the limits."""
@@ -94,6 +111,11 @@ class Panel:
             if seen.start < seen.stop:
                 lows.append(float(curve.series.low[seen].min()))
                 highs.append(float(curve.series.high[seen].max()))
+        if self.ahead is not None and end_ms > self.now_ms:
+            part = self.ahead.between(max(start_ms, self.now_ms), end_ms)
+            if part.stop - part.start > 1:
+                lows.append(float(self.ahead.low[part].min()))
+                highs.append(float(self.ahead.high[part].max()))
         low, high = (min(lows), max(highs)) if lows else (self.floor or 0.0, (self.floor or 0.0) + self.least)
         spare = max(self.least - (high - low), 0.08 * (high - low))
         low, high = low - spare / 2, high + spare / 2
@@ -105,6 +127,16 @@ class Panel:
         """Return whether any curve has a reading between two times."""
         seen = (_between(curve.series, start_ms, end_ms) for curve in self.curves)
         return any(part.start < part.stop for part in seen)
+
+    def expected(self, time_ms: float) -> str:
+        """Return what may be at a time to come: "likely 19.0-21.3", or "" where nothing is foretold."""
+        if self.ahead is None or not self.now_ms < time_ms <= self.ahead.time_ms[-1]:
+            return ""
+        low, high = (
+            f"{float(np.interp(time_ms, self.ahead.time_ms, values)):.{self.decimals}f}".replace(".", self.point)
+            for values in (self.ahead.low, self.ahead.high)
+        )
+        return say("likely {low}\N{EN DASH}{high}", low=low, high=high)
 
     def reading(self, curve: Curve, time_ms: float) -> str:
         """Return the value of `curve` at a time: "20.6", "0.04-0.34" where a bucket spans that, or "no reading"."""
@@ -161,7 +193,25 @@ def panels_of(data: RoomData, film: Series, snapshot: Snapshot | None) -> tuple[
         limits=(Limit(value=min(damp_pct), words=say("too damp for a wet coat")),) if damp_pct else (),
     )
     air = _air_panel(data, units.speed, anything_wet=bool(wet))
+    temperature, humidity = _with_ahead(temperature, humidity, snapshot)
     return replace(temperature, point=point), humidity, replace(air, point=point)
+
+
+def _with_ahead(temperature: Panel, humidity: Panel, snapshot: Snapshot | None) -> tuple[Panel, Panel]:
+    """Return the panels with what the room may do from now on, where that is foretold."""
+    band = None if snapshot is None else snapshot.room_band
+    if snapshot is None or band is None:
+        return temperature, humidity
+    degrees = snapshot.units.degrees
+    in_unit = degrees.from_celsius(0.0) + degrees.per_K * band.temperature_C
+    ahead = [
+        Ahead(time_ms=band.time_ms, low=low, middle=middle, high=high)
+        for low, middle, high in (in_unit, band.humidity_pct)
+    ]
+    return (
+        replace(temperature, ahead=ahead[0], now_ms=snapshot.time_ms),
+        replace(humidity, ahead=ahead[1], now_ms=snapshot.time_ms),
+    )
 
 
 def empty_stretches(

@@ -292,14 +292,13 @@ class HistoryCanvas(QWidget):
         """Paint titles and head, with the values under the pointer, and the pointer's line."""
         paper = self._paper(painter, layout)
         pointed_ms = self._pointed_ms(paper.time)
-        read_ms = pointed_ms if pointed_ms is not None and pointed_ms <= self.now_ms else None
         if self.chosen_range is not None:
             draw_shade(paper, self.chosen_range)
         if pointed_ms is not None:
             self._paint_pointer(paper, pointed_ms)
         if not self._nothing:
             for panel, bands in zip(self._panels, layout.panels, strict=True):
-                TitlePainter(paper, panel, bands.title).draw(read_ms)
+                TitlePainter(paper, panel, bands.title).draw(pointed_ms)
         if layout.lanes_title.height_px:
             painter.setFont(self.font())
             painter.setPen(QColor(self.theme.muted))

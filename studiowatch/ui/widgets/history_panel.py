@@ -7,6 +7,7 @@ from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPen
 
 from studiowatch.ui.models.history_layout import PanelBand
 from studiowatch.ui.models.history_panels import Panel, place_words, strokes
+from studiowatch.ui.widgets.history_ahead import draw_ahead
 from studiowatch.ui.widgets.history_axis import LABEL_GAP_PX, Paper, hairline
 from studiowatch.ui.widgets.history_trace import curve_color, draw_curve
 
@@ -42,6 +43,8 @@ class PanelPainter:
         plot.setRight(min(plot.right(), self.paper.time.x(self.paper.now_ms)))  # half a bucket may reach beyond now
         for curve, drawn in reversed([*zip(self.panel.curves, self.drawn, strict=True)]):
             draw_curve(self.painter, curve.quantity, drawn, plot, self.theme)
+        if self.panel.ahead is not None:
+            draw_ahead(self.paper, self.panel.ahead, self.scale, self.band.plot)
         self._draw_limits()
 
     def _draw_grid(self) -> None:

@@ -51,7 +51,11 @@ class TitlePainter:
             left_px += self._advance_px(word)
 
     def words(self, pointed_ms: float | None) -> list[Word]:
-        """Return the keys of the curves, with their values at `pointed_ms`."""
+        """Return the keys of the curves, with their values at `pointed_ms`; at a time to come what is likely."""
+        if pointed_ms is not None and pointed_ms > self.paper.now_ms:
+            likely = self.panel.expected(pointed_ms)
+            keys = [word for curve in self.panel.curves for word in self._curve_words(curve, None)]
+            return [*keys, Word(text=likely, color=self.theme.ink, strong=True)] if likely else keys
         return [word for curve in self.panel.curves for word in self._curve_words(curve, pointed_ms)]
 
     def _curve_words(self, curve: Curve, pointed_ms: float | None) -> list[Word]:

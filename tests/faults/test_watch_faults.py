@@ -146,7 +146,9 @@ def test_that_under_a_held_lock_a_warning_is_told_at_once_and_the_disk_is_tried_
         stepped.read(round(4 * RETRY_S), air_speed_m_s=0.6)
         raised = stepped.warned("air-moving")[0]
         assert 0 < raised.time_ms - on_ms <= 3000  # s, the job: a fan is told within three
-        assert 0 < len([name for name in stepped.asked if name != "told"]) <= 5
+        read = [name for name in stepped.asked if name == "minute_means"]  # the weeks before: no lock hinders a reader
+        assert len(read) <= 5
+        assert 0 < len([name for name in stepped.asked if name != "told"]) - len(read) <= 5
         assert "in use by another program" in stepped.snapshot().store_trouble
         assert stepped.stored("SELECT * FROM warning") == []
     stepped.read(10)

@@ -19,7 +19,7 @@ from studiowatch.store.database import open_database
 from studiowatch.store.records import RecordsStore
 from studiowatch.store.studio_faults import StudioFileError
 from studiowatch.store.studio_file import read_studio, write_studio
-from studiowatch.studio.pieces import Coat, Finding, Look, Outcome, Piece, Shape
+from studiowatch.studio.pieces import Coat, Finding, Look, Outcome, Piece, Shape, SIDE_cm
 
 EXAMPLE = """\
 [[piece]]
@@ -149,8 +149,8 @@ def test_that_all_faults_are_named_at_once_by_line() -> None:
     amounts = "allowed: only one of volume_mL, grams, wet_um"
     finding = '"tacky", "dry", "still milky", "clear"'
     assert _faults(text) == [
-        'studio.toml, line 13: piece 2 "Quarry": height_cm is missing; allowed: a number above 0, up to 2000 (cm).',
-        'studio.toml, line 15: piece 2 "Quarry": width_cm is -3; allowed: a number above 0, up to 2000 (cm).',
+        'studio.toml, line 13: piece 2 "Quarry": height_cm is missing; allowed: a number above 0, up to 1000 (cm).',
+        'studio.toml, line 15: piece 2 "Quarry": width_cm is -3; allowed: a number above 0, up to 1000 (cm).',
         f'studio.toml, line 16: piece 2 "Quarry": heigth_cm is not a field here; allowed: {piece}.',
         f'studio.toml, line 19: piece 2 "Quarry", coat 1: laid is 2026-03-02T09:00:00; allowed: {moment}.',
         'studio.toml, line 21: piece 2 "Quarry", coat 1: wet_um is nan; allowed: a number above 0, up to 10000 (µm).',
@@ -272,8 +272,8 @@ _PIECES = st.lists(
         Piece,
         key=st.uuids().map(str),
         title=_TITLE,
-        width_cm=st.floats(min_value=0, max_value=2_000, exclude_min=True),
-        height_cm=st.floats(min_value=0, max_value=2_000, exclude_min=True),
+        width_cm=st.floats(min_value=0, max_value=SIDE_cm[1], exclude_min=True),
+        height_cm=st.floats(min_value=0, max_value=SIDE_cm[1], exclude_min=True),
         due=st.none() | st.dates(max_value=date(2200, 12, 31)),
         support=st.text(st.characters(exclude_categories=["Cs"]), max_size=10),
         orientation=st.sampled_from(Orientation),

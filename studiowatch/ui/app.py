@@ -8,6 +8,7 @@ from contextlib import ExitStack
 from importlib.resources import files
 from typing import TYPE_CHECKING
 
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QIcon, QPixmap
 from PySide6.QtWidgets import QApplication
 
@@ -71,7 +72,7 @@ def run_window(
             language=language,
         )
         unless_built.pop_all()
-    window.left.connect(app.quit)
+    window.left.connect(app.quit, Qt.ConnectionType.QueuedConnection)  # before the loop begins, a quit is lost
     faults = OwnFaults(window)
     faults.told.connect(window.own_fault)
     faults.listen()

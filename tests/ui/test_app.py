@@ -40,17 +40,30 @@ def same_signals() -> Iterator[None]:
         signal.signal(number, handler)
 
 
-@pytest.mark.usefixtures("qapp", "own_settings", "same_signals")
-def test_that_the_window_runs_until_the_process_is_asked_to_end(tmp_path: Path) -> None:
-    desk, titles = ScriptedDesk(), []
-    folder, clock = StudioFolder(path=tmp_path), ScriptedClock()
-    doors = Doors(
+def _doors(path: Path, desk: ScriptedDesk) -> Doors:
+    folder = StudioFolder(path=path)
+    return Doors(
         folder=folder,
         history=MadeUpHistory(),
-        exchange=StudioExchange(folder=folder, clock=clock, desk=desk, check=examine),
+        exchange=StudioExchange(folder=folder, clock=ScriptedClock(), desk=desk, check=examine),
         reviews=ReviewDesk(folder=folder),
         finishing=StudioFinishing(folder=folder, photo=lambda _path: (b"", "")),
     )
+
+
+@pytest.mark.usefixtures("qapp", "own_settings", "same_signals")
+def test_that_a_window_that_is_asked_to_end_before_it_runs_ends(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    desk = ScriptedDesk()
+    monkeypatch.setattr(StudioWindow, "show", lambda _window: signal.raise_signal(signal.SIGTERM))
+    assert run_window(desk, _doors(tmp_path, desk), ScriptedClock()) == 0
+
+
+@pytest.mark.usefixtures("qapp", "own_settings", "same_signals")
+def test_that_the_window_runs_until_the_process_is_asked_to_end(tmp_path: Path) -> None:
+    desk, titles = ScriptedDesk(), []
+    clock, doors = ScriptedClock(), _doors(tmp_path, desk)
 
     def end() -> None:
         desk.publish(EMPTY)

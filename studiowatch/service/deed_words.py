@@ -7,15 +7,19 @@ from collections.abc import Callable, Sequence
 from studiowatch.service.commands import (
     ArchivePiece,
     CoverCoat,
+    HearWarning,
     LayCoat,
     MovePiece,
     MovePlanned,
     PlanCoat,
     PlanCoats,
+    PlanCommand,
     RecordLook,
     RecordOutcome,
     RegisterPiece,
+    RemindLater,
     ReplacePlanned,
+    SetWorkingHours,
     UnplanCoat,
 )
 from studiowatch.service.correction_commands import (
@@ -29,6 +33,7 @@ from studiowatch.service.correction_commands import (
 from studiowatch.service.orders import PieceCommand
 from studiowatch.speech.words import mark, say
 from studiowatch.studio.pieces import Coat, Piece
+from studiowatch.studio.warnings import StudioWarning
 
 Labels = Callable[[Piece], Sequence[str]]
 
@@ -65,6 +70,20 @@ def deed_words(command: PieceCommand, before: Piece | None, after: Piece, labels
     if of_coat is None:
         return say("changed {title}", title=after.title)
     return say(of_coat, title=after.title, coat=_coat_label(before, after, labels))
+
+
+def answer_words(command: HearWarning | RemindLater, warning: StudioWarning) -> str:
+    """Return how she answered a warning."""
+    answer = mark("heard “{headline}”") if isinstance(command, HearWarning) else mark("put off “{headline}”")
+    return say(answer, headline=warning.sentence.headline)
+
+
+def plan_words(command: PlanCommand) -> str:
+    """Return what she did to her hours or a recipe."""
+    if isinstance(command, SetWorkingHours):
+        return say("set your working hours")
+    name = " ".join(command.name.split())
+    return say("kept the recipe {name}", name=name) if command.sheets else say("deleted the recipe {name}", name=name)
 
 
 def _coat_label(before: Piece | None, after: Piece, labels: Labels) -> str:

@@ -90,6 +90,14 @@ class PlanDesk:
         """Drop a plan that is being made: its worker ends with the coat that it is at."""
         self._closed = True
 
+    def as_it_is(self, command: PlanCommand) -> PlanCommand:
+        """Return the command that brings back what `command` would change."""
+        if isinstance(command, SetWorkingHours):
+            return SetWorkingHours(hours=self.hours)
+        name = " ".join(command.name.split())
+        own = next((recipe.sheets for recipe in self.recipes if recipe.own and recipe.name == name), ())
+        return SaveRecipe(name=name, sheets=own)
+
     def carry_out(self, command: PlanCommand) -> str:
         """Change hours or recipes, on disk first; return the name of what was changed.
 

@@ -144,8 +144,22 @@ class PromptDesk:
         self._tellings[telling.key] = telling
         self.disk.later(partial(self.records.save_telling, telling))
 
-    def snooze(self, key: str, until_ms: int, now_ms: int) -> None:
+    def is_told_as(self, telling: TellingRecord) -> bool:
+        """Return whether a prompt is open, and was told and put off as `telling` has it."""
+        return telling.key in self._open and self._telling(telling.key) == telling
+
+    def put_telling(self, telling: TellingRecord) -> None:
+        """Have a prompt told and put off as `telling` has it. Raises StoreTrouble if the disk refuses."""
+        self.records.save_telling(telling)
+        self._tellings[telling.key] = telling
+
+    def snooze(self, key: str, until_ms: int, now_ms: int) -> tuple[Prompt, TellingRecord, TellingRecord]:
         """Put a prompt off until `until_ms`, UTC ms. What the disk was given before must be on it already.
+
+        Returns
+        -------
+        Prompt, TellingRecord, TellingRecord
+            What was put off, and what was told of it before and after.
 
         Raises
         ------
@@ -169,9 +183,9 @@ class PromptDesk:
         prompt, _ = self._open[key]
         if prompt.is_useless:
             raise Refused(say("That prompt is of no use any more: tick it, or leave it."))
-        telling = TellingRecord(key=key, snoozed_ms=until_ms)
-        self.records.save_telling(telling)
-        self._tellings[key] = telling
+        before, telling = self._telling(key), TellingRecord(key=key, snoozed_ms=until_ms)
+        self.put_telling(telling)
+        return prompt, before, telling
 
     def tick(self, key: str, now_ms: int) -> PromptRecord | None:
         """Take a prompt off: it was done. What the disk was given before must be on it already.

@@ -1,15 +1,75 @@
-"""Undo and redo: pieces go back to what they were, or forth again, and are on disk before that is seen."""
+"""Undo and redo: what was done goes back to what it was, or forth again, and is on disk before that is seen.
+
+A warning and a prompt move by themselves: what she answered is forgotten once it is no longer as her answer left it.
+"""
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+from dataclasses import dataclass
+
 from studiowatch.service.correction_commands import Redo, Undo
+from studiowatch.service.happenings import WarningHappened
+from studiowatch.service.plan_desk import PlanDesk
 from studiowatch.service.prompt_desk import PromptDesk
 from studiowatch.service.rack import Rack
-from studiowatch.service.undo_pile import after, before
+from studiowatch.service.undo_pile import Deed, UndoPile, after, before
+from studiowatch.service.warning_desk import WarningDesk
+from studiowatch.store.shapes import TellingRecord
+from studiowatch.studio.warnings import StudioWarning
+
+Answer = StudioWarning | TellingRecord
 
 
-def take_back(command: Undo | Redo, rack: Rack, prompts: PromptDesk, now_ms: int) -> str:
-    """Undo the last deed, or do the last one that was undone again; return its words.
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Desks:
+    """Whatever a deed may have changed."""
+
+    rack: Rack
+    prompts: PromptDesk
+    warnings: WarningDesk
+    plans: PlanDesk
+
+    @property
+    def pile(self) -> UndoPile:
+        """What was done."""
+        return self.rack.pile
+
+    def forget_lapsed(self) -> None:
+        """Forget the deeds that the room and the films have overtaken."""
+        self.pile.done = self._standing(self.pile.done, 1)
+        self.pile.undone = self._standing(self.pile.undone, 0)
+
+    def _standing(self, deeds: Sequence[Deed], side: int) -> list[Deed]:
+        """Return the deeds whose answers follow on one another up to what is now.
+
+        What a deed that was done leaves (1), or one that was undone finds (0), is what the next one begins from.
+        """
+        begins: dict[str, Answer] = {}
+        standing = []
+        for deed in reversed(deeds):
+            answer = deed.answered or deed.put_off
+            if answer is not None:
+                key = answer[side].key
+                if not (_alike(answer[side], begins[key]) if key in begins else self._is_so(answer[side])):
+                    continue
+                begins[key] = answer[1 - side]
+            standing.append(deed)
+        return standing[::-1]
+
+    def _is_so(self, answer: Answer) -> bool:
+        return self.warnings.is_as(answer) if isinstance(answer, StudioWarning) else self.prompts.is_told_as(answer)
+
+
+def _alike(one: Answer, other: Answer) -> bool:
+    """Return whether two answers to the same are alike, whatever the room did meanwhile."""
+    if isinstance(one, StudioWarning) and isinstance(other, StudioWarning):
+        return (one.state, one.remind_ms) == (other.state, other.remind_ms)
+    return one == other
+
+
+def take_back(command: Undo | Redo, desks: Desks, now_ms: int) -> tuple[str, Sequence[WarningHappened]]:
+    """Undo the last deed, or do the last one that was undone again; return its words, and what befell a warning by it.
 
     Raises
     ------
@@ -18,16 +78,29 @@ def take_back(command: Undo | Redo, rack: Rack, prompts: PromptDesk, now_ms: int
     StoreTrouble
         If the disk refused; nothing was changed.
     """
+    desks.forget_lapsed()
+    pile = desks.pile
     if isinstance(command, Undo):
-        deed = rack.pile.last()
+        deed = pile.last()
         if deed.ticked is not None:
-            prompts.untick(deed.ticked)
-        rack.put(before(deed, rack.pieces.get), now_ms)
-        rack.pile.undid()
+            desks.prompts.untick(deed.ticked)
+        happened = _put(deed, 0, desks, now_ms)
+        desks.rack.put(before(deed, desks.rack.pieces.get), now_ms)
+        pile.undid()
     else:
-        deed = rack.pile.next()
+        deed = pile.next()
         if deed.ticked is not None:
-            prompts.tick_again(deed.ticked)
-        rack.put(after(deed, rack.pieces.get), now_ms)
-        rack.pile.redid()
-    return deed.words
+            desks.prompts.tick_again(deed.ticked)
+        happened = _put(deed, 1, desks, now_ms)
+        desks.rack.put(after(deed, desks.rack.pieces.get), now_ms)
+        pile.redid()
+    return deed.words, happened
+
+
+def _put(deed: Deed, side: int, desks: Desks, now_ms: int) -> Sequence[WarningHappened]:
+    """Have what is beside the pieces as it was before a deed (0), or after it (1)."""
+    if deed.put_off is not None:
+        desks.prompts.put_telling(deed.put_off[side])
+    if deed.planned is not None:
+        desks.plans.carry_out(deed.planned[side])
+    return desks.warnings.put(deed.answered[side], now_ms) if deed.answered is not None else ()

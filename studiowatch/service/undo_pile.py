@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field, replace
 
-from studiowatch.service.commands import Refused
+from studiowatch.service.commands import PlanCommand, Refused
 from studiowatch.service.snapshot import UndoView
 from studiowatch.speech.words import say
-from studiowatch.store.shapes import PromptRecord
+from studiowatch.store.shapes import PromptRecord, TellingRecord
 from studiowatch.studio.pieces import Piece
+from studiowatch.studio.warnings import StudioWarning
 
 MOST = 100  # deeds that are kept: more than anyone takes back; assumption
 
@@ -26,11 +27,20 @@ class Deed:
         Each piece before and after; before is None for one that was registered.
     ticked : PromptRecord or None
         The prompt that was ticked, if it was that.
+    answered : (StudioWarning, StudioWarning) or None
+        The warning that was heard or put off, before and after.
+    put_off : (TellingRecord, TellingRecord) or None
+        What was told of the prompt that was put off, before and after.
+    planned : (PlanCommand, PlanCommand) or None
+        What sets her hours or a recipe back, and forth again.
     """
 
     words: str
     changes: tuple[tuple[Piece | None, Piece], ...] = ()
     ticked: PromptRecord | None = None
+    answered: tuple[StudioWarning, StudioWarning] | None = None
+    put_off: tuple[TellingRecord, TellingRecord] | None = None
+    planned: tuple[PlanCommand, PlanCommand] | None = None
 
 
 @dataclass(slots=True)

@@ -23,6 +23,7 @@ from studiowatch.studio.warnings import (
     StudioWarning,
     WarningBook,
     WarningState,
+    answered_as,
     hear,
     remind_until,
     reopened,
@@ -91,6 +92,20 @@ class WarningDesk:
             units=self.units,
         )
         self.book, changes = settle(self.book, self.concerns, now_ms)
+        return self._kept(changes, now_ms)
+
+    def open_one(self, key: str) -> StudioWarning | None:
+        """Return an open warning, or None."""
+        return next((warning for warning in self.book.open if warning.key == key), None)
+
+    def is_as(self, warning: StudioWarning) -> bool:
+        """Return whether a warning is open, and heard or put off as `warning` is."""
+        now = self.open_one(warning.key)
+        return now is not None and (now.state, now.remind_ms) == (warning.state, warning.remind_ms)
+
+    def put(self, warning: StudioWarning, now_ms: int) -> list[WarningHappened]:
+        """Have an open warning heard or put off, or neither, as `warning` is; what it says of the room stays."""
+        self.book, changes = answered_as(self.book, warning)
         return self._kept(changes, now_ms)
 
     def hear(self, key: str, now_ms: int) -> list[WarningHappened]:

@@ -36,6 +36,7 @@ from studiowatch.service.commands import (
 )
 from studiowatch.service.correction_commands import Redo, TakePhoto, Undo
 from studiowatch.service.curve_desk import CurveDesk
+from studiowatch.service.deed_words import answer_words, plan_words
 from studiowatch.service.happenings import Happening
 from studiowatch.service.kept_views import KeptViews
 from studiowatch.service.leavings import Leavings
@@ -63,7 +64,7 @@ from studiowatch.service.room_views import room_view
 from studiowatch.service.sheet_commands import SheetCommand
 from studiowatch.service.sheet_shelf import SheetShelf, built_in_sheets
 from studiowatch.service.snapshot import Snapshot
-from studiowatch.service.taking_back import take_back
+from studiowatch.service.taking_back import Desks, take_back
 from studiowatch.service.typing_in import typed
 from studiowatch.service.undo_pile import Deed
 from studiowatch.service.verdicts import room_checks, sentence_now
@@ -168,6 +169,10 @@ class Watchkeeping:
             room_ahead=foretold_by(self._ahead),
         )
         self._best_hours = BestHoursDesk(room=self._ahead, shelf=self.shelf, clock=wall_clock())
+
+    @property
+    def _desks(self) -> Desks:
+        return Desks(rack=self._rack, prompts=self._prompts, warnings=self._warnings, plans=self._plans)
 
     def open(self) -> None:
         """Take up the records, and dry every laid coat through the log."""
@@ -284,7 +289,8 @@ class Watchkeeping:
                 return self._carry_out_at_rack(command, now_ms, now_s)
             case Undo() | Redo():
                 self._ledger.catch_up(now_s)
-                key = take_back(command, self._rack, self._prompts, now_ms)
+                key, happened = take_back(command, self._desks, now_ms)
+                self._unsaid += happened
             case TypeReading():
                 key = self._type_in(command, now_ms, now_s)
             case _ if isinstance(command, CalibrationCommand):
@@ -294,7 +300,9 @@ class Watchkeeping:
             case _ if isinstance(command, BoardCommand | TakePhoto | OutsideCommand | SheetCommand):
                 raise Refused(say("No board is read and no file is kept here, so that cannot be done."))
             case _ if isinstance(command, PlanCommand):
+                before = self._plans.as_it_is(command)
                 key = self._plans.carry_out(command)
+                self._rack.pile.record(Deed(words=plan_words(command), planned=(before, command)))
             case _:
                 key = self._rack.carry_out(command, now_ms)
                 self._preparations.heed(command)
@@ -312,22 +320,28 @@ class Watchkeeping:
                 if ticked is not None:
                     self._rack.pile.record(Deed(words=say("ticked off “{text}”", text=ticked.text), ticked=ticked))
             case SnoozePrompt():
-                self._prompts.snooze(command.prompt_key, command.until_ms, now_ms)
+                prompt, *told = self._prompts.snooze(command.prompt_key, command.until_ms, now_ms)
+                words = say("put off “{text}”", text=prompt.headline)
+                self._rack.pile.record(Deed(words=words, put_off=(told[0], told[1])))
             case _:
                 return self._preparations.carry_out(command, self._rack, now_ms)
         return command.prompt_key
 
     def _carry_out_at_warnings(self, command: HearWarning | RemindLater | SpeakIn, now_ms: int) -> str:
         """Carry out what changes how warnings stand or are said; open ones are said in other units at once."""
-        match command:
-            case SpeakIn():
-                self._warnings.units = command.units
-                self._judge(now_ms)
-                return ""
-            case HearWarning():
-                self._unsaid += self._warnings.hear(command.warning_key, now_ms)
-            case RemindLater():
-                self._unsaid += self._warnings.remind(command.warning_key, command.until_ms, now_ms)
+        if isinstance(command, SpeakIn):
+            self._warnings.units = command.units
+            self._judge(now_ms)
+            return ""
+        before = self._warnings.open_one(command.warning_key)
+        if isinstance(command, HearWarning):
+            happened = self._warnings.hear(command.warning_key, now_ms)
+        else:
+            happened = self._warnings.remind(command.warning_key, command.until_ms, now_ms)
+        if before is not None and happened:
+            words = answer_words(command, before)
+            self._rack.pile.record(Deed(words=words, answered=(before, happened[0].warning)))
+        self._unsaid += happened
         return command.warning_key
 
     def _take_outside(self, command: OutsideCommand, now_ms: int) -> str:
@@ -457,6 +471,7 @@ class Watchkeeping:
     def snapshot(self, now_ms: int) -> Snapshot:
         """Return the studio at this moment."""
         self.changed = False
+        self._desks.forget_lapsed()
         air = self._room.air_now(now_ms)
         silent = any(concern.kind is Kind.BOARD_SILENT for concern in self._warnings.concerns)
         return Snapshot(

@@ -178,6 +178,16 @@ def remind_until(book: WarningBook, key: str, until_ms: int) -> tuple[WarningBoo
     return _told(book, key, Happening.PUT_OFF, until_ms)
 
 
+def answered_as(book: WarningBook, answered: StudioWarning) -> tuple[WarningBook, tuple[Change, ...]]:
+    """Have the open warning of that key answered as `answered` is: an answer is taken back, or given again."""
+    warning = next((warning for warning in book.open if warning.key == answered.key), None)
+    if warning is None:
+        return book, ()
+    after = replace(warning, state=answered.state, remind_ms=answered.remind_ms)
+    kept = [after if other is warning else other for other in book.open]
+    return replace(book, open=_by_urgency(kept)), (Change(warning=after, happening=Happening.STANDS),)
+
+
 def _told(
     book: WarningBook, key: str, happening: Happening, remind_ms: int | None
 ) -> tuple[WarningBook, tuple[Change, ...]]:

@@ -12,12 +12,15 @@ from studiowatch.coats.stages import Stage
 from studiowatch.service.commands import ArchivePiece, LayCoat, MovePiece, RecordLook, Refused, RegisterPiece
 from studiowatch.service.correction_commands import CorrectCoat, Redo, TakeBackCoat, TakeBackLook, Undo
 from studiowatch.service.disk import Disk
+from studiowatch.service.local_time import wall_clock
 from studiowatch.service.orders import PieceCommand
+from studiowatch.service.plan_desk import PlanDesk
 from studiowatch.service.prompt_desk import PromptDesk
 from studiowatch.service.rack import Rack
 from studiowatch.service.rack_views import piece_views
 from studiowatch.service.sheet_shelf import SheetShelf
-from studiowatch.service.taking_back import take_back
+from studiowatch.service.taking_back import Desks, take_back
+from studiowatch.service.warning_desk import WarningDesk
 from studiowatch.store.database import open_database
 from studiowatch.store.records import RecordsStore
 from studiowatch.studio.pieces import Coat, Finding, Piece
@@ -39,6 +42,12 @@ class Bench:
         self.rack = Rack(shelf=SheetShelf.open(), records=self.records, log=MinuteLog(NOW_MS))
         self.rack.open(NOW_MS)
         self.prompts = PromptDesk(records=self.records, disk=Disk())
+        self.desks = Desks(
+            rack=self.rack,
+            prompts=self.prompts,
+            warnings=WarningDesk(records=self.records, disk=Disk(), clock_text=str, silent_after_s=10.0),
+            plans=PlanDesk(rack=self.rack, records=self.records, clock=wall_clock()),
+        )
 
     def do(self, command: PieceCommand) -> str:
         key = self.rack.carry_out(command, self.now_ms)
@@ -46,7 +55,7 @@ class Bench:
         return key
 
     def back(self, command: Undo | Redo) -> str:
-        words = take_back(command, self.rack, self.prompts, self.now_ms)
+        words, _ = take_back(command, self.desks, self.now_ms)
         self.rack.follow(self.now_ms)
         return words
 

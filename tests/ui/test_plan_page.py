@@ -21,7 +21,7 @@ from studiowatch.service.commands import (
     UnplanCoat,
 )
 from studiowatch.service.snapshot import Snapshot
-from studiowatch.studio.recipes import BUILT_IN
+from studiowatch.studio.recipes import BUILT_IN, Recipe
 from studiowatch.studio.words import Level, Sentence
 from studiowatch.studio.working_hours import WorkingHours
 from studiowatch.ui.models.laying import check_of
@@ -134,6 +134,22 @@ def test_that_a_refusal_is_told_at_the_foot(plan_window: StudioWindow, desk: Scr
     desk.refuse("That coat of Orchard at Low Water is on already, so the plan cannot change it.")
     plan_window.plan.editor.coats[0].drop.click()
     qtbot.waitUntil(lambda: plan_window.foot.words.startswith("That coat of Orchard"))
+
+
+def test_that_a_recipe_of_hers_is_deleted_and_a_built_in_one_cannot_be(
+    shown: Shown, desk: ScriptedDesk, qtbot: QtBot
+) -> None:
+    own = Recipe(name="Panels & more", sheets=("gloss-waterborne",), own=True)
+    window = shown(replace(FOUR_PLANNED, recipes=(*BUILT_IN, own)))
+    window.show_plan()
+    editor = window.plan.editor
+    (forget,) = [one.menu() for one in editor.recipes.actions() if one.menu() is not None]
+    assert [one.text() for one in forget.actions()] == ["Panels && more"]
+    forget.actions()[0].trigger()
+    assert sent(desk) == SaveRecipe(name="Panels & more", sheets=())
+    qtbot.waitUntil(lambda: window.foot.words == "Deleted: the recipe Panels & more. Undo brings it back.")
+    window.plan.show_snapshot(FOUR_PLANNED)
+    assert [one for one in editor.recipes.actions() if one.menu() is not None] == []
 
 
 def test_that_coats_to_come_are_kept_as_a_recipe_under_a_name(

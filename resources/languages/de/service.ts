@@ -240,6 +240,26 @@
       <translation>{title} geändert</translation>
     </message>
     <message>
+      <source>heard “{headline}”</source>
+      <translation>„{headline}“ gehört</translation>
+    </message>
+    <message>
+      <source>put off “{headline}”</source>
+      <translation>„{headline}“ zurückgestellt</translation>
+    </message>
+    <message>
+      <source>set your working hours</source>
+      <translation>Arbeitszeiten gesetzt</translation>
+    </message>
+    <message>
+      <source>kept the recipe {name}</source>
+      <translation>Rezept {name} behalten</translation>
+    </message>
+    <message>
+      <source>deleted the recipe {name}</source>
+      <translation>Rezept {name} gelöscht</translation>
+    </message>
+    <message>
       <source>This piece is not in the records any more.</source>
       <translation>Dieses Bild steht nicht mehr in den Aufzeichnungen.</translation>
     </message>
@@ -1022,6 +1042,10 @@
     <message>
       <source>The clock was set by {seconds} s.</source>
       <translation>Die Uhr wurde um {seconds} s verstellt.</translation>
+    </message>
+    <message>
+      <source>put off “{text}”</source>
+      <translation>„{text}“ zurückgestellt</translation>
     </message>
     <message>
       <source>Nothing can be taken in here: this watch keeps no log.</source>

@@ -1056,6 +1056,10 @@ fehlt</translation>
       <translation>Das Rezept hat keinen Namen; geben Sie ihm einen, etwa „Tafeln, seidenmatt“.</translation>
     </message>
     <message>
+      <source>Deleted: the recipe {name}. Undo brings it back.</source>
+      <translation>Gelöscht: das Rezept {name}. „Rückgängig“ holt es zurück.</translation>
+    </message>
+    <message>
       <source>The chosen piece's plan</source>
       <translation>Plan des gewählten Bildes</translation>
     </message>
@@ -1074,6 +1078,10 @@ fehlt</translation>
     <message>
       <source>Apply a recipe</source>
       <translation>Rezept anwenden</translation>
+    </message>
+    <message>
+      <source>Delete a recipe of yours</source>
+      <translation>Eigenes Rezept löschen</translation>
     </message>
     <message>
       <source>A coat was added to the plan.</source>

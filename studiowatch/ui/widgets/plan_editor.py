@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from functools import partial
 from typing import TypeVar
 
 from PySide6.QtCore import Qt, Signal
@@ -14,6 +15,7 @@ from studiowatch.service.commands import (
     PlanCoats,
     PlannedCommand,
     ReplacePlanned,
+    SaveRecipe,
     UnplanCoat,
 )
 from studiowatch.service.product_views import SheetChoice
@@ -21,6 +23,7 @@ from studiowatch.speech.words import say
 from studiowatch.studio.recipes import Recipe
 from studiowatch.ui.models.plan_words import NO_COATS, PieceEditor
 from studiowatch.ui.models.tones import Tone
+from studiowatch.ui.plain import literal
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.plan_rows import CoatRowView, SaidRowView, sheet_menu
 from studiowatch.ui.widgets.text import button, label, put
@@ -47,7 +50,8 @@ class PlanEditor(QFrame):
         self._empty = label("body", Tone.MUTED, say(NO_COATS), wrap=True)
         self.add, self.apply = button(say("+ add a coat")), button(say("Apply a recipe"))
         self.keep = button(say("Keep as a recipe…"), "link", say("Keep these coats to come under a name"))
-        self.recipes = QMenu(self.apply)
+        self.recipes, self.forget = QMenu(self.apply), QMenu(self.apply)
+        self.forget.setTitle(say("Delete a recipe of yours"))
         self.apply.setMenu(self.recipes)
         self.add.setMenu(sheet_menu(self.add, self._sheets, self._add))
         self.keep.clicked.connect(lambda: self.save_asked.emit(self._shown.sheets if self._shown else ()))
@@ -158,8 +162,15 @@ class PlanEditor(QFrame):
             return
         self._recipes = recipes
         self.recipes.clear()
+        self.forget.clear()
         for recipe in recipes:
-            self.recipes.addAction(recipe.name.replace("&", "&&"), lambda one=recipe: self._apply(one))  # type: ignore[misc]
+            self.recipes.addAction(literal(recipe.title), partial(self._apply, recipe))
+        own = [recipe for recipe in recipes if recipe.own]
+        if own:
+            self.recipes.addSeparator()
+            self.recipes.addMenu(self.forget)
+            for recipe in own:
+                self.forget.addAction(literal(recipe.title), partial(self._delete, recipe))
 
     def _add(self, sheet: str) -> None:
         if self._shown is not None:
@@ -169,8 +180,12 @@ class PlanEditor(QFrame):
         if self._shown is not None:
             self._ask(
                 PlanCoats(piece_key=self._shown.key, sheets=recipe.sheets),
-                say("{recipe} is planned for {title}.", recipe=recipe.name, title=self._shown.title),
+                say("{recipe} is planned for {title}.", recipe=recipe.title, title=self._shown.title),
             )
 
-    def _ask(self, command: PlannedCommand, words: str) -> None:
+    def _delete(self, recipe: Recipe) -> None:
+        words = say("Deleted: the recipe {name}. Undo brings it back.", name=recipe.title)
+        self._ask(SaveRecipe(name=recipe.name, sheets=()), words)
+
+    def _ask(self, command: PlannedCommand | SaveRecipe, words: str) -> None:
         self.asked.emit(command, words)

@@ -29,7 +29,8 @@ from studiowatch.service.local_time import utc_offset_s
 from studiowatch.service.login_entry import LoginEntry, login_entry
 from studiowatch.service.outfit import OpenStore, Outfit
 from studiowatch.service.past import StudioHistory
-from studiowatch.service.ports import Clock, Desk, History
+from studiowatch.service.ports import Clock, Desk, History, Ringer
+from studiowatch.service.preferences import kept_choices
 from studiowatch.speech.words import say
 from studiowatch.store.all_records import take_all
 from studiowatch.store.corrected_history import CorrectedHistory
@@ -180,6 +181,15 @@ def sound_way() -> str:
     return way()
 
 
+def ringer(clock: Clock) -> Ringer:
+    """Return what sounds the warnings of a watch without a window, as she chose it in the window."""
+    from studiowatch.ui.models.quiet_hours import kept_quiet_hours  # noqa: PLC0415
+    from studiowatch.ui.sound import DeviceSpeaker  # noqa: PLC0415
+    from studiowatch.ui.terminal_bell import TerminalBell  # noqa: PLC0415
+
+    return TerminalBell(DeviceSpeaker(), clock, kept_quiet_hours(kept_choices(os.environ, sys.platform)))
+
+
 def display_trouble() -> str:
     """Return why no window can be shown here, or ""."""
     named = any(os.environ.get(name) for name in ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"))
@@ -228,6 +238,7 @@ def outfit() -> Outfit:
         login_entry=start_at_login,
         sound_trouble=sound_trouble,
         sound_way=sound_way,
+        ringer=partial(ringer, clock),
         display_trouble=display_trouble,
         print_record=print_record,
         photo=photo_or_why,

@@ -49,6 +49,9 @@ def _watching(calls: argparse._SubParsersAction[Parser]) -> None:
     source = record.add_mutually_exclusive_group()
     source.add_argument("--port", help=say("the board's port; default: the one that answers, the last one first"))
     source.add_argument("--simulated", action="store_true", help=say("use the built-in simulated board"))
+    record.add_argument(
+        "--sound", action="store_true", help=say("sound warnings too, until Enter is pressed; quiet hours hold")
+    )
     record.add_argument("--seconds", type=float, help=say("end by itself after so long"))
     replay = calls.add_parser("replay", help=say("run the whole watch over a room log, faster than life"))
     replay.add_argument("room", type=Path, metavar="ROOM.csv")

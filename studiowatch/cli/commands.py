@@ -98,7 +98,8 @@ def _demo(call: argparse.Namespace, outfit: Outfit, _folder: StudioFolder) -> in
 
 
 def _record(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> int:
-    return watch.run(outfit, folder, _source(call, outfit, folder), inputs.seconds(call.seconds))
+    source, seconds = _source(call, outfit, folder), inputs.seconds(call.seconds)
+    return watch.run(outfit, folder, source, seconds, sound=call.sound)
 
 
 def _source(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> BoardSource:

@@ -3,13 +3,16 @@
 from __future__ import annotations
 
 import signal
+import sys
 import threading
 from collections.abc import Callable
+from contextlib import ExitStack
 from types import FrameType
 
 from studiowatch.cli.answers import DONE, complain
 from studiowatch.cli.recorded_words import AIR, told
 from studiowatch.cli.replay import happening_line
+from studiowatch.cli.sounding import Sounding, typed
 from studiowatch.service.happenings import Happening
 from studiowatch.service.local_time import clock_text, local_date, seconds_text
 from studiowatch.service.outfit import Outfit
@@ -108,9 +111,15 @@ def _state(top: CoatView) -> str:
 
 
 def run(
-    outfit: Outfit, folder: StudioFolder, source: BoardSource, seconds: float | None, *, keep_backups: bool = True
+    outfit: Outfit,
+    folder: StudioFolder,
+    source: BoardSource,
+    seconds: float | None,
+    *,
+    keep_backups: bool = True,
+    sound: bool = False,
 ) -> int:
-    """Watch until asked to stop, or for `seconds`."""
+    """Watch until asked to stop, or for `seconds`; with `sound`, warnings are heard too."""
     ended = threading.Event()
 
     def end(_number: int, _frame: FrameType | None) -> None:
@@ -121,6 +130,20 @@ def run(
         if number is not None:
             signal.signal(number, end)
     printer = Printer()
-    with watching(outfit, folder, source, tell=printer.tell, listener=printer.show, keep_backups=keep_backups):
+    with ExitStack() as parts:
+        sounding = Sounding(outfit.ringer()) if sound else None
+        if sounding is not None:
+            parts.callback(sounding.close)
+
+        def show(snapshot: Snapshot) -> None:
+            printer.show(snapshot)
+            if sounding is not None:
+                sounding.show(snapshot)
+
+        watch = watching(outfit, folder, source, tell=printer.tell, listener=show, keep_backups=keep_backups)
+        keeper = parts.enter_context(watch)
+        if sounding is not None and sys.stdin.isatty():
+            complain(say("Press Enter once you have heard a warning; it is then silent."))
+            sounding.take_answers(keeper, typed())
         ended.wait(seconds)
     return DONE

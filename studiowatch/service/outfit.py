@@ -13,7 +13,7 @@ from studiowatch.board.ways import ChooseWay
 from studiowatch.room.readings import Reading
 from studiowatch.service.doors import Doors
 from studiowatch.service.login_entry import LoginEntry
-from studiowatch.service.ports import BoardSource, Clock, Desk, History, ReadingsLog, Records
+from studiowatch.service.ports import BoardSource, Clock, Desk, History, ReadingsLog, Records, Ringer
 from studiowatch.service.take_readings import TakeReadings
 from studiowatch.store.all_records import TakenOver
 from studiowatch.store.examine import Examination
@@ -93,6 +93,8 @@ class Outfit:
         Returns why nothing can be heard, or no window shown, on this machine, or "".
     sound_way : callable
         Returns what a warning would be heard through.
+    ringer : callable
+        Makes what sounds the warnings where there is no window, in her quiet hours as quietly as there.
     print_record : callable
         Writes a finishing record as PDF, with its photo (JPEG or empty), on "a4" or "letter"; may raise OSError.
     photo : callable
@@ -119,6 +121,7 @@ class Outfit:
     login_entry: Callable[[StudioFolder | None], LoginEntry]
     sound_trouble: Callable[[], str]
     sound_way: Callable[[], str]
+    ringer: Callable[[], Ringer]
     display_trouble: Callable[[], str]
     print_record: Callable[[FinishingRecord, Path, bytes, str], None]
     photo: Callable[[Path], tuple[bytes, str]]

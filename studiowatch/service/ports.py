@@ -262,3 +262,20 @@ class Desk(Protocol):
     def shelf(self) -> Sequence[SheetEntry]:
         """Return the data sheets with all their figures, built-in ones first."""
         ...
+
+
+class Ringer(Protocol):
+    """What sounds the warnings where there is no window."""
+
+    @property
+    def trouble(self) -> str:
+        """Why nothing can be heard, or ""."""
+        ...
+
+    def listen(self, snapshot: Snapshot) -> bool:
+        """Ring if something in `snapshot` is due to be heard, return whether it was; it must return at once."""
+        ...
+
+    def close(self) -> None:
+        """Fall silent."""
+        ...

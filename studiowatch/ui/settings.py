@@ -7,7 +7,7 @@ from dataclasses import replace
 from PySide6.QtCore import QByteArray, QLocale, QSettings
 
 from studiowatch.speech.units import CHOICES, METRIC, Hours, Numbers, Units, from_kept, kept_as
-from studiowatch.ui.models.quiet_hours import DAY_MIN, QuietHours
+from studiowatch.ui.models.quiet_hours import QuietHours, kept_quiet_hours
 from studiowatch.ui.style import TEXT_SCALES_PCT
 
 
@@ -99,13 +99,8 @@ class ViewSettings:
     @property
     def quiet_hours(self) -> QuietHours:
         """When nothing but the worst may be heard; anything else in the file counts as the usual."""
-        usual = QuietHours()
-        return QuietHours(
-            on=self._store.value("quiet", "no") == "yes",
-            from_min=self._minute("quiet_from", usual.from_min),
-            to_min=self._minute("quiet_to", usual.to_min),
-            wakes=self._store.value("quiet_wakes", "no") == "yes",
-        )
+        names = ("quiet", "quiet_from", "quiet_to", "quiet_wakes")
+        return kept_quiet_hours({name: str(self._store.value(name, "")) for name in names})
 
     @quiet_hours.setter
     def quiet_hours(self, quiet: QuietHours) -> None:
@@ -113,10 +108,6 @@ class ViewSettings:
         self._store.setValue("quiet_from", str(quiet.from_min))
         self._store.setValue("quiet_to", str(quiet.to_min))
         self._store.setValue("quiet_wakes", "yes" if quiet.wakes else "no")
-
-    def _minute(self, name: str, usual: int) -> int:
-        kept = str(self._store.value(name, ""))
-        return int(kept) if kept.isdecimal() and int(kept) < DAY_MIN else usual
 
     @property
     def geometry(self) -> QByteArray:

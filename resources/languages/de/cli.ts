@@ -120,6 +120,10 @@
       <translation>die eingebaute nachgebildete Messplatine verwenden</translation>
     </message>
     <message>
+      <source>sound warnings too, until Enter is pressed; quiet hours hold</source>
+      <translation>Warnungen auch hören lassen, bis die Eingabetaste gedrückt wird; Ruhezeiten gelten</translation>
+    </message>
+    <message>
       <source>run the whole watch over a room log, faster than life</source>
       <translation>die ganze Wache über ein Raumprotokoll laufen lassen, schneller als in Wirklichkeit</translation>
     </message>
@@ -1536,6 +1540,10 @@
       <translation>Luft vom Ventilator</translation>
     </message>
     <message>
+      <source>Warnings are printed, but not heard: {trouble}. `studiowatch check` tells of the sound.</source>
+      <translation>Warnungen werden ausgegeben, aber nicht gehört: {trouble}. `studiowatch check` sagt, wie es um den Ton steht.</translation>
+    </message>
+    <message>
       <source>{file}: new: {new}; there already: {there}; replaced: {replaced}.</source>
       <translation>{file}: neu: {new}; schon da: {there}; ersetzt: {replaced}.</translation>
     </message>
@@ -1585,6 +1593,10 @@
     <message>
       <source>{step} by {day} {time}</source>
       <translation>{step} ab {day} {time}</translation>
+    </message>
+    <message>
+      <source>Press Enter once you have heard a warning; it is then silent.</source>
+      <translation>Drücken Sie die Eingabetaste, sobald Sie eine Warnung gehört haben; dann ist sie still.</translation>
     </message>
     <message>
       <source>The terminal takes no more lines ({fault}); the watch goes on.</source>

@@ -1072,16 +1072,16 @@ fehlt</translation>
       <translation>Diese kommenden Schichten unter einem Namen behalten</translation>
     </message>
     <message>
+      <source>Delete a recipe of yours</source>
+      <translation>Eigenes Rezept löschen</translation>
+    </message>
+    <message>
       <source>+ add a coat</source>
       <translation>+ Schicht</translation>
     </message>
     <message>
       <source>Apply a recipe</source>
       <translation>Rezept anwenden</translation>
-    </message>
-    <message>
-      <source>Delete a recipe of yours</source>
-      <translation>Eigenes Rezept löschen</translation>
     </message>
     <message>
       <source>A coat was added to the plan.</source>

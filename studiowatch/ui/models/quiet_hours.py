@@ -6,6 +6,7 @@ she chose to be woken for it, moving air over a wet coat sounds as by day.
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import datetime
 from enum import Enum, auto
@@ -65,6 +66,21 @@ class QuietHours:
         if not self.on:
             return say("No quiet hours")
         return say("Quiet from {start} to {end}", start=clock(self.from_min), end=clock(self.to_min))
+
+
+def kept_quiet_hours(kept: Mapping[str, str]) -> QuietHours:
+    """Return the quiet hours in the window's choices by name; anything else there counts as the usual."""
+    usual = QuietHours()
+    return QuietHours(
+        on=kept.get("quiet") == "yes",
+        from_min=_minute(kept.get("quiet_from", ""), usual.from_min),
+        to_min=_minute(kept.get("quiet_to", ""), usual.to_min),
+        wakes=kept.get("quiet_wakes") == "yes",
+    )
+
+
+def _minute(kept: str, usual: int) -> int:
+    return int(kept) if kept.isdecimal() and int(kept) < DAY_MIN else usual
 
 
 def clock(minute: int) -> str:

@@ -25,7 +25,8 @@ from studiowatch.studio.waiting import Need, Quantity, needs_of
 from studiowatch.studio.working_hours import Span, WallClock, WorkingHours
 
 HOURS = 48  # h ahead
-STEPS_H = 6  # steps of ten minutes an hour
+WATCHED_H = 36  # h after laying that are looked at: the draws reach no farther behind two days; assumption
+STEPS_H = 12  # steps of five minutes an hour
 HOUR_MS = 3_600_000  # ms
 STEP_MS = HOUR_MS // STEPS_H
 GOOD = 0.6  # chance from which an hour is named; that from which a warning ahead is said, see SOURCES.md
@@ -161,17 +162,17 @@ def _judged(walked: _Walked, start_ms: int, working: Sequence[Span], ready: Time
 
 @dataclass(frozen=True, kw_only=True)
 class _Walked:
-    """The draws at steps of ten minutes, and where in them each limit is broken."""
+    """The draws at steps of five minutes, and where in them each limit is broken."""
 
     room: Room
     sheet: DataSheet
 
     def at(self, start_ms: int) -> tuple[float, Reason | None]:
         """Return the chance of laying at `start_ms`, and what most often spoils it."""
-        last = self._dose.shape[1] - 1
-        first = min(max(-(-(start_ms - self.room.made_ms) // STEP_MS), 0), last)
-        past = self._dose >= self._dose[:, first : first + 1] + _milky_h(self.sheet)
-        end = np.where(past.any(axis=1), past.argmax(axis=1), last)
+        first = min(max(-(-(start_ms - self.room.made_ms) // STEP_MS), 0), self._dose.shape[1] - 1)
+        dose = self._dose[:, first : first + WATCHED_H * STEPS_H]
+        past = dose >= dose[:, :1] + _milky_h(self.sheet) - 0.5 / STEPS_H  # the nearest step
+        end = first + np.where(past.any(axis=1), past.argmax(axis=1), dose.shape[1] - 1)
         rows = np.arange(len(end))
         failing = {reason: broken[rows, end + 1] > broken[:, first] for reason, broken in self._broken.items()}
         fails = np.any(list(failing.values()), axis=0)
@@ -236,7 +237,7 @@ def _reason(need: Need) -> Reason:
 
 
 def _stepped(draws: Array) -> Array:
-    """Return hourly draws at steps of ten minutes, straight between."""
+    """Return hourly draws at steps of five minutes, straight between."""
     at_h = np.arange((draws.shape[1] - 1) * STEPS_H + 1) / STEPS_H
     before = np.minimum(at_h.astype(np.intp), draws.shape[1] - 2)
     part = at_h - before

@@ -7,6 +7,8 @@ from pathlib import Path
 from studiowatch.cli.answers import FAULT, complain
 from studiowatch.cli.take import opened
 from studiowatch.service.commands import PlanCommand, Refused
+from studiowatch.service.intention_commands import IntentionCommand
+from studiowatch.service.intention_desk import IntentionDesk, vapour_on
 from studiowatch.service.letterbox import ask
 from studiowatch.service.local_time import wall_clock
 from studiowatch.service.orders import PieceCommand
@@ -22,7 +24,7 @@ from studiowatch.store.folder import FolderWatched, StudioFolder
 from studiowatch.studio.pieces import Piece
 
 
-def carried_out(command: PieceCommand | PlanCommand, outfit: Outfit, folder: StudioFolder) -> str:
+def carried_out(command: PieceCommand | PlanCommand | IntentionCommand, outfit: Outfit, folder: StudioFolder) -> str:
     """Return the key that `command` answers with: by the watch that is on, or in the records while there is none.
 
     Raises
@@ -39,14 +41,14 @@ def carried_out(command: PieceCommand | PlanCommand, outfit: Outfit, folder: Stu
         raise
 
 
-def _carried_out(command: PieceCommand | PlanCommand, outfit: Outfit, folder: StudioFolder) -> str:
+def _carried_out(command: PieceCommand | PlanCommand | IntentionCommand, outfit: Outfit, folder: StudioFolder) -> str:
     try:
         return _in_records(command, outfit, folder)
     except FolderWatched:
         return ask(folder.letters, command)
 
 
-def _unknown_sheet(command: PieceCommand | PlanCommand, shelf: SheetShelf) -> str:
+def _unknown_sheet(command: PieceCommand | PlanCommand | IntentionCommand, shelf: SheetShelf) -> str:
     """Return a sentence on a sheet that `command` names and that is not there, with those there are, or ""."""
     paint = getattr(command, "paint", None)
     named = (
@@ -61,11 +63,17 @@ def _unknown_sheet(command: PieceCommand | PlanCommand, shelf: SheetShelf) -> st
     return say("There is no data sheet {name}; known are {known}.", name=repr(name), known=known)
 
 
-def _in_records(command: PieceCommand | PlanCommand, outfit: Outfit, folder: StudioFolder) -> str:
+def _in_records(command: PieceCommand | PlanCommand | IntentionCommand, outfit: Outfit, folder: StudioFolder) -> str:
     shelf = SheetShelf.open(folder.sheets)
     with opened(outfit, folder) as store:
         rack = Rack(shelf=shelf, records=store.records, log=store.log)
         rack.take_up()
+        if isinstance(command, IntentionCommand):
+            intentions = IntentionDesk(
+                records=store.records, clock=wall_clock(), vapour=lambda now_ms: vapour_on(rack, now_ms)
+            )
+            intentions.reopen()
+            return intentions.carry_out(command, outfit.clock.utc_ms())
         if isinstance(command, PlanCommand):
             return PlanDesk(rack=rack, records=store.records, clock=wall_clock()).carry_out(command)
         return rack.carry_out(command, outfit.clock.utc_ms())

@@ -92,6 +92,7 @@ def _asking(calls: argparse._SubParsersAction[Parser]) -> None:
     _predicting(calls)
     _explaining(calls)
     _planning(calls)
+    _intending(calls)
 
 
 def _at_the_rack(calls: argparse._SubParsersAction[Parser]) -> None:
@@ -183,6 +184,22 @@ def _planning(calls: argparse._SubParsersAction[Parser]) -> None:
     plan.add_argument("--apply", nargs=2, metavar=("RECIPE", "TITLE"), help=say("plan a recipe's coats for a piece"))
     plan.add_argument("--ics", metavar="FILE", help=say("also write a calendar file (RFC 5545); - for stdout, alone"))
     plan.add_argument("--json", action="store_true", help=say("one JSON document"))
+
+
+def _intending(calls: argparse._SubParsersAction[Parser]) -> None:
+    intend = calls.add_parser(
+        "intend", help=say("what you mean to do with the room; without options, what is meant so far")
+    )
+    what = intend.add_mutually_exclusive_group()
+    what.add_argument("--heater", metavar="HH:MM-HH:MM", help=say("a heater is on then, each day; needs --to-C"))
+    what.add_argument(
+        "--dehumidifier", metavar="HH:MM-HH:MM", help=say("a dehumidifier is on then, each day; needs --to-pct")
+    )
+    what.add_argument("--drop", metavar="NUMBER|KEY", help=say("this one is not meant any more"))
+    intend.add_argument("--to-C", type=float, dest="to_C", metavar="T", help=say("what the heater is set to, °C"))
+    intend.add_argument("--to-pct", type=float, metavar="RH", help=say("what the dehumidifier is set to, %% RH"))
+    intend.add_argument("--days", type=int, metavar="N", help=say("on how many days in a row; default: 1"))
+    intend.add_argument("--json", action="store_true", help=say("one JSON document, with keys"))
 
 
 def _log_form(call: Parser) -> None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from studiowatch.coats.data_sheet import Kind
 from studiowatch.service.best_hours_view import BestHoursView
 from studiowatch.service.local_time import when_text
 from studiowatch.service.room_ahead import AGAIN_MS, RoomAhead
@@ -58,7 +59,9 @@ class BestHoursDesk:
         return self._views
 
     def _view(self, one: _Next, hours: WorkingHours, now_ms: int, *, is_known: bool) -> BestHoursView:
-        sheet, outlook, made_ms = self.shelf.sheets[one.sheet], self.room.outlook, self.room.made_ms
+        sheet, made_ms = self.shelf.sheets[one.sheet], self.room.made_ms
+        # nothing heats or dries the room of a coat that gives off flammable vapour
+        outlook = self.room.free if sheet.kind is Kind.SOLVENTBORNE else self.room.outlook
         told: tuple[StartHour, ...] = ()
         if is_known and outlook is not None and made_ms is not None:
             room = Room(outlook=outlook, made_ms=made_ms)

@@ -11,6 +11,7 @@ from studiowatch.room.king_law import BEAD_C
 from studiowatch.room.log_columns import LogColumns
 from studiowatch.room.typed import Felt
 from studiowatch.service.correction_commands import CorrectionCommand, Redo, TakePhoto, Undo
+from studiowatch.service.intention_commands import IntentionCommand
 from studiowatch.service.preparation_commands import PreparationCommand
 from studiowatch.service.sheet_commands import SheetCommand
 from studiowatch.speech.units import Units
@@ -333,6 +334,7 @@ Command = (
     | LayCoat
     | PlannedCommand
     | PlanCommand
+    | IntentionCommand
     | CoverCoat
     | RecordLook
     | RecordOutcome

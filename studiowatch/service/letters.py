@@ -38,6 +38,7 @@ from studiowatch.service.correction_commands import (
     TakeBackOutcome,
     TakePhoto,
 )
+from studiowatch.service.intention_commands import AddIntention, DropIntention
 from studiowatch.speech.words import mark, say
 
 _MAY_BE_ASKED = (
@@ -54,6 +55,8 @@ _MAY_BE_ASKED = (
     MovePlanned,
     SetWorkingHours,
     SaveRecipe,
+    AddIntention,
+    DropIntention,
     CoverCoat,
     RecordLook,
     RecordOutcome,

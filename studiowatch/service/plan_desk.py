@@ -86,6 +86,11 @@ class PlanDesk:
         """Have the plan made anew: something was done."""
         self._marked = True
 
+    def heed_the_room(self) -> None:
+        """Have the coats to come followed anew: the room to come is another."""
+        self._waits = None
+        self.mark()
+
     def close(self) -> None:
         """Drop a plan that is being made: its worker ends with the coat that it is at."""
         self._closed = True

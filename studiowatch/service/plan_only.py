@@ -13,6 +13,7 @@ from studiowatch.service.ports import ReadingsLog
 from studiowatch.service.replaying import MemoryRecords, NoLog, replay
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.watchkeeping import Watchkeeping
+from studiowatch.store.intentions import IntentionRecord, meant_of
 from studiowatch.store.plan_records import RecipeRecord, WorkingDayRecord
 from studiowatch.store.shapes import LearntRecord, PromptRecord
 from studiowatch.store.studio_file import Studio
@@ -62,6 +63,8 @@ def records_of(
                 records.kept_recipes[row.name] = Recipe(name=row.name, sheets=row.sheets, own=True)
             case WorkingDayRecord():
                 hours = hours.with_day(row.day, row.hours)
+            case IntentionRecord():
+                records.kept_intentions[row.key] = meant_of(row)
             case _:
                 pass  # warnings, notes and corrections have no part in a plan
     records.kept_hours = hours

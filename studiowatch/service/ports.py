@@ -17,6 +17,7 @@ from studiowatch.service.past import PastView
 from studiowatch.service.product_views import SheetChoice, SheetEntry
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.store.shapes import LearntRecord, PromptRecord, Series, TellingRecord, WarningRecord
+from studiowatch.studio.meant import Meant
 from studiowatch.studio.pieces import Piece
 from studiowatch.studio.preparation import Preparation
 from studiowatch.studio.recipes import Recipe
@@ -224,6 +225,18 @@ class Records(Protocol):
 
     def save_working_hours(self, hours: WorkingHours) -> None:
         """Keep her working hours."""
+        ...
+
+    def intentions(self) -> Sequence[Meant]:
+        """Return what she means to do with the room, over or not, in the order in which it was meant."""
+        ...
+
+    def save_intention(self, meant: Meant) -> None:
+        """Insert or replace something that she means to do with the room."""
+        ...
+
+    def drop_intention(self, key: str) -> None:
+        """Forget something that she meant to do with the room."""
         ...
 
     def note(self, time_ms: int, kind: str, text: str) -> None:

@@ -15,6 +15,7 @@ from studiowatch.service.happenings import Happening
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.watchkeeping import Watchkeeping
 from studiowatch.store.shapes import LearntRecord, PromptRecord, TellingRecord, WarningRecord
+from studiowatch.studio.meant import Meant
 from studiowatch.studio.pieces import Piece
 from studiowatch.studio.preparation import Preparation
 from studiowatch.studio.recipes import Recipe
@@ -58,6 +59,7 @@ class MemoryRecords:
     kept_checks: list[Sighting] = field(default_factory=list)
     kept_recipes: dict[str, Recipe] = field(default_factory=dict)
     kept_hours: WorkingHours = field(default_factory=WorkingHours)
+    kept_intentions: dict[str, Meant] = field(default_factory=dict)
     notes: list[tuple[int, str, str]] = field(default_factory=list)
 
     def pieces(self) -> Sequence[Piece]:
@@ -171,6 +173,18 @@ class MemoryRecords:
     def save_working_hours(self, hours: WorkingHours) -> None:
         """Keep her working hours."""
         self.kept_hours = hours
+
+    def intentions(self) -> Sequence[Meant]:
+        """Return what she means to do with the room."""
+        return tuple(self.kept_intentions.values())
+
+    def save_intention(self, meant: Meant) -> None:
+        """Keep what she means to do."""
+        self.kept_intentions[meant.key] = meant
+
+    def drop_intention(self, key: str) -> None:
+        """Forget what she meant to do."""
+        self.kept_intentions.pop(key, None)
 
     def note(self, time_ms: int, kind: str, text: str) -> None:
         """Keep a fact about the log."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field, replace
 
 import numpy as np
@@ -10,6 +10,7 @@ import numpy as np
 from studiowatch.coats.exposure import ahead
 from studiowatch.physics.air import Air, AnyAir
 from studiowatch.room.hourly_log import HOUR_MS, known_rows
+from studiowatch.room.intentions import Intention, balance_of, with_intentions
 from studiowatch.room.outlook import LONGEST_H, Outlook, look_ahead
 from studiowatch.service.air_ahead import calm
 from studiowatch.service.coat_run import DRAWS, SEED
@@ -38,12 +39,18 @@ class RoomAhead:
         UTC ms at which it was made.
     band : RoomBand or None
         What of it is shown.
+    meant : callable
+        Returns what she means to do with the room, hours from a UTC ms; the outlook is that of the room with it.
+    free : Outlook or None
+        That of the room left to itself.
     """
 
     log: ReadingsLog
     outlook: Outlook | None = None
     made_ms: int | None = None
     band: RoomBand | None = None
+    meant: Callable[[int], Sequence[Intention]] = lambda _: ()
+    free: Outlook | None = None
     hours: RoomHours = field(init=False)
     _tried_ms: int | None = None
     _days_in_it: int = 0
@@ -55,7 +62,7 @@ class RoomAhead:
     def forget(self) -> None:
         """Begin anew: the clock was set, or readings came from elsewhere."""
         self.hours.forget()
-        self.outlook, self.made_ms, self._tried_ms, self._days_in_it = None, None, None, 0
+        self.outlook, self.free, self.made_ms, self._tried_ms, self._days_in_it = None, None, None, None, 0
         self.band = None
         self._spans.clear()
 
@@ -77,13 +84,15 @@ class RoomAhead:
     def make(self, now_ms: int) -> None:
         """Make the outlook of this moment; with less than an hour of the room there is none."""
         self._spans.clear()
-        self._tried_ms, self._days_in_it, self.outlook, self.made_ms = now_ms, self.hours.read_days, None, None
-        self.band = None
+        self._tried_ms, self._days_in_it = now_ms, self.hours.read_days
+        self.outlook, self.free, self.band, self.made_ms = None, None, None, None
         if self.hours.span_of_log_ms(now_ms) < HOUR_MS:
             return
         log = self.hours.hourly(now_ms)
         if known_rows(log.climate[-2:]).any():
-            self.outlook, self.made_ms = look_ahead(log, LONGEST_H, draws=DRAWS, seed=SEED), now_ms
+            self.free, self.made_ms = look_ahead(log, LONGEST_H, draws=DRAWS, seed=SEED), now_ms
+            meant = self.meant(now_ms)
+            self.outlook = with_intentions(self.free, meant, balance_of(log)) if meant else self.free
             self.band = band_of(self.outlook, now_ms)
 
     def _is_due(self, air: AirNow, now_ms: int) -> bool:

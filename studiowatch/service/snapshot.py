@@ -10,6 +10,7 @@ from studiowatch.room.air_movement import Movement
 from studiowatch.service.best_hours_view import BestHoursView
 from studiowatch.service.board_view import BoardView
 from studiowatch.service.calibration_views import CalibrationsView
+from studiowatch.service.intention_view import IntentionView
 from studiowatch.service.product_views import LearntView
 from studiowatch.service.room_band import RoomBand
 from studiowatch.speech.units import METRIC, Units
@@ -320,6 +321,7 @@ class Snapshot:
     `learnt` holds the products that were tested here; `calibrations` what holds for the sensors.
     `best_hours` are when to lay the next coat of each sheet that is planned, by the room to come; `room_band` is what
     that may do, the same value until it is foretold anew, or None while too little is known.
+    `intentions` are what she means to do with the room, as far as it is not over.
     `plan` is the finishing plan, None until the first is made; `recipes` may be applied, `hours` are those she works.
     `store_trouble` is one sentence when readings or records cannot be written, else "".
     `archived` holds the pieces off the rack, by title; `undo` says what undo and redo would do.
@@ -341,6 +343,7 @@ class Snapshot:
     plan: FinishingPlan | None = None
     best_hours: tuple[BestHoursView, ...] = ()
     room_band: RoomBand | None = None
+    intentions: tuple[IntentionView, ...] = ()
     recipes: tuple[Recipe, ...] = BUILT_IN
     hours: WorkingHours = field(default_factory=WorkingHours)
     store_trouble: str = ""

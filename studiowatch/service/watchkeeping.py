@@ -38,6 +38,8 @@ from studiowatch.service.correction_commands import Redo, TakePhoto, Undo
 from studiowatch.service.curve_desk import CurveDesk
 from studiowatch.service.deed_words import answer_words, plan_words
 from studiowatch.service.happenings import Happening
+from studiowatch.service.intention_commands import IntentionCommand
+from studiowatch.service.intention_desk import IntentionDesk, vapour_on
 from studiowatch.service.kept_views import KeptViews
 from studiowatch.service.leavings import Leavings
 from studiowatch.service.ledger import Ledger
@@ -78,7 +80,7 @@ from studiowatch.studio.sentence import OPENING
 from studiowatch.studio.watch import SILENT_AFTER_S
 
 ADVANCE_MS = 5_000  # ms of readings that dry the films in one step
-AtRack = TickPrompt | SnoozePrompt | PreparationCommand
+AtRack = TickPrompt | SnoozePrompt | PreparationCommand | IntentionCommand
 JUDGE_EVERY_MS = 1_000  # ms without a reading after which the room is judged by the clock alone
 
 
@@ -133,6 +135,7 @@ class Watchkeeping:
     _ahead: RoomAhead = field(init=False)
     _plans: PlanDesk = field(init=False)
     _best_hours: BestHoursDesk = field(init=False)
+    _intentions: IntentionDesk = field(init=False)
     _jumps: JumpWatch = field(default_factory=JumpWatch)
     _board: BoardView = field(default_factory=BoardView)
     _views: KeptViews = field(default_factory=KeptViews)
@@ -157,7 +160,10 @@ class Watchkeeping:
         )
         self._prompts = PromptDesk(records=self.records, disk=self._ledger.disk)
         self._preparations = PreparationDesk(records=self.records, disk=self._ledger.disk)
-        self._ahead = RoomAhead(log=log)
+        self._intentions = IntentionDesk(
+            records=self.records, clock=wall_clock(), vapour=lambda now_ms: vapour_on(self._rack, now_ms)
+        )
+        self._ahead = RoomAhead(log=log, meant=self._intentions.ahead)
         self._foretold = RoomForetold(room=self._ahead)
         self._warnings.heading = self._foretold
         self._rack.stacks.room = self._ahead
@@ -180,6 +186,8 @@ class Watchkeeping:
         while self.is_opening:
             self._open_next(self.began_ms)
         self._prompts.settle(coats_to_tend(self._rack, self._room.typed_ms), self.began_ms)
+        if self._ahead.outlook is not None and self._intentions.meant:
+            self._ahead.make(self.began_ms)  # now that it is known what gives off vapour
 
     def take_up(self) -> None:
         """Take up the records; each `look` then dries the coats of one piece, and nothing is judged until all are."""
@@ -191,6 +199,7 @@ class Watchkeeping:
         self._prompts.reopen()
         self._preparations.reopen()
         self._plans.reopen()
+        self._intentions.reopen()
         self.is_opening = True
 
     def weigh_by(self, curves: Curves) -> None:
@@ -323,9 +332,19 @@ class Watchkeeping:
                 prompt, *told = self._prompts.snooze(command.prompt_key, command.until_ms, now_ms)
                 words = say("put off “{text}”", text=prompt.headline)
                 self._rack.pile.record(Deed(words=words, put_off=(told[0], told[1])))
+            case _ if isinstance(command, IntentionCommand):
+                return self._intend(command, now_ms)
             case _:
                 return self._preparations.carry_out(command, self._rack, now_ms)
         return command.prompt_key
+
+    def _intend(self, command: IntentionCommand, now_ms: int) -> str:
+        """Keep or forget what she means to do with the room, and foretell it anew at once."""
+        key = self._intentions.carry_out(command, now_ms)
+        if self._ahead.outlook is not None:
+            self._ahead.make(now_ms)
+        self._plans.heed_the_room()
+        return key
 
     def _carry_out_at_warnings(self, command: HearWarning | RemindLater | SpeakIn, now_ms: int) -> str:
         """Carry out what changes how warnings stand or are said; open ones are said in other units at once."""
@@ -491,7 +510,8 @@ class Watchkeeping:
             calibrations=self._calibrations.view(self._rack),
             store_trouble=self._ledger.trouble or self._rack.trouble or self._unread,
             plan=self._plans.plan,
-            best_hours=self._best_hours.views(self._plans.plan, self._plans.hours, now_ms),
+            best_hours=self._best_hours.views(self._plans.plan, self._plans.hours, now_ms, self._intentions.meant),
+            intentions=self._intentions.views(now_ms),
             recipes=self._plans.recipes,
             hours=self._plans.hours,
             own_fault=self.own_fault,

@@ -12,6 +12,7 @@ from studiowatch.store.backup import write_copy
 from studiowatch.store.calibration_step import CALIBRATION_STEP
 from studiowatch.store.header import APPLICATION_ID, Header, refuse_foreign
 from studiowatch.store.import_step import IMPORT_STEP
+from studiowatch.store.intention_step import INTENTION_STEP
 from studiowatch.store.piece_step import PIECE_STEP
 from studiowatch.store.plan_step import PLAN_STEP
 from studiowatch.store.preparation_step import PREPARATION_STEP
@@ -149,7 +150,16 @@ _STEP_2: Step = (
     ) STRICT""",
 )
 
-STEPS: tuple[Step, ...] = (_STEP_1, _STEP_2, CALIBRATION_STEP, PIECE_STEP, PREPARATION_STEP, PLAN_STEP, IMPORT_STEP)
+STEPS: tuple[Step, ...] = (
+    _STEP_1,
+    _STEP_2,
+    CALIBRATION_STEP,
+    PIECE_STEP,
+    PREPARATION_STEP,
+    PLAN_STEP,
+    IMPORT_STEP,
+    INTENTION_STEP,
+)
 
 
 def migrate(connection: sqlite3.Connection, path: Path, steps: Sequence[Step] = STEPS) -> bool:

@@ -21,9 +21,11 @@ from studiowatch.store.calibrations import (
 )
 from studiowatch.store.database import Database
 from studiowatch.store.imported import all_imported
+from studiowatch.store.intentions import all_intentions, drop_intention, put_intention
 from studiowatch.store.plan_records import all_recipes, kept_hours, put_hours, put_recipe
 from studiowatch.store.preparations import all_tellings, open_preparations, put_preparation, put_telling
 from studiowatch.store.shapes import LearntRecord, PromptRecord, TellingRecord, WarningRecord
+from studiowatch.studio.meant import Meant
 from studiowatch.studio.pieces import Coat, Finding, Look, Outcome, Piece, Shape
 from studiowatch.studio.preparation import Preparation
 from studiowatch.studio.recipes import Recipe
@@ -209,6 +211,18 @@ class RecordsStore:
     def save_working_hours(self, hours: WorkingHours) -> None:
         """Keep her working hours."""
         put_hours(self._database, hours)
+
+    def intentions(self) -> Sequence[Meant]:
+        """Return what she means to do with the room, over or not, in the order in which it was meant."""
+        return all_intentions(self._database)
+
+    def save_intention(self, meant: Meant) -> None:
+        """Insert or replace something that she means to do with the room."""
+        put_intention(self._database, meant)
+
+    def drop_intention(self, key: str) -> None:
+        """Forget something that she meant to do with the room."""
+        drop_intention(self._database, key)
 
     def note(self, time_ms: int, kind: str, text: str) -> None:
         """Keep a fact about the log itself: a clock step, a resume, a reset, an overflow."""

@@ -8,6 +8,7 @@ from typing import Any
 
 from studiowatch.speech.words import say
 from studiowatch.store.calibrations import calibration_fault
+from studiowatch.store.intentions import INTENTION_FIELDS, IntentionRecord, intention_fault
 from studiowatch.store.plan_records import RECIPE_FIELDS, WORKING_DAY_FIELDS, RecipeRecord, WorkingDayRecord
 from studiowatch.store.preparations import preparation_fault
 from studiowatch.store.shapes import (
@@ -44,6 +45,7 @@ Row = (
     | CheckRecord
     | CorrectionRecord
     | ImportedRecord
+    | IntentionRecord
     | LearntRecord
     | NoteRecord
     | PreparationRecord
@@ -154,6 +156,14 @@ TABLES = (
         shape=WorkingDayRecord,
         fields=WORKING_DAY_FIELDS,
         key="day",
+    ),
+    Table(
+        heading="intention",
+        sql_name="intention",
+        shape=IntentionRecord,
+        fields=INTENTION_FIELDS,
+        key="key",
+        fault=intention_fault,
     ),
     Table(heading="imported", sql_name="imported", shape=ImportedRecord, fields=IMPORTED_FIELDS, fault=imported_fault),
     Table(heading="note", sql_name="note", shape=NoteRecord, fields=NOTE_FIELDS),

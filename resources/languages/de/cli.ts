@@ -332,6 +332,34 @@
       <translation>auch eine Kalenderdatei (RFC 5545) schreiben; - für die Standardausgabe, dann nur diese</translation>
     </message>
     <message>
+      <source>what you mean to do with the room; without options, what is meant so far</source>
+      <translation>was Sie mit dem Raum vorhaben; ohne Optionen, was bisher vorgesehen ist</translation>
+    </message>
+    <message>
+      <source>a heater is on then, each day; needs --to-C</source>
+      <translation>dann läuft täglich ein Heizgerät; braucht --to-C</translation>
+    </message>
+    <message>
+      <source>a dehumidifier is on then, each day; needs --to-pct</source>
+      <translation>dann läuft täglich ein Entfeuchter; braucht --to-pct</translation>
+    </message>
+    <message>
+      <source>this one is not meant any more</source>
+      <translation>dieses ist nicht mehr vorgesehen</translation>
+    </message>
+    <message>
+      <source>what the heater is set to, °C</source>
+      <translation>worauf das Heizgerät gestellt ist, °C</translation>
+    </message>
+    <message>
+      <source>what the dehumidifier is set to, %% RH</source>
+      <translation>worauf der Entfeuchter gestellt ist, %% rF</translation>
+    </message>
+    <message>
+      <source>on how many days in a row; default: 1</source>
+      <translation>an wie vielen Tagen hintereinander; sonst: 1</translation>
+    </message>
+    <message>
       <source>name=header pairs for logs of other loggers: temperature_F=Temp,time=When</source>
       <translation>Paare name=Kopf für Protokolle anderer Messgeräte: temperature_F=Temp,time=Wann</translation>
     </message>
@@ -812,6 +840,46 @@
       <translation>{option} ist {given}; erlaubt ist bis 9999-12-30.</translation>
     </message>
     <message>
+      <source>Forgotten: {intention}</source>
+      <translation>Nicht mehr vorgesehen: {intention}</translation>
+    </message>
+    <message>
+      <source>Meant: {intention}</source>
+      <translation>Vorgesehen: {intention}</translation>
+    </message>
+    <message>
+      <source>Nothing is meant for the room.</source>
+      <translation>Für den Raum ist nichts vorgesehen.</translation>
+    </message>
+    <message>
+      <source>none</source>
+      <translation>keine</translation>
+    </message>
+    <message>
+      <source>There is no intention {given}; allowed is {known}, as `intend` lists them.</source>
+      <translation>Es gibt kein Vorhaben {given}; erlaubt ist {known}, wie `intend` sie aufzählt.</translation>
+    </message>
+    <message>
+      <source>--drop stands alone; leave the others out.</source>
+      <translation>--drop steht allein; lassen Sie die anderen weg.</translation>
+    </message>
+    <message>
+      <source>--json goes with the list; leave it out.</source>
+      <translation>--json gehört zur Liste; lassen Sie es weg.</translation>
+    </message>
+    <message>
+      <source>{option} goes with --heater or --dehumidifier; give one.</source>
+      <translation>{option} gehört zu --heater oder --dehumidifier; geben Sie eines an.</translation>
+    </message>
+    <message>
+      <source>A heater is set with --to-C, as --to-C 21; give that.</source>
+      <translation>Ein Heizgerät wird mit --to-C gestellt, wie --to-C 21; geben Sie das an.</translation>
+    </message>
+    <message>
+      <source>A dehumidifier is set with --to-pct, as --to-pct 50; give that.</source>
+      <translation>Ein Entfeuchter wird mit --to-pct gestellt, wie --to-pct 50; geben Sie das an.</translation>
+    </message>
+    <message>
       <source>studiowatch starts at login ({file}).</source>
       <translation>studiowatch startet beim Anmelden ({file}).</translation>
     </message>
@@ -914,10 +982,6 @@
     <message>
       <source>At place {place}: {title}</source>
       <translation>Auf Platz {place}: {title}</translation>
-    </message>
-    <message>
-      <source>none</source>
-      <translation>keine</translation>
     </message>
     <message>
       <source>The place is {place}; allowed is 1 to {last}. Choose one of these.</source>
@@ -1281,7 +1345,7 @@
     </message>
     <message>
       <source>Best hours in the next two days for {title}</source>
-      <translation type="unfinished" />
+      <translation>Beste Stunden der nächsten zwei Tage für {title}</translation>
     </message>
     <message>
       <source>lay not in sight</source>

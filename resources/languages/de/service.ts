@@ -335,6 +335,32 @@
       <source>studiowatch is closing; start it again and repeat what you asked for.</source>
       <translation>studiowatch wird gerade beendet; starten Sie es neu und wiederholen Sie, was Sie wollten.</translation>
     </message>
+    <message numerus="yes">
+      <source>dehumidifier {hours} to {target}, from {day} on, {n} days</source>
+      <translation>
+        <numerusform>Entfeuchter {hours} auf {target}, {day}</numerusform>
+        <numerusform>Entfeuchter {hours} auf {target}, ab {day}, {n} Tage</numerusform>
+      </translation>
+    </message>
+    <message numerus="yes">
+      <source>heater {hours} to {target}, from {day} on, {n} days</source>
+      <translation>
+        <numerusform>Heizgerät {hours} auf {target}, {day}</numerusform>
+        <numerusform>Heizgerät {hours} auf {target}, ab {day}, {n} Tage</numerusform>
+      </translation>
+    </message>
+    <message>
+      <source>Those hours are over; give hours to come.</source>
+      <translation>Diese Stunden sind vorbei; geben Sie kommende an.</translation>
+    </message>
+    <message>
+      <source>{coat} on {title}</source>
+      <translation>{coat} auf {title}</translation>
+    </message>
+    <message>
+      <source>That is not meant any more; look at the list again.</source>
+      <translation>Das ist nicht mehr vorgesehen; sehen Sie noch einmal in die Liste.</translation>
+    </message>
     <message>
       <source>Readings lost because the disk refused for too long: {count}.</source>
       <translation>Verlorene Messwerte, weil der Datenträger zu lange nichts annahm: {count}.</translation>
@@ -618,10 +644,6 @@
     <message>
       <source>That prompt is of no use any more: tick it, or leave it.</source>
       <translation>Dieser Hinweis nützt nichts mehr: Haken Sie ihn ab, oder lassen Sie ihn.</translation>
-    </message>
-    <message>
-      <source>{coat} on {title}</source>
-      <translation>{coat} auf {title}</translation>
     </message>
     <message>
       <source>as they were read: {count} readings.</source>

@@ -152,6 +152,30 @@
       <translation>{path} lässt sich nicht lesen ({fault}); wählen Sie eine Datei, die gelesen werden darf.</translation>
     </message>
     <message>
+      <source>intention {key}: {fault}</source>
+      <translation>Vorhaben {key}: {fault}</translation>
+    </message>
+    <message>
+      <source>a text in quotes that no other has</source>
+      <translation>ein Text in Anführungszeichen, den kein anderer hat</translation>
+    </message>
+    <message>
+      <source>from and until, "18:00-23:00"</source>
+      <translation>von und bis, "18:00-23:00"</translation>
+    </message>
+    <message>
+      <source>a number: {low_C} to {high_C} °C of a heater, {low_pct} to {high_pct} % of a dehumidifier</source>
+      <translation>eine Zahl: {low_C} bis {high_C} °C bei einem Heizgerät, {low_pct} bis {high_pct} % bei einem Entfeuchter</translation>
+    </message>
+    <message>
+      <source>a day in quotes, "2026-03-20"</source>
+      <translation>ein Tag in Anführungszeichen, "2026-03-20"</translation>
+    </message>
+    <message>
+      <source>a whole number, 1 to {most}</source>
+      <translation>eine ganze Zahl, 1 bis {most}</translation>
+    </message>
+    <message>
       <source>{path} cannot be written: {fault}. Reviews take longer without it.</source>
       <translation>{path} lässt sich nicht schreiben: {fault}. Rückblicke dauern ohne sie länger.</translation>
     </message>
@@ -308,10 +332,6 @@
       <translation>Datum und Uhrzeit mit Zone, 1970 bis {year}, wie 2026-03-02T09:00:00Z</translation>
     </message>
     <message>
-      <source>a text in quotes that no other has</source>
-      <translation>ein Text in Anführungszeichen, den kein anderer hat</translation>
-    </message>
-    <message>
       <source>a number above 0, up to {most} ({unit})</source>
       <translation>eine Zahl über 0, bis {most} ({unit})</translation>
     </message>
@@ -326,10 +346,6 @@
     <message>
       <source>true or false</source>
       <translation>true oder false</translation>
-    </message>
-    <message>
-      <source>a whole number, 1 to {most}</source>
-      <translation>eine ganze Zahl, 1 bis {most}</translation>
     </message>
     <message>
       <source>the name of a file, without a folder</source>

@@ -49,83 +49,83 @@
     </message>
     <message>
       <source>{first} to {last}: outside your working hours</source>
-      <translation type="unfinished" />
+      <translation>{first} bis {last}: außerhalb Ihrer Arbeitszeit</translation>
     </message>
     <message>
       <source>{first} to {last}: what lies below is not ready</source>
-      <translation type="unfinished" />
+      <translation>{first} bis {last}: was darunter liegt, ist nicht bereit</translation>
     </message>
     <message>
       <source>{first} to {last}: likely too damp before it is safe</source>
-      <translation type="unfinished" />
+      <translation>{first} bis {last}: wird wohl zu feucht, bevor die Schicht sicher ist</translation>
     </message>
     <message>
       <source>{first} to {last}: likely too cold before it is safe</source>
-      <translation type="unfinished" />
+      <translation>{first} bis {last}: wird wohl zu kalt, bevor die Schicht sicher ist</translation>
     </message>
     <message>
       <source>{first} to {last}: likely too warm before it is safe</source>
-      <translation type="unfinished" />
+      <translation>{first} bis {last}: wird wohl zu warm, bevor die Schicht sicher ist</translation>
     </message>
     <message>
       <source>{first} to {last}: the air likely comes too near its dew point</source>
-      <translation type="unfinished" />
+      <translation>{first} bis {last}: die Luft kommt ihrem Taupunkt wohl zu nahe</translation>
     </message>
     <message>
       <source>{first} to {last}: the air usually moves then, as with a fan on</source>
-      <translation type="unfinished" />
+      <translation>{first} bis {last}: dann bewegt sich die Luft meist, wie bei laufendem Ventilator</translation>
     </message>
     <message>
       <source>{first}: outside your working hours</source>
-      <translation type="unfinished" />
+      <translation>{first}: außerhalb Ihrer Arbeitszeit</translation>
     </message>
     <message>
       <source>{first}: what lies below is not ready</source>
-      <translation type="unfinished" />
+      <translation>{first}: was darunter liegt, ist nicht bereit</translation>
     </message>
     <message>
       <source>{first}: likely too damp before it is safe</source>
-      <translation type="unfinished" />
+      <translation>{first}: wird wohl zu feucht, bevor die Schicht sicher ist</translation>
     </message>
     <message>
       <source>{first}: likely too cold before it is safe</source>
-      <translation type="unfinished" />
+      <translation>{first}: wird wohl zu kalt, bevor die Schicht sicher ist</translation>
     </message>
     <message>
       <source>{first}: likely too warm before it is safe</source>
-      <translation type="unfinished" />
+      <translation>{first}: wird wohl zu warm, bevor die Schicht sicher ist</translation>
     </message>
     <message>
       <source>{first}: the air likely comes too near its dew point</source>
-      <translation type="unfinished" />
+      <translation>{first}: die Luft kommt ihrem Taupunkt wohl zu nahe</translation>
     </message>
     <message>
       <source>{first}: the air usually moves then, as with a fan on</source>
-      <translation type="unfinished" />
+      <translation>{first}: dann bewegt sich die Luft meist, wie bei laufendem Ventilator</translation>
     </message>
     <message>
       <source>Not known yet: the best hours are told once the room has been logged for a day.</source>
-      <translation type="unfinished" />
+      <translation>Noch nicht bekannt: Die besten Stunden werden genannt, sobald der Raum einen Tag lang aufgezeichnet ist.</translation>
     </message>
     <message>
       <source>lay from {first} to {last}: good in {number} of ten ways that this room may go</source>
-      <translation type="unfinished" />
+      <translation>auftragen von {first} bis {last}: gut in {number} von zehn Verläufen, die dieser Raum nehmen kann</translation>
     </message>
     <message>
       <source>Fresh air first: lay it only with the room aired all the while, and keep it aired as its sheet says, whatever the hour; no flame, no spark, no heater near.</source>
-      <translation type="unfinished" />
+      <translation>Frischluft zuerst: nur auftragen, während der Raum durchgehend gelüftet wird, und weiter lüften, wie das Datenblatt es sagt, zu welcher Stunde auch immer; keine Flamme, kein Funke, kein Heizgerät in der Nähe.</translation>
     </message>
     <message>
       <source>lay at {first}: good in {number} of ten ways that this room may go</source>
-      <translation type="unfinished" />
+      <translation>auftragen um {first}: gut in {number} von zehn Verläufen, die dieser Raum nehmen kann</translation>
     </message>
     <message>
       <source>before {time}: what lies below is not ready</source>
-      <translation type="unfinished" />
+      <translation>vor {time}: was darunter liegt, ist nicht bereit</translation>
     </message>
     <message>
       <source>No hour of the next two days is likely to be good for it.</source>
-      <translation type="unfinished" />
+      <translation>Keine Stunde der nächsten zwei Tage ist dafür voraussichtlich gut.</translation>
     </message>
     <message>
       <source>Common practice, no source; the product's own sheet comes first.</source>
@@ -724,6 +724,46 @@
     <message>
       <source>{coat} may come out cloudy</source>
       <translation>{coat} könnte trüb werden</translation>
+    </message>
+    <message>
+      <source>Fresh air comes before a perfect coat. Product sheets and local codes come before this program.</source>
+      <translation>Frischluft geht vor einer makellosen Schicht. Datenblätter der Produkte und örtliche Vorschriften gehen diesem Programm vor.</translation>
+    </message>
+    <message>
+      <source>Use the heater by its own instructions: clear of fabric, paper and rags, clear of solvent and its vapour, and not left alone if they say so. Never use it to dry a coat that gives off flammable vapour.</source>
+      <translation>Das Heizgerät nach seiner eigenen Anleitung betreiben: fern von Stoff, Papier und Lappen, fern von Lösemittel und dessen Dampf, und nicht unbeaufsichtigt, wenn sie das verlangt. Nie damit eine Schicht trocknen, die brennbaren Dampf abgibt.</translation>
+    </message>
+    <message>
+      <source>Use the dryer by its own instructions: clear of fabric, clear of solvent and its vapour. Never use it to dry a coat that gives off flammable vapour: that needs fresh air, and a dryer wants the room shut.</source>
+      <translation>Den Entfeuchter nach seiner eigenen Anleitung betreiben: fern von Stoff, fern von Lösemittel und dessen Dampf. Nie damit eine Schicht trocknen, die brennbaren Dampf abgibt: Die braucht Frischluft, und ein Entfeuchter will einen geschlossenen Raum.</translation>
+    </message>
+    <message>
+      <source>Use the fan by its own instructions, clear of solvent and its vapour.</source>
+      <translation>Den Ventilator nach seiner eigenen Anleitung betreiben, fern von Lösemittel und dessen Dampf.</translation>
+    </message>
+    <message>
+      <source>{coat} still gives off flammable vapour: no heater and no dryer now, air the room. Say it again when that coat is ready.</source>
+      <translation>{coat} gibt noch brennbaren Dampf ab: jetzt kein Heizgerät und kein Entfeuchter, den Raum lüften. Geben Sie es noch einmal ein, wenn diese Schicht bereit ist.</translation>
+    </message>
+    <message>
+      <source>{coat} still gives off flammable vapour: this is not counted on until that coat is ready. No heater and no dryer now; air the room.</source>
+      <translation>{coat} gibt noch brennbaren Dampf ab: Damit wird nicht gerechnet, bis diese Schicht bereit ist. Jetzt kein Heizgerät und kein Entfeuchter; den Raum lüften.</translation>
+    </message>
+    <message>
+      <source>A fan is not meant here; give --heater or --dehumidifier.</source>
+      <translation>Ein Ventilator wird hier nicht vorgesehen; geben Sie --heater oder --dehumidifier an.</translation>
+    </message>
+    <message>
+      <source>Days in a row are {given}; allowed is 1 to {most}.</source>
+      <translation>Tage hintereinander: {given}; erlaubt sind 1 bis {most}.</translation>
+    </message>
+    <message>
+      <source>The hours must begin and end at two times of the day, as 18:00-23:00.</source>
+      <translation>Die Stunden müssen zu zwei Uhrzeiten beginnen und enden, wie 18:00-23:00.</translation>
+    </message>
+    <message>
+      <source>The hours are {text}; give from and until, as 18:00-23:00, or 22:00-06:00 overnight.</source>
+      <translation>Die Stunden sind {text}; geben Sie von und bis an, wie 18:00-23:00, oder 22:00-06:00 über Nacht.</translation>
     </message>
     <message>
       <source>The film has begun to set; going back now marks the film. Look for drips and bubbles once it is dry.</source>

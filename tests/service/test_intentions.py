@@ -1,0 +1,195 @@
+"""What is meant for the room, through the whole watch: foretold at once, kept, and never near solvent vapour."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from math import cos, pi
+
+import pytest
+
+from studiowatch.room.intentions import Doing
+from studiowatch.room.readings import Reading
+from studiowatch.service.commands import Command, Refused, SetWorkingHours
+from studiowatch.service.intention_commands import AddIntention, DropIntention
+from studiowatch.service.letters import NoLetter, read, written
+from studiowatch.service.local_time import wall_clock
+from studiowatch.service.plan_only import watch_at
+from studiowatch.service.replaying import MemoryRecords, NoLog
+from studiowatch.service.room_ahead import AGAIN_MS
+from studiowatch.service.sheet_shelf import SheetShelf
+from studiowatch.service.watchkeeping import Watchkeeping
+from studiowatch.studio.best_hours import Reason
+from studiowatch.studio.pieces import Coat, Piece
+from studiowatch.studio.working_hours import WorkingHours
+
+NOW_MS = 1_772_460_000_000
+MINUTE_MS, HOUR_MS, DAY_MS = 60_000, 3_600_000, 86_400_000
+ALWAYS = WorkingHours(days=((0, 24 * 60),) * 7)
+
+
+class ColdNights(NoLog):
+    """A log of a room that is 20 °C at NOW_MS's time of day and 8 °C twelve hours from it."""
+
+    def __init__(self, days: int = 30) -> None:
+        self.days = days
+
+    def minute_means(self, start_ms: int, end_ms: int) -> Sequence[Reading]:
+        first_ms = max(start_ms, NOW_MS - self.days * DAY_MS)
+        return [
+            Reading(
+                time_ms=time_ms,
+                temperature_C=14.0 + 6.0 * cos(2.0 * pi * (time_ms - NOW_MS) / DAY_MS),
+                humidity_pct=45.0,
+                air_speed_m_s=0.05,
+            )
+            for time_ms in range(first_ms, end_ms, 5 * MINUTE_MS)
+        ]
+
+
+def piece(key: str, *coats: Coat) -> Piece:
+    return Piece(key=key, title=key.title(), width_cm=30, height_cm=30, place=0, coats=coats)
+
+
+def watch_over(*pieces: Piece, log: NoLog | None = None) -> Watchkeeping:
+    records = MemoryRecords(held={one.key: one for one in pieces}, kept_hours=ALWAYS)
+    watch = watch_at(NOW_MS, records, log or ColdNights(), SheetShelf.open(), foretell=True)
+    watch.make_plan(NOW_MS)
+    return watch
+
+
+def heater(hours_from_now: float = 4.0, hours: float = 14.0, target_C: float = 21.0) -> AddIntention:
+    clock = wall_clock()
+    start_ms = NOW_MS + round(hours_from_now * HOUR_MS)
+    day = clock.day(start_ms)
+    from_min = (start_ms - clock.at(day, 0)) // MINUTE_MS
+    return AddIntention(
+        doing=Doing.HEATER,
+        from_min=from_min,
+        to_min=round(from_min + 60 * hours) % (24 * 60),
+        target=target_C,
+        first_day=day,
+    )
+
+
+GLOSS = piece("kiln", Coat(key="g", sheet="gloss-waterborne"))
+
+
+def reason_at(watch: Watchkeeping, hours_ahead: float, now_ms: int = NOW_MS) -> Reason | None:
+    (told,) = (one for one in watch.snapshot(now_ms).best_hours if one.sheet == "gloss-waterborne")
+    return next(hour.reason for hour in told.hours if hour.start_ms >= NOW_MS + hours_ahead * HOUR_MS)
+
+
+def test_that_a_heater_at_night_makes_the_cold_hours_good_at_once_and_dropping_it_takes_them_back() -> None:
+    watch = watch_over(GLOSS)
+    assert reason_at(watch, 12.0) is Reason.COLD
+    key = watch.carry_out(heater(), NOW_MS, 0.0)
+    assert reason_at(watch, 12.0) is None
+    (view,) = watch.snapshot(NOW_MS).intentions
+    assert "Fresh air" in " ".join(view.cautions)
+    assert "clear of fabric" in " ".join(view.cautions)
+    watch.carry_out(DropIntention(intention_key=key), NOW_MS, 0.0)
+    assert watch.snapshot(NOW_MS).intentions == ()
+    assert reason_at(watch, 12.0) is Reason.COLD
+
+
+def test_that_it_is_kept_and_counted_on_by_the_next_watch() -> None:
+    watch = watch_over(GLOSS)
+    watch.carry_out(heater(), NOW_MS, 0.0)
+    again = watch_at(NOW_MS, watch.records, ColdNights(), SheetShelf.open(), foretell=True)  # type: ignore[arg-type]
+    again.make_plan(NOW_MS)
+    assert reason_at(again, 12.0) is None
+
+
+def test_that_one_that_is_over_is_told_no_more() -> None:
+    watch = watch_over(GLOSS)
+    watch.carry_out(heater(), NOW_MS, 0.0)
+    assert len(watch.snapshot(NOW_MS + 17 * HOUR_MS).intentions) == 1
+    assert watch.snapshot(NOW_MS + 19 * HOUR_MS).intentions == ()
+
+
+def test_that_the_hours_stay_the_same_for_ten_minutes_but_for_other_working_hours() -> None:
+    watch = watch_over(GLOSS)
+    first = watch.snapshot(NOW_MS).best_hours
+    assert watch.snapshot(NOW_MS + AGAIN_MS - 1).best_hours is first
+    watch.carry_out(SetWorkingHours(hours=WorkingHours(days=(None,) * 7)), NOW_MS, 0.0)
+    assert reason_at(watch, 0.0) is Reason.OUTSIDE_HOURS
+    before = watch.snapshot(NOW_MS + 1).best_hours
+    assert watch.snapshot(NOW_MS + 1 + AGAIN_MS).best_hours is not before
+
+
+def test_that_a_room_logged_for_less_than_a_day_is_said_to_be_unknown() -> None:
+    class Short(ColdNights):
+        def minute_means(self, start_ms: int, end_ms: int) -> Sequence[Reading]:
+            return [one for one in super().minute_means(start_ms, end_ms) if one.time_ms > NOW_MS - 20 * HOUR_MS]
+
+    (told,) = watch_over(GLOSS, log=Short()).snapshot(NOW_MS).best_hours
+    assert told.hours == told.lines == ()
+    assert told.unknown.startswith("Not known yet")
+
+
+@pytest.mark.parametrize("doing", [Doing.HEATER, Doing.DEHUMIDIFIER])
+def test_that_nothing_is_heated_or_dried_while_a_coat_gives_off_vapour(doing: Doing) -> None:
+    wet = piece("marsh", Coat(key="s", sheet="gloss-solventborne", laid_ms=NOW_MS - HOUR_MS, volume_mL=10))
+    watch = watch_over(wet, GLOSS)
+    asked = heater()
+    target = 21.0 if doing is Doing.HEATER else 50.0
+    with pytest.raises(Refused, match=r"on Marsh still gives off flammable vapour.*air the room"):
+        watch.carry_out(
+            AddIntention(
+                doing=doing, from_min=asked.from_min, to_min=asked.to_min, target=target, first_day=asked.first_day
+            ),
+            NOW_MS,
+            0.0,
+        )
+    assert watch.snapshot(NOW_MS).intentions == ()
+
+
+def test_that_a_heater_meant_before_is_withheld_once_a_coat_gives_off_vapour() -> None:
+    watch = watch_over(GLOSS)
+    watch.carry_out(heater(), NOW_MS, 0.0)
+    records = watch.records
+    records.save_piece(piece("marsh", Coat(key="s", sheet="gloss-solventborne", laid_ms=NOW_MS - HOUR_MS)))
+    again = watch_at(NOW_MS, records, ColdNights(), SheetShelf.open(), foretell=True)  # type: ignore[arg-type]
+    again.make_plan(NOW_MS)
+    assert reason_at(again, 12.0) is Reason.COLD
+    (view,) = again.snapshot(NOW_MS).intentions
+    assert "not counted on until that coat is ready" in view.withheld
+
+
+def test_that_the_hours_of_a_solvent_borne_coat_count_on_no_heater_and_ask_for_air_first() -> None:
+    watch = watch_over(piece("marsh", Coat(key="s", sheet="gloss-solventborne")))
+    (before,) = watch.snapshot(NOW_MS).best_hours
+    assert before.caution.startswith("Fresh air first")
+    assert {hour.reason for hour in before.hours} >= {Reason.COLD}
+    watch.carry_out(heater(), NOW_MS, 0.0)
+    (after,) = watch.snapshot(NOW_MS).best_hours
+    assert after is not before
+    assert [hour.chance for hour in after.hours] == [hour.chance for hour in before.hours]
+
+
+@pytest.mark.parametrize(
+    ("command", "says"),
+    [
+        (heater(target_C=90.0), "target of the heater is 90"),
+        (heater(hours_from_now=-30.0), "Those hours are over"),
+        (DropIntention(intention_key="none"), "not meant any more"),
+    ],
+)
+def test_that_what_cannot_be_is_refused_and_changes_nothing(command: Command, says: str) -> None:
+    watch = watch_over(GLOSS)
+    with pytest.raises(Refused, match=says):
+        watch.carry_out(command, NOW_MS, 0.0)
+    assert watch.snapshot(NOW_MS).intentions == ()
+
+
+@pytest.mark.parametrize("command", [heater(), DropIntention(intention_key="k")])
+def test_that_a_letter_about_it_is_read_as_it_was_written(command: Command) -> None:
+    assert read(written(command)) == command
+
+
+def test_that_a_letter_of_another_form_is_none() -> None:
+    text = written(heater())
+    for spoilt in (text.replace('"heater"', '"kettle"'), text.replace("21.0", '"hot"')):
+        assert spoilt != text
+        with pytest.raises(NoLetter):
+            read(spoilt)

@@ -1,0 +1,77 @@
+"""What is meant for the room: its hours on her clock, and what cannot be meant."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import date, datetime, time, timedelta
+from zoneinfo import ZoneInfo
+
+import pytest
+
+from studiowatch.room.intentions import Doing
+from studiowatch.studio.meant import Meant, intentions_of, meant_fault, read_span, span_text
+from studiowatch.studio.working_hours import WallClock
+
+BERLIN = ZoneInfo("Europe/Berlin")
+HEATER = Meant(key="h", doing=Doing.HEATER, from_min=18 * 60, to_min=23 * 60, target=21.0, first_day=date(2026, 3, 2))
+CLOCK = WallClock(
+    day=lambda time_ms: datetime.fromtimestamp(time_ms / 1000, BERLIN).date(),
+    at=lambda day, minutes: ms(datetime.combine(day, time(), BERLIN) + timedelta(minutes=minutes)),
+)
+
+
+def ms(moment: datetime) -> int:
+    return round(moment.timestamp() * 1000)
+
+
+def hours_from(now: datetime, meant: Meant) -> list[tuple[float, float]]:
+    return [(one.start_h, one.end_h) for one in intentions_of([meant], CLOCK, ms(now))]
+
+
+def test_that_each_day_has_its_hours_as_far_as_an_outlook_goes() -> None:
+    noon = datetime(2026, 3, 2, 12, tzinfo=BERLIN)
+    assert hours_from(noon, HEATER) == [(6.0, 11.0)]
+    assert hours_from(noon, replace(HEATER, days=9)) == [(6.0 + 24 * day, 11.0 + 24 * day) for day in range(4)]
+
+
+def test_that_hours_that_run_count_from_before_now_and_those_over_not_at_all() -> None:
+    assert hours_from(datetime(2026, 3, 2, 20, tzinfo=BERLIN), HEATER) == [(-2.0, 3.0)]
+    late = datetime(2026, 3, 2, 23, tzinfo=BERLIN)
+    assert hours_from(late, HEATER) == []
+    assert HEATER.is_over(CLOCK, ms(late))
+    assert not replace(HEATER, days=2).is_over(CLOCK, ms(late))
+
+
+def test_that_a_night_on_which_the_clock_is_set_is_an_hour_shorter() -> None:
+    night = replace(HEATER, from_min=22 * 60, to_min=6 * 60, first_day=date(2026, 3, 28))
+    ((start_h, end_h),) = hours_from(datetime(2026, 3, 28, 21, tzinfo=BERLIN), night)
+    assert (start_h, end_h) == (1.0, 8.0)
+
+
+@pytest.mark.parametrize("text", ["18:00-23:00", "22:30-06:00", "00:00-24:00"])
+def test_that_hours_are_written_as_they_are_read(text: str) -> None:
+    from_min, to_min = read_span(text)
+    assert span_text(replace(HEATER, from_min=from_min, to_min=to_min)) == text
+
+
+@pytest.mark.parametrize("text", ["", "18-23", "18:00", "18:00-18:00", "18:60-19:00", "25:00-26:00", "24:00-01:00"])
+def test_that_other_texts_are_no_hours(text: str) -> None:
+    with pytest.raises(ValueError, match="give from and until"):
+        read_span(text)
+
+
+@pytest.mark.parametrize(
+    ("meant", "says"),
+    [
+        (replace(HEATER, target=90.0), "target of the heater is 90 °C"),
+        (replace(HEATER, target=float("nan")), "target of the heater"),
+        (replace(HEATER, doing=Doing.DEHUMIDIFIER), "target of the dehumidifier is 21 %"),
+        (replace(HEATER, days=0), "Days in a row are 0"),
+        (replace(HEATER, days=10**9), "Days in a row"),
+        (replace(HEATER, from_min=-5), "two times of the day"),
+        (replace(HEATER, doing=Doing.FAN, target=0.5), "--heater or --dehumidifier"),
+    ],
+)
+def test_that_what_cannot_be_is_refused_in_one_sentence(meant: Meant, says: str) -> None:
+    assert meant_fault(HEATER) == ""
+    assert says in meant_fault(meant)

@@ -9,6 +9,7 @@ from pathlib import Path
 
 from studiowatch.coats.data_sheet import DataSheet, Kind, read_sheet
 from studiowatch.service.product_views import SheetChoice, SheetEntry
+from studiowatch.service.sheet_words import in_her_language
 from studiowatch.speech.words import say
 
 
@@ -17,10 +18,10 @@ class SheetUnknown(Exception):  # noqa: N818 - reads as the answer it is
 
 
 def built_in_sheets() -> dict[str, DataSheet]:
-    """Return the generic sheets that ship with studiowatch, by name."""
+    """Return the generic sheets that ship with studiowatch, by name, as her language calls them."""
     folder = files("studiowatch.resources") / "sheets"
     texts = sorted((entry.name, entry.read_text("utf-8")) for entry in folder.iterdir() if entry.name.endswith(".toml"))
-    sheets = [read_sheet(text, name) for name, text in texts]
+    sheets = [in_her_language(read_sheet(text, name)) for name, text in texts]
     return {sheet.name: sheet for sheet in sheets}
 
 

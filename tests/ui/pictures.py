@@ -22,7 +22,7 @@ from studiowatch.speech.words import speak_by
 from studiowatch.ui.app import build_window
 from studiowatch.ui.models.recorded import recorded_lines
 from studiowatch.ui.settings import ViewSettings
-from studiowatch.ui.translation import translation
+from studiowatch.ui.translation import translate_dates, translation
 from studiowatch.ui.widgets.coat_dialog import CoatDialog
 from studiowatch.ui.widgets.dialog import FormDialog
 from studiowatch.ui.window import StudioWindow
@@ -202,6 +202,7 @@ if __name__ == "__main__":
     asked.add_argument("names", nargs="*", help="such as coat_light_1280x800-200; all without one")
     given = asked.parse_args()
     speak_by(translation(given.language))
+    translate_dates(given.language)
     given.out.mkdir(parents=True, exist_ok=True)
     began = time.monotonic()
     draw(given.out, given.names)

@@ -461,7 +461,7 @@
     </message>
     <message>
       <source>Warnings are heard through {way}; try the sound in the window, under Warnings.</source>
-      <translation>Warnungen sind zu hören über: {way}; probieren Sie den Ton im Fenster unter Warnungen.</translation>
+      <translation>So sind Warnungen zu hören: {way}. Probieren Sie den Ton im Fenster aus, unter Warnungen.</translation>
     </message>
     <message>
       <source>no fault</source>

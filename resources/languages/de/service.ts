@@ -974,6 +974,114 @@
       <translation>Es gibt kein Datenblatt {name}; bekannt sind {known}.</translation>
     </message>
     <message>
+      <source>(generic)</source>
+      <translation>(allgemein)</translation>
+    </message>
+    <message>
+      <source>Gloss varnish, solvent-borne (generic)</source>
+      <translation>Glanzfirnis, lösemittelhaltig (allgemein)</translation>
+    </message>
+    <message>
+      <source>This sheet is generic. Your product's own sheet, local codes and licensed advice come first.</source>
+      <translation>Dieses Datenblatt ist allgemein. Das Datenblatt Ihres Produkts, örtliche Vorschriften und fachkundiger Rat gehen vor.</translation>
+    </message>
+    <message>
+      <source>Ventilate: fresh air through the room without blowing on the piece. It comes before a perfect coat.</source>
+      <translation>Lüften: frische Luft durch den Raum, ohne das Bild anzublasen. Das geht einer makellosen Schicht vor.</translation>
+    </message>
+    <message>
+      <source>Flammable: no flame, torch, heater or spark while it is open or wet, and no warming above its flash point.</source>
+      <translation>Entzündbar: keine Flamme, kein Brenner, kein Heizgerät und kein Funke, solange es offen oder nass ist, und nicht über den Flammpunkt erwärmen.</translation>
+    </message>
+    <message>
+      <source>Gloves; a respirator as the product's sheet says.</source>
+      <translation>Handschuhe; Atemschutz, wie das Datenblatt des Produkts es sagt.</translation>
+    </message>
+    <message>
+      <source>Rags can ignite by themselves: dry them flat outdoors, or keep them in a closed metal container with water.</source>
+      <translation>Lappen können sich selbst entzünden: flach im Freien trocknen oder in einem geschlossenen Metallbehälter mit Wasser aufbewahren.</translation>
+    </message>
+    <message>
+      <source>what the product's own sheet names, mostly white spirit</source>
+      <translation>was das Datenblatt des Produkts nennt, meist Testbenzin</translation>
+    </message>
+    <message>
+      <source>Gloss varnish, water-borne, thick coat (generic)</source>
+      <translation>Glanzfirnis, wasserbasiert, dicke Schicht (allgemein)</translation>
+    </message>
+    <message>
+      <source>Bubbles and a small torch: extinguisher at hand, no solvent or solvent-borne coat in the room, no mesh cover on.</source>
+      <translation>Blasen und ein kleiner Brenner: Feuerlöscher zur Hand, kein Lösemittel und keine lösemittelhaltige Schicht im Raum, Netzabdeckung abgenommen.</translation>
+    </message>
+    <message>
+      <source>A thick coat stays open to dust and fingers much longer than a thin one: level, covered, and no fan.</source>
+      <translation>Eine dicke Schicht bleibt viel länger empfindlich für Staub und Finger als eine dünne: waagrecht, abgedeckt und ohne Ventilator.</translation>
+    </message>
+    <message>
+      <source>Taking varnish off may need solvent: ventilate, gloves, no flame or spark; do a test patch first.</source>
+      <translation>Firnis abzunehmen kann Lösemittel brauchen: lüften, Handschuhe, keine Flamme und kein Funke; zuerst an einer kleinen Stelle probieren.</translation>
+    </message>
+    <message>
+      <source>what the product's own sheet names</source>
+      <translation>was das Datenblatt des Produkts nennt</translation>
+    </message>
+    <message>
+      <source>Gloss varnish, water-borne, thin coat (generic)</source>
+      <translation>Glanzfirnis, wasserbasiert, dünne Schicht (allgemein)</translation>
+    </message>
+    <message>
+      <source>Gloss varnish, water-borne (generic)</source>
+      <translation>Glanzfirnis, wasserbasiert (allgemein)</translation>
+    </message>
+    <message>
+      <source>Isolation coat, water-borne (generic)</source>
+      <translation>Trennschicht, wasserbasiert (allgemein)</translation>
+    </message>
+    <message>
+      <source>not meant to be removed: it keeps the paint safe when the varnish over it is taken off</source>
+      <translation>nicht zum Abnehmen gedacht: Sie schützt die Farbe, wenn der Firnis darüber abgenommen wird</translation>
+    </message>
+    <message>
+      <source>Matt varnish, water-borne (generic)</source>
+      <translation>Mattfirnis, wasserbasiert (allgemein)</translation>
+    </message>
+    <message>
+      <source>Roll the bottle gently before use: matting agent settles. Gloss first, matt last, and no more such coats than named.</source>
+      <translation>Die Flasche vor Gebrauch sanft rollen: Mattierungsmittel setzt sich ab. Erst glänzend, zuletzt matt, und nicht mehr solche Schichten als genannt.</translation>
+    </message>
+    <message>
+      <source>Acrylic paint, brushed layer (generic)</source>
+      <translation>Acrylfarbe, gestrichen (allgemein)</translation>
+    </message>
+    <message>
+      <source>Dry on top is not dry below: test an edge before the isolation coat.</source>
+      <translation>Oben trocken ist nicht durchgetrocknet: vor der Trennschicht an einem Rand prüfen.</translation>
+    </message>
+    <message>
+      <source>Sanding dry paint: a respirator as the product's sheet says, and wipe up the dust damp.</source>
+      <translation>Trockene Farbe schleifen: Atemschutz, wie das Datenblatt des Produkts es sagt, und den Staub feucht aufwischen.</translation>
+    </message>
+    <message>
+      <source>not meant to be removed</source>
+      <translation>nicht zum Abnehmen gedacht</translation>
+    </message>
+    <message>
+      <source>Acrylic paint, poured layer (generic)</source>
+      <translation>Acrylfarbe, gegossen (allgemein)</translation>
+    </message>
+    <message>
+      <source>Satin varnish, solvent-borne (generic)</source>
+      <translation>Seidenmattfirnis, lösemittelhaltig (allgemein)</translation>
+    </message>
+    <message>
+      <source>Satin varnish, water-borne (generic)</source>
+      <translation>Seidenmattfirnis, wasserbasiert (allgemein)</translation>
+    </message>
+    <message>
+      <source>Roll the bottle gently before use: matting agent settles. Gloss first, satin last, and no more such coats than named.</source>
+      <translation>Die Flasche vor Gebrauch sanft rollen: Mattierungsmittel setzt sich ab. Erst glänzend, zuletzt seidenmatt, und nicht mehr solche Schichten als genannt.</translation>
+    </message>
+    <message>
       <source>It was laid at a time that is still to come by this computer's clock; set the clock.</source>
       <translation>Sie wurde zu einer Zeit aufgetragen, die nach der Uhr dieses Rechners noch kommt; stellen Sie die Uhr.</translation>
     </message>

@@ -1179,7 +1179,7 @@
     </message>
     <message>
       <source>no day to spare</source>
-      <translation>kein Tag Spielraum</translation>
+      <translation>kein Spielraum</translation>
     </message>
     <message>
       <source>the coat below is not ready for the next coat (about {span})</source>

@@ -453,7 +453,7 @@
     </message>
     <message>
       <source>the desktop's beep and a flash of the window</source>
-      <translation>den Signalton der Arbeitsfläche und ein Aufleuchten des Fensters</translation>
+      <translation>der Signalton der Arbeitsfläche und ein Aufleuchten des Fensters</translation>
     </message>
     <message>
       <source>the sound device ({names})</source>

@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
 from studiowatch.coats.data_sheet import DataSheet
 from studiowatch.service.commands import Command
 from studiowatch.service.sheet_commands import KeepSheet
+from studiowatch.service.sheet_words import GENERIC
 from studiowatch.speech.words import mark, say
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.forms import FormError
@@ -209,4 +210,4 @@ class SheetDialog(FormDialog):
 
 
 def _plain(title: str) -> str:
-    return title.removesuffix(" (generic)")
+    return title.removesuffix(f" {say(GENERIC)}")

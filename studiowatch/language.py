@@ -4,10 +4,13 @@ from __future__ import annotations
 
 import os
 import sys
+from dataclasses import replace
 
 from studiowatch.service.preferences import ENGLISH, chosen_language, kept_choices
-from studiowatch.speech.units import METRIC, choose, from_kept
+from studiowatch.speech.units import METRIC, Numbers, choose, from_kept
 from studiowatch.speech.words import speak_by
+
+WITH_COMMA = {"de"}  # languages whose decimal sign is a comma: Unicode CLDR, numbers of the locale
 
 
 def her_language() -> str:
@@ -24,7 +27,7 @@ def her_language() -> str:
 def speak() -> None:
     """Speak her language, where there is a translation, and show figures as she chose; Qt only loads a translation."""
     kept, language = kept_choices(os.environ, sys.platform), her_language()
-    choose(from_kept(kept, METRIC))
+    choose(from_kept(kept, replace(METRIC, numbers=Numbers.COMMA) if language in WITH_COMMA else METRIC))
     if language != ENGLISH:
         from studiowatch.ui.translation import translation  # noqa: PLC0415
 

@@ -5,10 +5,11 @@ from __future__ import annotations
 import signal
 from collections.abc import Callable, Sequence
 from contextlib import ExitStack
+from functools import partial
 from importlib.resources import files
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QTimer
 from PySide6.QtGui import QIcon, QPixmap
 from PySide6.QtWidgets import QApplication
 
@@ -72,7 +73,8 @@ def run_window(
             language=language,
         )
         unless_built.pop_all()
-    window.left.connect(app.quit, Qt.ConnectionType.QueuedConnection)  # before the loop begins, a quit is lost
+    # Once in the loop, for before it an end is lost; and by `exit`, since `quit` first closes windows, which may stay.
+    window.left.connect(lambda: QTimer.singleShot(0, app, partial(app.exit, 0)))
     faults = OwnFaults(window)
     faults.told.connect(window.own_fault)
     faults.listen()

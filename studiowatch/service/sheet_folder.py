@@ -10,7 +10,7 @@ from pathlib import Path
 from studiowatch.coats.data_sheet import DataSheet, SheetFaults, read_sheet, sheet_of
 from studiowatch.service.commands import Refused
 from studiowatch.speech.words import say
-from studiowatch.store.studio_fields import as_toml
+from studiowatch.store.toml_text import as_toml
 
 NAME = re.compile(r"[a-z0-9][a-z0-9-]{0,60}")  # of a sheet that is kept from a form, and so of its file
 _HEAD = "# Typed in studiowatch from a product's own sheet. Times hold at 23 °C, 50 % RH and the film named here.\n\n"

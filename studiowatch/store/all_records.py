@@ -9,7 +9,7 @@ from dataclasses import dataclass
 
 from studiowatch.speech.words import say
 from studiowatch.store.database import Database, tables_of
-from studiowatch.store.records import read_pieces, save_piece
+from studiowatch.store.piece_rows import read_pieces, save_piece
 from studiowatch.store.studio_file import Studio
 from studiowatch.store.studio_tables import TABLES, Row, Table
 from studiowatch.studio.pieces import Piece

@@ -11,7 +11,8 @@ from studiowatch.physics.ranges import OutOfRange
 from studiowatch.room.intentions import TARGETS, Doing
 from studiowatch.speech.words import mark, say
 from studiowatch.store.database import Database
-from studiowatch.store.studio_fields import Field, Wrong
+from studiowatch.store.field_values import Wrong
+from studiowatch.store.studio_fields import Field
 from studiowatch.studio.meant import DAYS_MOST, Meant, meant_fault, read_span, span_text
 
 _DOINGS = (Doing.HEATER, Doing.DEHUMIDIFIER)

@@ -9,7 +9,8 @@ from typing import Any
 
 from studiowatch.speech.words import mark
 from studiowatch.store.database import Database
-from studiowatch.store.studio_fields import Field, Wrong
+from studiowatch.store.field_values import Wrong
+from studiowatch.store.studio_fields import Field
 from studiowatch.studio.recipes import COATS_MOST, NAME_MOST, Recipe, recipe_fault
 from studiowatch.studio.working_hours import DAYS, WorkingHours, hours_text, read_hours
 

@@ -3,13 +3,10 @@
 from __future__ import annotations
 
 import json
-import sqlite3
 from collections.abc import Callable, Iterable, Sequence
-from dataclasses import asdict, astuple, fields
-from datetime import date
+from dataclasses import astuple, fields
 from typing import Any
 
-from studiowatch.coats.stages import Orientation
 from studiowatch.room.corrections import Imported, Kept, Sighting
 from studiowatch.store.calibrations import (
     all_calibrations,
@@ -22,42 +19,25 @@ from studiowatch.store.calibrations import (
 from studiowatch.store.database import Database
 from studiowatch.store.imported import all_imported
 from studiowatch.store.intentions import all_intentions, drop_intention, put_intention
+from studiowatch.store.piece_rows import piece_of, read_pieces, save_piece
 from studiowatch.store.plan_records import all_recipes, kept_hours, put_hours, put_recipe
 from studiowatch.store.preparations import all_tellings, open_preparations, put_preparation, put_telling
 from studiowatch.store.shapes import LearntRecord, PromptRecord, TellingRecord, WarningRecord
+from studiowatch.store.upserting import upsert
 from studiowatch.studio.meant import Meant
-from studiowatch.studio.pieces import Coat, Finding, Look, Outcome, Piece, Shape
+from studiowatch.studio.pieces import Piece
 from studiowatch.studio.preparation import Preparation
 from studiowatch.studio.recipes import Recipe
 from studiowatch.studio.working_hours import WorkingHours
 
-
-def _upsert(table: str, columns: Sequence[str]) -> str:
-    """Return SQL that inserts a row or replaces its values, so that what refers to the row stays."""
-    key, *rest = columns
-    return (
-        f"INSERT INTO {table} ({', '.join(columns)}) VALUES ({', '.join('?' * len(columns))}) "  # noqa: S608 - own names
-        f"ON CONFLICT ({key}) DO UPDATE SET {', '.join(f'{name} = excluded.{name}' for name in rest)}"
-    )
-
-
-_PIECE_COLUMNS = tuple(field.name for field in fields(Piece) if field.name != "coats")
-_COAT_COLUMNS = tuple(field.name for field in fields(Coat) if field.name != "looks")
-_LOOK_COLUMNS = tuple(field.name for field in fields(Look))
 _WARNING_COLUMNS = tuple(field.name for field in fields(WarningRecord))
 _PROMPT_COLUMNS = tuple(field.name for field in fields(PromptRecord))
 _LEARNT_COLUMNS = tuple(field.name for field in fields(LearntRecord))
-_PUT_PIECE = _upsert("piece", _PIECE_COLUMNS)
-_PUT_COAT = _upsert("coat", (*_COAT_COLUMNS, "piece_key", "layer"))
-_PUT_LOOK = _upsert("look", (*_LOOK_COLUMNS, "coat_key", "position"))
-_PUT_WARNING = _upsert("warning", _WARNING_COLUMNS)
-_PUT_PROMPT = _upsert("prompt", _PROMPT_COLUMNS)
-_PUT_LEARNT = _upsert("learnt", _LEARNT_COLUMNS)
+_PUT_WARNING = upsert("warning", _WARNING_COLUMNS)
+_PUT_PROMPT = upsert("prompt", _PROMPT_COLUMNS)
+_PUT_LEARNT = upsert("learnt", _LEARNT_COLUMNS)
 
 # S608: every name in these comes from our own dataclasses
-_ONE_PIECE = f"SELECT {', '.join(_PIECE_COLUMNS)} FROM piece WHERE key = ?"  # noqa: S608
-_COATS = f"SELECT {', '.join(_COAT_COLUMNS)} FROM coat WHERE piece_key = ? ORDER BY layer"  # noqa: S608
-_LOOKS = f"SELECT {', '.join(_LOOK_COLUMNS)} FROM look WHERE coat_key = ? ORDER BY position"  # noqa: S608
 _WARNINGS = (
     f"SELECT {', '.join(_WARNING_COLUMNS)} FROM warning WHERE state <> 'cleared' "  # noqa: S608
     "OR rowid IN (SELECT rowid FROM warning ORDER BY raised_ms DESC, rowid DESC LIMIT ?) "
@@ -228,94 +208,6 @@ class RecordsStore:
         """Keep a fact about the log itself: a clock step, a resume, a reset, an overflow."""
         with self._database.transaction() as connection:
             connection.execute("INSERT INTO note (time_ms, kind, text) VALUES (?, ?, ?)", (time_ms, kind, text))
-
-
-def read_pieces(connection: sqlite3.Connection) -> list[Piece]:
-    """Return all pieces with their coats and looks, by place; a file of an earlier version may lack columns."""
-    there = {name for _, name, *_ in connection.execute("PRAGMA table_info(piece)")}
-    columns = tuple(name for name in _PIECE_COLUMNS if name in there)
-    rows = connection.execute(f"SELECT {', '.join(columns)} FROM piece ORDER BY place, rowid")  # noqa: S608 - own names
-    return [_piece(connection, dict(zip(columns, row, strict=True))) for row in rows.fetchall()]
-
-
-def save_piece(connection: sqlite3.Connection, piece: Piece, utc_ms: Callable[[], int]) -> None:
-    """Insert or replace a piece, inside a transaction; an earlier form is kept as a correction."""
-    row = connection.execute(_ONE_PIECE, (piece.key,)).fetchone()
-    earlier = None if row is None else _piece(connection, dict(zip(_PIECE_COLUMNS, row, strict=True)))
-    if earlier == piece:
-        return
-    if earlier is not None:
-        connection.execute(
-            "INSERT INTO correction (time_ms, piece_key, earlier) VALUES (?, ?, ?)",
-            (utc_ms(), piece.key, json.dumps(asdict(earlier), default=date.isoformat)),
-        )
-    _put_piece(connection, piece)
-
-
-def _put_piece(connection: sqlite3.Connection, piece: Piece) -> None:
-    values = [getattr(piece, name) for name in _PIECE_COLUMNS]
-    values[_PIECE_COLUMNS.index("due")] = piece.due.isoformat() if piece.due else None
-    connection.execute(_PUT_PIECE, values)
-    looks = [(look, coat.key, position) for coat in piece.coats for position, look in enumerate(coat.looks)]
-    coat_keys = json.dumps([coat.key for coat in piece.coats])
-    look_keys = json.dumps([look.key for look, _, _ in looks])
-    connection.execute(
-        "DELETE FROM coat WHERE piece_key = ? AND key NOT IN (SELECT value FROM json_each(?))",
-        (piece.key, coat_keys),
-    )
-    connection.execute(
-        "DELETE FROM look WHERE coat_key IN (SELECT key FROM coat WHERE piece_key = ?) "
-        "AND key NOT IN (SELECT value FROM json_each(?))",
-        (piece.key, look_keys),
-    )
-    connection.executemany(
-        _PUT_COAT,
-        [
-            (*(getattr(coat, name) for name in _COAT_COLUMNS), piece.key, layer)
-            for layer, coat in enumerate(piece.coats)
-        ],
-    )
-    connection.executemany(_PUT_LOOK, [(*astuple(look), coat_key, position) for look, coat_key, position in looks])
-
-
-def piece_of(values: dict[str, Any]) -> Piece:
-    """Return an earlier form of a piece as a correction keeps it; of an earlier version it may lack fields."""
-    coats = [
-        Coat(**{**coat, "outcome": coat["outcome"] and Outcome(coat["outcome"]), "looks": _looks_of(coat["looks"])})
-        for coat in values["coats"]
-    ]
-    return Piece(**_typed({name: value for name, value in values.items() if name != "coats"}), coats=tuple(coats))
-
-
-def _looks_of(looks: Iterable[dict[str, Any]]) -> tuple[Look, ...]:
-    return tuple(Look(**{**look, "finding": Finding(look["finding"])}) for look in looks)
-
-
-def _typed(values: dict[str, Any]) -> dict[str, Any]:
-    """Return the values of a piece as they are stored in the types that a piece has."""
-    values["due"] = date.fromisoformat(values["due"]) if values["due"] else None
-    values["orientation"] = Orientation(values["orientation"])
-    values["archived"] = bool(values["archived"])
-    if "shape" in values:
-        values["shape"] = Shape(values["shape"])
-    return values
-
-
-def _piece(connection: sqlite3.Connection, values: dict[str, Any]) -> Piece:
-    values = _typed(values)
-    coats = connection.execute(_COATS, (values["key"],)).fetchall()
-    return Piece(**values, coats=tuple(_coat(connection, coat) for coat in coats))
-
-
-def _coat(connection: sqlite3.Connection, row: tuple[Any, ...]) -> Coat:
-    values = dict(zip(_COAT_COLUMNS, row, strict=True))
-    values["outcome"] = Outcome(values["outcome"]) if values["outcome"] else None
-    looks = connection.execute(_LOOKS, (values["key"],)).fetchall()
-    return Coat(**values, looks=tuple(_looks(looks)))
-
-
-def _looks(rows: Iterable[tuple[Any, ...]]) -> Iterable[Look]:
-    return (Look(key=key, time_ms=time_ms, finding=Finding(finding)) for key, time_ms, finding in rows)
 
 
 def _warning(row: tuple[Any, ...]) -> WarningRecord:

@@ -9,7 +9,7 @@ from studiowatch.room.readings import Reading
 from studiowatch.store.calibrations import all_calibrations, all_sightings
 from studiowatch.store.database import Database, tables_of
 from studiowatch.store.minutes import minute_means
-from studiowatch.store.records import read_pieces
+from studiowatch.store.piece_rows import read_pieces
 from studiowatch.studio.pieces import Piece
 
 

@@ -11,17 +11,16 @@ from typing import Any
 from uuid import NAMESPACE_URL, uuid5
 
 from studiowatch.speech.words import say
+from studiowatch.store.field_values import Wrong, moment_of
 from studiowatch.store.studio_faults import Lines, Place, StudioFault, StudioFileError
 from studiowatch.store.studio_fields import (
     COAT_FIELDS,
     LOOK_FIELDS,
     PIECE_FIELDS,
     Field,
-    Wrong,
-    as_toml,
-    moment_of,
 )
 from studiowatch.store.studio_tables import TABLES, Row, Table
+from studiowatch.store.toml_text import as_toml
 from studiowatch.studio.pieces import Coat, Look, Piece
 
 _KEY_SPACE = uuid5(NAMESPACE_URL, "studiowatch:studio-file")  # so that a file read twice makes the same keys

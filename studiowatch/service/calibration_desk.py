@@ -22,7 +22,7 @@ from studiowatch.service.disk import Disk
 from studiowatch.service.ports import ReadingsLog, Records
 from studiowatch.service.prompt_desk import Reminder
 from studiowatch.service.rack import Rack
-from studiowatch.service.rack_views import solvent_layings_ms
+from studiowatch.service.rack_coats import solvent_layings_ms
 from studiowatch.speech.units import chosen
 from studiowatch.speech.words import mark, say
 

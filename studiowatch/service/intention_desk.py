@@ -13,7 +13,7 @@ from studiowatch.service.intention_commands import AddIntention, IntentionComman
 from studiowatch.service.intention_view import IntentionView
 from studiowatch.service.ports import Records
 from studiowatch.service.rack import Rack
-from studiowatch.service.rack_views import vapour_in_room
+from studiowatch.service.rack_coats import vapour_in_room
 from studiowatch.speech.dates import day_of_week
 from studiowatch.speech.words import say, say_counted
 from studiowatch.studio.meant import (

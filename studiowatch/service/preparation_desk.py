@@ -20,7 +20,7 @@ from studiowatch.service.preparation_commands import (
     TickChore,
 )
 from studiowatch.service.rack import Rack
-from studiowatch.service.rack_views import vapour_in_room
+from studiowatch.service.rack_coats import vapour_in_room
 from studiowatch.service.snapshot import PreparationView
 from studiowatch.speech.words import mark, say
 from studiowatch.studio.chores import Task

@@ -10,7 +10,8 @@ from studiowatch.service.bench import AHEAD_MS
 from studiowatch.service.board_view import BoardView
 from studiowatch.service.local_time import when_text
 from studiowatch.service.rack import Rack
-from studiowatch.service.rack_views import coats_at_risk, following_coat
+from studiowatch.service.rack_coats import following_coat
+from studiowatch.service.rack_risks import coats_at_risk
 from studiowatch.service.room_now import RoomNow
 from studiowatch.service.warning_desk import WarningDesk
 from studiowatch.studio.concern import AirNow

@@ -53,12 +53,10 @@ from studiowatch.service.preparation_commands import PreparationCommand
 from studiowatch.service.preparation_desk import PreparationDesk
 from studiowatch.service.prompt_desk import PromptDesk
 from studiowatch.service.rack import Rack
-from studiowatch.service.rack_views import (
-    archived_views,
-    coats_at_risk,
-    coats_to_tend,
-    vapour_in_room,
-)
+from studiowatch.service.rack_coats import vapour_in_room
+from studiowatch.service.rack_risks import coats_at_risk
+from studiowatch.service.rack_tending import coats_to_tend
+from studiowatch.service.rack_views import archived_views
 from studiowatch.service.room_ahead import RoomAhead
 from studiowatch.service.room_foretold import RoomForetold
 from studiowatch.service.room_now import RoomNow

@@ -15,7 +15,9 @@ from studiowatch.service.commands import AmendPiece, LayCoat
 from studiowatch.service.happenings import StageHappened
 from studiowatch.service.orders import PieceCommand
 from studiowatch.service.rack import Rack
-from studiowatch.service.rack_views import coats_at_risk, coats_to_tend, piece_views
+from studiowatch.service.rack_risks import coats_at_risk
+from studiowatch.service.rack_tending import coats_to_tend
+from studiowatch.service.rack_views import piece_views
 from studiowatch.service.replaying import MemoryRecords
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.studio.pieces import Coat, Piece

@@ -37,11 +37,6 @@ def weekday(day: date) -> str:
     return say(_WEEKDAYS[day.weekday()])
 
 
-def whole_weekday(day: date) -> str:
-    """Return the name of the day of the week, "Saturday"."""
-    return say(_WHOLE_WEEKDAYS[day.weekday()])
-
-
 def month(day: date) -> str:
     """Return the short name of the month, "Dec"."""
     return say(_MONTHS[day.month - 1])

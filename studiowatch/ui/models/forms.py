@@ -47,12 +47,3 @@ def _no_number(said: dict[str, str]) -> str:
     if not said["typed"]:
         return say("{name} is empty: type a number from {low} to {high}, such as {example} {unit}.", **said)
     return say("{name} is “{typed}”: type a number from {low} to {high}, such as {example} {unit}.", **said)
-
-
-def optional_number(
-    text: str, *, field: str, name: str, unit: str, low: float, high: float, example: str
-) -> float | None:
-    """Return the number in `text`, or None if it is empty."""
-    if not text.strip():
-        return None
-    return number(text, field=field, name=name, unit=unit, low=low, high=high, example=example)

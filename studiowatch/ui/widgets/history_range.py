@@ -21,11 +21,6 @@ class RangeHand:
         self._tell = tell
         self._anchor_ms: float | None = None
 
-    @property
-    def is_dragging(self) -> bool:
-        """Whether a range is being drawn with the pointer."""
-        return self._anchor_ms is not None
-
     def press(self, event: QMouseEvent) -> bool:
         """Begin a range if Shift is held; return whether it did."""
         if not event.modifiers() & Qt.KeyboardModifier.ShiftModifier:

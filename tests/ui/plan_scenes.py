@@ -9,6 +9,7 @@ from datetime import UTC, datetime, time, timedelta
 from PySide6.QtWidgets import QWidget
 
 from studiowatch.coats.data_sheet import DataSheet
+from studiowatch.service.best_hours_view import BestHoursView
 from studiowatch.service.sheet_shelf import built_in_sheets
 from studiowatch.service.snapshot import CoatView, PieceView, Snapshot
 from studiowatch.studio.finishing_plan import finishing_plan
@@ -106,6 +107,17 @@ BUSY_PLANNED = planned(
     )
 )
 
+GLOSS = BestHoursView(
+    sheet="gloss-solventborne",
+    title="Gloss, solvent-borne",
+    piece_keys=("orchard", "lamp"),
+    piece_titles=("Orchard at Low Water", "Lamp in the Fog"),
+    made_ms=NOW_MS,
+    caution="Fresh air first.",
+    lines=("lay from Thu 10:00 to Thu 13:00: good in 9 of ten ways that this room may go",),
+    aside_lines=tuple(f"Thu {hour}:00: likely too damp before it is safe" for hour in range(5)),
+)
+
 
 def plan_states(window: StudioWindow, desk: ScriptedDesk) -> Iterator[tuple[str, QWidget]]:
     """Put the page into one state after the other, and yield its name and what to picture."""
@@ -116,6 +128,7 @@ def plan_states(window: StudioWindow, desk: ScriptedDesk) -> Iterator[tuple[str,
         ("plan-making", FOUR_CALM),
         ("plan-one", ONE_PLANNED),
         ("plan-four", FOUR_PLANNED),
+        ("plan-best", replace(FOUR_PLANNED, best_hours=(GLOSS,))),
         ("plan-busy", BUSY_PLANNED),
         ("plan-broken", BROKEN_PLANNED),
         ("plan-twelve", TWELVE_PLANNED),

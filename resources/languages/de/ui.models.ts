@@ -176,6 +176,10 @@
       <translation>Datenblätter: {sheets}</translation>
     </message>
     <message>
+      <source>Best hours in the next two days for {title}</source>
+      <translation>Beste Stunden der nächsten zwei Tage für {title}</translation>
+    </message>
+    <message>
       <source>no reading yet</source>
       <translation>noch kein Messwert</translation>
     </message>

@@ -72,6 +72,10 @@
       <translation>Zurück auf das Gestell</translation>
     </message>
     <message>
+      <source>Best hours to lay the next coats</source>
+      <translation>Die besten Stunden für die nächsten Schichten</translation>
+    </message>
+    <message>
       <source>The board at a glance</source>
       <translation>Die Messplatine auf einen Blick</translation>
     </message>

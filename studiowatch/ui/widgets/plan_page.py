@@ -25,10 +25,12 @@ from studiowatch.service.snapshot import Snapshot
 from studiowatch.speech.words import mark, say
 from studiowatch.studio.words import Level
 from studiowatch.ui.bridge import Courier
+from studiowatch.ui.models.best_hours import best_lines
 from studiowatch.ui.models.plan_grid import SPANS, DayGrid, day_grid, marks_of
 from studiowatch.ui.models.plan_words import PlanRow, first_words, piece_editor, plan_rows, today_rows
 from studiowatch.ui.models.tones import LEVEL_TONES, Tone
 from studiowatch.ui.style import Style
+from studiowatch.ui.widgets.best_hours_card import BestHoursCard
 from studiowatch.ui.widgets.dialog import FormDialog
 from studiowatch.ui.widgets.marks import LevelMark
 from studiowatch.ui.widgets.plan_dialogs import HoursDialog, RecipeDialog
@@ -74,6 +76,7 @@ class PlanPage(QScrollArea):
         self._mark, self._sentence = LevelMark(18), ElidedLabel("strong")
         self.first = label("headline", wrap=True)
         self._air = label("small", Tone.MUTED, wrap=True)
+        self.best = BestHoursCard()
         self.editor = PlanEditor(desk.sheets())
         self.editor.hide()  # until there is a piece
         self.rows: list[PlanRowView] = []
@@ -104,6 +107,7 @@ class PlanPage(QScrollArea):
         self._column = QVBoxLayout(self._left)
         self._column.setContentsMargins(0, 0, 0, 0)
         self._column.addWidget(self._today_card())
+        self._column.addWidget(self.best)
         self._choosing = QWidget()
         self._choosing.setObjectName("inside")
         choices = QVBoxLayout(self._choosing)
@@ -189,7 +193,7 @@ class PlanPage(QScrollArea):
         self._grid.setSpacing(px(14))
         self._today_place.setContentsMargins(px(16), px(10), px(16), px(10))
         self._line_up()
-        for part in (self.head, self.editor, self._mark):
+        for part in (self.head, self.best, self.editor, self._mark):
             part.set_style(style)
         for row in self.rows:
             row.set_style(style)
@@ -231,9 +235,11 @@ class PlanPage(QScrollArea):
         self._mark.set_level(sentence.level)
         put(self._sentence, sentence.headline if sentence.level is not Level.CALM else "", LEVEL_TONES[sentence.level])
         self._sentence.setAccessibleName(self._sentence.text())
-        drawn = (snapshot.plan, tuple(_told(snapshot)), snapshot.recipes, snapshot.time_ms // 60_000)
+        best = best_lines(snapshot)
+        drawn = (snapshot.plan, tuple(_told(snapshot)), snapshot.recipes, best, snapshot.time_ms // 60_000)
         if drawn != self._drawn:
             self._drawn = drawn
+            self.best.show_lines(best)
             self._draw(snapshot)
 
     def _draw(self, snapshot: Snapshot) -> None:

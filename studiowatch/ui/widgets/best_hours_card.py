@@ -1,0 +1,42 @@
+"""When to lay the coats that come next, on the plan's page."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtWidgets import QFrame, QLabel, QVBoxLayout
+
+from studiowatch.speech.words import say
+from studiowatch.ui.models.best_hours import BestLine
+from studiowatch.ui.style import Style
+from studiowatch.ui.widgets.text import label, put, set_property
+
+
+class BestHoursCard(QFrame):
+    """Shows the lines; away while there are none."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setProperty("card", "plain")
+        self.setAccessibleName(say("Best hours to lay the next coats"))
+        self.lines: list[QLabel] = []
+        self._column = QVBoxLayout(self)
+        self.hide()
+
+    def set_style(self, style: Style) -> None:
+        """Use `style` from now on."""
+        self._column.setContentsMargins(style.px(16), style.px(8), style.px(16), style.px(8))
+        self._column.setSpacing(style.px(2))
+
+    def show_lines(self, lines: Sequence[BestLine]) -> None:
+        """Show `lines`."""
+        while len(self.lines) < len(lines):
+            made = label("body", wrap=True)
+            self._column.addWidget(made)
+            self.lines.append(made)
+        for at, shown in enumerate(self.lines):
+            shown.setVisible(at < len(lines))
+            if at < len(lines):
+                put(shown, lines[at].text, lines[at].tone)
+                set_property(shown, "role", "strong" if lines[at].strong else "body")
+        self.setVisible(bool(lines))

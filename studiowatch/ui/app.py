@@ -84,7 +84,7 @@ def run_window(
     window.left.connect(one.close)
     app.commitDataRequest.connect(window.leave)
     for number in (signal.SIGINT, signal.SIGTERM):
-        signal.signal(number, lambda *_: window.leave())
+        signal.signal(number, lambda *_: QTimer.singleShot(0, window.leave))  # from the loop: never while it is shown
     window.show()
     end_starting()
     return app.exec()

@@ -11,6 +11,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QSettings, QSize, QTimer
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QApplication
 
 from studiowatch.service.doors import Doors
@@ -56,7 +57,13 @@ def test_that_a_window_that_is_asked_to_end_before_it_runs_ends(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     desk = ScriptedDesk()
-    monkeypatch.setattr(StudioWindow, "show", lambda _window: signal.raise_signal(signal.SIGTERM))
+    own = StudioWindow.showEvent
+
+    def show_event(window: StudioWindow, event: QShowEvent) -> None:
+        signal.raise_signal(signal.SIGTERM)
+        own(window, event)
+
+    monkeypatch.setattr(StudioWindow, "showEvent", show_event)
     assert run_window(desk, _doors(tmp_path, desk), ScriptedClock()) == 0
 
 

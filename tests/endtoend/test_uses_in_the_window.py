@@ -18,8 +18,8 @@ from PySide6.QtCore import QObject, QSettings, Qt
 from PySide6.QtWidgets import QApplication, QDialog, QFileDialog, QLabel, QMessageBox, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
-from studiowatch.__main__ import outfit
 from studiowatch.board.events import LineCounts, PortOpened, ReadingArrived
+from studiowatch.compose import outfit
 from studiowatch.room.readings import Reading
 from studiowatch.service.commands import Command, LayCoat, RegisterPiece
 from studiowatch.service.happenings import Happening, PromptHappened, WarningHappened

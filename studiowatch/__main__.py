@@ -7,6 +7,7 @@ import sys
 from collections.abc import Mapping, Sequence
 
 from studiowatch.language import speak
+from studiowatch.service.screen import has_screen
 
 FOLDER = "--folder"
 WITHOUT_WINDOW = {"-h", "--help", "--version", "--headless"}
@@ -14,9 +15,7 @@ WITHOUT_WINDOW = {"-h", "--help", "--version", "--headless"}
 
 def wants_window(words: Sequence[str], environ: Mapping[str, str], platform: str) -> bool:
     """Return whether a call opens the window, as far as its words tell before they are judged."""
-    if platform.startswith("linux") and not any(
-        environ.get(name) for name in ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM")
-    ):
+    if not has_screen(environ, platform):
         return False
     after_folder = [word for at, word in enumerate(words) if at == 0 or words[at - 1] != FOLDER]
     calls = [word for word in after_folder if not word.startswith("-")]

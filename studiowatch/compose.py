@@ -31,6 +31,7 @@ from studiowatch.service.outfit import OpenStore, Outfit
 from studiowatch.service.past import StudioHistory
 from studiowatch.service.ports import Clock, Desk, History, Ringer
 from studiowatch.service.preferences import kept_choices
+from studiowatch.service.screen import has_screen
 from studiowatch.speech.words import say
 from studiowatch.store.all_records import take_all
 from studiowatch.store.corrected_history import CorrectedHistory
@@ -192,8 +193,7 @@ def ringer(clock: Clock) -> Ringer:
 
 def display_trouble() -> str:
     """Return why no window can be shown here, or ""."""
-    named = any(os.environ.get(name) for name in ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"))
-    if named or not sys.platform.startswith("linux"):
+    if has_screen(os.environ, sys.platform):
         return ""
     return say(
         "There is no screen for a window; `studiowatch record` watches without one, `demo --headless` shows how."

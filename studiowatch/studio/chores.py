@@ -12,7 +12,6 @@ DRIES_MS = 10 * MINUTE_MS  # ms from wiping until the surface is dry; common pra
 SETTLES_MS = 10 * MINUTE_MS  # ms from turning off what moves the air until dust has settled; common practice, no source
 BUBBLES_RISE_MS = 15 * MINUTE_MS  # ms that a rolled bottle stands until bubbles have risen; common practice, no source
 CLEAN_FOR_MS = 60 * MINUTE_MS  # ms after which dust lies again on what was wiped; assumption
-PRACTICE = mark("Common practice, no source; the product's own sheet comes first.")
 
 
 class Task(StrEnum):

@@ -80,9 +80,7 @@ UNITS: Mapping[Cause, str] = MappingProxyType(
 MEASURED = tuple(cause for cause in Cause if cause is not Cause.UNKNOWN)
 """The causes that have a severity, in the order of every array of severities."""
 
-APPEARANCE_BASIS = mark(
-    "How each cause looks: our judgement from what painters tell; no published table is known to us."
-)
+# How each cause looks: our judgement from what painters tell; no published table is known to us.
 _LOOKS = (
     Outcome.MILKY_ALL_OVER,
     Outcome.MILKY_IN_PATCHES,

@@ -128,10 +128,6 @@
       <translation>Keine Stunde der nächsten zwei Tage ist dafür voraussichtlich gut.</translation>
     </message>
     <message>
-      <source>Common practice, no source; the product's own sheet comes first.</source>
-      <translation>Üblich, ohne Quelle; das Datenblatt des Produkts geht vor.</translation>
-    </message>
-    <message>
       <source>Fresh air on: a window open, away from the piece</source>
       <translation>Frische Luft an: ein Fenster offen, nicht beim Bild</translation>
     </message>
@@ -1632,10 +1628,6 @@
     <message>
       <source>When it was looked at is not recorded: a day after it was laid is taken.</source>
       <translation>Wann hingesehen wurde, ist nicht verzeichnet: Angenommen ist ein Tag nach dem Auftragen.</translation>
-    </message>
-    <message>
-      <source>How each cause looks: our judgement from what painters tell; no published table is known to us.</source>
-      <translation>Wie jede Ursache aussieht: unser Urteil aus dem, was Malende erzählen; eine veröffentlichte Tabelle ist uns nicht bekannt.</translation>
     </message>
     <message>
       <source>Laid over a coat still holding water</source>

@@ -1,11 +1,9 @@
-"""Lines that forms share: cautions, boxes to tick, and the button that sends the form."""
+"""Lines that forms share: cautions, and the button that sends the form."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QCheckBox, QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout
 
 from studiowatch.speech.words import say
 from studiowatch.studio.words import Level
@@ -54,36 +52,6 @@ class CautionList(QFrame):
         row.addWidget(mark, 0, Qt.AlignmentFlag.AlignTop)
         row.addWidget(label("body", text=caution, wrap=True), 1)
         return made
-
-
-class TickList(QFrame):
-    """Steps with a box each to tick; a step that becomes another one is to be ticked anew."""
-
-    def __init__(self, steps: Sequence[str], style: Style) -> None:
-        super().__init__()
-        self.setAccessibleName(say("See to it first"))
-        self._lines: list[tuple[QCheckBox, QLabel]] = []
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(style.px(8))
-        for _ in steps:
-            box, words = QCheckBox(), label("body", wrap=True)
-            words.setBuddy(box)
-            row = QHBoxLayout()
-            row.setSpacing(style.px(4))
-            row.addWidget(box, 0, Qt.AlignmentFlag.AlignTop)
-            row.addWidget(words, 1)
-            column.addLayout(row)
-            self._lines.append((box, words))
-        self.set_steps(steps)
-
-    def set_steps(self, steps: Sequence[str]) -> None:
-        """Show as many `steps` as before."""
-        for (box, words), step in zip(self._lines, steps, strict=True):
-            if words.text() != step:
-                box.setChecked(False)
-                box.setAccessibleName(step)
-                words.setText(step)
 
 
 def add_primary(form: FormDialog, text: str, kind: str = "primary") -> QPushButton:

@@ -48,6 +48,18 @@ def vapour_pressure(temperature_C: ArrayLike, humidity_pct: ArrayLike) -> Array:
     return saturation_pressure(temperature_C) * _share(humidity_pct)
 
 
+def humidity_with(temperature_C: ArrayLike, vapour_Pa: ArrayLike) -> Array:
+    """Return the humidity of air that holds vapour of this partial pressure, %: 100 at most, for the rest condenses.
+
+    Parameters
+    ----------
+    vapour_Pa : array_like
+        Pa, none of it negative.
+    """
+    share: Array = np.asarray(vapour_Pa, dtype=np.float64) / saturation_pressure(temperature_C)
+    return np.minimum(100.0 * share, HUMIDITY_PCT[1])
+
+
 def vapour_pressure_deficit(temperature_C: ArrayLike, humidity_pct: ArrayLike) -> Array:
     """Return how much vapour pressure is missing to saturation, Pa."""
     return saturation_pressure(temperature_C) * (1.0 - _share(humidity_pct))

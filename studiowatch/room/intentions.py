@@ -14,7 +14,7 @@ from enum import StrEnum
 
 import numpy as np
 
-from studiowatch.physics.moist_air import saturation_pressure
+from studiowatch.physics.moist_air import humidity_with, saturation_pressure, vapour_pressure
 from studiowatch.physics.ranges import Array, check
 from studiowatch.room.daily_round import daily_round
 from studiowatch.room.hourly_log import DAY_H, HourlyLog, known_rows
@@ -128,14 +128,13 @@ def with_intentions(free: Outlook, meant: Sequence[Intention], balance: Balance)
         at_h = step * STEP_H
         own_C, own_pct = _between(free.temperature_C, at_h), _between(free.humidity_pct, at_h)
         warmer_K = _warmed(warmer_K, own_C, _on(meant, Doing.HEATER, at_h), balance)
-        own_Pa = saturation_pressure(own_C) * own_pct / 100.0
+        own_Pa = vapour_pressure(own_C, own_pct)
         now_C = own_C + warmer_K
         drier_Pa = _dried(drier_Pa, own_Pa, now_C, _on(meant, Doing.DEHUMIDIFIER, at_h), balance)
         if step % STEPS_H == 0:
             hour = step // STEPS_H
             temperature_C[:, hour] = now_C
-            share_pct = 100.0 * (own_Pa - drier_Pa) / saturation_pressure(now_C)
-            humidity_pct[:, hour] = np.clip(share_pct, *HUMIDITY_PCT)
+            humidity_pct[:, hour] = np.maximum(humidity_with(now_C, own_Pa - drier_Pa), HUMIDITY_PCT[0])
     return replace(
         free,
         temperature_C=temperature_C,

@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, replace
 
-from studiowatch.physics.air import Air
 from studiowatch.room.limits import humidity_limit
 from studiowatch.speech.units import chosen
 from studiowatch.speech.words import say
 from studiowatch.studio.labels import suggested_mL, volume_text
+from studiowatch.studio.otherwise import STILL_M_S, Otherwise
 from studiowatch.studio.prompts import COVER_MS
 from studiowatch.studio.review_causes import Cause
 from studiowatch.studio.review_course import HOUR_MS, LONGEST_MS, Course, LaidStack, run
@@ -23,7 +23,6 @@ SHOWN = 3  # changes that are told
 WORTH = 0.8  # of the chance as it was: a change that leaves more is not worth a row; judgement
 LEAST_SHARE = 0.08  # of the explanation that a cause must have to be tried otherwise; judgement
 HELD_C, HELD_PCT = 20.0, 55.0  # °C, %RH: a good room; common practice, no source
-STILL_M_S = 0.05  # m/s, air in a room with nothing on
 EVEN_MS = 600_000  # ms to which a better time is told
 LATEST_MS = 24 * HOUR_MS  # ms after its laying in which a better time is sought; assumption
 FIT_HOURS = 4  # h in a row that the air must be fit for its sheet; assumption
@@ -32,7 +31,7 @@ LOOK_LATER = 1.25  # times the normal milky time after which looking again tells
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Otherwise:
+class Tried:
     """The same coat with one thing otherwise."""
 
     words: str
@@ -56,7 +55,7 @@ def changes(
     return tuple(sorted(better, key=lambda change: change.chance)[:SHOWN])
 
 
-def _tried(other: Otherwise, case: Case, curves: Curves) -> Change:
+def _tried(other: Tried, case: Case, curves: Curves) -> Change:
     until_ms = case.course.until_ms + other.stack.top.laid_ms - case.course.stack.top.laid_ms
     course = run(other.stack, other.room, until_ms)
     found = severities_of(course, other.room, outcome=case.outcome, seen_ms=other.seen_ms)
@@ -76,7 +75,7 @@ def figures(course: Course) -> Figures:
     )
 
 
-def _waited(case: Case, room: Room) -> Iterator[Otherwise]:
+def _waited(case: Case, room: Room) -> Iterator[Tried]:
     stack = case.course.stack
     if stack.below is None or case.safe_ms is None:
         return
@@ -85,7 +84,7 @@ def _waited(case: Case, room: Room) -> Iterator[Otherwise]:
         yield _laid_at(case, room, laid_ms, say("Waited until {time}", time=case.when_text(laid_ms)))
 
 
-def _laid_at(case: Case, room: Room, laid_ms: int, words: str) -> Otherwise:
+def _laid_at(case: Case, room: Room, laid_ms: int, words: str) -> Tried:
     """Return the same coat laid at another time, and looked at as long after."""
     stack, coat = case.course.stack, case.course.stack.top.coat
     by_ms = laid_ms - stack.top.laid_ms
@@ -96,25 +95,17 @@ def _laid_at(case: Case, room: Room, laid_ms: int, words: str) -> Otherwise:
         looks=(),
     )
     seen_ms = None if case.seen_ms is None else case.seen_ms + by_ms
-    return Otherwise(words=words, stack=replace(stack.with_top(later), above_ms=None), room=room, seen_ms=seen_ms)
+    return Tried(words=words, stack=replace(stack.with_top(later), above_ms=None), room=room, seen_ms=seen_ms)
 
 
-def _held(case: Case, room: Room) -> Iterator[Otherwise]:
+def _held(case: Case, room: Room) -> Iterator[Tried]:
     stack = case.course.stack
     from_ms = stack.top.laid_ms if stack.below is None else stack.below.laid_ms
-    yield Otherwise(
-        words=say(
-            "Room kept at {temperature}, {humidity} %",
-            temperature=chosen().temperature(HELD_C, places=0),
-            humidity=chosen().number(HELD_PCT),
-        ),
-        stack=stack,
-        room=room.holding(from_ms, _good),
-        seen_ms=case.seen_ms,
-    )
+    held = Otherwise(temperature_C=HELD_C, humidity_pct=HELD_PCT, from_ms=from_ms)
+    yield Tried(words=held.words, stack=stack, room=room.holding(held), seen_ms=case.seen_ms)
 
 
-def _drier(case: Case, room: Room) -> Iterator[Otherwise]:
+def _drier(case: Case, room: Room) -> Iterator[Tried]:
     """Yield the first time, later in the log, at which the air stayed fit for its sheet, and the room held better."""
     stack, from_ms = case.course.stack, case.course.stack.top.laid_ms
     limit_pct = humidity_limit(stack.top.sheet.max_humidity_pct).caution
@@ -130,45 +121,37 @@ def _drier(case: Case, room: Room) -> Iterator[Otherwise]:
     yield from _held(case, room)
 
 
-def _good(air: Air) -> Air:
-    return replace(air, temperature_C=HELD_C, humidity_pct=HELD_PCT, age_s=None)
-
-
-def _still(case: Case, room: Room) -> Iterator[Otherwise]:
+def _still(case: Case, room: Room) -> Iterator[Tried]:
     top = case.course.stack.top
-    yield Otherwise(
-        words=say("Fan off, still air"),
-        stack=case.course.stack,
-        room=room.holding(top.laid_ms, lambda air: replace(air, air_speed_m_s=min(air.air_speed_m_s, STILL_M_S))),
-        seen_ms=case.seen_ms,
-    )
+    held = Otherwise(most_air_speed_m_s=STILL_M_S, from_ms=top.laid_ms)
+    yield Tried(words=held.words, stack=case.course.stack, room=room.holding(held), seen_ms=case.seen_ms)
     coat = top.coat
     if coat.covered_from_ms is None or coat.covered_from_ms > top.laid_ms + COVER_MS:
         covered = replace(coat, covered_from_ms=top.laid_ms + COVER_MS)
         words = say("Under a mesh cover from {time}", time=case.when_text(top.laid_ms + COVER_MS))
-        yield Otherwise(words=words, stack=case.course.stack.with_top(covered), room=room, seen_ms=case.seen_ms)
+        yield Tried(words=words, stack=case.course.stack.with_top(covered), room=room, seen_ms=case.seen_ms)
     yield from _held(case, room)
 
 
-def _thinner(case: Case, room: Room) -> Iterator[Otherwise]:
+def _thinner(case: Case, room: Room) -> Iterator[Tried]:
     stack, sheet = case.course.stack, case.sheet
     coat = replace(stack.top.coat, wet_um=sheet.wet_um, volume_mL=None, grams=None)
     pour = volume_text(suggested_mL(stack.piece.area_m2, sheet.wet_um))
     words = say("Laid at {film}: {poured}", film=chosen().film(sheet.wet_um), poured=pour)
-    yield Otherwise(words=words, stack=stack.with_top(coat), room=room, seen_ms=case.seen_ms)
+    yield Tried(words=words, stack=stack.with_top(coat), room=room, seen_ms=case.seen_ms)
 
 
-def _undiluted(case: Case, room: Room) -> Iterator[Otherwise]:
+def _undiluted(case: Case, room: Room) -> Iterator[Tried]:
     stack = case.course.stack
     coat = replace(stack.top.coat, thinned_pct=0.0)
-    yield Otherwise(words=say("No water added"), stack=stack.with_top(coat), room=room, seen_ms=case.seen_ms)
+    yield Tried(words=say("No water added"), stack=stack.with_top(coat), room=room, seen_ms=case.seen_ms)
 
 
-def _glossy(case: Case, room: Room) -> Iterator[Otherwise]:
+def _glossy(case: Case, room: Room) -> Iterator[Tried]:
     stack = case.course.stack
     coats = tuple(replace(laid, sheet=replace(laid.sheet, matting_agent=False)) for laid in stack.coats[:-1])
     last_only = replace(stack, coats=(*coats, stack.top))
-    yield Otherwise(
+    yield Tried(
         words=say("Gloss below, this coat alone with matting agent")
         if stack.top.sheet.matting_agent
         else say("Gloss in place of the coats with matting agent"),
@@ -178,7 +161,7 @@ def _glossy(case: Case, room: Room) -> Iterator[Otherwise]:
     )
 
 
-def _untouched(case: Case, room: Room) -> Iterator[Otherwise]:
+def _untouched(case: Case, room: Room) -> Iterator[Tried]:
     stack = case.course.stack
     coat, laid_ms = stack.top.coat, stack.top.laid_ms
     if coat.covered_from_ms is not None and coat.covered_from_ms < laid_ms + COVER_MS:
@@ -187,10 +170,10 @@ def _untouched(case: Case, room: Room) -> Iterator[Otherwise]:
     else:
         coat, words = replace(coat, looks=()), say("Not touched before it was dry")
     other = replace(stack.with_top(coat), above_ms=None)
-    yield Otherwise(words=words, stack=other, room=room, seen_ms=case.seen_ms)
+    yield Tried(words=words, stack=other, room=room, seen_ms=case.seen_ms)
 
 
-def _seen_later(case: Case, room: Room) -> Iterator[Otherwise]:
+def _seen_later(case: Case, room: Room) -> Iterator[Tried]:
     ratio = case.severities.shown[Cause.STILL_CLEARING]
     if case.seen_ms is None or ratio <= 0.0:
         return
@@ -198,10 +181,10 @@ def _seen_later(case: Case, room: Room) -> Iterator[Otherwise]:
     again_ms = laid_ms + min(round(LOOK_LATER * ratio * (case.seen_ms - laid_ms)), LONGEST_MS)
     again_ms = -(-again_ms // EVEN_MS) * EVEN_MS
     words = say("Looked at {time}", time=case.when_text(again_ms))
-    yield Otherwise(words=words, stack=case.course.stack, room=room, seen_ms=again_ms)
+    yield Tried(words=words, stack=case.course.stack, room=room, seen_ms=again_ms)
 
 
-_TRIES: Mapping[Cause, Callable[[Case, Room], Iterator[Otherwise]]] = {
+_TRIES: Mapping[Cause, Callable[[Case, Room], Iterator[Tried]]] = {
     Cause.SEALED_IN_WATER: lambda case, room: (
         other for tries in (_waited(case, room), _held(case, room)) for other in tries
     ),

@@ -7,7 +7,7 @@ longer ago the nearest reading is.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from copy import copy
 from dataclasses import dataclass, field, replace
 from itertools import pairwise
@@ -17,6 +17,7 @@ from numpy.typing import NDArray
 
 from studiowatch.physics.air import Air
 from studiowatch.physics.ranges import Array
+from studiowatch.studio.otherwise import Otherwise
 
 BRIDGED_MS = 600_000  # ms without a reading that are no hole; as the watch bridges
 USUAL_STEPS = 2.5  # of a log's usual step without a reading that are no hole; assumption
@@ -61,28 +62,20 @@ class Step:
         return (self.end_ms - self.start_ms) / 1000.0
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Held:
-    """Air that is held otherwise than it was from a time on."""
-
-    from_ms: int
-    change: Callable[[Air], Air]
-
-
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Room:
     """The air at the films over time.
 
     Attributes
     ----------
-    held : Held or None
-        What is held otherwise, to see what that would have changed.
+    held : Otherwise or None
+        What is held, to see what that would have changed; of a step, by when it begins.
     hole_ms : float
         How long no reading may come before that is a hole, ms.
     """
 
     moments: tuple[RoomMoment, ...]
-    held: Held | None = None
+    held: Otherwise | None = None
     _times_ms: NDArray[np.int64] = field(init=False)
     _sums: Array = field(init=False)
     hole_ms: float = field(init=False)
@@ -97,10 +90,10 @@ class Room:
         object.__setattr__(self, "hole_ms", max(float(BRIDGED_MS), USUAL_STEPS * usual_ms))
         object.__setattr__(self, "_sums", np.vstack([np.zeros(_WIDTH), np.cumsum(rows, axis=0)]))
 
-    def holding(self, from_ms: int, change: Callable[[Air], Air]) -> Room:
-        """Return the same room with its air changed from a time on."""
+    def holding(self, held: Otherwise) -> Room:
+        """Return the same room with its air held otherwise."""
         other = copy(self)
-        object.__setattr__(other, "held", Held(from_ms=from_ms, change=change))
+        object.__setattr__(other, "held", held)
         return other
 
     def steps(self, ends_ms: Sequence[int], start_ms: int) -> list[Step]:
@@ -108,8 +101,8 @@ class Room:
         steps = []
         for end_ms in ends_ms:
             step = self._step(start_ms, end_ms)
-            if self.held is not None and start_ms >= self.held.from_ms:
-                step = replace(step, air=self.held.change(step.air))
+            if self.held is not None and self.held.holds_at(start_ms):
+                step = replace(step, air=self.held.of(step.air))
             steps.append(step)
             start_ms = end_ms
         return steps

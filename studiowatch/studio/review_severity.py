@@ -15,9 +15,9 @@ from studiowatch.coats.paint import PaintState
 from studiowatch.coats.stage_table import ROW
 from studiowatch.coats.stages import Stage
 from studiowatch.coats.waterborne import WaterState
-from studiowatch.physics.air import Air
 from studiowatch.physics.ranges import Array, Mask
 from studiowatch.studio.amounts import wet_um_of
+from studiowatch.studio.otherwise import Otherwise
 from studiowatch.studio.pieces import Coat, Finding, Outcome
 from studiowatch.studio.prompts import COVER_MS
 from studiowatch.studio.review_causes import MEASURED, Cause
@@ -192,7 +192,7 @@ def _clearing(stack: LaidStack, room: Room, seen_ms: int) -> Array:
     if sheet.kind is not Kind.WATERBORNE or age_ms >= _longest_clearing_ms(sheet):
         return np.zeros(DRAWS)
     usual = alone(stack.with_top(_usual(stack)))
-    course = run(usual, room.holding(0, _fair), laid_ms + LONGEST_CLEARING_MS)
+    course = run(usual, room.holding(Otherwise(most_humidity_pct=FAIR_PCT)), laid_ms + LONGEST_CLEARING_MS)
     cleared_s: Array = np.minimum(course.film.state.reached[ROW[Stage.CLEAR]], LONGEST_CLEARING_MS / 1000.0)
     return 1000.0 / age_ms * cleared_s
 
@@ -213,7 +213,3 @@ def _usual(stack: LaidStack) -> Coat:
 def _longest_clearing_ms(sheet: DataSheet) -> float:
     """Return after how long no coat of a sheet is in its normal milky time any more, ms."""
     return min(COLDEST_TIMES * USUAL_FILM**2 * (sheet.clear_h or sheet.recoat_h) * HOUR_MS, LONGEST_CLEARING_MS)
-
-
-def _fair(air: Air) -> Air:
-    return replace(air, humidity_pct=min(air.humidity_pct, FAIR_PCT))

@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from studiowatch.physics.air import Air
+from studiowatch.studio.otherwise import Otherwise
 from studiowatch.studio.review_room import UNSEEN, Room, RoomMoment, step_ends_ms
 
 MINUTE_MS = 60_000
@@ -72,7 +73,7 @@ def test_that_a_log_that_begins_late_is_carried_back_with_doubt() -> None:
 
 def test_that_held_air_is_held_from_its_time_on_and_the_room_itself_stays() -> None:
     own = room(*((minute, 15.0, 80.0) for minute in range(60)))
-    other = own.holding(30 * MINUTE_MS, lambda air: Air(temperature_C=20.0, humidity_pct=air.humidity_pct))
+    other = own.holding(Otherwise(temperature_C=20.0, from_ms=30 * MINUTE_MS))
     before, after = other.steps([30 * MINUTE_MS, 40 * MINUTE_MS], 20 * MINUTE_MS)
     assert (before.air.temperature_C, after.air.temperature_C) == (pytest.approx(15), 20)
     assert own.steps([40 * MINUTE_MS], 30 * MINUTE_MS)[0].air.temperature_C == pytest.approx(15)

@@ -93,6 +93,7 @@ def _asking(calls: argparse._SubParsersAction[Parser]) -> None:
     _explaining(calls)
     _planning(calls)
     _intending(calls)
+    _asking_what_if(calls)
 
 
 def _at_the_rack(calls: argparse._SubParsersAction[Parser]) -> None:
@@ -160,18 +161,7 @@ def _explaining(calls: argparse._SubParsersAction[Parser]) -> None:
 
 def _planning(calls: argparse._SubParsersAction[Parser]) -> None:
     plan = calls.add_parser("plan", help=say("finishing plan and prompts, from the records or of a studio file"))
-    plan.add_argument("--studio", type=Path, metavar="STUDIO.toml", help=say("plan this studio instead of the records"))
-    air = plan.add_mutually_exclusive_group()
-    air.add_argument(
-        "--room", type=Path, metavar="ROOM.csv", help=say("with --studio, its room log; the plan is made at its end")
-    )
-    air.add_argument(
-        "--air", metavar="T,RH,V", help=say("with --studio, °C, %%, m/s held all the time; default: 23,50,0.1")
-    )
-    _log_form(plan)
-    plan.add_argument(
-        "--now", metavar="ISO", help=say("with --studio, the moment to plan from, with zone; default: now")
-    )
+    _studio_then(plan)
     plan.add_argument(
         "--hours",
         action="append",
@@ -200,6 +190,30 @@ def _intending(calls: argparse._SubParsersAction[Parser]) -> None:
     intend.add_argument("--to-pct", type=float, metavar="RH", help=say("what the dehumidifier is set to, %% RH"))
     intend.add_argument("--days", type=int, metavar="N", help=say("on how many days in a row; default: 1"))
     intend.add_argument("--json", action="store_true", help=say("one JSON document, with keys"))
+
+
+def _asking_what_if(calls: argparse._SubParsersAction[Parser]) -> None:
+    ask = calls.add_parser("what-if", help=say("when the pieces would be ready in a room held otherwise from now on"))
+    ask.add_argument("--temperature-C", type=float, dest="temperature_C", metavar="T", help=say("kept at this, °C"))
+    ask.add_argument("--humidity-pct", type=float, metavar="RH", help=say("kept at this, %% RH; else vapour stays"))
+    ask.add_argument("--air-m-s", type=float, metavar="V", help=say("air moving at this, m/s; 0: nothing is on"))
+    ask.add_argument("--cover", action="store_true", help=say("a mesh cover over every coat from now on"))
+    ask.add_argument("--hours", type=float, metavar="H", help=say("for so long; default: for good"))
+    _studio_then(ask)
+    ask.add_argument("--json", action="store_true", help=say("one JSON document"))
+
+
+def _studio_then(call: Parser) -> None:
+    call.add_argument("--studio", type=Path, metavar="STUDIO.toml", help=say("this studio instead of the records"))
+    air = call.add_mutually_exclusive_group()
+    air.add_argument(
+        "--room", type=Path, metavar="ROOM.csv", help=say("with --studio, its room log; it is told of its end")
+    )
+    air.add_argument(
+        "--air", metavar="T,RH,V", help=say("with --studio, °C, %%, m/s held all the time; default: 23,50,0.1")
+    )
+    _log_form(call)
+    call.add_argument("--now", metavar="ISO", help=say("with --studio, the moment to tell of, with zone; default: now"))
 
 
 def _log_form(call: Parser) -> None:

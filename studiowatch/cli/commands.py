@@ -28,6 +28,7 @@ from studiowatch.cli import (
     replay,
     take,
     watch,
+    what_if,
     why,
 )
 from studiowatch.cli.answers import DONE, FAULT, INTERRUPTED, WRONG, WrongCall, complain, wrong
@@ -143,6 +144,7 @@ _ANSWERS: Mapping[str | None, Callable[[argparse.Namespace, Outfit, StudioFolder
     "coat": coat.run,
     "plan": plan.run,
     "intend": intend.run,
+    "what-if": what_if.run,
     "replay": lambda call, _, folder: replay.run(call, SheetShelf.open(folder.sheets)),
     "why": lambda call, _, folder: why.run(call, folder),
     "record-sheet": record_sheet.run,

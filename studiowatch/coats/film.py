@@ -122,11 +122,12 @@ def advance(film: Film, air: AnyAir, dt_s: float, *, covered: bool = False) -> t
 
 
 def advance_through(
-    film: Film, spans: Sequence[tuple[AnyAir, float]], *, covered: bool = False
+    film: Film, spans: Sequence[tuple[AnyAir, float]], *, covered: bool = False, coarse: float = 1.0
 ) -> tuple[Film, tuple[StageReached, ...]]:
     """Return the film after all of `spans`, each an air and how long it holds, s, as `advance` does one by one.
 
     Once nothing is free any more, many spans are taken together: a long log then costs little more than its arithmetic.
+    With `coarse` over 1 the film may go that many times as far in one step before that: quicker, and less exact.
 
     Raises
     ------
@@ -141,7 +142,7 @@ def advance_through(
     after = film
     while ahead:
         if kinds.is_wet(after.state):
-            after = _wet_steps(after, ahead, most, covered=covered)
+            after = _wet_steps(after, ahead, most, covered=covered, coarse=coarse)
         else:
             after = _dry_steps(after, ahead, most)
     after = replace(
@@ -150,7 +151,7 @@ def advance_through(
     return after, newly_reached(film, after)
 
 
-def _wet_steps(film: Film, ahead: deque[tuple[AnyAir, float]], most: int, *, covered: bool) -> Film:
+def _wet_steps(film: Film, ahead: deque[tuple[AnyAir, float]], most: int, *, covered: bool, coarse: float) -> Film:
     """Return the film after at most so many steps into the spans `ahead`, in which it loses what is free.
 
     What was used of `ahead` is taken from it. Draws in which nothing is free any more only wait in such a step: what
@@ -165,7 +166,7 @@ def _wet_steps(film: Film, ahead: deque[tuple[AnyAir, float]], most: int, *, cov
         air, span_s = ahead.popleft()
         plate = air_at_film(air, draws, covered=covered, side_m=layer.side_m, face=layer.face)
         after = _met(after, plate.air_K)
-        state, lost = kinds.lose_free(after, plate, longest_s=span_s)
+        state, lost = kinds.lose_free(after, plate, longest_s=span_s, coarse=coarse)
         after = _drained(_aged(replace(after, state=state), lost.dt_s))
         airs.append(air)
         steps_s.append(lost.dt_s)

@@ -164,7 +164,15 @@ class Evaporation:
 
 
 def evaporate(
-    coat: Layer, plate: PlateAir, free: Array, film_K: Array, longest_s: float, *, kappa: Array, draws: Draws
+    coat: Layer,
+    plate: PlateAir,
+    free: Array,
+    film_K: Array,
+    longest_s: float,
+    *,
+    kappa: Array,
+    draws: Draws,
+    coarse: float = 1.0,
 ) -> Evaporation:
     """Return the film after at most `longest_s` of losing free water: less where that would be too coarse a step.
 
@@ -177,7 +185,7 @@ def evaporate(
     dt_s = longest_s
     if dt_s > FINE_STEP_S:
         shares, warming = now.flux / coat.free_laid, now.warming(plate, film_K)
-        dt_s = min(dt_s, fitting_step_s(shares[wet], warming[wet]))
+        dt_s = min(dt_s, fitting_step_s(shares[wet], warming[wet], coarse))
     middle_m = dry_layer(coat, np.maximum(free - now.flux * (0.5 * dt_s), 0.5 * free))
     resistance = now.resistance_s_m + (middle_m - layer_m) / draws.layer_diffusivity_m2_s
     return course(now, resistance, plate, free=free, film_K=film_K, dt_s=dt_s)
@@ -207,12 +215,12 @@ def course(now: Balance, resistance: Array, plate: PlateAir, *, free: Array, fil
     )
 
 
-def fitting_step_s(share_per_s: Array, warming_K_s: Array) -> float:
-    """Return how long a step may be so that no draw dries or warms too far in it, s."""
+def fitting_step_s(share_per_s: Array, warming_K_s: Array, coarse: float = 1.0) -> float:
+    """Return how long a step may be so that no draw dries or warms too far in it, s; `coarse` times as far."""
     hurry = max(
         float(np.abs(share_per_s).max()) / _SHARE_PER_STEP, float(np.abs(warming_K_s).max()) / _WARMING_PER_STEP_K
     )
-    return max(FINE_STEP_S, 1.0 / hurry) if hurry > 0.0 else np.inf
+    return max(FINE_STEP_S, coarse / hurry) if hurry > 0.0 else np.inf
 
 
 def steady(plate: PlateAir, kappa: Array, draws: Draws) -> tuple[Array, Array]:

@@ -33,20 +33,24 @@ def is_wet(state: State) -> bool:
     return not isinstance(state, PaintState) and state.wet
 
 
-def lose_free(film: Film, plate: PlateAir, *, longest_s: float) -> tuple[State, Evaporation]:
+def lose_free(film: Film, plate: PlateAir, *, longest_s: float, coarse: float = 1.0) -> tuple[State, Evaporation]:
     """Return the state after one step of losing what is free, as short as the film needs, and that step.
+
+    `coarse` is how many times as far as usual the film may go in it.
 
     Raises
     ------
     TypeError
         If the film's anchor belongs to another kind of coat, or to paint, in which nothing is free.
     """
-    coat, elapsed_s = film.layer, film.elapsed_s
+    layer, aged_s = film.layer, film.elapsed_s
     match film.state, film.anchor.product:
         case WaterState() as water, Product() as product:
-            return lose_free_water(coat, product, water, plate, longest_s=longest_s, elapsed_s=elapsed_s)
+            return lose_free_water(layer, product, water, plate, longest_s=longest_s, elapsed_s=aged_s, coarse=coarse)
         case SolventState() as solvent, SolventProduct() as product:
-            return lose_free_solvent(coat, product, solvent, plate, longest_s=longest_s, elapsed_s=elapsed_s)
+            return lose_free_solvent(
+                layer, product, solvent, plate, longest_s=longest_s, elapsed_s=aged_s, coarse=coarse
+            )
     raise TypeError(f"{film.sheet.name}: nothing is free in this kind of coat")  # not said
 
 

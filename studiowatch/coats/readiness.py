@@ -48,6 +48,8 @@ def outlook(
     horizon_s: float,
     covered: bool = False,
     coming: Sequence[tuple[AnyAir, float]] | None = None,
+    beyond: AnyAir | None = None,
+    coarse: float = 1.0,
 ) -> Array:
     """Return when each draw of `film` reaches each stage: a table, see `stage_table`.
 
@@ -55,7 +57,8 @@ def outlook(
     What nobody measures is less and less certain to stay: see `exposure.ahead`.
 
     Stages that lie behind keep the times at which they were reached. Cure, and the depth of paint, take so long that
-    they are carried on beyond `horizon_s`, which counts from now.
+    they are carried on beyond `horizon_s`, which counts from now, in `beyond`, or the mean of what is coming.
+    `coarse` as in `advance_through`.
 
     Raises
     ------
@@ -63,11 +66,12 @@ def outlook(
         As `advance`.
     """
     spans = _held(air, horizon_s) if coming is None else coming
-    later, _ = advance_through(film, spans, covered=covered)
-    beyond, _ = advance(later, lasting(spans) if spans else air, BEYOND_S, covered=covered)
+    later, _ = advance_through(film, spans, covered=covered, coarse=coarse)
+    last = beyond or (lasting(spans) if spans else air)
+    cured, _ = advance(later, last, BEYOND_S, covered=covered)
     table = later.state.reached.copy()
     for stage in _SLOW_IN_PAINT if film.sheet.kind is Kind.PAINT else _SLOW:
-        table[ROW[stage]] = beyond.state.reached[ROW[stage]]
+        table[ROW[stage]] = cured.state.reached[ROW[stage]]
     return table
 
 

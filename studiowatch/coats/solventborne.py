@@ -177,7 +177,7 @@ def _activity(coat: Layer, product: SolventProduct, state: SolventState, free: A
 
 
 def _evaporate(
-    coat: Layer, product: SolventProduct, state: SolventState, plate: PlateAir, longest_s: float
+    coat: Layer, product: SolventProduct, state: SolventState, plate: PlateAir, longest_s: float, *, coarse: float
 ) -> Evaporation:
     """Return the film after at most `longest_s` of losing free solvent, as `free_water.evaporate` does for water."""
     now = solvent_balance(coat, product, state, plate)
@@ -185,7 +185,7 @@ def _evaporate(
     wet = free > 0.0
     if dt_s > FINE_STEP_S:
         shares, warming = now.flux / coat.free_laid, now.warming(plate, state.film_K)
-        dt_s = min(dt_s, _FINER * fitting_step_s(shares[wet], warming[wet]))
+        dt_s = min(dt_s, _FINER * fitting_step_s(shares[wet], warming[wet], coarse))
     middle = np.maximum(free - now.flux * (0.5 * dt_s), 0.5 * free)
     weaker = _activity(coat, product, state, free) / _activity(coat, product, state, middle)
     return course(now, now.resistance_s_m * weaker, plate, free=free, film_K=state.film_K, dt_s=dt_s)
@@ -199,9 +199,10 @@ def lose_free_solvent(
     *,
     longest_s: float,
     elapsed_s: float,
+    coarse: float = 1.0,
 ) -> tuple[SolventState, Evaporation]:
     """Return the state with the free solvent of one step gone, and the step; draws without any stay as they are."""
-    lost = _evaporate(coat, product, before, plate, longest_s)
+    lost = _evaporate(coat, product, before, plate, longest_s, coarse=coarse)
     blushes = (lost.used_s > 0.0) & (core.saturation_pressure(lost.mean_K - BLUSH_MARGIN_K) < plate.vapour_Pa)
     losing = np.where(lost.flux == 0.0, 1.0, lost.flux)
     to_set_s = np.maximum(before.free - coat.free_packed, 0.0) / losing

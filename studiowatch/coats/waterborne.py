@@ -106,10 +106,19 @@ def freshly_laid(coat: Layer, film_K: Array) -> WaterState:
 
 
 def lose_free_water(
-    coat: Layer, product: Product, before: WaterState, plate: PlateAir, *, longest_s: float, elapsed_s: float
+    coat: Layer,
+    product: Product,
+    before: WaterState,
+    plate: PlateAir,
+    *,
+    longest_s: float,
+    elapsed_s: float,
+    coarse: float = 1.0,
 ) -> tuple[WaterState, Evaporation]:
     """Return the state with the free water of one step gone, and the step; draws without any stay as they are."""
-    lost = evaporate(coat, plate, before.free, before.film_K, longest_s, kappa=product.kappa, draws=product.draws)
+    lost = evaporate(
+        coat, plate, before.free, before.film_K, longest_s, kappa=product.kappa, draws=product.draws, coarse=coarse
+    )
     cure_age_s, below_mfft_s = before.cure_age_s, before.below_mfft_s
     fastest, reached = before.fastest, before.reached
     open_film = before.free > coat.free_packed

@@ -91,6 +91,8 @@ class CoatRun:
         Whether it was said that the next coat may go on.
     table : ndarray or None
         When each draw reaches each stage, as last looked ahead, s; None before that.
+    weights : ndarray or None
+        How likely each draw was then.
     risk : CoatRisk or None
         What it has met that clouds a coat; set by `begin`.
     """
@@ -110,6 +112,7 @@ class CoatRun:
     doubt: str = ""
     recoat_told: bool = False
     table: Array | None = None
+    weights: Array | None = None
     pace: float = 0.0
     risk: CoatRisk | None = None
     _ahead_ms: int | None = None
@@ -281,7 +284,8 @@ class CoatRun:
         if self.table is None or self._held is None:
             return
         tests = self.tests()
-        self.ahead = ready_times(self.sheet, self.table, self.standing.weights(self._held, tests))
+        self.weights = self.standing.weights(self._held, tests)
+        self.ahead = ready_times(self.sheet, self.table, self.weights)
         self.doubt = self._doubted(self._held, tests) if tests else ""
 
     def tests(self) -> tuple[Seen, ...]:

@@ -12,6 +12,7 @@ from studiowatch.room.log_columns import LogColumns
 from studiowatch.room.typed import Felt
 from studiowatch.service.correction_commands import CorrectionCommand, Redo, TakePhoto, Undo
 from studiowatch.service.intention_commands import IntentionCommand
+from studiowatch.service.lend_films import LendFilms
 from studiowatch.service.preparation_commands import PreparationCommand
 from studiowatch.service.sheet_commands import SheetCommand
 from studiowatch.speech.units import Units
@@ -353,6 +354,7 @@ Command = (
     | CalibrationCommand
     | TypeReading
     | OutsideCommand
+    | LendFilms
 )
 
 

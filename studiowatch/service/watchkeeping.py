@@ -37,12 +37,14 @@ from studiowatch.service.commands import (
 from studiowatch.service.correction_commands import Redo, TakePhoto, Undo
 from studiowatch.service.curve_desk import CurveDesk
 from studiowatch.service.deed_words import answer_words, plan_words
+from studiowatch.service.films_to_come import FilmsToCome, films_to_come
 from studiowatch.service.happenings import Happening
 from studiowatch.service.intention_commands import IntentionCommand
 from studiowatch.service.intention_desk import IntentionDesk, vapour_on
 from studiowatch.service.kept_views import KeptViews
 from studiowatch.service.leavings import Leavings
 from studiowatch.service.ledger import Ledger
+from studiowatch.service.lend_films import LendFilms
 from studiowatch.service.local_time import wall_clock
 from studiowatch.service.log_air import TICK_MS, remember
 from studiowatch.service.outside_desk import OutsideDesk
@@ -279,6 +281,9 @@ class Watchkeeping:
         Refused
             If it cannot be done, with one sentence for her; nothing was changed.
         """
+        if isinstance(command, LendFilms):
+            command.to(self.films_to_come(now_ms))
+            return ""
         self.changed = True
         self._views.forget()
         try:
@@ -304,7 +309,7 @@ class Watchkeeping:
                 self._ledger.catch_up(now_s)
                 self._ledger.flush(now_s)
                 key = self._calibrations.carry_out(command, now_ms, self._rack)
-            case _ if isinstance(command, BoardCommand | TakePhoto | OutsideCommand | SheetCommand):
+            case _ if isinstance(command, BoardCommand | TakePhoto | OutsideCommand | SheetCommand | LendFilms):
                 raise Refused(say("No board is read and no file is kept here, so that cannot be done."))
             case _ if isinstance(command, PlanCommand):
                 before = self._plans.as_it_is(command)
@@ -484,6 +489,11 @@ class Watchkeeping:
     def make_plan(self, now_ms: int) -> FinishingPlan:
         """Return the finishing plan, made here and now."""
         return self._plans.make(self._room.air(now_ms), now_ms)
+
+    def films_to_come(self, now_ms: int) -> FilmsToCome:
+        """Return the films of the pieces that wait for something, lent to ask what another room would make of them."""
+        vapour = vapour_on(self._rack, now_ms)
+        return films_to_come(self._rack, self._ahead, self._room.air_now(now_ms), now_ms, vapour)
 
     def snapshot(self, now_ms: int) -> Snapshot:
         """Return the studio at this moment."""

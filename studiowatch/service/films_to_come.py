@@ -1,0 +1,154 @@
+"""The films on the rack as they stand, lent to whoever asks what another room would make of them."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
+
+import numpy as np
+
+from studiowatch.coats.data_sheet import DataSheet, Kind
+from studiowatch.coats.film import Film
+from studiowatch.coats.readiness import Ready, ready_by_s
+from studiowatch.coats.stages import Stage
+from studiowatch.physics.moist_air import dew_point
+from studiowatch.physics.ranges import Array
+from studiowatch.service.air_ahead import calm
+from studiowatch.service.coat_run import HORIZON_S, CoatRun
+from studiowatch.service.rack import Rack
+from studiowatch.service.rack_coats import following_coat
+from studiowatch.service.rack_risks import coats_at_risk
+from studiowatch.service.room_ahead import RoomAhead, Spans
+from studiowatch.studio.concern import AirNow, CoatAtRisk
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class When:
+    """When a piece is ready, UTC ms: nine in ten by `by_ms`, and the likely range; None is not in sight."""
+
+    by_ms: int | None
+    p10_ms: int | None
+    p90_ms: int | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class FilmToCome:
+    """The topmost coat of a piece, and when the rack tells that it reaches what is waited for.
+
+    Attributes
+    ----------
+    laid_ms, at_ms : int
+        UTC ms of its laying, and up to which the film has dried.
+    coming : sequence of (air, s)
+        The air that it will be in if nothing is done, and how long each of it holds.
+    times : mapping of Stage to Ready
+        As the rack tells them: when the room no longer spoils it, if it still may, and last what the piece waits for.
+    table, weights : ndarray
+        What stands behind them: when each draw reaches each stage, s, and how likely it is.
+    """
+
+    piece_key: str
+    title: str
+    coat: str
+    sheet: DataSheet
+    film: Film
+    laid_ms: int
+    at_ms: int
+    covered: bool
+    coming: Spans
+    times: Mapping[Stage, Ready]
+    table: Array
+    weights: Array
+
+    @property
+    def goal(self) -> Stage:
+        """What the piece waits for."""
+        return list(self.times)[-1]
+
+    def when(self, stage: Stage, ready: Ready) -> When:
+        """Return `ready` in UTC ms, told as on the rack."""
+        by_s = ready_by_s(self.sheet, ready) if stage is Stage.DRY_TO_RECOAT else ready.p90_s
+        return When(by_ms=self._ms(by_s), p10_ms=self._ms(ready.p10_s), p90_ms=self._ms(ready.p90_s))
+
+    def _ms(self, after_s: float | None) -> int | None:
+        return None if after_s is None else self.laid_ms + round(after_s * 1000)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FilmsToCome:
+    """What is lent: nothing of the rack is changed by asking.
+
+    Attributes
+    ----------
+    air, at_risk
+        The room as it is now, or where nothing is read as the films have it, and the coats that it could spoil.
+    vapour : str
+        In words the coat that gives off flammable vapour, or "".
+    """
+
+    now_ms: int
+    films: tuple[FilmToCome, ...]
+    air: AirNow
+    at_risk: tuple[CoatAtRisk, ...]
+    vapour: str = ""
+
+
+def films_to_come(rack: Rack, room: RoomAhead, air: AirNow, now_ms: int, vapour: str) -> FilmsToCome:
+    """Return the films of the pieces that wait for something still; for the keeper's thread."""
+    films = []
+    for piece in rack.on_rack():
+        run = rack.stacks.top(piece)
+        goal = Stage.CURED if following_coat(piece) is None else Stage.DRY_TO_RECOAT
+        if run is not None:
+            label = rack.stacks.labels(piece)[piece.coats.index(run.coat)]
+            film = _film(run, room, piece_key=piece.key, title=piece.title, coat=label, goal=goal)
+            if film is not None and not _is_ready(film, now_ms):
+                films.append(film)
+    return FilmsToCome(
+        now_ms=now_ms, films=tuple(films), air=_known(air, films), at_risk=tuple(coats_at_risk(rack)), vapour=vapour
+    )
+
+
+def _film(run: CoatRun, room: RoomAhead, *, piece_key: str, title: str, coat: str, goal: Stage) -> FilmToCome | None:
+    if run.air is None or run.table is None or run.weights is None or goal not in run.ahead:
+        return None
+    stages = [stage for stage in (_safe(run.sheet), goal) if stage is goal or run.film.reached_s(stage) is None]
+    return FilmToCome(
+        piece_key=piece_key,
+        title=title,
+        coat=coat,
+        sheet=run.sheet,
+        film=run.film,
+        laid_ms=run.laid_ms,
+        at_ms=run.at_ms,
+        covered=run.covered,
+        coming=room.spans(calm(run.air), run.at_ms, HORIZON_S),
+        times={stage: run.ahead[stage] for stage in stages},
+        table=run.table,
+        weights=run.weights,
+    )
+
+
+def _known(air: AirNow, films: Sequence[FilmToCome]) -> AirNow:
+    """Return the room with what is not read of it as the films have it."""
+    if not films or (air.temperature_C is not None and air.humidity_pct is not None):
+        return air
+    first = films[0].coming[0][0]
+    temperature_C, humidity_pct = np.ravel(first.temperature_C)[0], np.ravel(first.humidity_pct)[0]
+    return replace(
+        air,
+        temperature_C=float(temperature_C),
+        humidity_pct=float(humidity_pct),
+        dew_point_C=float(dew_point(temperature_C, humidity_pct)),
+        age_s=0.0,
+    )
+
+
+def _is_ready(film: FilmToCome, now_ms: int) -> bool:
+    by_ms = film.when(film.goal, film.times[film.goal]).by_ms
+    return by_ms is not None and by_ms <= now_ms
+
+
+def _safe(sheet: DataSheet) -> Stage:
+    """Return the stage from which the room no longer spoils a coat."""
+    return Stage.CLEAR if sheet.clear_film and sheet.kind is Kind.WATERBORNE else Stage.DRY_TO_TOUCH

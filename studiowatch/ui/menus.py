@@ -61,6 +61,7 @@ class MenuDeeds:
     example: Callable[[Cause], object]
     book: Callable[[], object]
     plan: Callable[[], object]
+    what_if: Callable[[], object]
     first: Callable[[], object]
     span: Callable[[str], object]
     records: RecordsDeeds
@@ -134,6 +135,7 @@ def _view_menu(bar: QMenuBar, deeds: MenuDeeds) -> tuple[QMenu, QAction, QAction
     view.addSeparator()
     view.addAction(say("&From across the room"), QKeySequence("F11"), deeds.across)
     view.addAction(say("The finishing &plan"), QKeySequence("Ctrl+P"), deeds.plan)
+    view.addAction(say("&What if…"), QKeySequence("Ctrl+Shift+W"), deeds.what_if)
     view.addAction(say("The &board"), QKeySequence("Ctrl+B"), deeds.board)
     view.addSeparator()
     view.addAction(say("F&irst steps"), QKeySequence("Ctrl+Shift+F"), deeds.first)

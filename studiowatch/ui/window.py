@@ -41,6 +41,7 @@ from studiowatch.ui.widgets.page import Page
 from studiowatch.ui.widgets.plan_page import PlanPage
 from studiowatch.ui.widgets.question import stop_question
 from studiowatch.ui.widgets.review_page import ReviewPage
+from studiowatch.ui.widgets.what_if_page import WhatIfPage
 
 if TYPE_CHECKING:
     from studiowatch.ui.widgets.history import RoomHistory
@@ -73,7 +74,7 @@ class StudioWindow(QMainWindow):
         self.setWindowIcon(parts.icon)
         self.setAccessibleName("studiowatch")
         self.page, self.across, self.board = Page(), AcrossView(), BoardPage(parts.desk, parts.clock)
-        self.plan = PlanPage(parts.desk, parts.clock)
+        self.plan, self.what_if = PlanPage(parts.desk, parts.clock), WhatIfPage(parts.desk)
         self.foot = Foot()  # last, as the keyboard reaches it
         self.deeds = Deeds(parts.desk, parts.clock, self)
         self.exchange = ExchangeDeeds(parts.exchange, parts.clock, self)
@@ -106,6 +107,7 @@ class StudioWindow(QMainWindow):
         self._stack.addWidget(self.board)
         self._stack.addWidget(self.why)
         self._stack.addWidget(self.plan)
+        self._stack.addWidget(self.what_if)
         self._stack.addWidget(self.first_page)
         self._foot_holder = QWidget()
         self._foot_holder.setObjectName("page")
@@ -143,6 +145,7 @@ class StudioWindow(QMainWindow):
         foot.read_asked.connect(deeds.type_reading)
         foot.board_asked.connect(self.show_board)
         self._connect_pages()
+        self.what_if.refused.connect(lambda words: self._note(words, Tone.ACT))
         for told in (deeds, self.board, self.plan, self.exchange, self.reviews, self.first):
             told.done.connect(lambda words: self._note(words, Tone.GOOD))
             told.refused.connect(lambda words: self._note(words, Tone.ACT))
@@ -166,9 +169,11 @@ class StudioWindow(QMainWindow):
         self.board.left.connect(self.show_rack)
         self.why.left.connect(self.show_rack)
         self.plan.left.connect(self.show_rack)
+        self.what_if.left.connect(self.show_rack)
         self.first.over.connect(self.show_rack)
         self.first.wanted.connect(self._show_first)
         self.foot.plan_asked.connect(self.show_plan)
+        self.foot.what_if_asked.connect(self.show_what_if)
         self.reviews.opened.connect(self._show_why)
         self.deeds.review_asked.connect(lambda key: self.reviews.open_piece(self.deeds.piece(key)))
         self.deeds.records.review_asked.connect(self.reviews.open_coat)
@@ -219,6 +224,7 @@ class StudioWindow(QMainWindow):
             example=self.reviews.open_example,
             book=lambda: Book(self._parts.language, self.dressing.style, self).show(),
             plan=self.show_plan,
+            what_if=self.show_what_if,
             first=self.first.show_again,
             span=self._set_span,
             records=RecordsDeeds(
@@ -282,6 +288,8 @@ class StudioWindow(QMainWindow):
             self.board.show_snapshot(snapshot)
         if self._stack.currentWidget() is self.plan:
             self.plan.show_snapshot(snapshot)
+        if self._stack.currentWidget() is self.what_if:
+            self.what_if.show_snapshot(snapshot)
         self.first_page.show_snapshot(snapshot)
         self.page.show_snapshot(snapshot, {sheet.name: sheet.wet_um for sheet in self._parts.desk.sheets()})
         self.foot.set_line(board_line(snapshot), self._parts.speaker.trouble)
@@ -372,6 +380,14 @@ class StudioWindow(QMainWindow):
         self._stack.setCurrentWidget(self.plan)
         self.plan.back.setFocus()
 
+    def show_what_if(self) -> None:
+        """Go to the page that asks what another room would make of the pieces."""
+        self._leave_across()
+        self._stack.setCurrentWidget(self.what_if)
+        if self.feed.latest is not None:
+            self.what_if.show_snapshot(self.feed.latest)
+        self.what_if.hand.temperature.slider.setFocus()
+
     def _show_first(self) -> None:
         self._leave_across()
         if self.feed.latest is not None:
@@ -402,7 +418,7 @@ class StudioWindow(QMainWindow):
         app = QApplication.instance()
         if isinstance(app, QApplication):
             app.setStyleSheet(style_sheet(style, self.logicalDpiY()))
-        for part in (self.page, self.across, self.board, self.why, self.plan, self.first_page, self.foot):
+        for part in (self.page, self.across, self.board, self.why, self.plan, self.what_if, self.first_page, self.foot):
             part.set_style(style)
         self.deeds.style = self.exchange.style = self.finishing.style = style
         if self._plot is not None:
@@ -470,6 +486,7 @@ class StudioWindow(QMainWindow):
         self.board.end()
         self.reviews.close()
         self.plan.end()
+        self.what_if.end()
         self._parts.tray.close()
         self.close()
         self.left.emit()

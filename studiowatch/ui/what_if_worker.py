@@ -1,0 +1,113 @@
+"""The thread that asks the lent films what another room would make of them; the window never waits for it."""
+
+from __future__ import annotations
+
+import logging
+from dataclasses import dataclass
+from queue import SimpleQueue
+from threading import Thread
+
+from PySide6.QtCore import QObject, Signal
+
+from studiowatch.service.films_to_come import FilmsToCome
+from studiowatch.service.local_time import clock_text
+from studiowatch.service.what_if import Otherways, WhatIf
+from studiowatch.service.what_if_room import care, refusal, warnings_in
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import say
+from studiowatch.studio.otherwise import Otherwise
+from studiowatch.studio.words import Sentence
+
+logger = logging.getLogger(__name__)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Question:
+    """Which films in which room."""
+
+    films: FilmsToCome
+    held: Otherwise
+    cover: bool
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Told:
+    """The answer. `refused` is one sentence where none is given; `is_whole` says whether all draws were asked."""
+
+    question: Question
+    pieces: tuple[Otherways, ...] = ()
+    warnings: tuple[Sentence, ...] = ()
+    care: tuple[str, ...] = ()
+    refused: str = ""
+    is_whole: bool = False
+
+
+class WhatIfWorker(QObject):
+    """Answers what was asked last, first by few draws and then by all; what was asked before is given up."""
+
+    answered = Signal(object)
+    _worked = Signal(int, object)
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._serial = 0
+        self._waiting: SimpleQueue[tuple[int, Question] | None] = SimpleQueue()
+        self._what_if: WhatIf | None = None
+        self._thread: Thread | None = None
+        self._worked.connect(self._tell)
+
+    def ask(self, question: Question) -> None:
+        """Have `question` answered."""
+        if self._thread is None:
+            self._thread = Thread(target=self._run, name="what if", daemon=True)
+            self._thread.start()
+        self._serial += 1
+        self._waiting.put((self._serial, question))
+
+    def close(self) -> None:
+        """Bring no more answers: the window is going."""
+        self._serial += 1
+        self._waiting.put(None)
+
+    def _run(self) -> None:
+        while (task := self._waiting.get()) is not None:
+            serial, question = task
+            if serial == self._serial:
+                self._work(serial, question)
+
+    def _work(self, serial: int, question: Question) -> None:
+        try:
+            refused = refusal(question.films, question.held)
+            for whole in (False,) if refused else (False, True):
+                told = self._told(serial, question, refused, whole=whole)
+                if told is None:
+                    return
+                self._worked.emit(serial, told)
+        except Exception as error:  # the thread's top: said on the page, and loud in the log
+            logger.exception("what another room would do could not be worked out")  # not said
+            trouble = say("This cannot be worked out: {reason}", reason=error)
+            self._worked.emit(serial, Told(question=question, refused=trouble))
+
+    def _told(self, serial: int, question: Question, refused: str, *, whole: bool) -> Told | None:
+        """Return the answer, or None once something else is asked."""
+        films, held = question.films, question.held
+        if refused:
+            return Told(question=question, refused=refused, care=care(films, held))
+        if self._what_if is None or self._what_if.lent is not films:
+            self._what_if = WhatIf(lent=films)
+        pieces = []
+        for piece in self._what_if.answers(held, cover=question.cover, whole=whole):
+            if serial != self._serial:
+                return None
+            pieces.append(piece)
+        return Told(
+            question=question,
+            pieces=tuple(pieces),
+            warnings=warnings_in(films, held, cover=question.cover, clock_text=clock_text, units=chosen()),
+            care=care(films, held),
+            is_whole=whole,
+        )
+
+    def _tell(self, serial: int, told: Told) -> None:
+        if serial == self._serial:
+            self.answered.emit(told)

@@ -16,14 +16,8 @@ from studiowatch.studio.words import Level, Sentence
 from studiowatch.ui.models.history_axis import TimeScale, value_scale
 from studiowatch.ui.models.history_fetch import covers, film_series, plan, shared
 from studiowatch.ui.models.history_live import EMPTY, RoomData
-from studiowatch.ui.models.history_panels import (
-    PLACES,
-    Place,
-    empty_stretches,
-    panels_of,
-    place_words,
-    strokes,
-)
+from studiowatch.ui.models.history_panels import PLACES, Place, empty_stretches, panels_of
+from studiowatch.ui.models.history_strokes import place_words, strokes
 from studiowatch.ui.models.history_view import HOUR_MS, Span, View, panned, spanned
 
 NOW_MS = 1_795_000_000_000

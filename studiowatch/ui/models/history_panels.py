@@ -16,15 +16,11 @@ from studiowatch.service.snapshot import CoatView, Snapshot
 from studiowatch.speech.units import METRIC, Degrees, Speed
 from studiowatch.speech.words import mark, say
 from studiowatch.studio.concern import Kind
-from studiowatch.ui.models.history_axis import TimeScale, ValueScale, value_scale
+from studiowatch.ui.models.history_axis import ValueScale, value_scale
+from studiowatch.ui.models.history_gaps import gap_ms, nearest_to, seen_between
 from studiowatch.ui.models.history_live import RoomData, with_live
 
-GAP_BUCKETS = 3  # neighbours further apart than this are a gap: "a few" buckets
-LEAST_BAR_PX = 1.0  # a shorter one is hidden by the mean
-WORDS_SPACE_PX = 4.0  # between a limit's words and the edge of the plot
 NO_READING = mark("no reading")
-SLOWEST_MS = 600_000  # of a log: readings that are usually further apart were typed, and no line joins them; assumption
-SHORTEST_GAP_MS = 10_000  # a reading or two that never came is no gap in the room
 
 
 class Quantity(Enum):
@@ -107,7 +103,7 @@ class Panel:
         """Return the range that holds all that is seen between two times, and the limits."""
         lows, highs = [limit.value for limit in self.limits], [limit.value for limit in self.limits]
         for curve in self.curves:
-            seen = _between(curve.series, start_ms, end_ms)
+            seen = seen_between(curve.series, start_ms, end_ms)
             if seen.start < seen.stop:
                 lows.append(float(curve.series.low[seen].min()))
                 highs.append(float(curve.series.high[seen].max()))
@@ -125,7 +121,7 @@ class Panel:
 
     def logged(self, start_ms: int, end_ms: int) -> bool:
         """Return whether any curve has a reading between two times."""
-        seen = (_between(curve.series, start_ms, end_ms) for curve in self.curves)
+        seen = (seen_between(curve.series, start_ms, end_ms) for curve in self.curves)
         return any(part.start < part.stop for part in seen)
 
     def expected(self, time_ms: float) -> str:
@@ -140,7 +136,7 @@ class Panel:
 
     def reading(self, curve: Curve, time_ms: float) -> str:
         """Return the value of `curve` at a time: "20.6", "0.04-0.34" where a bucket spans that, or "no reading"."""
-        found = _nearest(curve.series, time_ms)
+        found = nearest_to(curve.series, time_ms)
         if found is None:
             return say(NO_READING)
         low, high, mean = (
@@ -219,7 +215,7 @@ def empty_stretches(
 ) -> tuple[tuple[int, int], ...]:
     """Return the stretches between two times, at least `least_ms` long, in which no curve has a reading, UTC ms."""
     series = [curve.series for panel in panels for curve in panel.curves if len(curve.series.time_ms)]
-    seen = [one.time_ms[_between(one, start_ms, end_ms)] for one in series]
+    seen = [one.time_ms[seen_between(one, start_ms, end_ms)] for one in series]
     time_ms = np.sort(np.concatenate(([start_ms], *seen, [max(start_ms, end_ms)])))
     apart_ms = np.diff(time_ms)
     if apart_ms.max() < least_ms:
@@ -263,101 +259,3 @@ def _coats(snapshot: Snapshot | None) -> tuple[CoatView, ...]:
 
 def _wet(coat: CoatView) -> bool:
     return coat.surface in {Surface.WET, Surface.TACKY} or coat.milky
-
-
-def gap_ms(series: Series) -> float:
-    """Return the distance beyond which two neighbours of `series` have a gap between them, ms.
-
-    A log kept once a minute is no row of gaps, so the usual distance of its readings counts too.
-    """
-    usual_ms = float(np.median(np.diff(series.time_ms))) if len(series.time_ms) > 2 else 0.0  # noqa: PLR2004
-    return max(GAP_BUCKETS * series.bucket_ms, GAP_BUCKETS * min(usual_ms, SLOWEST_MS), SHORTEST_GAP_MS)
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Strokes:
-    """What to draw of one curve, px: bars from low to high, segments between means, dots for lone readings.
-
-    Attributes
-    ----------
-    bars : (n, 3) float64
-        x, y of the greatest and y of the least value.
-    segments : (m, 4) float64
-        x and y of both ends; none of them crosses a gap.
-    dots : (k, 2) float64
-        x and y of readings with a gap on both sides.
-    bar_px : float
-        Width of a bar.
-    """
-
-    bars: NDArray[np.float64]
-    segments: NDArray[np.float64]
-    dots: NDArray[np.float64]
-    bar_px: float
-
-
-def strokes(series: Series, time: TimeScale, value: ValueScale, top_px: float, height_px: float) -> Strokes:
-    """Turn `series` into strokes within a panel whose plot begins at `top_px`."""
-    seen = _between(series, time.start_ms, time.end_ms)
-    around = slice(max(seen.start - 1, 0), seen.stop + 1)
-    x = time.left_px + (series.time_ms[around] - time.start_ms) / time.ms_per_px
-    high, low, mean = (
-        top_px + height_px * (value.high - values[around]) / (value.high - value.low)
-        for values in (series.high, series.low, series.mean)
-    )
-    joined = np.diff(series.time_ms[around]) <= gap_ms(series)
-    segments = _columns(x[:-1], mean[:-1], x[1:], mean[1:])
-    lone = ~(np.concatenate(([False], joined)) | np.concatenate((joined, [False]))) if len(x) else np.empty(0, bool)
-    tall = low - high > LEAST_BAR_PX
-    return Strokes(
-        bars=_columns(x, high, low) if tall.all() else _columns(x[tall], high[tall], low[tall]),
-        segments=segments if joined.all() else segments[joined],
-        dots=np.column_stack((x, mean))[lone],
-        bar_px=series.bucket_ms / time.ms_per_px,
-    )
-
-
-def _columns(*columns: NDArray[np.float64]) -> NDArray[np.float64]:
-    """Return columns beside each other, in a third of the time that the library's own stacking takes."""
-    table = np.empty((len(columns[0]), len(columns)))
-    for at, column in enumerate(columns):
-        table[:, at] = column
-    return table
-
-
-def place_words(
-    line_px: float, size_px: tuple[float, float], time: TimeScale, drawn: Sequence[Strokes], now_px: float
-) -> tuple[float, float]:
-    """Return left and top, px, for words of `size_px` at a limit's line, where they cover least of what is drawn.
-
-    Tried in this order: at the right end, left of the line of now at `now_px`, at the left end; each above the limit's
-    line, then below. No place that the line of now crosses is taken unless all are crossed.
-    """
-    width_px, height_px = size_px
-    right_px = time.right_px - WORDS_SPACE_PX - width_px
-    least_px = time.left_px + WORDS_SPACE_PX
-    before_now_px = now_px - WORDS_SPACE_PX - width_px
-    lefts_px = [right_px, min(max(before_now_px, least_px), right_px), least_px]
-    clear_px = [left_px for left_px in lefts_px if not left_px - 1 < now_px < left_px + width_px + 1]
-    places = [(left_px, top_px) for left_px in clear_px or lefts_px for top_px in (line_px - height_px, line_px + 1)]
-    return min(places, key=lambda place: sum(_covered(place, size_px, strokes) for strokes in drawn))
-
-
-def _covered(place: tuple[float, float], size_px: tuple[float, float], drawn: Strokes) -> int:
-    """Return how many segments begin under words at `place`."""
-    x, y = drawn.segments[:, 0] - place[0], drawn.segments[:, 1] - place[1]
-    return int(np.count_nonzero((x >= 0) & (x <= size_px[0]) & (y >= 0) & (y <= size_px[1])))
-
-
-def _between(series: Series, start_ms: float, end_ms: float) -> slice:
-    first, last = np.searchsorted(series.time_ms, (start_ms, end_ms))
-    return slice(int(first), int(last))
-
-
-def _nearest(series: Series, time_ms: float) -> int | None:
-    if not len(series.time_ms):
-        return None
-    right = int(np.searchsorted(series.time_ms, time_ms))
-    near = [index for index in (right - 1, right) if 0 <= index < len(series.time_ms)]
-    best = min(near, key=lambda index: abs(series.time_ms[index] - time_ms))
-    return best if abs(series.time_ms[best] - time_ms) <= gap_ms(series) / 2 else None

@@ -6,7 +6,8 @@ from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPen
 
 from studiowatch.ui.models.history_layout import PanelBand
-from studiowatch.ui.models.history_panels import Panel, place_words, strokes
+from studiowatch.ui.models.history_panels import Panel
+from studiowatch.ui.models.history_strokes import place_words, strokes
 from studiowatch.ui.widgets.history_ahead import draw_ahead
 from studiowatch.ui.widgets.history_axis import LABEL_GAP_PX, Paper, hairline
 from studiowatch.ui.widgets.history_trace import curve_color, draw_curve

@@ -6,7 +6,8 @@ import numpy as np
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPen
 
-from studiowatch.ui.models.history_panels import Quantity, Strokes
+from studiowatch.ui.models.history_panels import Quantity
+from studiowatch.ui.models.history_strokes import Strokes
 from studiowatch.ui.theme import Theme
 from studiowatch.ui.widgets.strokes import draw_boxes, draw_lines
 

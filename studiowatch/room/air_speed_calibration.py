@@ -25,8 +25,8 @@ from studiowatch.room.king_law import (
 from studiowatch.speech.units import chosen
 from studiowatch.speech.words import say
 
-EXPONENTS = np.linspace(0.3, 0.7, 401)  # 1; wires have 0.45 to 0.51 (King 1914; Collis and Williams 1959), simulated
-# beads of 0.5 to 3 mm 0.44 to 0.54
+# wires have 0.45 to 0.51 (King 1914; Collis and Williams 1959), simulated beads of 0.5 to 3 mm 0.44 to 0.54
+EXPONENTS = np.linspace(0.3, 0.7, 401)  # 1
 LEAST_WALKS = 3
 SLOWEST_M_S, FASTEST_M_S = 0.1, 3.0  # m/s, a walk: below, the air of any room is faster; above, it is a run; assumption
 SLOW_ENOUGH_M_S = 0.5  # m/s, the slowest walk at most, or nothing is known where a draught begins; assumption
@@ -62,7 +62,7 @@ class AirSpeedCalibration:
 
     def signals_mV(self) -> tuple[float, ...]:
         """Return each point's voltage as it would be at the law's reference temperature, for drawing beside the law."""
-        return tuple(np.sqrt(_squares(self.points, self.law.reference_C, self.law.bead_C)).tolist())
+        return tuple(np.sqrt(squares_mV2(self.points, self.law.reference_C, self.law.bead_C)).tolist())
 
     def misfits(self) -> tuple[float, ...]:
         """Return by which share of its speed each walk lies above the law's; still air is left out."""
@@ -136,9 +136,9 @@ def calibrate_air_speed(points: Sequence[AirPoint], *, bead_C: float = BEAD_C) -
             )
         )
     for point in points:
-        _check_point(point)
-    _check_speeds([point.speed_m_s for point in points])
-    _check_rise(points, bead_C)
+        check_point(point)
+    check_speeds([point.speed_m_s for point in points])
+    check_rise(points, bead_C)
     calibration = AirSpeedCalibration(law=_fitted(points, bead_C), points=tuple(points))
     walks = [point for point in points if point.speed_m_s > 0.0]
     misfit, walk = max(zip(map(abs, calibration.misfits()), walks, strict=True), key=lambda pair: pair[0])
@@ -155,7 +155,7 @@ def calibrate_air_speed(points: Sequence[AirPoint], *, bead_C: float = BEAD_C) -
     return calibration
 
 
-def _check_point(point: AirPoint) -> None:
+def check_point(point: AirPoint) -> None:
     if not 0.0 < point.signal_mV < inf:
         raise CalibrationRefused(
             say(
@@ -183,7 +183,7 @@ def _check_point(point: AirPoint) -> None:
         )
 
 
-def _check_speeds(speeds_m_s: Sequence[float]) -> None:
+def check_speeds(speeds_m_s: Sequence[float]) -> None:
     """Refuse speeds, rising, that cannot carry a law."""
     walks_m_s = [speed for speed in speeds_m_s if speed > 0.0]
     if len(walks_m_s) == len(speeds_m_s):
@@ -228,9 +228,9 @@ def _check_speeds(speeds_m_s: Sequence[float]) -> None:
         )
 
 
-def _check_rise(points: Sequence[AirPoint], bead_C: float) -> None:
+def check_rise(points: Sequence[AirPoint], bead_C: float) -> None:
     """Refuse voltages that do not rise with the speed, points in the order of speed."""
-    squares = _squares(points, _reference_C(points), bead_C)
+    squares = squares_mV2(points, mean_temperature_C(points), bead_C)
     rises = list(zip(points, np.sqrt(squares).tolist(), strict=True))
     still_mV = max(signal for point, signal in rises if point.speed_m_s == 0.0)
     for point, signal_mV in rises:
@@ -267,19 +267,19 @@ def _check_rise(points: Sequence[AirPoint], bead_C: float) -> None:
         )
 
 
-def _reference_C(points: Sequence[AirPoint]) -> float:
+def mean_temperature_C(points: Sequence[AirPoint]) -> float:
     return float(np.mean([point.temperature_C for point in points]))
 
 
-def _squares(points: Sequence[AirPoint], reference_C: float, bead_C: float) -> Array:
+def squares_mV2(points: Sequence[AirPoint], reference_C: float, bead_C: float) -> Array:
     signals = np.array([point.signal_mV for point in points])
     temperatures = np.array([point.temperature_C for point in points])
     return at_reference(signals, temperatures, reference_C=reference_C, bead_C=bead_C)
 
 
 def _fitted(points: Sequence[AirPoint], bead_C: float) -> KingLaw:
-    reference_C = _reference_C(points)
-    speeds, squares = _speeds(points), _squares(points, reference_C, bead_C)
+    reference_C = mean_temperature_C(points)
+    speeds, squares = _speeds(points), squares_mV2(points, reference_C, bead_C)
     slope = float((squares[-1] - squares[0]) / (speeds[-1] ** 0.5 - speeds[0] ** 0.5))
     law = KingLaw(
         offset_mV2=float(squares[0]) - slope * float(speeds[0]) ** 0.5,

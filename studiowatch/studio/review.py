@@ -16,11 +16,12 @@ from studiowatch.speech.words import say
 from studiowatch.studio.pieces import Outcome
 from studiowatch.studio.remedies import remedies, remedy
 from studiowatch.studio.review_blind import blind_spots
+from studiowatch.studio.review_case import Case, recoat_ages_ms
 from studiowatch.studio.review_causes import MEASURED, TITLES, UNITS, WITHIN, Cause
 from studiowatch.studio.review_changes import changes, figures
 from studiowatch.studio.review_course import HOUR_MS, Course, LaidStack, run
 from studiowatch.studio.review_curves import CURVES, LEAK_BASIS, PRIOR, Curves, chance, shares
-from studiowatch.studio.review_evidence import Case, evidence, recoat_ages_ms
+from studiowatch.studio.review_evidence import evidence
 from studiowatch.studio.review_room import Room, Step, step_ends_ms
 from studiowatch.studio.review_severity import Severities, severities_of
 from studiowatch.studio.review_views import FilmTrace, FoundCause, Phase, Review, RoomTrace, Span

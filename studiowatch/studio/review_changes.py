@@ -11,10 +11,10 @@ from studiowatch.speech.words import say
 from studiowatch.studio.labels import suggested_mL, volume_text
 from studiowatch.studio.otherwise import STILL_M_S, Otherwise
 from studiowatch.studio.prompts import COVER_MS
+from studiowatch.studio.review_case import Case
 from studiowatch.studio.review_causes import Cause
 from studiowatch.studio.review_course import HOUR_MS, LONGEST_MS, Course, LaidStack, run
 from studiowatch.studio.review_curves import Curves, chance
-from studiowatch.studio.review_evidence import Case
 from studiowatch.studio.review_room import Room, step_ends_ms
 from studiowatch.studio.review_severity import severities_of
 from studiowatch.studio.review_views import Change, Figures

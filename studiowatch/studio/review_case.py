@@ -1,0 +1,59 @@
+"""One clouded coat and all that the sentences about it rest on."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from studiowatch.coats.data_sheet import DataSheet, Kind
+from studiowatch.coats.readiness import ready_at
+from studiowatch.coats.stage_table import ROW
+from studiowatch.coats.stages import Stage
+from studiowatch.studio.pieces import Outcome
+from studiowatch.studio.review_course import Course
+from studiowatch.studio.review_room import Step
+from studiowatch.studio.review_severity import Severities
+
+_MS = 1000.0  # ms in a second
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Case:
+    """All that the sentences rest on.
+
+    Attributes
+    ----------
+    when_text : callable
+        Turns UTC ms into the time, with its day where that is not the day of the laying.
+    needed_ms, safe_ms : int or None
+        How old the coat below would have had to be, ms, half of the draws and nine in ten of them; None if nothing
+        was sealed in, or it was never ready.
+    """
+
+    course: Course
+    severities: Severities
+    outcome: Outcome | None
+    seen_ms: int | None
+    when_text: Callable[[int], str]
+    needed_ms: int | None = None
+    safe_ms: int | None = None
+
+    @property
+    def sheet(self) -> DataSheet:
+        """The sheet of the coat."""
+        return self.course.stack.top.sheet
+
+    @property
+    def steps(self) -> list[Step]:
+        """The air until the coat was clear, or as long as it was followed."""
+        clear_ms = self.course.stage_ms(Stage.CLEAR)
+        return [step for step in self.course.steps if clear_ms is None or step.start_ms < clear_ms]
+
+
+def recoat_ages_ms(course_below: Course) -> tuple[int | None, int | None]:
+    """Return the ages at which half of the draws, and nine in ten, of a coat were ready for the next, ms, or None."""
+    ready = ready_at(course_below.film.state.reached[ROW[Stage.DRY_TO_RECOAT]])
+    is_paint = course_below.film.sheet.kind is Kind.PAINT  # which is held to its sheet's own time
+    ages_s = (ready.nominal_s,) * 2 if is_paint else (ready.p50_s, ready.p90_s)
+    half, most = (None if age_s is None else round(_MS * age_s) for age_s in ages_s)
+    return half, most

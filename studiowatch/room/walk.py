@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from studiowatch.room.air_speed_calibration import AirPoint
+from studiowatch.room.air_points import AirPoint
 from studiowatch.room.humidity_calibration import CalibrationRefused
 from studiowatch.room.readings import Reading
 from studiowatch.speech.units import chosen

@@ -17,7 +17,8 @@ from pathlib import Path
 import numpy as np
 
 from studiowatch.room.air_movement import SPEED, VOLTAGE, AirMovement, AirSignal, Movement, observe
-from studiowatch.room.air_speed_calibration import AirPoint, calibrate_air_speed
+from studiowatch.room.air_points import AirPoint
+from studiowatch.room.air_speed_calibration import calibrate_air_speed
 
 DAY_S = 86_400
 STILL_M_S = 0.05

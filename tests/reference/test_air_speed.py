@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import pytest
 
-from studiowatch.room.air_speed_calibration import AirPoint, calibrate_air_speed
+from studiowatch.room.air_points import AirPoint
+from studiowatch.room.air_speed_calibration import calibrate_air_speed
 from studiowatch.room.king_law import FREE_CONVECTION_M_S
 
 # air at 40 °C, halfway between a bead at 60 °C of overheat and the room; U.S. Standard Atmosphere (1976)

@@ -10,7 +10,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from studiowatch.room.air_speed_calibration import AirPoint, AirSpeedCalibration, calibrate_air_speed
+from studiowatch.room.air_points import AirPoint
+from studiowatch.room.air_speed_calibration import AirSpeedCalibration, calibrate_air_speed
 from studiowatch.room.humidity_calibration import CalibrationRefused
 from studiowatch.room.king_law import FREE_CONVECTION_M_S, KingLaw, speed_text
 

@@ -8,7 +8,8 @@ from pathlib import Path
 
 import pytest
 
-from studiowatch.room.air_speed_calibration import AirPoint, AirSpeedCalibration
+from studiowatch.room.air_points import AirPoint
+from studiowatch.room.air_speed_calibration import AirSpeedCalibration
 from studiowatch.room.corrections import Kept, Sighting
 from studiowatch.room.humidity_calibration import HumidityCalibration, SaltPoint
 from studiowatch.room.king_law import KingLaw

@@ -9,7 +9,8 @@ from studiowatch.board.events import LineCounts, LineRefused, MappingAsked
 from studiowatch.board.loose_intake import LooseIntake
 from studiowatch.board.onlooker import Onlooker
 from studiowatch.board.port import PortSeen
-from studiowatch.room.air_speed_calibration import AirPoint, calibrate_air_speed
+from studiowatch.room.air_points import AirPoint
+from studiowatch.room.air_speed_calibration import calibrate_air_speed
 from studiowatch.room.humidity_calibration import SaltPoint, calibrate_humidity
 from studiowatch.room.plateau import Plateau, settle
 from studiowatch.room.readings import Reading

@@ -5,7 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from enum import IntEnum
 
-from studiowatch.room.air_speed_calibration import FASTEST_M_S, LEAST_WALKS, SLOWEST_M_S, AirSpeedCalibration
+from studiowatch.room.air_points import FASTEST_M_S, LEAST_WALKS, SLOWEST_M_S
+from studiowatch.room.air_speed_calibration import AirSpeedCalibration
 from studiowatch.room.king_law import BEAD_C, COOLEST_BEAD_C, HOTTEST_BEAD_C
 from studiowatch.room.walk import LONGEST_M, SHORTEST_M
 from studiowatch.service.commands import CalibrateAirSpeed, Spell, Walk

@@ -33,7 +33,7 @@ from studiowatch.cli import (
 )
 from studiowatch.cli.answers import DONE, FAULT, INTERRUPTED, WRONG, WrongCall, complain, wrong
 from studiowatch.cli.calls import parser
-from studiowatch.coats.data_sheet import SheetFaults
+from studiowatch.coats.sheet_file import SheetFaults
 from studiowatch.service.doors import doors_of
 from studiowatch.service.outfit import Outfit
 from studiowatch.service.ports import BoardSource

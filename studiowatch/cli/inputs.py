@@ -14,7 +14,8 @@ from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 from studiowatch.board.room_log import LogForm, RoomLog, RoomLogFaults, open_room_log
 from studiowatch.board.room_log_header import NEEDED
 from studiowatch.cli.answers import WrongCall, complain, wrong
-from studiowatch.coats.data_sheet import DataSheet, SheetFaults
+from studiowatch.coats.data_sheet import DataSheet
+from studiowatch.coats.sheet_file import SheetFaults
 from studiowatch.physics.air import Air
 from studiowatch.room.readings import Channel
 from studiowatch.service.coat_run import coat_fault

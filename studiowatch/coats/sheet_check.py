@@ -9,10 +9,11 @@ from math import sqrt
 import numpy as np
 
 from studiowatch.coats.anchoring import PLAUSIBLE_KAPPA, REFERENCE_AIR, REFERENCE_SIDE_M, Anchor, anchor
-from studiowatch.coats.data_sheet import APPLY_C, NUMBERS, DataSheet, Kind, SheetFaults, parsed, sheet_of
+from studiowatch.coats.data_sheet import DataSheet, Kind
 from studiowatch.coats.film import advance, lay
 from studiowatch.coats.paint import PaintProduct
 from studiowatch.coats.sheet_fields import numbers_in
+from studiowatch.coats.sheet_file import APPLY_C, NUMBERS, SheetFaults, parsed, sheet_of
 from studiowatch.coats.sheet_units import slips
 from studiowatch.coats.stages import Stage
 from studiowatch.speech.words import mark, say

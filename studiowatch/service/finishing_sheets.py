@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Protocol
 
-from studiowatch.coats.data_sheet import SheetFaults
+from studiowatch.coats.sheet_file import SheetFaults
 from studiowatch.service.exchange import ExchangeFault
 from studiowatch.service.modelled_times import modelled_times
 from studiowatch.service.photos import OUTSIDE, photo_path

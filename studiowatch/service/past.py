@@ -6,7 +6,8 @@ from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Protocol
 
-from studiowatch.coats.data_sheet import DataSheet, Kind, SheetFaults
+from studiowatch.coats.data_sheet import DataSheet, Kind
+from studiowatch.coats.sheet_file import SheetFaults
 from studiowatch.room.readings import Channel
 from studiowatch.service.sheet_shelf import SheetShelf, SheetUnknown
 from studiowatch.store.past import Past, PastPiece, PastPrompt, PastWarning

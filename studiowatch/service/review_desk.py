@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterator, Sequence
 from contextlib import closing, contextmanager
 from dataclasses import dataclass, field
 
-from studiowatch.coats.data_sheet import SheetFaults
+from studiowatch.coats.sheet_file import SheetFaults
 from studiowatch.physics.ranges import OutOfRange
 from studiowatch.service.other_coats import other_coats
 from studiowatch.service.review_log import ReviewedCoat, number_of

@@ -7,7 +7,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from pathlib import Path
 
-from studiowatch.coats.data_sheet import DataSheet, SheetFaults, read_sheet, sheet_of
+from studiowatch.coats.data_sheet import DataSheet
+from studiowatch.coats.sheet_file import SheetFaults, read_sheet, sheet_of
 from studiowatch.service.commands import Refused
 from studiowatch.speech.words import say
 from studiowatch.store.toml_text import as_toml

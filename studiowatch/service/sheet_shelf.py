@@ -7,7 +7,8 @@ from dataclasses import dataclass, field, replace
 from importlib.resources import files
 from pathlib import Path
 
-from studiowatch.coats.data_sheet import DataSheet, Kind, read_sheet
+from studiowatch.coats.data_sheet import DataSheet, Kind
+from studiowatch.coats.sheet_file import read_sheet
 from studiowatch.service.product_views import SheetChoice, SheetEntry
 from studiowatch.service.sheet_words import in_her_language
 from studiowatch.speech.words import say

@@ -2,7 +2,8 @@ from __future__ import annotations
 
 import pytest
 
-from studiowatch.coats.data_sheet import Kind, Sheen, SheetFaults, read_sheet
+from studiowatch.coats.data_sheet import Kind, Sheen
+from studiowatch.coats.sheet_file import SheetFaults, read_sheet
 
 WHOLE = """
 name = "my-gloss"

@@ -7,9 +7,10 @@ from importlib.resources import files
 import pytest
 
 from studiowatch.coats.anchoring import anchor
-from studiowatch.coats.data_sheet import DataSheet, read_sheet
+from studiowatch.coats.data_sheet import DataSheet
 from studiowatch.coats.drying_pace import pace_after
 from studiowatch.coats.film import Film, advance, lay
+from studiowatch.coats.sheet_file import read_sheet
 from studiowatch.physics.air import Air
 
 CALM = Air(temperature_C=20.5, humidity_pct=50.0, air_speed_m_s=0.05)

@@ -11,8 +11,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from studiowatch.coats.anchoring import anchor
-from studiowatch.coats.data_sheet import NUMBERS, read_sheet
 from studiowatch.coats.sheet_check import check_sheet
+from studiowatch.coats.sheet_file import NUMBERS, read_sheet
 
 CLEAN = """
 name = "mine"

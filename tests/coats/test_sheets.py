@@ -12,8 +12,9 @@ from itertools import pairwise
 import pytest
 
 from studiowatch.coats.anchoring import PLAUSIBLE_KAPPA, anchor
-from studiowatch.coats.data_sheet import DataSheet, Kind, read_sheet
+from studiowatch.coats.data_sheet import DataSheet, Kind
 from studiowatch.coats.prediction import predict
+from studiowatch.coats.sheet_file import read_sheet
 from studiowatch.coats.stages import Stage
 from studiowatch.physics.air import Air
 

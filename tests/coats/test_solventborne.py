@@ -8,10 +8,11 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from studiowatch.coats.anchoring import REFERENCE_AIR, REFERENCE_SIDE_M, anchor
-from studiowatch.coats.data_sheet import DataSheet, Kind, SheetFaults, read_sheet
+from studiowatch.coats.data_sheet import DataSheet, Kind
 from studiowatch.coats.draws import sample
 from studiowatch.coats.film import Film, advance, lay
 from studiowatch.coats.prediction import predict
+from studiowatch.coats.sheet_file import SheetFaults, read_sheet
 from studiowatch.coats.solventborne import SolventProduct, SolventState
 from studiowatch.coats.stage_table import ROW
 from studiowatch.coats.stages import Stage, Surface

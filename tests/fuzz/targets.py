@@ -17,7 +17,7 @@ from studiowatch.board.loose_intake import LooseIntake
 from studiowatch.board.loose_lines import Row, Unreadable, Words, read_loose_line
 from studiowatch.board.room_log import RoomLogFaults, read_room_log
 from studiowatch.board.wire import LineParser, WireFault, WireLine, encode, read_line
-from studiowatch.coats.data_sheet import SheetFaults, read_sheet
+from studiowatch.coats.sheet_file import SheetFaults, read_sheet
 from studiowatch.room.readings import Channel
 from studiowatch.store.studio_faults import StudioFileError
 from studiowatch.store.studio_file import read_studio, write_studio

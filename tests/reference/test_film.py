@@ -9,12 +9,13 @@ import numpy as np
 import pytest
 
 from studiowatch.coats.anchoring import anchor
-from studiowatch.coats.data_sheet import DataSheet, Kind, read_sheet
+from studiowatch.coats.data_sheet import DataSheet, Kind
 from studiowatch.coats.draws import NOMINAL
 from studiowatch.coats.film import Film, advance, lay
 from studiowatch.coats.free_water import PACKING, steady
 from studiowatch.coats.paint import THROUGH_NUMBER, share_kept
 from studiowatch.coats.prediction import predict
+from studiowatch.coats.sheet_file import read_sheet
 from studiowatch.coats.stages import Stage
 from studiowatch.coats.waterborne import WaterState
 from studiowatch.physics import moist_air

@@ -12,10 +12,11 @@ from chemicals.phase_change import phase_change_data_Perrys2_150
 from chemicals.vapor_pressure import Psat_data_Perrys2_8
 
 from studiowatch.coats.anchoring import anchor
-from studiowatch.coats.data_sheet import DataSheet, read_sheet
+from studiowatch.coats.data_sheet import DataSheet
 from studiowatch.coats.draws import NOMINAL
 from studiowatch.coats.free_water import HEAT_CAPACITY_J_M2_K, Balance, room_conductance
 from studiowatch.coats.prediction import predict
+from studiowatch.coats.sheet_file import read_sheet
 from studiowatch.coats.solvent import WHITE_SPIRIT, Solvent, activity, coefficients
 from studiowatch.coats.stages import Stage
 from studiowatch.coats.vapour import CEILING_MG_M3, LIMIT_MG_M3, LOWER_FLAMMABLE_SHARE

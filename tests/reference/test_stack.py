@@ -8,8 +8,9 @@ from math import log
 import pytest
 
 from studiowatch.coats.anchoring import anchor
-from studiowatch.coats.data_sheet import DataSheet, read_sheet
+from studiowatch.coats.data_sheet import DataSheet
 from studiowatch.coats.film import Film, advance, lay
+from studiowatch.coats.sheet_file import read_sheet
 from studiowatch.coats.stages import Stage
 from studiowatch.physics.air import Air
 

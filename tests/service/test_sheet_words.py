@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 from importlib.resources import files
 
-from studiowatch.coats.data_sheet import DataSheet, read_sheet
+from studiowatch.coats.data_sheet import DataSheet
+from studiowatch.coats.sheet_file import read_sheet
 from studiowatch.service.sheet_words import GENERIC, TEXTS, in_her_language
 from studiowatch.speech.words import speak_by
 

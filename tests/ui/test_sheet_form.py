@@ -8,7 +8,8 @@ from dataclasses import replace
 import pytest
 from pytestqt.qtbot import QtBot
 
-from studiowatch.coats.data_sheet import DataSheet, sheet_of
+from studiowatch.coats.data_sheet import DataSheet
+from studiowatch.coats.sheet_file import sheet_of
 from studiowatch.service.product_views import SheetEntry
 from studiowatch.service.sheet_commands import DropSheet, KeepSheet
 from studiowatch.service.sheet_shelf import built_in_sheets

@@ -11,8 +11,9 @@ from studiowatch.room.air_movement import Movement
 from studiowatch.room.intentions import Doing
 from studiowatch.service.films_to_come import FilmsToCome
 from studiowatch.speech.units import Units
+from studiowatch.speech.words import say
 from studiowatch.studio.concern import AirNow, CoatAtRisk, Concern, Kind
-from studiowatch.studio.meant import cautions, vapour_sentence
+from studiowatch.studio.meant import cautions
 from studiowatch.studio.moving import STILL_M_S
 from studiowatch.studio.otherwise import Otherwise
 from studiowatch.studio.watch import find_concerns
@@ -23,7 +24,13 @@ def refusal(lent: FilmsToCome, held: Otherwise) -> str:
     """Return why this is not told, one sentence, or "": nothing is warmed or dried beside flammable vapour."""
     doings = _doings(lent.air, held)
     is_refused = lent.vapour and (Doing.HEATER in doings or Doing.DEHUMIDIFIER in doings)
-    return vapour_sentence(lent.vapour) if is_refused else ""
+    if not is_refused:
+        return ""
+    return say(
+        "{coat} still gives off flammable vapour: no heater and no dryer now, air the room. Ask again when that coat "
+        "is ready.",
+        coat=f"{lent.vapour[:1].upper()}{lent.vapour[1:]}",
+    )
 
 
 def care(lent: FilmsToCome, held: Otherwise) -> tuple[str, ...]:

@@ -135,7 +135,7 @@ def vapour_sentence(coat: str) -> str:
     return say(
         "{coat} still gives off flammable vapour: no heater and no dryer now, air the room. Say it again when that "
         "coat is ready.",
-        coat=coat,
+        coat=f"{coat[:1].upper()}{coat[1:]}",
     )
 
 
@@ -144,5 +144,5 @@ def withheld_sentence(coat: str) -> str:
     return say(
         "{coat} still gives off flammable vapour: this is not counted on until that coat is ready. No heater and no "
         "dryer now; air the room.",
-        coat=coat,
+        coat=f"{coat[:1].upper()}{coat[1:]}",
     )

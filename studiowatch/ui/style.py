@@ -177,6 +177,12 @@ def _fields(style: Style) -> str:
         selection-background-color: {theme.link}; selection-color: {theme.card}; }}
     QCheckBox, QRadioButton {{ spacing: {px(8)}px; padding: {px(3)}px; border: 2px solid transparent;
         border-radius: {px(5)}px; }}
+    QSlider {{ min-height: {px(24)}px; border: 2px solid transparent; border-radius: {px(5)}px; }}
+    QSlider:focus {{ border-color: {theme.link}; }}
+    QSlider::groove:horizontal {{ height: {px(4)}px; background: {theme.edge}; border-radius: {px(2)}px; }}
+    QSlider::sub-page:horizontal {{ background: {theme.muted}; border-radius: {px(2)}px; }}
+    QSlider::handle:horizontal {{ width: {px(16)}px; height: {px(16)}px; margin: {-px(6)}px 0;
+        background: {theme.link}; border-radius: {px(8)}px; }}
     QCheckBox:focus, QRadioButton:focus {{ border: 2px solid {theme.link}; }}
     QCheckBox::indicator, QRadioButton::indicator {{ width: {box}px; height: {box}px; border: 2px solid {theme.muted};
         background: {theme.card}; border-radius: {px(4)}px; }}

@@ -59,7 +59,7 @@ class WhatIfWorker(QObject):
     def ask(self, question: Question) -> None:
         """Have `question` answered."""
         if self._thread is None:
-            self._thread = Thread(target=self._run, name="what if", daemon=True)
+            self._thread = Thread(target=self._run, name="otherwise", daemon=True)
             self._thread.start()
         self._serial += 1
         self._waiting.put((self._serial, question))

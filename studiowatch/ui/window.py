@@ -173,7 +173,7 @@ class StudioWindow(QMainWindow):
         self.first.over.connect(self.show_rack)
         self.first.wanted.connect(self._show_first)
         self.foot.plan_asked.connect(self.show_plan)
-        self.foot.what_if_asked.connect(self.show_what_if)
+        self.plan.what_if_asked.connect(self.show_what_if)
         self.reviews.opened.connect(self._show_why)
         self.deeds.review_asked.connect(lambda key: self.reviews.open_piece(self.deeds.piece(key)))
         self.deeds.records.review_asked.connect(self.reviews.open_coat)

@@ -33,6 +33,7 @@ PAGES = {
     "rack": lambda window: window.show_rack(),
     "board": lambda window: window.show_board(),
     "plan": lambda window: window.show_plan(),
+    "what if": lambda window: window.show_what_if(),
     "why": lambda window: window._show_why(),
     "first steps": lambda window: window.first.show_again(),
 }

@@ -296,22 +296,6 @@
       <translation>Abschlussplan und Hinweise, aus den Aufzeichnungen oder aus einer Atelierdatei</translation>
     </message>
     <message>
-      <source>plan this studio instead of the records</source>
-      <translation>dieses Atelier planen statt der Aufzeichnungen</translation>
-    </message>
-    <message>
-      <source>with --studio, its room log; the plan is made at its end</source>
-      <translation>mit --studio: sein Raumprotokoll; geplant wird an dessen Ende</translation>
-    </message>
-    <message>
-      <source>with --studio, °C, %%, m/s held all the time; default: 23,50,0.1</source>
-      <translation>mit --studio: °C, %%, m/s, durchgehend gehalten; ohne Angabe: 23,50,0.1</translation>
-    </message>
-    <message>
-      <source>with --studio, the moment to plan from, with zone; default: now</source>
-      <translation>mit --studio: ab wann geplant wird, mit Zeitzone; ohne Angabe: jetzt</translation>
-    </message>
-    <message>
       <source>set them: monday=09:00-18:00, sunday=off</source>
       <translation>Arbeitszeiten setzen: monday=09:00-18:00, sunday=off</translation>
     </message>
@@ -358,6 +342,46 @@
     <message>
       <source>on how many days in a row; default: 1</source>
       <translation>an wie vielen Tagen hintereinander; sonst: 1</translation>
+    </message>
+    <message>
+      <source>when the pieces would be ready in a room held otherwise from now on</source>
+      <translation>wann die Bilder bereit wären, wenn der Raum ab jetzt anders gehalten würde</translation>
+    </message>
+    <message>
+      <source>kept at this, °C</source>
+      <translation>darauf gehalten, °C</translation>
+    </message>
+    <message>
+      <source>kept at this, %% RH; else vapour stays</source>
+      <translation>darauf gehalten, %% rF; sonst bleibt der Wasserdampf im Raum</translation>
+    </message>
+    <message>
+      <source>air moving at this, m/s; 0: nothing is on</source>
+      <translation>Luft bewegt sich so schnell, m/s; 0: nichts läuft</translation>
+    </message>
+    <message>
+      <source>a mesh cover over every coat from now on</source>
+      <translation>ab jetzt eine Netzabdeckung über jeder Schicht</translation>
+    </message>
+    <message>
+      <source>for so long; default: for good</source>
+      <translation>so lange; Vorgabe: auf Dauer</translation>
+    </message>
+    <message>
+      <source>this studio instead of the records</source>
+      <translation>dieses Atelier statt der Aufzeichnungen</translation>
+    </message>
+    <message>
+      <source>with --studio, its room log; it is told of its end</source>
+      <translation>mit --studio: sein Raumprotokoll; es geht um dessen Ende</translation>
+    </message>
+    <message>
+      <source>with --studio, °C, %%, m/s held all the time; default: 23,50,0.1</source>
+      <translation>mit --studio: °C, %%, m/s, durchgehend gehalten; ohne Angabe: 23,50,0.1</translation>
+    </message>
+    <message>
+      <source>with --studio, the moment to tell of, with zone; default: now</source>
+      <translation>mit --studio: der Zeitpunkt, um den es geht, mit Zone; Vorgabe: jetzt</translation>
     </message>
     <message>
       <source>name=header pairs for logs of other loggers: temperature_F=Temp,time=When</source>
@@ -1252,18 +1276,6 @@
       <translation>--json und --ics - schreiben beide auf die Standardausgabe; geben Sie --ics den Namen einer Datei.</translation>
     </message>
     <message>
-      <source>--now does not go with --room: the plan is made at the end of its log; cut the log, or give --air.</source>
-      <translation>--now passt nicht zu --room: geplant wird am Ende des Protokolls; kürzen Sie das Protokoll, oder geben Sie --air an.</translation>
-    </message>
-    <message>
-      <source>{option} belongs to --studio: the records have a room and a clock of their own.</source>
-      <translation>{option} gehört zu --studio: die Aufzeichnungen haben ihren eigenen Raum und ihre eigene Uhr.</translation>
-    </message>
-    <message>
-      <source>The room log {file} has no reading to plan from.</source>
-      <translation>Das Raumprotokoll {file} hat keinen Messwert, von dem aus zu planen wäre.</translation>
-    </message>
-    <message>
       <source>--studio is only planned; hours, recipes and coats to come are changed in the file itself.</source>
       <translation>--studio wird nur geplant; Arbeitszeiten, Rezepte und kommende Schichten ändert man in der Datei selbst.</translation>
     </message>
@@ -1608,6 +1620,18 @@
       <translation>Warnungen werden ausgegeben, aber nicht gehört: {trouble}. `studiowatch check` sagt, wie es um den Ton steht.</translation>
     </message>
     <message>
+      <source>--now does not go with --room: its log ends at the moment that is told of; cut it, or give --air.</source>
+      <translation>--now passt nicht zu --room: dessen Protokoll endet zu dem Zeitpunkt, um den es geht; kürzen Sie es, oder geben Sie --air an.</translation>
+    </message>
+    <message>
+      <source>{option} belongs to --studio: the records have a room and a clock of their own.</source>
+      <translation>{option} gehört zu --studio: die Aufzeichnungen haben ihren eigenen Raum und ihre eigene Uhr.</translation>
+    </message>
+    <message>
+      <source>The room log {file} has no reading to go by.</source>
+      <translation>Das Raumprotokoll {file} hat keinen Messwert, nach dem man gehen könnte.</translation>
+    </message>
+    <message>
       <source>{file}: new: {new}; there already: {there}; replaced: {replaced}.</source>
       <translation>{file}: neu: {new}; schon da: {there}; ersetzt: {replaced}.</translation>
     </message>
@@ -1665,6 +1689,58 @@
     <message>
       <source>The terminal takes no more lines ({fault}); the watch goes on.</source>
       <translation>Die Konsole nimmt keine Zeilen mehr an ({fault}); die Wache läuft weiter.</translation>
+    </message>
+    <message>
+      <source>ready for the next coat</source>
+      <translation>bereit für die nächste Schicht</translation>
+    </message>
+    <message>
+      <source>{goal} by {time}, {length} later than {before}</source>
+      <translation>{goal} bis {time}, {length} später als {before}</translation>
+    </message>
+    <message>
+      <source>What if: {room}</source>
+      <translation>Was wäre wenn: {room}</translation>
+    </message>
+    <message>
+      <source>{goal}: not in sight</source>
+      <translation>{goal}: nicht in Sicht</translation>
+    </message>
+    <message>
+      <source>{goal} by {time}, which is not in sight else</source>
+      <translation>{goal} bis {time}, was sonst nicht in Sicht ist</translation>
+    </message>
+    <message>
+      <source>{goal} by {time}, as it is</source>
+      <translation>{goal} bis {time}, wie es ist</translation>
+    </message>
+    <message>
+      <source>{goal} by {time}, {length} sooner than {before}</source>
+      <translation>{goal} bis {time}, {length} früher als {before}</translation>
+    </message>
+    <message>
+      <source>--hours is {given}; allowed is over 0, up to {most}.</source>
+      <translation>--hours ist {given}; erlaubt ist über 0 bis {most}.</translation>
+    </message>
+    <message>
+      <source>Say what would be otherwise: --temperature-C, --humidity-pct, --air-m-s or --cover.</source>
+      <translation>Sagen Sie, was anders wäre: --temperature-C, --humidity-pct, --air-m-s oder --cover.</translation>
+    </message>
+    <message>
+      <source>every coat under a mesh cover</source>
+      <translation>jede Schicht unter einer Netzabdeckung</translation>
+    </message>
+    <message>
+      <source>until {time}</source>
+      <translation>bis {time}</translation>
+    </message>
+    <message>
+      <source>No piece on the rack waits for anything.</source>
+      <translation>Kein Bild auf dem Gestell wartet auf etwas.</translation>
+    </message>
+    <message>
+      <source>! In that room: {warning}</source>
+      <translation>! In diesem Raum: {warning}</translation>
     </message>
     <message>
       <source>recorded as {outcome} {time}</source>

@@ -180,70 +180,6 @@
       <translation>matt</translation>
     </message>
     <message>
-      <source>mend that line and read it again</source>
-      <translation>diese Zeile berichtigen und noch einmal lesen</translation>
-    </message>
-    <message>
-      <source>of the volume</source>
-      <translation>des Volumens</translation>
-    </message>
-    <message>
-      <source>days</source>
-      <translation>Tage</translation>
-    </message>
-    <message>
-      <source>coats</source>
-      <translation>Schichten</translation>
-    </message>
-    <message>
-      <source>write {line}</source>
-      <translation>schreiben Sie {line}</translation>
-    </message>
-    <message>
-      <source>the film of ASTM D1640</source>
-      <translation>der Film von ASTM D1640</translation>
-    </message>
-    <message>
-      <source>usual for a water-borne coat</source>
-      <translation>üblich für eine wässrige Schicht</translation>
-    </message>
-    <message>
-      <source>common practice</source>
-      <translation>üblich</translation>
-    </message>
-    <message>
-      <source>it must be one of {choices}</source>
-      <translation>erlaubt ist eines von {choices}</translation>
-    </message>
-    <message>
-      <source>{field} is {solids} of the volume; a {kind} coat is a liquid only up to {most}</source>
-      <translation>{field} ist {solids} des Volumens; eine {kind} Schicht ist nur bis {most} flüssig</translation>
-    </message>
-    <message>
-      <source>{field} is {dry} µm; {wet} µm wet at {solids} solids gives {gives} µm</source>
-      <translation>{field} ist {dry} µm; {wet} µm nass mit {solids} Festkörper ergeben {gives} µm</translation>
-    </message>
-    <message>
-      <source>{field} is {dry} µm: at {solids} solids {wet} µm wet; at most {most} can be</source>
-      <translation>{field} ist {dry} µm: mit {solids} Festkörper {wet} µm nass; höchstens {most} sind möglich</translation>
-    </message>
-    <message>
-      <source>usual for a solvent-borne coat</source>
-      <translation>üblich für eine lösemittelhaltige Schicht</translation>
-    </message>
-    <message>
-      <source>{field} is {hours} h; it must not be shorter than {before} ({least} h)</source>
-      <translation>{field} ist {hours} h; es darf nicht kürzer sein als {before} ({least} h)</translation>
-    </message>
-    <message>
-      <source>{field} is not on the sheet: {value} {unit} is assumed ({reason})</source>
-      <translation>{field} steht nicht auf dem Datenblatt: {value} {unit} ist angenommen ({reason})</translation>
-    </message>
-    <message>
-      <source>{origin}: this is not a TOML file: {trouble}, in {line}; {mend}</source>
-      <translation>{origin}: Das ist keine TOML-Datei: {trouble}, in {line}; {mend}</translation>
-    </message>
-    <message>
       <source>draws is {number}; it must be a whole number from 1 up</source>
       <translation>draws ist {number}; erlaubt ist eine ganze Zahl ab 1</translation>
     </message>
@@ -466,6 +402,70 @@
     <message>
       <source>{field} is about no field of a data sheet; {mend}</source>
       <translation>{field} betrifft kein Feld eines Datenblatts; {mend}</translation>
+    </message>
+    <message>
+      <source>mend that line and read it again</source>
+      <translation>diese Zeile berichtigen und noch einmal lesen</translation>
+    </message>
+    <message>
+      <source>of the volume</source>
+      <translation>des Volumens</translation>
+    </message>
+    <message>
+      <source>days</source>
+      <translation>Tage</translation>
+    </message>
+    <message>
+      <source>coats</source>
+      <translation>Schichten</translation>
+    </message>
+    <message>
+      <source>write {line}</source>
+      <translation>schreiben Sie {line}</translation>
+    </message>
+    <message>
+      <source>the film of ASTM D1640</source>
+      <translation>der Film von ASTM D1640</translation>
+    </message>
+    <message>
+      <source>usual for a water-borne coat</source>
+      <translation>üblich für eine wässrige Schicht</translation>
+    </message>
+    <message>
+      <source>common practice</source>
+      <translation>üblich</translation>
+    </message>
+    <message>
+      <source>it must be one of {choices}</source>
+      <translation>erlaubt ist eines von {choices}</translation>
+    </message>
+    <message>
+      <source>{field} is {solids} of the volume; a {kind} coat is a liquid only up to {most}</source>
+      <translation>{field} ist {solids} des Volumens; eine {kind} Schicht ist nur bis {most} flüssig</translation>
+    </message>
+    <message>
+      <source>{field} is {dry} µm; {wet} µm wet at {solids} solids gives {gives} µm</source>
+      <translation>{field} ist {dry} µm; {wet} µm nass mit {solids} Festkörper ergeben {gives} µm</translation>
+    </message>
+    <message>
+      <source>{field} is {dry} µm: at {solids} solids {wet} µm wet; at most {most} can be</source>
+      <translation>{field} ist {dry} µm: mit {solids} Festkörper {wet} µm nass; höchstens {most} sind möglich</translation>
+    </message>
+    <message>
+      <source>usual for a solvent-borne coat</source>
+      <translation>üblich für eine lösemittelhaltige Schicht</translation>
+    </message>
+    <message>
+      <source>{field} is {hours} h; it must not be shorter than {before} ({least} h)</source>
+      <translation>{field} ist {hours} h; es darf nicht kürzer sein als {before} ({least} h)</translation>
+    </message>
+    <message>
+      <source>{field} is not on the sheet: {value} {unit} is assumed ({reason})</source>
+      <translation>{field} steht nicht auf dem Datenblatt: {value} {unit} ist angenommen ({reason})</translation>
+    </message>
+    <message>
+      <source>{origin}: this is not a TOML file: {trouble}, in {line}; {mend}</source>
+      <translation>{origin}: Das ist keine TOML-Datei: {trouble}, in {line}; {mend}</translation>
     </message>
     <message>
       <source>; if that is {value} {unit}, write {ours}</source>

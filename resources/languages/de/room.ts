@@ -4,18 +4,6 @@
   <context>
     <name>studiowatch</name>
     <message>
-      <source>Good to {slow_share}% at {slow} and {fast_share}% at {fast}.</source>
-      <translation>Auf {slow_share} % genau bei {slow} und auf {fast_share} % bei {fast}.</translation>
-    </message>
-    <message>
-      <source>The bead's temperature is {given}; {low} to {high} is allowed: see the bead's own sheet.</source>
-      <translation>Die Temperatur der Perle ist {given}; erlaubt ist {low} bis {high}: sehen Sie in das Datenblatt der Perle.</translation>
-    </message>
-    <message>
-      <source>The walk at {speed} lies {share}% off the law that fits the walks best; at most {most}% is allowed: walk it again, evenly, away from open doors.</source>
-      <translation>Der Gang mit {speed} liegt {share} % neben dem Gesetz, das am besten zu den Gängen passt; erlaubt sind höchstens {most} %: gehen Sie ihn noch einmal, gleichmäßig und fern von offenen Türen.</translation>
-    </message>
-    <message>
       <source>The sensor's voltage is {given} mV; a number above 0 is needed: check the bead's wires.</source>
       <translation>Die Spannung des Sensors ist {given} mV; gebraucht wird eine Zahl über 0: prüfen Sie die Drähte der Perle.</translation>
     </message>
@@ -48,16 +36,28 @@
       <translation>Von stiller Luft zum schnellsten Gang stieg die Spannung nur um {rise} mV; gebraucht werden {needed} mV: prüfen Sie, ob die Perle warm ist und ihr Ausgang an A0 liegt.</translation>
     </message>
     <message>
-      <source>More walks would narrow that, slow ones above all.</source>
-      <translation>Mehr Gänge machten das enger, vor allem langsame.</translation>
-    </message>
-    <message>
       <source>Still air read {still} mV and the walk at {speed} no more, {signal} mV: keep the cup over the bead for half a minute, and the bead free on the walk.</source>
       <translation>Stille Luft gab {still} mV und der Gang mit {speed} nicht mehr, {signal} mV: halten Sie den Becher eine halbe Minute über die Perle, und die Perle beim Gehen frei.</translation>
     </message>
     <message>
       <source>The voltage does not rise: {slow_signal} mV at {slow} and {fast_signal} mV at {fast}; walk these again with the bead turned the same way.</source>
       <translation>Die Spannung steigt nicht: {slow_signal} mV bei {slow} und {fast_signal} mV bei {fast}; gehen Sie diese noch einmal, die Perle gleich gehalten.</translation>
+    </message>
+    <message>
+      <source>Good to {slow_share}% at {slow} and {fast_share}% at {fast}.</source>
+      <translation>Auf {slow_share} % genau bei {slow} und auf {fast_share} % bei {fast}.</translation>
+    </message>
+    <message>
+      <source>The bead's temperature is {given}; {low} to {high} is allowed: see the bead's own sheet.</source>
+      <translation>Die Temperatur der Perle ist {given}; erlaubt ist {low} bis {high}: sehen Sie in das Datenblatt der Perle.</translation>
+    </message>
+    <message>
+      <source>The walk at {speed} lies {share}% off the law that fits the walks best; at most {most}% is allowed: walk it again, evenly, away from open doors.</source>
+      <translation>Der Gang mit {speed} liegt {share} % neben dem Gesetz, das am besten zu den Gängen passt; erlaubt sind höchstens {most} %: gehen Sie ihn noch einmal, gleichmäßig und fern von offenen Türen.</translation>
+    </message>
+    <message>
+      <source>More walks would narrow that, slow ones above all.</source>
+      <translation>Mehr Gänge machten das enger, vor allem langsame.</translation>
     </message>
     <message>
       <source>magnesium chloride</source>

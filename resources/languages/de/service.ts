@@ -1197,5 +1197,9 @@
       <source>ticked off “{text}”</source>
       <translation>„{text}“ abgehakt</translation>
     </message>
+    <message>
+      <source>{coat} still gives off flammable vapour: no heater and no dryer now, air the room. Ask again when that coat is ready.</source>
+      <translation>{coat} gibt noch brennbare Dämpfe ab: jetzt keine Heizung und kein Trockner, lüften Sie den Raum. Fragen Sie wieder, wenn diese Schicht bereit ist.</translation>
+    </message>
   </context>
 </TS>

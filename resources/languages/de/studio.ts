@@ -436,6 +436,181 @@
       <translation>Geschätzt, denn nichts zählt ihn; er haftet, bis der Film staubtrocken ist: {titles}.</translation>
     </message>
     <message>
+      <source>At its coldest it was {temperature}, at {time}.</source>
+      <translation>Am kältesten waren es {temperature}, um {time}.</translation>
+    </message>
+    <message>
+      <source>The film, or what it lies on, was {margin} below the dew point at the closest: no water settled on it.</source>
+      <translation>Der Film, oder worauf er liegt, war im engsten Fall {margin} unter dem Taupunkt: Es schlug sich kein Wasser nieder.</translation>
+    </message>
+    <message>
+      <source>It closed under {least}, where a film cannot form, for {span}.</source>
+      <translation>Sie schloss sich unter {least}, wo sich kein Film bilden kann, {span} lang.</translation>
+    </message>
+    <message>
+      <source>It closed little above {least}, where a film begins to form, known to {margin}.</source>
+      <translation>Sie schloss sich knapp über {least}, wo die Filmbildung beginnt, auf {margin} genau bekannt.</translation>
+    </message>
+    <message>
+      <source>The film was never under {temperature}; it can form from {least}.</source>
+      <translation>Der Film war nie unter {temperature}; bilden kann er sich ab {least}.</translation>
+    </message>
+    <message>
+      <source>The film, or what it lies on, was {margin} above the dew point at the closest.</source>
+      <translation>Der Film, oder worauf er liegt, war im engsten Fall {margin} über dem Taupunkt.</translation>
+    </message>
+    <message>
+      <source>The film, or what it lies on, was {margin} below the dew point at the closest.</source>
+      <translation>Der Film, oder worauf er liegt, war im engsten Fall {margin} unter dem Taupunkt.</translation>
+    </message>
+    <message>
+      <source>Water settled on it for about {span}.</source>
+      <translation>Etwa {span} lang schlug sich Wasser darauf nieder.</translation>
+    </message>
+    <message>
+      <source>The film, or what it lies on, was {margin} above the dew point at the closest: no water settled on it.</source>
+      <translation>Der Film, oder worauf er liegt, war im engsten Fall {margin} über dem Taupunkt: Es schlug sich kein Wasser nieder.</translation>
+    </message>
+    <message>
+      <source>At its fastest it lost water {pace} times as fast as in its sheet's own room.</source>
+      <translation>Im schnellsten Fall verlor sie Wasser {pace}-mal so schnell wie im Raum des Datenblatts.</translation>
+    </message>
+    <message>
+      <source>While wet: up to {warmest}, down to {driest} %.</source>
+      <translation>Solange nass: bis {warmest}, hinab bis {driest} %.</translation>
+    </message>
+    <message>
+      <source>Its air is not known.</source>
+      <translation>Ihre Luft ist nicht bekannt.</translation>
+    </message>
+    <message>
+      <source>Humidity reached {dampest} % at most while it dried and cleared.</source>
+      <translation>Die Luftfeuchte stieg höchstens auf {dampest} %, während sie trocknete und klar wurde.</translation>
+    </message>
+    <message>
+      <source>Humidity above {limit} % for {damp} of {whole}; at most {dampest} %.</source>
+      <translation>Luftfeuchte über {limit} % während {damp} von {whole}; höchstens {dampest} %.</translation>
+    </message>
+    <message>
+      <source>Humidity above {limit} % for {damp} of {whole}, from {time}; at most {dampest} %.</source>
+      <translation>Luftfeuchte über {limit} % während {damp} von {whole}, ab {time}; höchstens {dampest} %.</translation>
+    </message>
+    <message>
+      <source>Its sheet allows up to {most} %.</source>
+      <translation>Ihr Datenblatt erlaubt bis {most} %.</translation>
+    </message>
+    <message>
+      <source>Only a water-borne coat has a least temperature at which its film forms.</source>
+      <translation>Nur eine wässrige Schicht hat eine kleinste Temperatur, bei der sich ihr Film bildet.</translation>
+    </message>
+    <message>
+      <source>Its least film-forming temperature is not known.</source>
+      <translation>Ihre Mindestfilmbildetemperatur ist nicht bekannt.</translation>
+    </message>
+    <message>
+      <source>It was within {margin} of it, while wet, for {span}.</source>
+      <translation>Sie war nass {span} lang weniger als {margin} davon entfernt.</translation>
+    </message>
+    <message>
+      <source>Air moved over it, up to {speed}, for {span}, from {time}.</source>
+      <translation>Luft bewegte sich darüber, bis {speed}, {span} lang, ab {time}.</translation>
+    </message>
+    <message>
+      <source>The {label} below was {age} old, and needed about {needed}: it held nothing back.</source>
+      <translation>{label} darunter war {age} alt und brauchte etwa {needed}: Sie hielt nichts zurück.</translation>
+    </message>
+    <message>
+      <source>The {label} below was {age} old; in its room it needed about {needed}.</source>
+      <translation>{label} darunter war {age} alt; in ihrem Raum brauchte sie etwa {needed}.</translation>
+    </message>
+    <message>
+      <source>{film} wet, {ratio} times the {sheet} that its sheet's times are for.</source>
+      <translation>{film} nass, das {ratio}-Fache der {sheet}, für die die Zeiten des Datenblatts gelten.</translation>
+    </message>
+    <message>
+      <source>Covered {span} after it was laid.</source>
+      <translation>{span} nach dem Auftragen abgedeckt.</translation>
+    </message>
+    <message>
+      <source>Water left under the new coat: {figure} g/m².</source>
+      <translation>Wasser unter der neuen Schicht: {figure} g/m².</translation>
+    </message>
+    <message>
+      <source>The {label} below was {age} old: it held nothing back.</source>
+      <translation>{label} darunter war {age} alt: Sie hielt nichts zurück.</translation>
+    </message>
+    <message>
+      <source>The {label} below was {age} old; it was not ready within the time that was followed.</source>
+      <translation>{label} darunter war {age} alt; in der verfolgten Zeit wurde sie nicht bereit.</translation>
+    </message>
+    <message>
+      <source>{poured} on {area} m²</source>
+      <translation>{poured} auf {area} m²</translation>
+    </message>
+    <message>
+      <source>{grams} g on {area} m²</source>
+      <translation>{grams} g auf {area} m²</translation>
+    </message>
+    <message>
+      <source>{share} % of water was added; sheets commonly allow up to {limit} %.</source>
+      <translation>{share} % Wasser wurden zugegeben; Datenblätter erlauben meist bis {limit} %.</translation>
+    </message>
+    <message numerus="yes">
+      <source>{labels} hold matting agent: {n}, where {most} may lie on each other.</source>
+      <translation>
+        <numerusform>{labels} enthält Mattierungsmittel: eine, wo {most} übereinander liegen dürfen.</numerusform>
+        <numerusform>{labels} enthalten Mattierungsmittel: {n}, wo {most} übereinander liegen dürfen.</numerusform>
+      </translation>
+    </message>
+    <message>
+      <source>A fingertip was on it at {time}, before it was dry to touch.</source>
+      <translation>Um {time} war eine Fingerspitze darauf, bevor sie grifffest war.</translation>
+    </message>
+    <message>
+      <source>Covered at once, less than a minute after it was laid.</source>
+      <translation>Sofort abgedeckt, keine Minute nach dem Auftragen.</translation>
+    </message>
+    <message>
+      <source>Covered {span} after it was laid, while wet: 20 minutes are usual.</source>
+      <translation>{span} nach dem Auftragen abgedeckt, noch nass: 20 Minuten sind üblich.</translation>
+    </message>
+    <message>
+      <source>No coat of hers lies below it, so nothing was sealed in.</source>
+      <translation>Keine Schicht liegt darunter, also wurde nichts eingeschlossen.</translation>
+    </message>
+    <message>
+      <source>Solvent left under the new coat: {figure} g/m².</source>
+      <translation>Lösemittel unter der neuen Schicht: {figure} g/m².</translation>
+    </message>
+    <message>
+      <source>How much was laid is not recorded; its sheet's own {film} is taken.</source>
+      <translation>Wie viel aufgetragen wurde, ist nicht verzeichnet; {film} vom Datenblatt sind angenommen.</translation>
+    </message>
+    <message>
+      <source>No water was added.</source>
+      <translation>Kein Wasser wurde zugegeben.</translation>
+    </message>
+    <message>
+      <source>{share} % of water was added.</source>
+      <translation>{share} % Wasser wurden zugegeben.</translation>
+    </message>
+    <message>
+      <source>No satin or matt coat is in the stack.</source>
+      <translation>Keine seidenmatte oder matte Schicht ist dabei.</translation>
+    </message>
+    <message>
+      <source>The next coat was brushed over it at {time}, before it was dry to touch.</source>
+      <translation>Um {time} wurde die nächste Schicht darübergestrichen, bevor sie grifffest war.</translation>
+    </message>
+    <message>
+      <source>Nothing recorded says that it was touched while wet.</source>
+      <translation>Nichts Verzeichnetes sagt, dass sie nass berührt wurde.</translation>
+    </message>
+    <message>
+      <source>Covered at once, less than a minute after it was laid, while wet: 20 minutes are usual.</source>
+      <translation>Sofort abgedeckt, keine Minute nach dem Auftragen, noch nass: 20 Minuten sind üblich.</translation>
+    </message>
+    <message>
       <source>opens a long wait</source>
       <translation>eröffnet eine lange Wartezeit</translation>
     </message>
@@ -891,6 +1066,50 @@
     <message>
       <source>Leave the cover on until the air is still.</source>
       <translation>Abdeckung aufgesetzt lassen, bis die Luft ruhig ist.</translation>
+    </message>
+    <message>
+      <source>Humidity kept at {humidity} %</source>
+      <translation>Luftfeuchte auf {humidity} % gehalten</translation>
+    </message>
+    <message>
+      <source>Room kept at {temperature}, {humidity} %</source>
+      <translation>Raum auf {temperature}, {humidity} % gehalten</translation>
+    </message>
+    <message>
+      <source>Air moving at {speed}</source>
+      <translation>Luft bewegt sich mit {speed}</translation>
+    </message>
+    <message>
+      <source>Fan off, still air</source>
+      <translation>Ventilator aus, stille Luft</translation>
+    </message>
+    <message>
+      <source>temperature of the room</source>
+      <translation>Temperatur des Raums</translation>
+    </message>
+    <message>
+      <source>humidity of the room</source>
+      <translation>Luftfeuchte des Raums</translation>
+    </message>
+    <message>
+      <source>speed of the air</source>
+      <translation>Geschwindigkeit der Luft</translation>
+    </message>
+    <message>
+      <source>The room cannot be held until a time that comes before it begins; give a later one.</source>
+      <translation>Der Raum kann nicht bis zu einer Zeit gehalten werden, die vor dem Beginn liegt; geben Sie eine spätere an.</translation>
+    </message>
+    <message>
+      <source>Room kept at {temperature}</source>
+      <translation>Raum auf {temperature} gehalten</translation>
+    </message>
+    <message>
+      <source>Room kept at {temperature}, at most {humidity} %</source>
+      <translation>Raum auf {temperature} gehalten, höchstens {humidity} %</translation>
+    </message>
+    <message>
+      <source>Humidity kept at {humidity} % at most</source>
+      <translation>Luftfeuchte auf höchstens {humidity} % gehalten</translation>
     </message>
     <message>
       <source>The board was silent</source>
@@ -1762,16 +1981,8 @@
       <translation>Bis {time} gewartet</translation>
     </message>
     <message>
-      <source>Room kept at {temperature}, {humidity} %</source>
-      <translation>Raum auf {temperature}, {humidity} % gehalten</translation>
-    </message>
-    <message>
       <source>Laid at {time}</source>
       <translation>{time} aufgetragen</translation>
-    </message>
-    <message>
-      <source>Fan off, still air</source>
-      <translation>Ventilator aus, stille Luft</translation>
     </message>
     <message>
       <source>No water added</source>
@@ -1830,187 +2041,12 @@
       <translation>Die Klärzeit des Datenblatts bei ihrer Dicke und Wärme; etwa zwei Stunden: üblich.</translation>
     </message>
     <message>
-      <source>The {label} below was {age} old, and needed about {needed}: it held nothing back.</source>
-      <translation>{label} darunter war {age} alt und brauchte etwa {needed}: Sie hielt nichts zurück.</translation>
-    </message>
-    <message>
-      <source>The {label} below was {age} old; in its room it needed about {needed}.</source>
-      <translation>{label} darunter war {age} alt; in ihrem Raum brauchte sie etwa {needed}.</translation>
-    </message>
-    <message>
-      <source>At its coldest it was {temperature}, at {time}.</source>
-      <translation>Am kältesten waren es {temperature}, um {time}.</translation>
-    </message>
-    <message>
-      <source>The film, or what it lies on, was {margin} below the dew point at the closest: no water settled on it.</source>
-      <translation>Der Film, oder worauf er liegt, war im engsten Fall {margin} unter dem Taupunkt: Es schlug sich kein Wasser nieder.</translation>
-    </message>
-    <message>
-      <source>{film} wet, {ratio} times the {sheet} that its sheet's times are for.</source>
-      <translation>{film} nass, das {ratio}-Fache der {sheet}, für die die Zeiten des Datenblatts gelten.</translation>
-    </message>
-    <message>
-      <source>Covered {span} after it was laid.</source>
-      <translation>{span} nach dem Auftragen abgedeckt.</translation>
-    </message>
-    <message>
-      <source>Water left under the new coat: {figure} g/m².</source>
-      <translation>Wasser unter der neuen Schicht: {figure} g/m².</translation>
-    </message>
-    <message>
-      <source>The {label} below was {age} old: it held nothing back.</source>
-      <translation>{label} darunter war {age} alt: Sie hielt nichts zurück.</translation>
-    </message>
-    <message>
-      <source>The {label} below was {age} old; it was not ready within the time that was followed.</source>
-      <translation>{label} darunter war {age} alt; in der verfolgten Zeit wurde sie nicht bereit.</translation>
-    </message>
-    <message>
-      <source>It closed under {least}, where a film cannot form, for {span}.</source>
-      <translation>Sie schloss sich unter {least}, wo sich kein Film bilden kann, {span} lang.</translation>
-    </message>
-    <message>
-      <source>It closed little above {least}, where a film begins to form, known to {margin}.</source>
-      <translation>Sie schloss sich knapp über {least}, wo die Filmbildung beginnt, auf {margin} genau bekannt.</translation>
-    </message>
-    <message>
-      <source>The film was never under {temperature}; it can form from {least}.</source>
-      <translation>Der Film war nie unter {temperature}; bilden kann er sich ab {least}.</translation>
-    </message>
-    <message>
-      <source>The film, or what it lies on, was {margin} above the dew point at the closest.</source>
-      <translation>Der Film, oder worauf er liegt, war im engsten Fall {margin} über dem Taupunkt.</translation>
-    </message>
-    <message>
-      <source>The film, or what it lies on, was {margin} below the dew point at the closest.</source>
-      <translation>Der Film, oder worauf er liegt, war im engsten Fall {margin} unter dem Taupunkt.</translation>
-    </message>
-    <message>
-      <source>Water settled on it for about {span}.</source>
-      <translation>Etwa {span} lang schlug sich Wasser darauf nieder.</translation>
-    </message>
-    <message>
-      <source>The film, or what it lies on, was {margin} above the dew point at the closest: no water settled on it.</source>
-      <translation>Der Film, oder worauf er liegt, war im engsten Fall {margin} über dem Taupunkt: Es schlug sich kein Wasser nieder.</translation>
-    </message>
-    <message>
-      <source>At its fastest it lost water {pace} times as fast as in its sheet's own room.</source>
-      <translation>Im schnellsten Fall verlor sie Wasser {pace}-mal so schnell wie im Raum des Datenblatts.</translation>
-    </message>
-    <message>
-      <source>While wet: up to {warmest}, down to {driest} %.</source>
-      <translation>Solange nass: bis {warmest}, hinab bis {driest} %.</translation>
-    </message>
-    <message>
-      <source>{poured} on {area} m²</source>
-      <translation>{poured} auf {area} m²</translation>
-    </message>
-    <message>
-      <source>{grams} g on {area} m²</source>
-      <translation>{grams} g auf {area} m²</translation>
-    </message>
-    <message>
-      <source>{share} % of water was added; sheets commonly allow up to {limit} %.</source>
-      <translation>{share} % Wasser wurden zugegeben; Datenblätter erlauben meist bis {limit} %.</translation>
-    </message>
-    <message numerus="yes">
-      <source>{labels} hold matting agent: {n}, where {most} may lie on each other.</source>
-      <translation>
-        <numerusform>{labels} enthält Mattierungsmittel: eine, wo {most} übereinander liegen dürfen.</numerusform>
-        <numerusform>{labels} enthalten Mattierungsmittel: {n}, wo {most} übereinander liegen dürfen.</numerusform>
-      </translation>
-    </message>
-    <message>
-      <source>A fingertip was on it at {time}, before it was dry to touch.</source>
-      <translation>Um {time} war eine Fingerspitze darauf, bevor sie grifffest war.</translation>
-    </message>
-    <message>
-      <source>Covered at once, less than a minute after it was laid.</source>
-      <translation>Sofort abgedeckt, keine Minute nach dem Auftragen.</translation>
-    </message>
-    <message>
-      <source>Covered {span} after it was laid, while wet: 20 minutes are usual.</source>
-      <translation>{span} nach dem Auftragen abgedeckt, noch nass: 20 Minuten sind üblich.</translation>
-    </message>
-    <message>
       <source>It was looked at {age} after it was laid; in its warmth a coat of usual thickness is milky for about {span}.</source>
       <translation>{age} nach dem Auftragen wurde hingesehen; bei ihrer Wärme ist eine Schicht üblicher Dicke etwa {span} lang milchig.</translation>
     </message>
     <message>
       <source>What the records cannot show: dust, soap or grease below, a bottle that was shaken or had frozen, or a finger.</source>
       <translation>Was die Aufzeichnungen nicht zeigen können: Staub, Seife oder Fett darunter, eine geschüttelte oder gefrorene Flasche, oder ein Finger.</translation>
-    </message>
-    <message>
-      <source>No coat of hers lies below it, so nothing was sealed in.</source>
-      <translation>Keine Schicht liegt darunter, also wurde nichts eingeschlossen.</translation>
-    </message>
-    <message>
-      <source>Solvent left under the new coat: {figure} g/m².</source>
-      <translation>Lösemittel unter der neuen Schicht: {figure} g/m².</translation>
-    </message>
-    <message>
-      <source>Its air is not known.</source>
-      <translation>Ihre Luft ist nicht bekannt.</translation>
-    </message>
-    <message>
-      <source>Humidity reached {dampest} % at most while it dried and cleared.</source>
-      <translation>Die Luftfeuchte stieg höchstens auf {dampest} %, während sie trocknete und klar wurde.</translation>
-    </message>
-    <message>
-      <source>Humidity above {limit} % for {damp} of {whole}; at most {dampest} %.</source>
-      <translation>Luftfeuchte über {limit} % während {damp} von {whole}; höchstens {dampest} %.</translation>
-    </message>
-    <message>
-      <source>Humidity above {limit} % for {damp} of {whole}, from {time}; at most {dampest} %.</source>
-      <translation>Luftfeuchte über {limit} % während {damp} von {whole}, ab {time}; höchstens {dampest} %.</translation>
-    </message>
-    <message>
-      <source>Its sheet allows up to {most} %.</source>
-      <translation>Ihr Datenblatt erlaubt bis {most} %.</translation>
-    </message>
-    <message>
-      <source>Only a water-borne coat has a least temperature at which its film forms.</source>
-      <translation>Nur eine wässrige Schicht hat eine kleinste Temperatur, bei der sich ihr Film bildet.</translation>
-    </message>
-    <message>
-      <source>Its least film-forming temperature is not known.</source>
-      <translation>Ihre Mindestfilmbildetemperatur ist nicht bekannt.</translation>
-    </message>
-    <message>
-      <source>It was within {margin} of it, while wet, for {span}.</source>
-      <translation>Sie war nass {span} lang weniger als {margin} davon entfernt.</translation>
-    </message>
-    <message>
-      <source>Air moved over it, up to {speed}, for {span}, from {time}.</source>
-      <translation>Luft bewegte sich darüber, bis {speed}, {span} lang, ab {time}.</translation>
-    </message>
-    <message>
-      <source>How much was laid is not recorded; its sheet's own {film} is taken.</source>
-      <translation>Wie viel aufgetragen wurde, ist nicht verzeichnet; {film} vom Datenblatt sind angenommen.</translation>
-    </message>
-    <message>
-      <source>No water was added.</source>
-      <translation>Kein Wasser wurde zugegeben.</translation>
-    </message>
-    <message>
-      <source>{share} % of water was added.</source>
-      <translation>{share} % Wasser wurden zugegeben.</translation>
-    </message>
-    <message>
-      <source>No satin or matt coat is in the stack.</source>
-      <translation>Keine seidenmatte oder matte Schicht ist dabei.</translation>
-    </message>
-    <message>
-      <source>The next coat was brushed over it at {time}, before it was dry to touch.</source>
-      <translation>Um {time} wurde die nächste Schicht darübergestrichen, bevor sie grifffest war.</translation>
-    </message>
-    <message>
-      <source>Nothing recorded says that it was touched while wet.</source>
-      <translation>Nichts Verzeichnetes sagt, dass sie nass berührt wurde.</translation>
-    </message>
-    <message>
-      <source>Covered at once, less than a minute after it was laid, while wet: 20 minutes are usual.</source>
-      <translation>Sofort abgedeckt, keine Minute nach dem Auftragen, noch nass: 20 Minuten sind üblich.</translation>
     </message>
     <message>
       <source>When it was looked at is not recorded.</source>

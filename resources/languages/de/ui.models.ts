@@ -2295,6 +2295,98 @@
       <translation>{grams} g Lösungsmittel, in einem angenommenen Raum von {volume} m³ mit geschlossenen Fenstern.</translation>
     </message>
     <message>
+      <source>Move a slider: every piece's ready time moves with it. Nothing in the room or the records changes.</source>
+      <translation>Schieben Sie einen Regler: Die Bereit-Zeiten aller Bilder gehen mit. Am Raum und an den Aufzeichnungen ändert sich nichts.</translation>
+    </message>
+    <message>
+      <source>No piece on the rack waits for anything. Lay a coat, and ask here what another room would make of it.</source>
+      <translation>Kein Bild auf dem Gestell wartet auf etwas. Tragen Sie eine Schicht auf, und fragen Sie hier, was ein anderer Raum daraus machen würde.</translation>
+    </message>
+    <message>
+      <source>Reading how the coats stand…</source>
+      <translation>Der Stand der Schichten wird gelesen …</translation>
+    </message>
+    <message>
+      <source>Clear by {time}</source>
+      <translation>Klar bis {time}</translation>
+    </message>
+    <message>
+      <source>Dry to touch by {time}</source>
+      <translation>Grifffest bis {time}</translation>
+    </message>
+    <message>
+      <source>Next coat from {time}</source>
+      <translation>Nächste Schicht ab {time}</translation>
+    </message>
+    <message>
+      <source>Cured by {time}</source>
+      <translation>Ausgehärtet bis {time}</translation>
+    </message>
+    <message>
+      <source>Clear: not in sight</source>
+      <translation>Klar: nicht in Sicht</translation>
+    </message>
+    <message>
+      <source>Dry to touch: not in sight</source>
+      <translation>Grifffest: nicht in Sicht</translation>
+    </message>
+    <message>
+      <source>Next coat: not in sight</source>
+      <translation>Nächste Schicht: nicht in Sicht</translation>
+    </message>
+    <message>
+      <source>Cured: not in sight</source>
+      <translation>Ausgehärtet: nicht in Sicht</translation>
+    </message>
+    <message>
+      <source>as it comes</source>
+      <translation>wie sie kommt</translation>
+    </message>
+    <message>
+      <source>nothing on</source>
+      <translation>nichts läuft</translation>
+    </message>
+    <message>
+      <source>a fan on</source>
+      <translation>Ventilator läuft</translation>
+    </message>
+    <message>
+      <source>6 h</source>
+      <translation>6 h</translation>
+    </message>
+    <message>
+      <source>12 h</source>
+      <translation>12 h</translation>
+    </message>
+    <message>
+      <source>a day</source>
+      <translation>ein Tag</translation>
+    </message>
+    <message>
+      <source>2 days</source>
+      <translation>2 Tage</translation>
+    </message>
+    <message>
+      <source>for good</source>
+      <translation>auf Dauer</translation>
+    </message>
+    <message>
+      <source>{length} later</source>
+      <translation>{length} später</translation>
+    </message>
+    <message>
+      <source>as it is</source>
+      <translation>wie es ist</translation>
+    </message>
+    <message>
+      <source>{length} sooner</source>
+      <translation>{length} früher</translation>
+    </message>
+    <message>
+      <source>later than is foretold</source>
+      <translation>später, als der Ausblick reicht</translation>
+    </message>
+    <message>
       <source>Cancelled. Nothing was written.</source>
       <translation>Abgebrochen. Es wurde nichts geschrieben.</translation>
     </message>

@@ -228,6 +228,10 @@
       <translation>Abschluss&amp;plan</translation>
     </message>
     <message>
+      <source>&amp;What if…</source>
+      <translation>&amp;Was wäre wenn …</translation>
+    </message>
+    <message>
       <source>The &amp;board</source>
       <translation>&amp;Messplatine</translation>
     </message>
@@ -522,6 +526,10 @@
     <message>
       <source>When to be reminded</source>
       <translation>Wann wieder erinnert wird</translation>
+    </message>
+    <message>
+      <source>This cannot be worked out: {reason}</source>
+      <translation>Das lässt sich nicht ausrechnen: {reason}</translation>
     </message>
     <message>
       <source>Choose a stretch in which a coat dried first: drag over the room history with Shift held.</source>

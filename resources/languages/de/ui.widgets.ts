@@ -1140,6 +1140,14 @@ fehlt</translation>
       <translation>Für jeden Kalender (iCalendar, RFC 5545)</translation>
     </message>
     <message>
+      <source>What if…</source>
+      <translation>Was wäre wenn …</translation>
+    </message>
+    <message>
+      <source>What another room would make of it (Ctrl+Shift+W)</source>
+      <translation>Was ein anderer Raum daraus machen würde (Strg+Umschalt+W)</translation>
+    </message>
+    <message>
       <source>What to do first today</source>
       <translation>Was heute zuerst zu tun ist</translation>
     </message>
@@ -1638,6 +1646,66 @@ fehlt</translation>
     <message>
       <source>Remind me in ten minutes if it still stands</source>
       <translation>In zehn Minuten erinnern, falls es noch so ist</translation>
+    </message>
+    <message>
+      <source>The room from now on</source>
+      <translation>Der Raum ab jetzt</translation>
+    </message>
+    <message>
+      <source>Temperature kept at</source>
+      <translation>Temperatur gehalten auf</translation>
+    </message>
+    <message>
+      <source>Humidity kept at</source>
+      <translation>Luftfeuchte gehalten auf</translation>
+    </message>
+    <message>
+      <source>Air</source>
+      <translation>Luft</translation>
+    </message>
+    <message>
+      <source>For how long</source>
+      <translation>Wie lange</translation>
+    </message>
+    <message>
+      <source>A mesh cover over every coat</source>
+      <translation>Netzabdeckung über jeder Schicht</translation>
+    </message>
+    <message>
+      <source>The room as it comes</source>
+      <translation>Der Raum, wie er kommt</translation>
+    </message>
+    <message>
+      <source>Hold nothing any more</source>
+      <translation>Nichts mehr halten</translation>
+    </message>
+    <message>
+      <source>Vapour stays: warmer air is drier air, unless its humidity is kept too</source>
+      <translation>Der Wasserdampf bleibt: Wärmere Luft ist trockenere Luft, wenn nicht auch die Feuchte gehalten wird</translation>
+    </message>
+    <message>
+      <source>As a dehumidifier or a humidifier would</source>
+      <translation>Wie es ein Entfeuchter oder Befeuchter täte</translation>
+    </message>
+    <message>
+      <source>What if</source>
+      <translation>Was wäre wenn</translation>
+    </message>
+    <message>
+      <source>Every piece in both rooms</source>
+      <translation>Jedes Bild in beiden Räumen</translation>
+    </message>
+    <message>
+      <source>In that room: {warning}</source>
+      <translation>In diesem Raum: {warning}</translation>
+    </message>
+    <message>
+      <source>under mesh covers</source>
+      <translation>unter Netzabdeckungen</translation>
+    </message>
+    <message>
+      <source>Above as it comes, below otherwise; each with its likely range and the time by which it is.</source>
+      <translation>Oben wie es kommt, unten anders; jeweils die wahrscheinliche Spanne und die Zeit, bis zu der es so weit ist.</translation>
     </message>
     <message>
       <source>How much is done</source>

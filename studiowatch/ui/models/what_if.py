@@ -35,7 +35,7 @@ _UNSEEN = {
 class AirWish(StrEnum):
     """What she would do with the air."""
 
-    AS_IT_COMES = "as it comes"
+    AS_IT_COMES = "as-it-comes"
     STILL = "still"
     FAN = "fan"
 

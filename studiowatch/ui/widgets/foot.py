@@ -26,7 +26,6 @@ class Foot(QFrame):
     board_asked = Signal()
     why_asked = Signal()
     plan_asked = Signal()
-    what_if_asked = Signal()
 
     def __init__(self) -> None:
         super().__init__()
@@ -42,8 +41,6 @@ class Foot(QFrame):
         self._plan = button(say("Plan"), "link", say("What to lay when, against the days that are due (Ctrl+P)"))
         self._plan.setAccessibleName(say("The finishing plan"))
         self._plan.clicked.connect(self.plan_asked)
-        self._what_if = button(say("What if"), "link", say("What another room would make of it (Ctrl+Shift+W)"))
-        self._what_if.clicked.connect(self.what_if_asked)
         self._lay = button(say("Lay a coat"), "link")
         self._test = button(say("Record a touch test"), "link")
         self._why = button(say("Why did it cloud?"), "link")
@@ -72,7 +69,7 @@ class Foot(QFrame):
 
     @property
     def _actions(self) -> tuple[QPushButton, ...]:
-        return self._board, self._plan, self._what_if, self._read, self._lay, self._test, self._why
+        return self._board, self._plan, self._read, self._lay, self._test, self._why
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Put the words beside the actions, or above them where they would be cut."""

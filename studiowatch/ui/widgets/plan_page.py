@@ -50,6 +50,7 @@ class PlanPage(QScrollArea):
     """Shows the plan of the newest snapshot. `left` asks for the rack; `done` and `refused` tell in words."""
 
     left = Signal()
+    what_if_asked = Signal()
     done = Signal(str)
     refused = Signal(str)
 
@@ -91,6 +92,8 @@ class PlanPage(QScrollArea):
         self._top = QHBoxLayout()
         self._top.addWidget(self.back)
         self._top.addWidget(label("headline", text=say("Finishing plan")))
+        self.what_if = button(say("What if…"), "link", say("What another room would make of it (Ctrl+Shift+W)"))
+        self._top.addWidget(self.what_if)
         self._top.addStretch(1)
         self._top.addWidget(self._mark)
         self._top.addWidget(self._sentence)
@@ -175,6 +178,7 @@ class PlanPage(QScrollArea):
 
     def _connect(self) -> None:
         self.back.clicked.connect(self.left)
+        self.what_if.clicked.connect(self.what_if_asked)
         QShortcut(QKeySequence("Escape"), self, self.left.emit)
         self.hours.clicked.connect(self._ask_hours)
         self.save.clicked.connect(self._ask_file)

@@ -75,11 +75,19 @@ class WhatIfPage(QScrollArea):
             place.setContentsMargins(0, 0, 0, 0)
         self._said_place.addWidget(self.hand)
         self._row_place.addWidget(self.lead)
+        self._rows_end = QWidget()
+        self._row_place.addWidget(self._rows_end, 1)
+        self._scroll = QScrollArea()
+        self._scroll.setAccessibleName(say("Every piece in both rooms"))
+        self._scroll.setWidgetResizable(True)
+        self._scroll.setFrameShape(QFrame.Shape.NoFrame)
+        self._scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self._scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self._scroll.setWidget(self._right)
         self._grid = QGridLayout()
         self._whole = QVBoxLayout(inside)
         self._whole.addLayout(self._top)
-        self._whole.addLayout(self._grid)
-        self._whole.addStretch(1)
+        self._whole.addLayout(self._grid, 1)
         self.setWidget(inside)
 
     def show_snapshot(self, snapshot: Snapshot) -> None:
@@ -128,13 +136,14 @@ class WhatIfPage(QScrollArea):
         while len(self.rows) < len(lines):
             view = PieceLinesView()
             view.set_style(self._style)
-            self._row_place.addWidget(view)
+            self._row_place.insertWidget(1 + len(self.rows), view)
             self.rows.append(view)
         for at, view in enumerate(self.rows):
             view.setVisible(at < len(lines))
             if at < len(lines):
                 view.show_piece(lines[at])
         self._show_beside(told)
+        self._stretch()
 
     def _show_lead(self, told: Told) -> None:
         held, cover = told.question.held, told.question.cover
@@ -146,7 +155,9 @@ class WhatIfPage(QScrollArea):
             put(self.lead, say(NOTHING_YET), Tone.MUTED)
         else:
             put(
-                self.lead, " · ".join(one for one in (held.words, say("mesh covers") if cover else "") if one), Tone.INK
+                self.lead,
+                " · ".join(one for one in (held.words, say("under mesh covers") if cover else "") if one),
+                Tone.INK,
             )
 
     def _show_beside(self, told: Told) -> None:
@@ -194,14 +205,19 @@ class WhatIfPage(QScrollArea):
         if wide == self._wide and not anew:
             return
         self._wide = wide
-        for part in (self._left, self._right):
+        for part in (self._left, self._scroll):
             self._grid.removeWidget(part)
         self._grid.addWidget(self._left, 0, 0, Qt.AlignmentFlag.AlignTop)
-        self._grid.addWidget(self._right, *((0, 1) if wide else (1, 0)), Qt.AlignmentFlag.AlignTop)
+        self._grid.addWidget(self._scroll, *((0, 1) if wide else (1, 0)))
         self._grid.setColumnStretch(0, 0 if wide else 1)
         self._grid.setColumnStretch(1, 1 if wide else 0)
         self._left.setMaximumWidth(self._style.px(_HAND_UNITS) if wide else _ANY_WIDTH)
         self._left.setMinimumWidth(self._style.px(_HAND_UNITS) if wide else 0)
+        self._stretch()
+
+    def _stretch(self) -> None:
+        """Have the rows scroll beside her hand where there is room, and with the page where there is not."""
+        self._scroll.setMinimumHeight(0 if self._wide else self._right.sizeHint().height())
 
     def end(self) -> None:
         """Bring no more answers: the window is going."""

@@ -43,6 +43,8 @@ class BestHoursDesk:
     _views: tuple[BestHoursView, ...] = ()
     _made_ms: int | None = None
     _of: _Key | None = None
+    _plan: FinishingPlan | None = None
+    _next: tuple[_Next, ...] = ()
 
     def views(
         self, plan: FinishingPlan | None, hours: WorkingHours, now_ms: int, meant: object = ()
@@ -50,7 +52,9 @@ class BestHoursDesk:
         """Return the best hours of each sheet that comes next; `meant`, changed, has them worked out at once."""
         if plan is None:
             return ()
-        coming = tuple(one for one in _coming(plan) if one.sheet in self.shelf.sheets)
+        if plan is not self._plan:
+            self._plan, self._next = plan, tuple(_coming(plan))
+        coming = tuple(one for one in self._next if one.sheet in self.shelf.sheets)
         is_known = self.room.outlook is not None and self.room.hours.span_of_log_ms(now_ms) >= KNOWN_MS
         key = (tuple((one.sheet, one.piece_keys) for one in coming), hours, is_known, meant)
         if key != self._of or self._made_ms is None or not 0 <= now_ms - self._made_ms < AGAIN_MS:

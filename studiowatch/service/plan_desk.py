@@ -73,6 +73,7 @@ class PlanDesk:
     _closed: bool = False
     _checked: dict[tuple[tuple[str, ...], bool], tuple[tuple[str, Sentence], ...]] = field(default_factory=dict)
     _told: dict[str, tuple[PieceView, PiecePlan | None, PieceView]] = field(default_factory=dict)
+    _told_of: tuple[Sequence[PieceView], FinishingPlan | None, tuple[PieceView, ...]] | None = None
     _waits: FilmWaits | None = None
     _waits_for: tuple[Air, int, object] | None = None
     _is_foretold: bool = False
@@ -153,7 +154,12 @@ class PlanDesk:
         return self.plan
 
     def told(self, views: Sequence[PieceView]) -> tuple[PieceView, ...]:
-        """Return the views of the pieces with the slack that the plan gives them, and what a coat now would break."""
+        """Return the views of the pieces with the slack that the plan gives them, and what a coat now would break.
+
+        It is the very same tuple while views and plan are.
+        """
+        if self._told_of is not None and self._told_of[0] is views and self._told_of[1] is self.plan:
+            return self._told_of[2]
         plans = {} if self.plan is None else {plan.key: plan for plan in self.plan.pieces}
         told: dict[str, tuple[PieceView, PiecePlan | None, PieceView]] = {}
         for view in views:
@@ -163,7 +169,8 @@ class PlanDesk:
                 before = (view, plan, replace(view, slack_days=slack_days, stack_checks=self._stack_checks(view)))
             told[view.key] = before
         self._told = told
-        return tuple(after for _, _, after in told.values())
+        self._told_of = views, self.plan, tuple(after for _, _, after in told.values())
+        return self._told_of[2]
 
     def _stack_checks(self, view: PieceView) -> tuple[tuple[str, Sentence], ...]:
         top = view.top

@@ -107,7 +107,8 @@ class PromptDesk:
 
     def _due_at(self, prompt: Prompt) -> int:
         """Return when a prompt is due, UTC ms, or until when it was put off."""
-        return max(prompt.due_ms, self._telling(prompt.key).snoozed_ms or prompt.due_ms)
+        telling = self._tellings.get(prompt.key)
+        return prompt.due_ms if telling is None else max(prompt.due_ms, telling.snoozed_ms or prompt.due_ms)
 
     def shift(self, step_ms: int) -> None:
         """Move what is remembered along with a wall clock that was set: no prompt falls due by its step."""

@@ -41,7 +41,6 @@ from studiowatch.service.films_to_come import FilmsToCome, films_to_come
 from studiowatch.service.happenings import Happening
 from studiowatch.service.intention_commands import IntentionCommand
 from studiowatch.service.intention_desk import IntentionDesk, vapour_on
-from studiowatch.service.kept_views import KeptViews
 from studiowatch.service.leavings import Leavings
 from studiowatch.service.ledger import Ledger
 from studiowatch.service.lend_films import LendFilms
@@ -55,10 +54,8 @@ from studiowatch.service.preparation_commands import PreparationCommand
 from studiowatch.service.preparation_desk import PreparationDesk
 from studiowatch.service.prompt_desk import PromptDesk
 from studiowatch.service.rack import Rack
-from studiowatch.service.rack_coats import vapour_in_room
-from studiowatch.service.rack_risks import coats_at_risk
+from studiowatch.service.rack_seen import RackSeen
 from studiowatch.service.rack_tending import coats_to_tend
-from studiowatch.service.rack_views import archived_views
 from studiowatch.service.room_ahead import RoomAhead
 from studiowatch.service.room_foretold import RoomForetold
 from studiowatch.service.room_now import RoomNow
@@ -69,7 +66,7 @@ from studiowatch.service.snapshot import Snapshot
 from studiowatch.service.taking_back import Desks, take_back
 from studiowatch.service.typing_in import typed
 from studiowatch.service.undo_pile import Deed
-from studiowatch.service.verdicts import room_checks, sentence_now
+from studiowatch.service.verdicts import RoomChecks, sentence_now
 from studiowatch.service.warning_desk import WarningDesk
 from studiowatch.speech.words import say
 from studiowatch.store.trouble import StoreTrouble
@@ -127,18 +124,19 @@ class Watchkeeping:
     _ledger: Ledger = field(init=False)
     _calibrations: CalibrationDesk = field(init=False)
     _rack: Rack = field(init=False)
+    _seen: RackSeen = field(init=False)
     _room: RoomNow = field(init=False)
     _warnings: WarningDesk = field(init=False)
     _prompts: PromptDesk = field(init=False)
     _preparations: PreparationDesk = field(init=False)
     _foretold: RoomForetold = field(init=False)
+    _checks: RoomChecks = field(init=False)
     _ahead: RoomAhead = field(init=False)
     _plans: PlanDesk = field(init=False)
     _best_hours: BestHoursDesk = field(init=False)
     _intentions: IntentionDesk = field(init=False)
     _jumps: JumpWatch = field(default_factory=JumpWatch)
     _board: BoardView = field(default_factory=BoardView)
-    _views: KeptViews = field(default_factory=KeptViews)
     _unsaid: deque[Happening] = field(default_factory=deque)
     _runs: dict[str, CoatRun] = field(default_factory=dict)
     _unfollowed: bool = False
@@ -151,6 +149,7 @@ class Watchkeeping:
         self._calibrations = CalibrationDesk(records=self.records, disk=self._ledger.disk, log=self.log)
         log = CorrectedLog(log=self.log, corrected=self._calibrations.corrected)
         self._rack = Rack(shelf=self.shelf, records=self.records, log=log)
+        self._seen = RackSeen(rack=self._rack, local_date=self.local_date)
         self._room = RoomNow(began_ms=self.began_ms, correct=self._calibrations.corrected)
         self._warnings = WarningDesk(
             records=self.records,
@@ -166,6 +165,7 @@ class Watchkeeping:
         self._ahead = RoomAhead(log=log, meant=self._intentions.ahead)
         self._foretold = RoomForetold(room=self._ahead)
         self._warnings.heading = self._foretold
+        self._checks = RoomChecks(rack=self._rack, desk=self._warnings, outlook=self._foretold)
         self._rack.stacks.room = self._ahead
         self._plans = PlanDesk(
             rack=self._rack,
@@ -205,9 +205,11 @@ class Watchkeeping:
     def weigh_by(self, curves: Curves) -> None:
         """Weigh the risk of each coat by these curves from now on."""
         self._rack.stacks.curves = curves
+        self._seen.moved()
 
     def _open_next(self, now_ms: int) -> None:
         self.changed = True
+        self._seen.moved()
         try:
             self.is_opening = self._rack.follow_next(now_ms)
         except StoreTrouble as trouble:
@@ -240,6 +242,7 @@ class Watchkeeping:
         self._dried_ms = now_ms
         if air is not None:
             self._unsaid += self._rack.advance(air, now_ms)
+            self._seen.moved()
         self._tend(now_ms)
 
     def _tend(self, now_ms: int) -> None:
@@ -257,7 +260,7 @@ class Watchkeeping:
         self._judged_ms = now_ms
         if self._is_waiting(now_ms):
             return
-        happened = self._warnings.settle(self._room.air_now(now_ms), coats_at_risk(self._rack), now_ms)
+        happened = self._warnings.settle(self._room.air_now(now_ms), self._seen.facts.at_risk, now_ms)
         self._unsaid += happened
         self.changed |= bool(happened)
 
@@ -285,13 +288,14 @@ class Watchkeeping:
             command.to(self.films_to_come(now_ms))
             return ""
         self.changed = True
-        self._views.forget()
         try:
             if isinstance(command, OutsideCommand):
                 return self._take_outside(command, now_ms)
             return self._carried_out(command, now_ms, now_s)
         except StoreTrouble as trouble:
             raise Refused(str(trouble)) from trouble
+        finally:
+            self._forget()
 
     def _carried_out(self, command: Command, now_ms: int, now_s: float) -> str:
         match command:
@@ -399,9 +403,14 @@ class Watchkeeping:
         self.shelf.drop(name)
         self._sheet_changed(name)
 
+    def _forget(self) -> None:
+        """Show all anew: something was done."""
+        self._seen.forget()
+        self._checks.forget()
+
     def _sheet_changed(self, name: str) -> None:
-        self._views.forget()
         self._rack.dry_anew_by(name)
+        self._forget()
         self._unfollowed = self.changed = True
 
     def _type_in(self, command: TypeReading, now_ms: int, now_s: float) -> str:
@@ -453,6 +462,7 @@ class Watchkeeping:
     def _follow(self, now_ms: int) -> None:
         """Bring films, warnings and prompts in line with what she changed."""
         self._unfollowed, self._unread = False, ""
+        self._seen.moved()
         try:
             while self._rack.follow_next(now_ms):
                 if self.is_ending():
@@ -473,6 +483,7 @@ class Watchkeeping:
         if not jump_s:
             return
         step_ms = round(jump_s * 1000)
+        self._seen.moved()
         self._ledger.keep(self._rack.shift(step_ms))
         self._room.shift(step_ms)
         self._prompts.shift(step_ms)
@@ -499,21 +510,21 @@ class Watchkeeping:
         """Return the studio at this moment."""
         self.changed = False
         self._desks.forget_lapsed()
-        air = self._room.air_now(now_ms)
+        rack, air = self._seen.facts, self._room.air_now(now_ms)
         silent = any(concern.kind is Kind.BOARD_SILENT for concern in self._warnings.concerns)
         return Snapshot(
             time_ms=now_ms,
             board=replace(self._board, silent=silent, health=self._room.health.sentence),
-            room=room_view(self._room, air, coats_at_risk(self._rack), now_ms),
+            room=room_view(self._room, air, rack.at_risk, now_ms),
             sentence=OPENING.said
             if self.is_opening
-            else sentence_now(self._rack, self._room, self._warnings, self._board, now_ms),
-            pieces=self._plans.told(self._views.views(self._rack, self.local_date, now_ms)),
+            else sentence_now(rack, self._room, self._warnings, self._board, now_ms),
+            pieces=self._plans.told(self._seen.views(now_ms)),
             prompts=self._prompts.views(now_ms),
             preparations=self._preparations.views(self._rack, now_ms),
-            vapour_near=vapour_in_room(self._rack),
+            vapour_near=rack.vapour,
             warnings=self._warnings.views(),
-            room_checks=room_checks(self._rack, air, self._warnings, self._foretold, now_ms),
+            room_checks=self._checks.told(air, now_ms),
             learnt=self._rack.learning.views(),
             calibrations=self._calibrations.view(self._rack),
             store_trouble=self._ledger.trouble or self._rack.trouble or self._unread,
@@ -523,7 +534,7 @@ class Watchkeeping:
             recipes=self._plans.recipes,
             hours=self._plans.hours,
             own_fault=self.own_fault,
-            archived=archived_views(self._rack),
+            archived=rack.archived,
             undo=self._rack.pile.view(),
             room_band=self._ahead.band,
             units=self._warnings.units,

@@ -1,0 +1,81 @@
+"""What is kept of the rack between two readings says what would be found afresh, and is found seldom."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+
+import pytest
+
+from studiowatch.board.events import LineCounts, ReadingArrived
+from studiowatch.service import rack_seen
+from studiowatch.service.commands import CoverCoat, LayCoat
+from studiowatch.service.rack import Rack
+from studiowatch.service.rack_risks import coats_at_risk
+from studiowatch.service.rack_views import piece_views
+from studiowatch.service.watchkeeping import ADVANCE_MS
+from studiowatch.studio.concern import CoatAtRisk
+
+from .scripted import still
+from .test_laying_day import SHEET, Studio, studio
+
+__all__ = ["studio"]
+MINUTE_S = 60
+
+
+def read(studio: Studio, seconds: int) -> None:
+    """Let a reading come each second, and a snapshot go out after each."""
+    for _ in range(seconds):
+        studio.clock.pass_s(1)
+        studio.watch.take(ReadingArrived(reading=still(studio.clock.now_ms), counts=LineCounts()), studio.clock.now_s)
+        studio.look()
+        studio.watch.snapshot(studio.clock.now_ms)
+
+
+def lay(studio: Studio) -> None:
+    studio.ask(LayCoat(piece_key="marsh", laid_ms=studio.clock.now_ms, sheet=SHEET, volume_mL=43))
+
+
+def test_that_the_rack_is_looked_through_once_for_each_drying_of_the_films(
+    studio: Studio, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    lay(studio)
+    looks = 0
+
+    def counted(rack: Rack) -> list[CoatAtRisk]:
+        nonlocal looks
+        looks += 1
+        return coats_at_risk(rack)
+
+    monkeypatch.setattr(rack_seen, "coats_at_risk", counted)
+    read(studio, MINUTE_S)
+    dryings = MINUTE_S * 1000 // ADVANCE_MS
+    # what is judged with the reading that dries the films is the rack before it
+    assert dryings <= looks <= dryings + 1
+
+
+def test_that_views_are_the_same_values_between_two_dryings(studio: Studio) -> None:
+    lay(studio)
+    shown = []
+    for _ in range(2 * MINUTE_S):
+        read(studio, 1)
+        shown.append(studio.watch.snapshot(studio.clock.now_ms).pieces)
+    makings = sum(one is not other for one, other in pairwise(shown))
+    assert 0 < makings <= 2 * MINUTE_S * 1000 // ADVANCE_MS + 3  # and once where a minute is full
+
+
+def test_that_what_was_done_and_what_dried_is_seen_at_once(studio: Studio) -> None:
+    rack = studio.watch._rack
+    for step in range(MINUTE_S):
+        if step == 7:
+            lay(studio)
+        if step == 23:
+            coat = rack.pieces["marsh"].coats[-1]
+            studio.ask(CoverCoat(coat_key=coat.key, covered_ms=studio.clock.now_ms))
+        read(studio, 1)
+        snapshot = studio.watch.snapshot(studio.clock.now_ms)
+        afresh = piece_views(rack, studio.watch.local_date, studio.clock.now_ms)
+        assert [(one.key, one.coats, one.not_yet) for one in snapshot.pieces] == [
+            (one.key, one.coats, one.not_yet) for one in afresh
+        ]
+        assert list(studio.watch._seen.facts.at_risk) == coats_at_risk(rack)
+    assert studio.watch._seen.facts.at_risk[0].covered

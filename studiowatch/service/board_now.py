@@ -76,6 +76,12 @@ def _of_columns(board: BoardView, event: MappingAsked | MappingHolds | NumbersSe
     return board
 
 
+def stands_otherwise(before: BoardView, after: BoardView) -> bool:
+    """Return whether the board stands otherwise, and did not only send more of the same."""
+    is_first = before.last_ms is None and after.last_ms is not None
+    return is_first or replace(after, counts=before.counts, last_ms=before.last_ms) != before
+
+
 def noted(before: BoardView, after: BoardView, event: BoardEvent) -> tuple[int, str, str] | None:
     """Return what is worth a note of an event that made `after` of the board, or None: UTC ms, kind and text."""
     match event:

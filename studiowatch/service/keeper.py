@@ -31,6 +31,7 @@ from studiowatch.service.watchkeeping import Watchkeeping
 from studiowatch.speech.words import say
 
 LOOK_S = 0.5  # s, longest time between two looks at the clock: silence and prompts are noticed this fast
+SELDOM_S = 10.0  # s between two snapshots while nobody looks and nothing happens: the tray tells time no finer
 JOIN_S = 30.0  # s, a stop that takes longer is a fault: the first coats take ten on a machine that is busy otherwise
 
 P = ParamSpec("P")
@@ -83,6 +84,8 @@ class Keeper:
         self._stopping = threading.Event()
         self._opened: Future[None] = Future()
         self._latest: Snapshot | None = None
+        self._closely = True
+        self._handed_s: float | None = None
         self._left = Leavings()
         self._thread = threading.Thread(target=self._run, name="keeper", daemon=True)
 
@@ -147,6 +150,12 @@ class Keeper:
         """Have `listener` called with each new snapshot, on the keeper's thread."""
         self._listeners.append(listener)
 
+    def look(self, *, closely: bool) -> None:
+        """Hand out a snapshot with each reading, or seldom; see `studiowatch.service.ports.Desk`."""
+        self._closely = closely
+        if closely:
+            self._inbox.wake()
+
     @property
     def onlooker(self) -> Onlooker:
         """What may be seen of the board's reader, from any thread."""
@@ -196,7 +205,7 @@ class Keeper:
         self._guard(watch, watch.look, self._clock.utc_ms(), self._clock.monotonic_s(), self._inbox.overflowed)
         self._guard(watch, watch.speak)
         self._guard(watch, watch.write, self._clock.utc_ms(), self._clock.monotonic_s())
-        if watch.changed and not self._guard(watch, self._publish, watch):
+        if self._is_due(watch) and not self._guard(watch, self._publish, watch):
             self._guard(watch, self._publish_fault, watch)
         return count
 
@@ -257,7 +266,15 @@ class Keeper:
             ) from fault
         return ""
 
+    def _is_due(self, watch: Watchkeeping) -> bool:
+        """Return whether a snapshot is to go out: at once after what happened, for drift as closely as one looks."""
+        if watch.changed or not watch.drifted:
+            return watch.changed
+        waited_s = None if self._handed_s is None else self._clock.monotonic_s() - self._handed_s
+        return self._closely or waited_s is None or waited_s >= SELDOM_S
+
     def _publish(self, watch: Watchkeeping) -> None:
+        self._handed_s = self._clock.monotonic_s()
         seen = watch.snapshot(self._clock.utc_ms())
         self._latest = replace(seen, store_trouble=seen.store_trouble or self._other_trouble())
         self._hand_out(watch, self._latest)

@@ -258,6 +258,10 @@ class Desk(Protocol):
         """Have `listener` called with each new snapshot, on the keeper's thread: it must hand over and return."""
         ...
 
+    def look(self, *, closely: bool) -> None:
+        """Say whether anybody sees the snapshots: else they come seldom, but for what happens."""
+        ...
+
     @property
     def onlooker(self) -> Onlooker:
         """What may be seen of the board's reader, from any thread: it does not wait for the keeper."""

@@ -14,7 +14,7 @@ from studiowatch.board.events import BoardEvent, BoardTrouble, ReadingArrived
 from studiowatch.coats.data_sheet import DataSheet
 from studiowatch.room.readings import Reading
 from studiowatch.service.best_hours_desk import BestHoursDesk
-from studiowatch.service.board_now import followed, noted
+from studiowatch.service.board_now import followed, noted, stands_otherwise
 from studiowatch.service.board_view import BoardView
 from studiowatch.service.calibration_desk import CalibrationDesk, CorrectedLog
 from studiowatch.service.clock import JumpWatch
@@ -88,7 +88,9 @@ class Watchkeeping:
     Attributes
     ----------
     changed : bool
-        Whether anything happened since the last snapshot.
+        Whether anything happened since the last snapshot that is to be seen at once.
+    drifted : bool
+        Whether it is only that time went on: the room was read, films dried, a plan was made anew.
     own_fault : str
         One sentence after a fault of ours, set by whoever caught it, else "".
     tell : callable
@@ -119,6 +121,7 @@ class Watchkeeping:
     is_ending: Callable[[], bool] = lambda: False
     curves: CurveDesk = field(default_factory=CurveDesk)
     changed: bool = True
+    drifted: bool = False
     is_opening: bool = False
     own_fault: str = ""
     _ledger: Ledger = field(init=False)
@@ -219,9 +222,10 @@ class Watchkeeping:
 
     def take(self, event: BoardEvent, now_s: float) -> None:
         """Take one event of the board."""
-        self.changed = True
+        self.drifted = True
         self._calibrations.take(event)
         before, self._board = self._board, followed(self._board, event)
+        self.changed |= stands_otherwise(before, self._board)
         if (note := noted(before, self._board, event)) is not None:
             self._ledger.note(*note)
         if isinstance(event, ReadingArrived):
@@ -255,6 +259,7 @@ class Watchkeeping:
         if not self._is_waiting(now_ms):
             self._unsaid += self._prompts.due(now_ms)
             self._unsaid += self._preparations.due(self._rack, now_ms)
+        self.changed |= bool(self._unsaid)
 
     def _judge(self, now_ms: int) -> None:
         self._judged_ms = now_ms
@@ -446,12 +451,12 @@ class Watchkeeping:
         elif self._unfollowed:
             self._follow(now_ms)
         elif self._judged_ms is None or abs(now_ms - self._judged_ms) >= JUDGE_EVERY_MS:
-            self.changed = True
+            self.drifted = True
             self._judge(now_ms)
             is_held = self._room.typed_ms is not None and now_ms - (self._dried_ms or 0) >= TICK_MS
             (self._dry if is_held else self._tend)(now_ms)
         if not self.is_opening and not self._unfollowed and self._plans.tend(self._room.air(now_ms), now_ms):
-            self.changed = True
+            self.drifted = True
         self._take_curves()
 
     def _take_curves(self) -> None:
@@ -475,7 +480,9 @@ class Watchkeeping:
 
     def write(self, now_ms: int, now_s: float) -> None:
         """Put on disk what waits, and pack old hours."""
+        before = self._ledger.trouble
         self._ledger.write(now_ms, now_s)
+        self.changed |= self._ledger.trouble != before
 
     def mind_the_clock(self, now_ms: int, now_s: float) -> None:
         """Notice a wall clock that was set, and take everything along: its step is no drying time."""
@@ -508,7 +515,7 @@ class Watchkeeping:
 
     def snapshot(self, now_ms: int) -> Snapshot:
         """Return the studio at this moment."""
-        self.changed = False
+        self.changed = self.drifted = False
         self._desks.forget_lapsed()
         rack, air = self._seen.facts, self._room.air_now(now_ms)
         silent = any(concern.kind is Kind.BOARD_SILENT for concern in self._warnings.concerns)

@@ -25,7 +25,7 @@ class Feed(QObject):
 
     def __init__(self, desk: Desk, clock: Clock, parent: QObject) -> None:
         super().__init__(parent)
-        self._clock = clock
+        self._desk, self._clock = desk, clock
         self.latest: Snapshot | None = None
         self._awake = False
         self._drawn_events: tuple[object, ...] | None = None
@@ -40,10 +40,12 @@ class Feed(QObject):
         self._bridge = SnapshotBridge(self)
         self._bridge.arrived.connect(self._fetch, Qt.ConnectionType.QueuedConnection)
         desk.subscribe(self._bridge.offer)
+        desk.look(closely=False)  # until it is shown
 
     def set_awake(self, *, awake: bool) -> None:
-        """Draw only while `awake`: a window that is away is not drawn."""
+        """Draw only while `awake`: a window that is away is not drawn, and asks for few snapshots."""
         self._awake = awake
+        self._desk.look(closely=awake)
         if awake:
             self.draw()
 

@@ -29,6 +29,7 @@ class ScriptedDesk:
     onlooker: Onlooker = field(default_factory=Onlooker)
     photo_folder: Path | None = None
     on_shelf: tuple[SheetEntry, ...] = ()
+    looked: list[bool] = field(default_factory=list)
 
     def submit(self, command: Command) -> Future[str]:
         future: Future[str] = Future()
@@ -49,6 +50,9 @@ class ScriptedDesk:
 
     def subscribe(self, listener: Callable[[Snapshot], None]) -> None:
         self.listeners.append(listener)
+
+    def look(self, *, closely: bool) -> None:
+        self.looked.append(closely)
 
     def sheets(self) -> Sequence[SheetChoice]:
         return self.offered

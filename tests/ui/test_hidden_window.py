@@ -1,0 +1,88 @@
+"""A window that is away asks for few snapshots, builds and paints nothing; what came is drawn with its return."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+
+import pytest
+from PySide6.QtCore import QEvent, QObject
+from PySide6.QtWidgets import QApplication
+
+from studiowatch.service.snapshot import Snapshot
+from studiowatch.ui.widgets import page
+from studiowatch.ui.window import StudioWindow
+
+from .scenes import FOUR_CALM, FOUR_WARNED, ScriptedDesk
+
+pytestmark = pytest.mark.window
+Show = Callable[[Snapshot], StudioWindow]
+MODELS = ("room_figures", "sentence_card", "rack_cards", "prompt_rows", "warning_rows")
+READINGS = 20
+
+
+class Paints(QObject):
+    """Counts the paint events of the whole program."""
+
+    count = 0
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        self.count += event.type() is QEvent.Type.Paint
+        return super().eventFilter(watched, event)
+
+
+@pytest.fixture
+def built(monkeypatch: pytest.MonkeyPatch) -> list[str]:
+    """Return the names of the page's view models as they are built."""
+    names: list[str] = []
+
+    def counted(name: str) -> Callable[..., object]:
+        made = getattr(page, name)
+
+        def make(*arguments: object, **named: object) -> object:
+            names.append(name)
+            return made(*arguments, **named)
+
+        return make
+
+    for name in MODELS:
+        monkeypatch.setattr(page, name, counted(name))
+    return names
+
+
+def readings(window: StudioWindow, snapshot: Snapshot) -> Snapshot:
+    """Let so many snapshots come, a second apart, and return the last."""
+    for _ in range(READINGS):
+        snapshot = replace(snapshot, time_ms=snapshot.time_ms + 1000)
+        window._parts.desk.publish(snapshot)
+        QApplication.processEvents()
+    return snapshot
+
+
+def test_that_a_window_that_is_away_builds_and_paints_nothing(shown: Show, built: list[str]) -> None:
+    window = shown(FOUR_CALM)
+    assert set(built) == set(MODELS)
+    window.hide()
+    QApplication.processEvents()
+    built.clear()
+    paints = Paints()
+    QApplication.instance().installEventFilter(paints)
+    readings(window, FOUR_CALM)
+    assert (built, paints.count) == ([], 0)
+    readings(window, FOUR_WARNED)
+    assert (built, paints.count) == ([], 0)
+    window.show()
+    QApplication.processEvents()
+    assert set(built) == set(MODELS)
+    assert paints.count > 0
+    assert window.page.sentence.headline == FOUR_WARNED.sentence.headline
+
+
+def test_that_the_watch_is_told_whether_anybody_looks(shown: Show, desk: ScriptedDesk) -> None:
+    assert desk.looked[:1] == [False]  # not shown yet
+    window = shown(FOUR_CALM)
+    assert desk.looked[-1]
+    window.hide()
+    assert not desk.looked[-1]
+    window.show()
+    assert desk.looked[-1]

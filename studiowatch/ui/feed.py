@@ -7,7 +7,7 @@ from PySide6.QtCore import QElapsedTimer, QObject, Qt, QTimer, Signal
 from studiowatch.service.ports import Clock, Desk
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.ui.bridge import SnapshotBridge
-from studiowatch.ui.models.pace import CALM_REDRAW_MS, STALLED_AFTER_MS, events_of, stalled
+from studiowatch.ui.models.pace import CALM_REDRAW_MS, STALLED_AFTER_MS, is_event, stalled
 
 _SECOND_MS = 1000
 
@@ -28,7 +28,7 @@ class Feed(QObject):
         self._desk, self._clock = desk, clock
         self.latest: Snapshot | None = None
         self._awake = False
-        self._drawn_events: tuple[object, ...] | None = None
+        self._drawn: Snapshot | None = None
         self._since_drawn, self._since_heard = QElapsedTimer(), QElapsedTimer()
         self._since_heard.start()
         self._pending, self._seconds = QTimer(self), QTimer(self)
@@ -56,7 +56,7 @@ class Feed(QObject):
         if snapshot is None or not self._awake:
             return
         self._since_drawn.restart()
-        self._drawn_events = events_of(snapshot)
+        self._drawn = snapshot
         self.due.emit(snapshot)
 
     def close(self) -> None:
@@ -74,7 +74,7 @@ class Feed(QObject):
         self._since_heard.restart()
         self.came.emit(before, snapshot)
         waited_ms = self._since_drawn.elapsed() if self._since_drawn.isValid() else CALM_REDRAW_MS
-        if events_of(snapshot) != self._drawn_events or waited_ms >= CALM_REDRAW_MS:
+        if is_event(self._drawn, snapshot) or waited_ms >= CALM_REDRAW_MS:
             self.draw()
         elif not self._pending.isActive():
             self._pending.start(CALM_REDRAW_MS - waited_ms)

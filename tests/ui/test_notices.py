@@ -13,7 +13,7 @@ from studiowatch.studio.warnings import WarningState
 from studiowatch.studio.words import Level, Sentence
 from studiowatch.ui.models.board import board_line
 from studiowatch.ui.models.notices import sentence_card, warning_rows
-from studiowatch.ui.models.pace import NEVER_SPOKE, STALLED, events_of, stalled, wet_titles
+from studiowatch.ui.models.pace import NEVER_SPOKE, STALLED, is_event, stalled, wet_titles
 
 from .scenes import (
     AIR_WARNING,
@@ -100,7 +100,7 @@ def test_that_trouble_of_our_own_stands_beside_the_board() -> None:
     both = replace(full, own_fault="The watch met a fault of its own.")
     assert board_line(both).trouble == f"{both.own_fault} {full.store_trouble}"
     assert board_line(both).words == board_line(FOUR_WARNED).words
-    assert events_of(both) != events_of(full)
+    assert is_event(full, both)
     assert board_line(FOUR_WARNED).trouble == ""
 
 
@@ -111,11 +111,11 @@ def test_that_a_board_that_is_away_says_what_to_do() -> None:
 
 def test_that_drift_is_no_event_and_a_change_of_level_is() -> None:
     warmer = replace(FOUR_WARNED, time_ms=NOW_MS + 900, room=replace(FOUR_WARNED.room, temperature_C=22.0))
-    assert events_of(warmer) == events_of(FOUR_WARNED)
+    assert not is_event(FOUR_WARNED, warmer)
     milder = replace(AIR_WARNING, level=Level.CAUTION)
-    assert events_of(replace(FOUR_WARNED, warnings=(milder, *PAST_WARNINGS))) != events_of(FOUR_WARNED)
-    assert events_of(HEARD) != events_of(FOUR_WARNED)
-    assert events_of(replace(FOUR_WARNED, prompts=())) != events_of(FOUR_WARNED)
+    assert is_event(FOUR_WARNED, replace(FOUR_WARNED, warnings=(milder, *PAST_WARNINGS)))
+    assert is_event(FOUR_WARNED, HEARD)
+    assert is_event(FOUR_WARNED, replace(FOUR_WARNED, prompts=()))
 
 
 def test_that_a_stopped_watch_is_said_and_its_figures_are_old() -> None:

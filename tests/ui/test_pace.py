@@ -8,10 +8,18 @@ import pytest
 
 from studiowatch.coats.stages import Orientation
 from studiowatch.service.board_view import BoardView
-from studiowatch.service.snapshot import PieceView, RoomView, Snapshot
+from studiowatch.service.snapshot import PieceView, PromptView, RoomView, Snapshot
 from studiowatch.speech.units import US
 from studiowatch.studio.words import Level, Sentence
-from studiowatch.ui.models.pace import CARDS_REDRAW_MS, HISTORY_REDRAW_MS, cards_due, history_due
+from studiowatch.ui.models.pace import (
+    CARDS_REDRAW_MS,
+    HISTORY_REDRAW_MS,
+    ROWS_REDRAW_MS,
+    cards_due,
+    history_due,
+    rows_due,
+)
+from studiowatch.ui.models.times import IN_SECONDS_MS
 
 NOW_MS = 1_772_442_000_000
 CALM = Sentence(level=Level.CALM, headline="Good to lay a coat", detail="", advice="")
@@ -56,10 +64,26 @@ def test_that_cards_wait_only_while_every_piece_is_the_very_same() -> None:
         due=None,
         coats=(),
     )
-    before = replace(DRAWN, time_ms=NOW_MS - NOW_MS % CARDS_REDRAW_MS, pieces=(piece,))
+    before = replace(DRAWN, pieces=(piece,))
     soon = replace(before, time_ms=before.time_ms + CARDS_REDRAW_MS - 1)
     assert not cards_due(before, soon)
     assert cards_due(before, replace(soon, time_ms=soon.time_ms + 1))
     assert cards_due(before, replace(soon, pieces=(replace(piece),)))
     assert cards_due(before, replace(soon, pieces=()))
     assert cards_due(before, replace(soon, units=US))
+
+
+def test_that_rows_wait_while_they_would_say_the_same() -> None:
+    far, near = (
+        PromptView(key="a:bubble", due_ms=NOW_MS + left_ms, text="Second pass", piece_key="a", piece_title="Kiln")
+        for left_ms in (IN_SECONDS_MS + 60_000, IN_SECONDS_MS)
+    )
+    before = replace(DRAWN, prompts=(far,))
+    soon = replace(before, time_ms=before.time_ms + ROWS_REDRAW_MS - 1, prompts=(replace(far),))
+    assert not rows_due(before, soon)
+    assert rows_due(before, replace(soon, time_ms=soon.time_ms + 1))
+    assert rows_due(before, replace(soon, prompts=()))
+    assert rows_due(before, replace(soon, prompts=(replace(far, overdue=True),)))
+    assert rows_due(before, replace(soon, units=US))
+    counted = replace(DRAWN, prompts=(near,))
+    assert rows_due(counted, replace(counted, time_ms=NOW_MS + 1000))  # "45 s", "44 s"

@@ -18,7 +18,7 @@ from studiowatch.ui.models.board import board_line, may_type
 from studiowatch.ui.models.figures import room_figures
 from studiowatch.ui.models.forms import FormError
 from studiowatch.ui.models.notices import warning_rows
-from studiowatch.ui.models.pace import events_of
+from studiowatch.ui.models.pace import is_event
 from studiowatch.ui.models.prompts import Deed, prompt_rows
 from studiowatch.ui.models.reading_form import read_reading, reading_doubt, reading_words
 from studiowatch.ui.models.tones import Tone
@@ -193,7 +193,7 @@ def test_that_typed_figures_say_how_old_they_are_and_grow_quiet() -> None:
 
 def test_that_a_new_reading_is_drawn_at_once() -> None:
     later = replace(TYPED, room=replace(TYPED.room, typed=replace(TYPED.room.typed, time_ms=NOW_MS)))
-    assert events_of(later) != events_of(TYPED)
+    assert is_event(TYPED, later)
 
 
 def test_that_a_missed_reading_is_told_as_past_once_the_room_was_read() -> None:

@@ -177,6 +177,21 @@ def boxes(section: Section, height: float, full_um: float) -> tuple[Box, ...]:
     return tuple(drawn)
 
 
+def look_of(section: Section, height: int, full_um: float) -> tuple[object, ...]:
+    """Return what a section `height` pixels tall looks like: one that differs in nothing here is drawn alike.
+
+    A wet film loses far less than a pixel between two readings.
+    """
+    drawn = [
+        (round(box.top), round(box.top + box.height), *_ink_of(box.layer)) for box in boxes(section, height, full_um)
+    ]
+    return (height, section.covered, *drawn)
+
+
+def _ink_of(layer: Layer) -> tuple[object, ...]:
+    return layer.label, layer.base, layer.surface, layer.milky, layer.cut_short
+
+
 def tags(drawn: Sequence[Box], height: float, line: float) -> tuple[Tag, ...]:
     """Return where the labels stand: beside their layers, but never nearer to each other than `line`."""
     middles: list[float] = []

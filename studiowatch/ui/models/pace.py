@@ -9,10 +9,12 @@ from studiowatch.service.board_view import BoardView
 from studiowatch.service.snapshot import RoomView, Snapshot
 from studiowatch.speech.words import mark, say
 from studiowatch.studio.words import Level, Sentence
+from studiowatch.ui.models.times import IN_SECONDS_MS
 
 CALM_REDRAW_MS = 1000
 CARDS_REDRAW_MS = 5000  # as often as a wet film moves
-HISTORY_REDRAW_MS = 5000  # longest wait of the room history for drift: the room band shows each reading
+ROWS_REDRAW_MS = 5000  # longest wait of the prompts' rows while what they count down is said in minutes
+HISTORY_REDRAW_MS = 20_000  # longest wait of the room history for drift: the room band shows each reading
 STALLED_AFTER_MS = 30_000  # the keeper gives a snapshot every second or so: assumption, wide margin
 STALLED = Sentence(
     level=Level.ACT,
@@ -28,18 +30,28 @@ NEVER_SPOKE = replace(
 )
 
 
-def events_of(snapshot: Snapshot) -> tuple[object, ...]:
-    """Return what changes by an event and not by drift: a snapshot that differs here is drawn at once."""
-    coats = ((coat.key, coat.laid_ms, coat.surface, coat.covered) for one in snapshot.pieces for coat in one.coats)
+def is_event(before: Snapshot | None, snapshot: Snapshot) -> bool:
+    """Return whether something happened since `before`, beyond drift: such a snapshot is drawn at once."""
+    if before is None or _standing(before) != _standing(snapshot):
+        return True
+    return before.pieces is not snapshot.pieces and _coats(before) != _coats(snapshot)
+
+
+def _standing(snapshot: Snapshot) -> tuple[object, ...]:
     return (
         tuple((one.key, one.state, one.level) for one in snapshot.warnings),
         (snapshot.sentence.level, snapshot.sentence.headline),
-        tuple((piece.key, piece.title) for piece in snapshot.pieces),
-        tuple(coats),
         tuple(prompt.key for prompt in snapshot.prompts),
         None if snapshot.room.typed is None else snapshot.room.typed.time_ms,
         (snapshot.board.connected, snapshot.board.silent, snapshot.store_trouble, snapshot.own_fault),
     )
+
+
+def _coats(snapshot: Snapshot) -> list[tuple[object, ...]]:
+    return [
+        (piece.key, piece.title, *((coat.key, coat.laid_ms, coat.surface, coat.covered) for coat in piece.coats))
+        for piece in snapshot.pieces
+    ]
 
 
 def history_due(drawn: Snapshot | None, snapshot: Snapshot, ms_per_px: float) -> bool:
@@ -47,21 +59,34 @@ def history_due(drawn: Snapshot | None, snapshot: Snapshot, ms_per_px: float) ->
 
     It does after an event; by drift once now has moved by a pixel, or after `HISTORY_REDRAW_MS`, whichever is sooner.
     """
-    if drawn is None or events_of(drawn) != events_of(snapshot) or drawn.units != snapshot.units:
+    if drawn is None or is_event(drawn, snapshot) or drawn.units != snapshot.units:
         return True
     return not 0 <= snapshot.time_ms - drawn.time_ms < min(ms_per_px, HISTORY_REDRAW_MS)
 
 
-def cards_due(before: Snapshot, snapshot: Snapshot) -> bool:
-    """Return whether the rack's cards may say something else: a piece moved on, a test was learnt from, or time passed.
+def cards_due(drawn: Snapshot, snapshot: Snapshot) -> bool:
+    """Return whether the rack's cards may say something else than those that were made of `drawn`.
 
-    The watch hands a piece on as the very same value while nothing of it changed.
+    A piece moved on, a test was learnt from, or time passed. The watch hands a piece on as the very same value while
+    nothing of it changed.
     """
-    is_same = len(before.pieces) == len(snapshot.pieces) and all(
-        one is other for one, other in zip(before.pieces, snapshot.pieces, strict=True)
+    is_same = len(drawn.pieces) == len(snapshot.pieces) and all(
+        one is other for one, other in zip(drawn.pieces, snapshot.pieces, strict=True)
     )
-    is_soon = before.time_ms // CARDS_REDRAW_MS == snapshot.time_ms // CARDS_REDRAW_MS
-    return not (is_same and is_soon and before.learnt == snapshot.learnt and before.units == snapshot.units)
+    is_soon = 0 <= snapshot.time_ms - drawn.time_ms < CARDS_REDRAW_MS
+    return not (is_same and is_soon and drawn.learnt == snapshot.learnt and drawn.units == snapshot.units)
+
+
+def rows_due(drawn: Snapshot, snapshot: Snapshot) -> bool:
+    """Return whether the prompts may say something else than the rows that were made of `drawn`.
+
+    One came, went, moved, fell due or is counted down by the second, she prepares to lay a coat, or time passed.
+    """
+    is_same = drawn.prompts == snapshot.prompts and not (drawn.preparations or snapshot.preparations)
+    if any(0 < one.due_ms - drawn.time_ms < IN_SECONDS_MS + ROWS_REDRAW_MS for one in drawn.prompts):
+        return True
+    is_soon = 0 <= snapshot.time_ms - drawn.time_ms < ROWS_REDRAW_MS
+    return not (is_same and is_soon and drawn.units == snapshot.units)
 
 
 def stalled(snapshot: Snapshot | None, now_ms: int) -> Snapshot:

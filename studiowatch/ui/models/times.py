@@ -14,6 +14,7 @@ HOUR_MS = 60 * MINUTE_MS
 DAY_MS = 24 * HOUR_MS
 REMIND_AFTER_MS = 10 * MINUTE_MS
 SNOOZE_AFTER_MS = 5 * MINUTE_MS
+IN_SECONDS_MS = 2 * MINUTE_MS  # a countdown below that is told in seconds
 _WEEK_DAYS = 6
 
 
@@ -94,6 +95,6 @@ def ago_words(then_ms: int, now_ms: int) -> str:
 
 def countdown_words(left_ms: int) -> str:
     """Return "12 min", or "45 s" in the last two minutes, rounded up; what is over is "0 s"."""
-    if left_ms < 2 * MINUTE_MS:
+    if left_ms < IN_SECONDS_MS:
         return f"{max(0, -(-left_ms // SECOND_MS))} s"
     return f"{-(-left_ms // MINUTE_MS)} min"

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from studiowatch.coats.stages import Surface
 from studiowatch.speech.words import say
-from studiowatch.ui.models.film import Base, Box, Layer, Section, Tag, boxes, tags
+from studiowatch.ui.models.film import Base, Box, Layer, Section, Tag, boxes, look_of, tags
 from studiowatch.ui.plain import set_tip
 from studiowatch.ui.style import Style
 from studiowatch.ui.theme import Theme
@@ -37,6 +37,7 @@ class FilmSection(QWidget):
         self._full_um = 1.0
         self._height = SHORTEST
         self._named = True
+        self._painted: tuple[object, ...] | None = None  # what it looked like when it was painted last
         self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
         self.setAccessibleName(say("Section through the coats"))
 
@@ -65,11 +66,17 @@ class FilmSection(QWidget):
 
     def set_section(self, section: Section, full_um: float) -> None:
         """Show `section`; `full_um` fills the height."""
-        if (section, full_um) != (self._section, self._full_um):
-            self._section, self._full_um = section, full_um
+        if (section, full_um) == (self._section, self._full_um):
+            return
+        self._section, self._full_um = section, full_um
+        if section.spoken != self.accessibleDescription():
             self.setAccessibleDescription(section.spoken)
             set_tip(self, section.spoken)
+        if self._painted != self._look():
             self.update()
+
+    def _look(self) -> tuple[object, ...]:
+        return look_of(self._section, self.height() - self._style.px(_HEADROOM) - 1, self._full_um)
 
     def sizeHint(self) -> QSize:
         """Return the height it was given; the first one has room for the labels of a usual piece."""
@@ -82,6 +89,7 @@ class FilmSection(QWidget):
     def paintEvent(self, event: QPaintEvent) -> None:
         """Draw the layers from the lowest up, then their names."""
         del event
+        self._painted = self._look()
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         style = self._style

@@ -22,7 +22,7 @@ from studiowatch.ui.models.empty import NO_WARNING, prompts_words
 from studiowatch.ui.models.figures import room_figures
 from studiowatch.ui.models.finding import found_on_rack
 from studiowatch.ui.models.notices import WarningRow, sentence_card, warning_rows
-from studiowatch.ui.models.pace import cards_due
+from studiowatch.ui.models.pace import cards_due, rows_due
 from studiowatch.ui.models.prompts import prompt_rows
 from studiowatch.ui.models.rack import rack_cards
 from studiowatch.ui.style import Style
@@ -64,6 +64,8 @@ class Page(QScrollArea):
         self.finder = Finder()
         self.finder.changed.connect(self._show_rack)
         self._shown: tuple[Snapshot, Mapping[str, float]] | None = None
+        self._drawn: tuple[Snapshot, Mapping[str, float]] | None = None  # of which the cards were made
+        self._rows_of: Snapshot | None = None  # of which the prompts' rows were made
         self.prompts = PromptList()
         self.warnings: RowList[WarningRow, WarningRowView] = RowList(
             say("Warnings"), say(NO_WARNING), self._warning_view, WarningRowView.set_row
@@ -101,18 +103,21 @@ class Page(QScrollArea):
         """Show the studio as it is; `sheet_um` holds each sheet's wet thickness, µm."""
         self.band.set_figures(room_figures(snapshot))
         self.sentence.set_card(sentence_card(snapshot))
-        before, self._shown = self._shown, (snapshot, sheet_um)
-        if before is None or cards_due(before[0], snapshot) or before[1] != sheet_um:
+        self._shown = snapshot, sheet_um
+        drawn = self._drawn
+        if drawn is None or cards_due(drawn[0], snapshot) or drawn[1] != sheet_um:
             self._show_rack()
         self.prompts.say_empty(prompts_words(snapshot))
-        self.prompts.show_rows(prompt_rows(snapshot))
+        if self._rows_of is None or rows_due(self._rows_of, snapshot):
+            self._rows_of = snapshot
+            self.prompts.show_rows(prompt_rows(snapshot))
         self.warnings.set_rows(warning_rows(snapshot))
 
     def _show_rack(self) -> None:
         """Show the pieces that are looked for, or all."""
         if self._shown is None:
             return
-        snapshot, sheet_um = self._shown
+        self._drawn = snapshot, sheet_um = self._shown
         asked = self.finder.asked
         found = found_on_rack(snapshot, asked)
         cards = rack_cards(snapshot, sheet_um=sheet_um)

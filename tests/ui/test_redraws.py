@@ -1,0 +1,111 @@
+"""What is made and painted again with each reading: only what would look otherwise."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+
+import pytest
+from PySide6.QtCore import QEvent, QObject
+from PySide6.QtWidgets import QApplication, QWidget
+from pytestqt.qtbot import QtBot
+
+from studiowatch.coats.stages import Surface
+from studiowatch.service.snapshot import Snapshot
+from studiowatch.ui.models.film import Base, Layer, Section
+from studiowatch.ui.models.pace import CARDS_REDRAW_MS, ROWS_REDRAW_MS
+from studiowatch.ui.widgets import page
+from studiowatch.ui.widgets.film_section import FilmSection
+from studiowatch.ui.window import StudioWindow
+
+from .scenes import FOUR_CALM
+
+pytestmark = pytest.mark.window
+Show = Callable[[Snapshot], StudioWindow]
+MINUTE_S = 60
+FULL_UM = 260.0
+
+
+class Paints(QObject):
+    """Counts the paint events of a widget."""
+
+    def __init__(self, painted: QWidget) -> None:
+        super().__init__(painted)
+        self.count = 0
+        painted.installEventFilter(self)
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        self.count += event.type() is QEvent.Type.Paint
+        return super().eventFilter(watched, event)
+
+
+def counted(monkeypatch: pytest.MonkeyPatch, name: str) -> list[Snapshot]:
+    """Return the snapshots of which the page makes the view model of that name."""
+    made, of = getattr(page, name), []
+
+    def make(snapshot: Snapshot, *arguments: object, **named: object) -> object:
+        of.append(snapshot)
+        return made(snapshot, *arguments, **named)
+
+    monkeypatch.setattr(page, name, make)
+    return of
+
+
+def test_that_cards_and_prompts_are_made_anew_only_as_often_as_they_may_say_something_else(
+    shown: Show, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    calm = replace(FOUR_CALM, prompts=tuple(one for one in FOUR_CALM.prompts if one.overdue))
+    assert calm.prompts
+    window = shown(calm)
+    cards, rows = counted(monkeypatch, "rack_cards"), counted(monkeypatch, "prompt_rows")
+    for second in range(1, MINUTE_S + 1):
+        window.page.show_snapshot(replace(calm, time_ms=calm.time_ms + second * 1000), {})
+    assert len(cards) in range(1, MINUTE_S * 1000 // CARDS_REDRAW_MS + 2)  # and once for the other sheets
+    assert len(rows) in range(1, MINUTE_S * 1000 // ROWS_REDRAW_MS + 1)
+
+
+def section(thickness_um: float) -> Section:
+    return Section(
+        layers=(
+            Layer(label="canvas", base=Base.SUPPORT, surface=Surface.DRY, thickness_um=None),
+            Layer(label="gloss", base=Base.FILM, surface=Surface.WET, thickness_um=thickness_um),
+        )
+    )
+
+
+def test_that_a_film_is_painted_again_once_it_is_a_pixel_thinner(qtbot: QtBot) -> None:
+    film = FilmSection()
+    qtbot.addWidget(film)
+    film.resize(210, film.sizeHint().height())
+    film.set_section(section(100.0), FULL_UM)
+    with qtbot.waitExposed(film):
+        film.show()
+    QApplication.processEvents()
+    paints = Paints(film)
+    um_per_px = FULL_UM / film.height()
+    for step in range(1, 11):
+        film.set_section(section(100.0 - step * um_per_px / 100), FULL_UM)
+        QApplication.processEvents()
+    assert paints.count <= 1  # where the edge stands, a tenth of a pixel may be the next one
+    film.set_section(section(100.0 - 3 * um_per_px), FULL_UM)
+    QApplication.processEvents()
+    assert paints.count >= 1
+    painted = paints.count
+    film.set_section(replace(section(100.0 - 3 * um_per_px), covered=True), FULL_UM)
+    QApplication.processEvents()
+    assert paints.count == painted + 1
+
+
+def test_that_a_film_that_thins_by_less_than_a_pixel_at_a_time_is_painted_all_the_same(qtbot: QtBot) -> None:
+    film = FilmSection()
+    qtbot.addWidget(film)
+    film.resize(210, film.sizeHint().height())
+    film.set_section(section(100.0), FULL_UM)
+    with qtbot.waitExposed(film):
+        film.show()
+    QApplication.processEvents()
+    paints = Paints(film)
+    for step in range(1, 101):
+        film.set_section(section(100.0 - step * FULL_UM / film.height() / 10), FULL_UM)
+        QApplication.processEvents()
+    assert 9 <= paints.count <= 22  # ten pixels thinner, its upper edge and the edge of what lies over it

@@ -216,9 +216,9 @@ class CorrectedLog:
         """Return one reading per minute, put right: its speed is that of the mean voltage, 6 % less in strong gusts."""
         return [self.corrected(reading) for reading in self.log.minute_means(start_ms, end_ms)]
 
-    def seal(self, before_ms: int) -> int:
-        """Pack the hours that ended by `before_ms`."""
-        return self.log.seal(before_ms)
+    def seal(self, before_ms: int, most_hours: int | None = None) -> int:
+        """Pack the hours that ended by `before_ms`, so many at the most."""
+        return self.log.seal(before_ms, most_hours)
 
 
 def _sentence(calibration: HumidityCalibration | AirSpeedCalibration) -> str:

@@ -30,6 +30,7 @@ class Ledger:
     _journal: Journal = field(init=False)
     _noted_dropped: int = 0
     _sealed_s: float | None = None
+    _unpacked: bool = False
 
     def __post_init__(self) -> None:
         self._journal = Journal(log=self.log, disk=self.disk)
@@ -78,8 +79,8 @@ class Ledger:
         self.catch_up(now_s)
         self.log.append([reading])
 
-    def write(self, now_ms: int, now_s: float) -> None:
-        """Put on disk what is due, and pack old hours."""
+    def write(self, now_ms: int, now_s: float, *, packs: bool = True) -> None:
+        """Put on disk what is due, and with `packs` an old hour in the form in which it stays."""
         self.disk.settle(now_s)
         self._journal.settle(now_s)
         if not self.disk.trouble and self._journal.dropped > self._noted_dropped:
@@ -88,10 +89,14 @@ class Ledger:
             self.note(now_ms, "dropped", say("The disk refused for too long: readings lost: {count}.", count=lost))
         if self._sealed_s is None or now_s - self._sealed_s >= SEAL_EVERY_S:
             self._sealed_s = now_s
-            self.disk.attempt(partial(self._seal, now_ms - SEAL_AGE_MS), now_s)
+            self._unpacked = True
+        if self._unpacked and packs:
+            self.disk.attempt(partial(self._pack_hour, now_ms - SEAL_AGE_MS), now_s)
 
-    def _seal(self, before_ms: int) -> None:
-        self.log.seal(before_ms)
+    def _pack_hour(self, before_ms: int) -> None:
+        """Pack the oldest hour that is over: one with each `write`, so that many of them do not hold up the watch."""
+        self._unpacked = False  # if the disk refuses, the next look for an hour tries again
+        self._unpacked = self.log.seal(before_ms, most_hours=1) > 0
 
     def close(self, now_s: float) -> None:
         """Put all that waits on disk, with some patience; see `leavings`."""

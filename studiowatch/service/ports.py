@@ -107,8 +107,8 @@ class ReadingsLog(Protocol):
         """Return the readings with start <= time < end, in the order of time."""
         ...
 
-    def seal(self, before_ms: int) -> int:
-        """Pack the hours that ended by `before_ms`; return how many readings were moved."""
+    def seal(self, before_ms: int, most_hours: int | None = None) -> int:
+        """Pack the hours that ended by `before_ms`, so many at the most; return how many readings were moved."""
         ...
 
     def minute_means(self, start_ms: int, end_ms: int) -> Sequence[Reading]:

@@ -21,7 +21,7 @@ from studiowatch.service.ports import ReadingsLog, Records
 from studiowatch.service.same_drying import dried_alike, dries_alike
 from studiowatch.service.set_clock import moved_along
 from studiowatch.service.sheet_shelf import SheetShelf
-from studiowatch.service.stacks import Stacks
+from studiowatch.service.stacks import DryingDropped, Stacks
 from studiowatch.service.undo_pile import Deed, UndoPile
 from studiowatch.store.trouble import StoreTrouble
 from studiowatch.studio.pieces import Coat, Piece
@@ -156,13 +156,19 @@ class Rack:
             pass
 
     def follow_next(self, now_ms: int) -> bool:
-        """Bring the runs in line with one change, as `follow` does with all; return whether there are more."""
+        """Bring the runs in line with one change, as `follow` does with all; return whether there are more.
+
+        Raises
+        ------
+        DryingDropped, StoreTrouble
+            If the watch is to end, or the log cannot be read; the change is followed with the next call.
+        """
         if self._unfollowed:
             before, piece = self._unfollowed.popleft()
             try:
                 self._follow(before, piece, now_ms)
                 self._heed(piece, now_ms)
-            except StoreTrouble:
+            except (StoreTrouble, DryingDropped):
                 self._unfollowed.appendleft((before, piece))
                 raise
         if not self._unfollowed:

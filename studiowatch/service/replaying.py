@@ -39,7 +39,7 @@ class NoLog:
         """Return nothing, as `between`."""
         return ()
 
-    def seal(self, before_ms: int) -> int:  # noqa: ARG002 - a Protocol's signature
+    def seal(self, before_ms: int, most_hours: int | None = None) -> int:  # noqa: ARG002 - a Protocol's signature
         """Pack nothing."""
         return 0
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field, replace
 from functools import partial
 
@@ -27,6 +27,10 @@ TOGETHER = 256  # moments of the log that a stack which nobody can mark any more
 RESTING_MS = 30_000  # ms between two steps of such a stack while it is watched
 
 
+class DryingDropped(Exception):  # noqa: N818 - nobody waits for it any more, so it is no fault
+    """A piece was not dried to the end, since the watch is to end: its runs stand somewhere in between."""
+
+
 @dataclass(slots=True)
 class Stacks:
     """Holds the run of every coat that is on.
@@ -41,6 +45,8 @@ class Stacks:
         By which the risk of each coat is weighed.
     room : RoomToCome
         Foretells the room that the coats will dry in.
+    is_ending : callable
+        Whether the watch is to end: a piece that is being dried through the log is then dropped.
     """
 
     shelf: SheetShelf
@@ -50,6 +56,7 @@ class Stacks:
     unwatched: dict[str, str] = field(default_factory=dict)
     curves: Curves = PRIOR
     room: RoomToCome = STAYS
+    is_ending: Callable[[], bool] = lambda: False
     _judged: JudgedLog = field(init=False)
 
     def __post_init__(self) -> None:
@@ -102,7 +109,15 @@ class Stacks:
         return self._take(piece, [Moment.after(top.air, air, top.at_ms, now_ms)])
 
     def dry_through_log(self, piece: Piece, now_ms: int, lowest: Coat | None = None) -> None:
-        """Run the laid coats of `piece` through the log: from `lowest` up where it is laid on what is there."""
+        """Run the laid coats of `piece` through the log: from `lowest` up where it is laid on what is there.
+
+        Raises
+        ------
+        DryingDropped
+            If the watch is to end; nothing may be judged or learnt by the runs of this piece any more.
+        StoreTrouble
+            If the log cannot be read.
+        """
         laid = [coat for coat in piece.coats if coat.laid_ms is not None and coat.laid_ms <= now_ms]
         first = laid.index(lowest) if lowest in laid and self._bare_until(piece, lowest) else 0
         for coat in laid[first:]:
@@ -130,6 +145,8 @@ class Stacks:
         airs, width_ms = self._judged.airs(since_ms, now_ms), partial(self._width_ms, piece)
         waiting: list[Moment] = []
         for moment in moments(airs, since_ms, width_ms=width_ms, layings_ms=layings_ms, before=before):
+            if self.is_ending():
+                raise DryingDropped
             waiting.append(moment)
             is_dry = self._width_ms(piece, moment.time_ms) > 0
             if is_dry and len(waiting) < TOGETHER and not self._due(piece, moment.time_ms):

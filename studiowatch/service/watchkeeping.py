@@ -63,6 +63,7 @@ from studiowatch.service.room_views import room_view
 from studiowatch.service.sheet_commands import SheetCommand
 from studiowatch.service.sheet_shelf import SheetShelf, built_in_sheets
 from studiowatch.service.snapshot import Snapshot
+from studiowatch.service.stacks import DryingDropped
 from studiowatch.service.taking_back import Desks, take_back
 from studiowatch.service.typing_in import typed
 from studiowatch.service.undo_pile import Deed
@@ -170,6 +171,7 @@ class Watchkeeping:
         self._warnings.heading = self._foretold
         self._checks = RoomChecks(rack=self._rack, desk=self._warnings, outlook=self._foretold)
         self._rack.stacks.room = self._ahead
+        self._rack.stacks.is_ending = lambda: self.is_ending()  # set by whoever runs the watch, later than this
         self._plans = PlanDesk(
             rack=self._rack,
             records=self.records,
@@ -215,6 +217,9 @@ class Watchkeeping:
         self._seen.moved()
         try:
             self.is_opening = self._rack.follow_next(now_ms)
+        except DryingDropped:
+            self._drop()
+            return
         except StoreTrouble as trouble:
             self.is_opening, self._unfollowed, self._unread = False, True, str(trouble)
         if not self.is_opening:
@@ -244,10 +249,17 @@ class Watchkeeping:
     def _dry(self, now_ms: int) -> None:
         air = self._room.mean_air(now_ms)
         self._dried_ms = now_ms
-        if air is not None:
-            self._unsaid += self._rack.advance(air, now_ms)
-            self._seen.moved()
+        try:
+            self._unsaid += () if air is None else self._rack.advance(air, now_ms)
+        except DryingDropped:
+            self._drop()
+            return
+        self._seen.moved()
         self._tend(now_ms)
+
+    def _drop(self) -> None:
+        """Judge nothing any more: a film stands somewhere between its laying and now."""
+        self.is_opening = self._unfollowed = True
 
     def _tend(self, now_ms: int) -> None:
         corrected = {key for key, run in self._runs.items() if self._rack.runs.get(key, run) is not run}
@@ -471,17 +483,19 @@ class Watchkeeping:
         try:
             while self._rack.follow_next(now_ms):
                 if self.is_ending():
-                    self._unfollowed = True
-                    return
+                    raise DryingDropped
+        except DryingDropped:
+            self._drop()
+            return
         except StoreTrouble as trouble:
             self._unfollowed, self._unread = True, str(trouble)
         self._dry(now_ms)
         self._judge(now_ms)
 
     def write(self, now_ms: int, now_s: float) -> None:
-        """Put on disk what waits, and pack old hours."""
+        """Put on disk what waits, and pack an old hour unless something waits for this thread."""
         before = self._ledger.trouble
-        self._ledger.write(now_ms, now_s)
+        self._ledger.write(now_ms, now_s, packs=not (self.is_opening or self.is_ending()))
         self.changed |= self._ledger.trouble != before
 
     def mind_the_clock(self, now_ms: int, now_s: float) -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from itertools import islice
 
 from studiowatch.room.log_columns import LogColumns
 from studiowatch.room.readings import Reading
@@ -69,8 +70,10 @@ class ReadingsStore:
         with self._database.view() as connection:
             return minute_means(connection, start_ms, end_ms)
 
-    def seal(self, before_ms: int) -> int:
+    def seal(self, before_ms: int, most_hours: int | None = None) -> int:
         """Pack every hour that ended by `before_ms`, each in one transaction; return how many readings were moved.
+
+        With `most_hours` no more of them than that, the oldest first: whoever has something else to do asks again.
 
         Reading back gives the same before, between and after. An hour may be sealed again if readings reach it later.
 
@@ -80,7 +83,7 @@ class ReadingsStore:
             If an hour could not be sealed; it is still there as rows, and the hours before it are sealed.
         """
         moved = 0
-        for hour_ms in self._open_hours(before_ms // HOUR_MS * HOUR_MS):
+        for hour_ms in islice(self._open_hours(before_ms // HOUR_MS * HOUR_MS), most_hours):
             with self._database.transaction() as connection:
                 moved += seal_hour(connection, hour_ms)
         return moved

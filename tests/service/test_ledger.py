@@ -23,6 +23,7 @@ class BusyLog(NoLog):
         self.busy = 0
         self.held: list[Reading] = []
         self.sealed = 0
+        self.hours = 0
 
     def _be_asked(self) -> None:
         if self.busy:
@@ -33,11 +34,13 @@ class BusyLog(NoLog):
         self._be_asked()
         self.held += readings
 
-    def seal(self, before_ms: int) -> int:
+    def seal(self, before_ms: int, most_hours: int | None = None) -> int:
         del before_ms
         self._be_asked()
+        packed = min(self.hours, self.hours if most_hours is None else most_hours)
+        self.hours -= packed
         self.sealed += 1
-        return 0
+        return 3600 * packed
 
 
 @pytest.fixture
@@ -85,6 +88,21 @@ def test_that_old_hours_are_packed_now_and_then_and_not_while_the_disk_refuses(
     ledger.write(NOW_MS, 2 * SEAL_EVERY_S)
     assert log.sealed == 2
     assert ledger.trouble == ""
+
+
+def test_that_many_old_hours_are_packed_one_with_each_write_and_none_while_something_else_waits(
+    log: BusyLog, records: MemoryRecords
+) -> None:
+    ledger = Ledger(log=log, records=records)
+    log.hours = 3
+    left = []
+    for second in range(5):
+        ledger.write(NOW_MS, float(second), packs=second != 1)
+        left.append(log.hours)
+    assert left == [2, 2, 1, 0, 0]
+    log.hours = 1
+    ledger.write(NOW_MS, 6.0)
+    assert log.hours == 1  # nothing was left: the next look for an hour is some minutes away
 
 
 def test_that_a_short_lock_at_the_end_loses_nothing(log: BusyLog, records: MemoryRecords) -> None:

@@ -28,6 +28,7 @@ class Log(NoLog):
 
     readable: bool = True
     readings: list[Reading] = field(default_factory=lambda: room(60))
+    packed: int = 0
 
     def between(self, start_ms: int, end_ms: int) -> Sequence[Reading]:
         return [reading for reading in self.readings if start_ms <= reading.time_ms < end_ms]
@@ -37,8 +38,13 @@ class Log(NoLog):
             raise StoreTrouble("The log cannot be read.")
         return [reading for reading in self.readings[30::60] if start_ms <= reading.time_ms < end_ms]
 
+    def seal(self, before_ms: int, most_hours: int | None = None) -> int:
+        del before_ms, most_hours
+        self.packed += 1
+        return 1
 
-def watch_of(log: Log) -> Watchkeeping:
+
+def watch_of(log: Log, began_ms: int = NOW_MS) -> Watchkeeping:
     held = {}
     for at in range(MANY):
         coats = (
@@ -52,7 +58,7 @@ def watch_of(log: Log) -> Watchkeeping:
         shelf=SheetShelf.open(),
         clock_text=lambda time_ms: f"{time_ms}",
         local_date=lambda time_ms: date.fromordinal(time_ms // 86_400_000 + 1),
-        began_ms=NOW_MS,
+        began_ms=began_ms,
     )
     made.take_up()
     return made
@@ -137,3 +143,43 @@ def test_that_coats_being_dried_anew_do_not_hold_up_the_end() -> None:
     assert len(dried) == 2
     watch.look(NOW_MS, NOW_MS / 1000)
     assert surfaces(watch) == [Surface.WET] * MANY
+
+
+def test_that_a_piece_that_is_being_dried_does_not_hold_up_the_end_and_is_dried_whole_by_the_next_watch() -> None:
+    """Of an hour of the log a few minutes are taken; then nothing is judged by a film that stands in between."""
+    now_ms = START_MS + 3_600_000
+    log = Log(readings=room(3600, fan=lambda second: second > 3500))
+    whole, dropped = watch_of(log, now_ms), watch_of(log, now_ms)
+    asked: list[bool] = []
+
+    def is_ending() -> bool:
+        asked.append(True)
+        return len(asked) > 10
+
+    dropped.is_ending = is_ending
+    dropped.look(now_ms, now_ms / 1000)
+    assert len(asked) == 11
+    assert dropped.is_opening
+    for second in range(5):
+        dropped.look(now_ms + 1000 * second, now_ms / 1000 + second)
+    assert not dropped.snapshot(now_ms).warnings
+    dropped.is_ending = lambda: False
+    for watch in (whole, dropped):
+        for _ in range(MANY + 1):
+            watch.look(now_ms, now_ms / 1000)
+    assert dropped.snapshot(now_ms).pieces == whole.snapshot(now_ms).pieces
+
+
+def test_that_no_old_hour_is_packed_while_coats_are_to_be_dried_or_the_watch_is_to_end() -> None:
+    log = Log()
+    watch = watch_of(log)
+    watch.write(NOW_MS, 0.0)
+    assert log.packed == 0
+    for _ in range(MANY):
+        watch.look(NOW_MS, NOW_MS / 1000)
+    watch.is_ending = lambda: True
+    watch.write(NOW_MS, 1.0)
+    assert log.packed == 0
+    watch.is_ending = lambda: False
+    watch.write(NOW_MS, 2.0)
+    assert log.packed == 1

@@ -41,8 +41,8 @@ class ListedLog:
     def minute_means(self, start_ms: int, end_ms: int) -> Sequence[Reading]:
         return self.between(start_ms, end_ms)
 
-    def seal(self, before_ms: int) -> int:
-        del before_ms
+    def seal(self, before_ms: int, most_hours: int | None = None) -> int:
+        del before_ms, most_hours
         return 0
 
 

@@ -149,8 +149,8 @@ class Rack:
 
         Raises
         ------
-        StoreTrouble
-            If the log cannot be read; the rest is followed with the next call.
+        DryingDropped, StoreTrouble
+            If the watch is to end, or the log cannot be read; the rest is followed with the next call.
         """
         while self.follow_next(now_ms):
             pass
@@ -164,6 +164,8 @@ class Rack:
             If the watch is to end, or the log cannot be read; the change is followed with the next call.
         """
         if self._unfollowed:
+            if self.stacks.is_ending():
+                raise DryingDropped
             before, piece = self._unfollowed.popleft()
             try:
                 self._follow(before, piece, now_ms)

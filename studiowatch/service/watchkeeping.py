@@ -171,7 +171,7 @@ class Watchkeeping:
         self._warnings.heading = self._foretold
         self._checks = RoomChecks(rack=self._rack, desk=self._warnings, outlook=self._foretold)
         self._rack.stacks.room = self._ahead
-        self._rack.stacks.is_ending = lambda: self.is_ending()  # set by whoever runs the watch, later than this
+        self._rack.stacks.is_ending = self._ends
         self._plans = PlanDesk(
             rack=self._rack,
             records=self.records,
@@ -256,6 +256,10 @@ class Watchkeeping:
             return
         self._seen.moved()
         self._tend(now_ms)
+
+    def _ends(self) -> bool:
+        """Return whether the watch is to end, as whoever runs it says: it is told so after it was made."""
+        return self.is_ending()
 
     def _drop(self) -> None:
         """Judge nothing any more: a film stands somewhere between its laying and now."""
@@ -481,9 +485,7 @@ class Watchkeeping:
         self._unfollowed, self._unread = False, ""
         self._seen.moved()
         try:
-            while self._rack.follow_next(now_ms):
-                if self.is_ending():
-                    raise DryingDropped
+            self._rack.follow(now_ms)
         except DryingDropped:
             self._drop()
             return

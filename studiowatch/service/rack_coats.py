@@ -20,7 +20,7 @@ def ready_ms(run: CoatRun, stage: Stage) -> tuple[int | None, int | None, int | 
 
     What she is told is the upper bound: the next coat may go on when nine draws in ten are ready.
     """
-    time = next((time for time in run.stage_times() if time.stage is stage), None)
+    time = run.stage_time(stage)
     if time is None:
         return None, None, None
     if time.reached:
@@ -32,7 +32,7 @@ def untested_label(rack: Rack, piece: Piece, coat: Coat) -> str:
     """Return the label of `coat` if it is a clear one that was neither tested nor looked at, or ""."""
     is_clear = rack.shelf.stand_in(coat.sheet).clear_film
     is_known = bool(coat.looks) or coat.outcome is not None
-    return "" if is_known or not is_clear else rack.stacks.labels(piece)[piece.coats.index(coat)]
+    return "" if is_known or not is_clear else rack.stacks.labels(piece)[piece.index_of(coat.key)]
 
 
 def solvent_layings_ms(rack: Rack) -> list[int]:
@@ -51,7 +51,7 @@ def vapour_in_room(rack: Rack, *, but: str = "") -> str:
     for piece in rack.on_rack():
         run = rack.stacks.top(piece)
         if run is not None and piece.key != but and _gives_off_vapour(run):
-            label = rack.stacks.labels(piece)[piece.coats.index(run.coat)]
+            label = rack.stacks.labels(piece)[piece.index_of(run.coat.key)]
             return say("{coat} on {title}", coat=label, title=piece.title)
     return ""
 

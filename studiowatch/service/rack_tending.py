@@ -70,5 +70,5 @@ def _film_now(run: CoatRun) -> FilmNow:
 
 
 def _untested_below(rack: Rack, piece: Piece, coat: Coat) -> str:
-    at = piece.coats.index(coat)
+    at = piece.index_of(coat.key)
     return untested_label(rack, piece, piece.coats[at - 1]) if at > 0 else ""

@@ -62,7 +62,7 @@ def piece_view(
     if run is not None:
         goal = Stage.DRY_TO_RECOAT if following is not None else Stage.CURED
         next_ms, next_p10_ms, next_p90_ms = ready_ms(run, goal)
-    top_label = None if run is None else labels[piece.coats.index(run.coat)]
+    top_label = None if run is None else labels[piece.index_of(run.coat.key)]
     stop = None if run is None or top_label is None else _not_yet(run, top_label, now_ms)
     volume_mL = None
     following_label = None

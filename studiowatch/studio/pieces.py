@@ -184,6 +184,10 @@ class Piece:
         """Side of the square of the same area as the face or one panel, m: the length that the air sees."""
         return sqrt(self.panel_m2)
 
+    def index_of(self, coat_key: str) -> int:
+        """Return the place of a coat in `coats`, from 0: by its key, as its record may have changed just now."""
+        return [coat.key for coat in self.coats].index(coat_key)
+
     @property
     def first_laid_ms(self) -> int | None:
         """When the first coat was laid, UTC ms, or None."""

@@ -9,12 +9,12 @@ from datetime import date
 from studiowatch.board.events import LineCounts, ReadingArrived
 from studiowatch.coats.stages import Surface
 from studiowatch.room.readings import Reading
-from studiowatch.service.commands import LayCoat
+from studiowatch.service.commands import LayCoat, RecordOutcome
 from studiowatch.service.replaying import MemoryRecords, NoLog
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.watchkeeping import Watchkeeping
 from studiowatch.store.trouble import StoreTrouble
-from studiowatch.studio.pieces import Coat, Piece
+from studiowatch.studio.pieces import Coat, Outcome, Piece
 
 from .rooms import START_MS, room
 
@@ -134,7 +134,7 @@ def test_that_coats_being_dried_anew_do_not_hold_up_the_end() -> None:
 
     def is_ending() -> bool:
         dried.append(True)
-        return len(dried) > 1  # asked first before anything is dried, then after the first piece
+        return len(dried) > 1  # asked before anything is dried, then before the first piece
 
     watch.take_sheet(watch.shelf.sheets["gloss-waterborne"])
     watch.is_ending = is_ending
@@ -183,3 +183,16 @@ def test_that_no_old_hour_is_packed_while_coats_are_to_be_dried_or_the_watch_is_
     watch.is_ending = lambda: False
     watch.write(NOW_MS, 2.0)
     assert log.packed == 1
+
+
+def test_that_readings_that_come_right_behind_a_change_of_a_coat_find_it_by_its_key() -> None:
+    """Its film follows the change with the next look only."""
+    watch = watch_of(Log())
+    for _ in range(MANY):
+        watch.look(NOW_MS, NOW_MS / 1000)
+    seen = RecordOutcome(coat_key="c0", seen_ms=NOW_MS, outcome=Outcome.CLEAR)
+    watch.carry_out(seen, NOW_MS, NOW_MS / 1000)
+    read(watch, 30, fan=False)
+    assert {prompt.piece_title for prompt in watch.snapshot(NOW_MS + 30_000).prompts} == {
+        f"P{at}" for at in range(MANY)
+    }

@@ -8,8 +8,6 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-import numpy as np
-
 GUESSED_PER_M3 = 35_000.0  # /m³ over 5 µm in a lived-in room with nothing stirring; assumption
 CLINGING = ((30.0, 40.0), (3.0, 1.0))  # %RH, and how many times as much dust counts; that it does: common practice
 STIRRED = ((0.1, 0.5), (1.0, 3.0))  # m/s, and how many times as much dust moving air carries; assumption
@@ -48,6 +46,12 @@ def dust_load(
     """
     per_m3 = counted_per_m3
     if per_m3 is None:
-        per_m3 = GUESSED_PER_M3 * (1.0 if air_speed_m_s is None else float(np.interp(air_speed_m_s, *STIRRED)))
-    clinging = 1.0 if humidity_pct is None else float(np.interp(humidity_pct, *CLINGING))
+        per_m3 = GUESSED_PER_M3 * (1.0 if air_speed_m_s is None else _along(STIRRED, air_speed_m_s))
+    clinging = 1.0 if humidity_pct is None else _along(CLINGING, humidity_pct)
     return DustLoad(per_m3=per_m3, counts_as_per_m3=clinging * per_m3, is_counted=counted_per_m3 is not None)
+
+
+def _along(ramp: tuple[tuple[float, float], tuple[float, float]], value: float) -> float:
+    """Return what `ramp` gives at a value: it is level on both sides of it. Asked for each reading."""
+    (low, high), (first, last) = ramp
+    return first + (last - first) * min(max((value - low) / (high - low), 0.0), 1.0)

@@ -339,6 +339,11 @@ class CoatRun:
         """Return the times of all stages that this coat has."""
         return tuple(self._stage_time(stage, ready) for stage, ready in self.ahead.items())
 
+    def stage_time(self, stage: Stage) -> StageTime | None:
+        """Return the time of one stage, or None if this coat has it not."""
+        ready = self.ahead.get(stage)
+        return None if ready is None else self._stage_time(stage, ready)
+
     def recoat_ms(self) -> int | None:
         """Return when she is told that the next coat may go on, UTC ms, or None if that is not in sight."""
         ready = self.ahead.get(Stage.DRY_TO_RECOAT)

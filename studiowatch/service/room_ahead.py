@@ -54,6 +54,7 @@ class RoomAhead:
     hours: RoomHours = field(init=False)
     _tried_ms: int | None = None
     _days_in_it: int = 0
+    _middles: tuple[tuple[float, float], ...] = ()  # of °C and %RH, when the outlook was made and an hour later
     _spans: dict[tuple[int, float, float], Spans] = field(default_factory=dict)
 
     def __post_init__(self) -> None:
@@ -94,6 +95,10 @@ class RoomAhead:
             meant = self.meant(now_ms)
             self.outlook = with_intentions(self.free, meant, balance_of(log)) if meant else self.free
             self.band = band_of(self.outlook, now_ms)
+            self._middles = tuple(
+                (float(np.median(draws[:, 0])), float(np.median(draws[:, 1])))
+                for draws in (self.outlook.temperature_C, self.outlook.humidity_pct)
+            )
 
     def _is_due(self, air: AirNow, now_ms: int) -> bool:
         if self._tried_ms is None or not 0 <= now_ms - self._tried_ms < AGAIN_MS:
@@ -107,11 +112,8 @@ class RoomAhead:
         if self.outlook is None or air.temperature_C is None or air.humidity_pct is None:
             return False
         part = since_ms / HOUR_MS
-        middles = [
-            (1.0 - part) * float(np.median(draws[:, 0])) + part * float(np.median(draws[:, 1]))
-            for draws in (self.outlook.temperature_C, self.outlook.humidity_pct)
-        ]
-        return abs(air.temperature_C - middles[0]) > STRAYED_K or abs(air.humidity_pct - middles[1]) > STRAYED_PCT
+        middle_C, middle_pct = ((1.0 - part) * now + part * next_hour for now, next_hour in self._middles)
+        return abs(air.temperature_C - middle_C) > STRAYED_K or abs(air.humidity_pct - middle_pct) > STRAYED_PCT
 
     def spans(self, air: Air, at_ms: int, horizon_s: float) -> Spans:
         """Return the air from `at_ms` on, each with how long it holds, s; the same value within a minute.

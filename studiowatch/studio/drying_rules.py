@@ -93,8 +93,10 @@ def _fast(units: Units, pace: float) -> str:
 
 def dust(scene: Scene) -> Concern | None:
     """Say that dust falls on a film that is still sticky, and not under a cover."""
-    said_before = scene.spoken_for(Kind.AIR_MOVING, air_moving(scene))
     sticky = [coat for coat in scene.coats if coat.sticky and not coat.covered]
+    if not sticky:
+        return None
+    said_before = scene.spoken_for(Kind.AIR_MOVING, air_moving(scene))
     load = dust_load(
         scene.air.particles_per_m3_5um,
         humidity_pct=scene.air.humidity_pct,

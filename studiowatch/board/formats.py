@@ -6,7 +6,8 @@ from collections import Counter
 from dataclasses import dataclass
 
 from studiowatch.board.baud import is_wrong_rate
-from studiowatch.board.loose_intake import LooseIntake, LooseLines
+from studiowatch.board.loose_bytes import LooseLines
+from studiowatch.board.loose_intake import LooseIntake
 from studiowatch.board.loose_lines import Row, Style, Words, read_loose_line
 from studiowatch.board.mapping import ColumnMapping
 from studiowatch.speech.words import say

@@ -10,7 +10,6 @@ from __future__ import annotations
 
 import re
 from collections import Counter, deque
-from collections.abc import Sequence
 from dataclasses import replace
 
 from studiowatch.board.events import (
@@ -25,44 +24,24 @@ from studiowatch.board.events import (
 )
 from studiowatch.board.guess import guess
 from studiowatch.board.intake import SETTLE_MS, Intake
+from studiowatch.board.loose_bytes import LONGEST_LOOSE_LINE, LooseLines
 from studiowatch.board.loose_lines import Row, Style, Unreadable, Words, decoded, read_loose_line
 from studiowatch.board.loose_numbers import Field
-from studiowatch.board.mapping import ColumnMapping, Sureness, read_row
+from studiowatch.board.mapping import ColumnMapping, Sureness, gist, merged, read_row
 from studiowatch.board.wire import WireFault, WireLine, read_line
 from studiowatch.room.readings import Reading
 from studiowatch.speech.words import say
 
-LONGEST_LOOSE_LINE = 1024  # bytes: far more than a sensor board has to say: assumption
 ROWS_KEPT = 120  # rows that a guess is made from: assumption
 FIRST_GUESS_ROWS = 5  # of the commonest column, before the first guess: assumption
 GUESS_EVERY_ROWS = 30  # while something is open: assumption
 MISFITS = 10  # rows in a row without a mapped column, after which a kept mapping is of another sketch: assumption
 SAMPLES = 5  # lines shown with a mapping
 
-_ENDS = re.compile(rb"([\r\n]+)")
 _FAILURE = re.compile(
     r"(?i)fail|error|could ?n.t|cannot|not (?:found|respond|connect|detect)|timed? ?out|no response"  # not said
 )
 _OF_SENSOR = re.compile(r"(?i)sensor|read|temp|hum|\b[a-z]{2,4}[0-9]{2,4}\b")
-
-
-class LooseLines:
-    """Bytes to lines that LF, CR or both end, in any portions. A line that is too long comes cut, once."""
-
-    def __init__(self, *, mid_line: bool = False) -> None:
-        self.pending = b""
-        self._skipping = mid_line
-
-    def feed(self, data: bytes) -> list[bytes]:
-        """Return the lines that `data` completes, each with its end."""
-        *pieces, self.pending = _ENDS.split(self.pending + data)
-        lines = [line + end for line, end in zip(pieces[::2], pieces[1::2], strict=True)]
-        if self._skipping and lines:
-            lines, self._skipping = lines[1:], False
-        if len(self.pending) > LONGEST_LOOSE_LINE:
-            lines += [] if self._skipping else [self.pending]
-            self.pending, self._skipping = b"", True
-        return lines
 
 
 class LooseIntake:
@@ -215,7 +194,7 @@ class LooseIntake:
         if self._until_guess <= 0 and self._is_open():
             self._until_guess = GUESS_EVERY_ROWS if self.mapping else 1
             better = self._guess()
-            if better and (self.mapping is None or _gist(better) != _gist(self.mapping)):
+            if better and (self.mapping is None or gist(better) != gist(self.mapping)):
                 self.mapping = better
                 events.append(MappingAsked(time_ms=time_ms, mapping=better, samples=tuple(self._samples)))
         if not self._accepted and len(self._rows) > self._noise:
@@ -250,7 +229,7 @@ class LooseIntake:
         if is_mostly_noise or not commonest or commonest[0][1] < FIRST_GUESS_ROWS:
             return None
         new = guess(self._rows)
-        return new if self.mapping is None or new is None or self._trial_rows > 0 else _merged(self.mapping, new)
+        return new if self.mapping is None or new is None or self._trial_rows > 0 else merged(self.mapping, new)
 
     def _read(self, row: Row, time_ms: int) -> list[BoardEvent]:
         """Return the reading that the row completes, if any: a sketch may spread one over several lines."""
@@ -297,16 +276,3 @@ def _sum(one: LineCounts, other: LineCounts) -> LineCounts:
         resets=one.resets + other.resets,
         troubles=one.troubles + other.troubles,
     )
-
-
-def _gist(mapping: ColumnMapping) -> Sequence[object]:
-    """Return what of a mapping is news to her."""
-    return [(column.key, column.outcome, column.choice, frozenset(column.candidates)) for column in mapping.columns]
-
-
-def _merged(old: ColumnMapping, new: ColumnMapping) -> ColumnMapping:
-    """Return `old` with its open columns as in `new`, unless another one has the channel, and new columns."""
-    taken = {choice.channel for choice in old.chosen.values()}
-    news = {column.key: column for column in new.columns if not (column.choice and column.choice.channel in taken)}
-    kept = [news.get(column.key, column) if column.sureness is Sureness.OPEN else column for column in old.columns]
-    return replace(old, columns=(*kept, *(column for column in new.columns if column.key not in old.keys)))

@@ -250,3 +250,16 @@ def read_row(row: Row, mapping: ColumnMapping, time_ms: int) -> Reading:
         else:
             values[choice.channel.value] = value
     return Reading(time_ms=time_ms, checked=False, faults=tuple(faults), **values)
+
+
+def gist(mapping: ColumnMapping) -> Sequence[object]:
+    """Return what of a mapping is news to her."""
+    return [(column.key, column.outcome, column.choice, frozenset(column.candidates)) for column in mapping.columns]
+
+
+def merged(old: ColumnMapping, new: ColumnMapping) -> ColumnMapping:
+    """Return `old` with its open columns as in `new`, unless another one has the channel, and new columns."""
+    taken = {choice.channel for choice in old.chosen.values()}
+    news = {column.key: column for column in new.columns if not (column.choice and column.choice.channel in taken)}
+    kept = [news.get(column.key, column) if column.sureness is Sureness.OPEN else column for column in old.columns]
+    return replace(old, columns=(*kept, *(column for column in new.columns if column.key not in old.keys)))

@@ -9,7 +9,7 @@ import pytest
 from studiowatch.studio.concern import CoatAtRisk, Kind
 from studiowatch.studio.words import Level
 
-from .test_watch import CALM, FAN, KILN, MARSH, NOW_MS, kinds, look
+from .watched_room import CALM, FAN, KILN, MARSH, NOW_MS, kinds, look
 
 WET = replace(MARSH, sticky=True, pace=0.6, laid_ms=NOW_MS - 600_000)
 DUSTY = replace(CALM, particles_per_m3_5um=400_000.0)

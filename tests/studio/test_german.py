@@ -12,7 +12,7 @@ from studiowatch.studio.concern import Kind
 from studiowatch.studio.watch import find_concerns
 from studiowatch.ui.translation import translation
 
-from .test_watch import FAN, MARSH, NOW_MS, clock_text
+from .watched_room import FAN, MARSH, NOW_MS, clock_text
 
 
 @pytest.fixture(autouse=True)

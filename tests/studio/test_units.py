@@ -14,7 +14,7 @@ from studiowatch.studio.sentence import most_urgent, room_check
 from studiowatch.studio.watch import find_concerns
 
 from .test_sentence import GLOSS, GOOD
-from .test_watch import CALM, FAN, MARSH, NOW_MS, clock_text
+from .watched_room import CALM, FAN, MARSH, NOW_MS, clock_text
 
 
 def said(air: AirNow, coat: CoatAtRisk, units: Units, kind: Kind) -> Concern:

@@ -1,4 +1,4 @@
-"""The watch: what is said, how loud, about which pieces, and what is kept quiet."""
+"""The watch over a room that is still: damp, cold, and which of them is said."""
 
 from __future__ import annotations
 
@@ -6,188 +6,14 @@ from dataclasses import replace
 
 import pytest
 
-from studiowatch.room.air_movement import Movement
-from studiowatch.studio.concern import AirNow, CoatAtRisk, Concern, Kind
-from studiowatch.studio.watch import find_concerns
+from studiowatch.studio.concern import AirNow, Kind
 from studiowatch.studio.words import Level
 
-NOW_MS = 1_772_460_000_000
-CALM = AirNow(
-    temperature_C=20.6, humidity_pct=57.0, air_speed_m_s=0.05, dew_point_C=11.8, movement=Movement.STILL, age_s=0.4
-)
-MARSH = CoatAtRisk(
-    piece_key="p1", piece_title="Salt Marsh", coat_label="gloss 1", wet=True, forming=True, film_C=18.9, mfft_C=9.0
-)
-KILN = replace(MARSH, piece_key="p2", piece_title="Kiln Light", coat_label="isolation")
-FAN = replace(CALM, air_speed_m_s=0.34, movement=Movement.FAN, moving_since_ms=NOW_MS - 300_000)
-STIRRED = replace(FAN, movement=Movement.MOVING)
-
-
-def clock_text(time_ms: int) -> str:
-    minutes = (14 * 60 + 12) + (time_ms - NOW_MS) // 60_000
-    return f"{minutes // 60}:{minutes % 60:02d}"
-
-
-def look(
-    air: AirNow,
-    *coats: CoatAtRisk,
-    before: tuple[Concern, ...] = (),
-    after_s: float = 0.0,
-    silent_after_s: float = 10.0,
-) -> tuple[Concern, ...]:
-    now_ms = NOW_MS + round(after_s * 1000)
-    return find_concerns(air, coats, now_ms=now_ms, clock_text=clock_text, before=before, silent_after_s=silent_after_s)
-
-
-def kinds(concerns: tuple[Concern, ...]) -> list[Kind]:
-    return [concern.kind for concern in concerns]
+from .watched_room import CALM, FAN, KILN, MARSH, STIRRED, kinds, look
 
 
 def test_that_a_calm_room_is_no_concern() -> None:
     assert look(CALM, MARSH, KILN) == ()
-
-
-def test_that_a_fan_over_two_wet_coats_is_said_in_plain_words() -> None:
-    (concern,) = look(FAN, MARSH, KILN)
-    assert concern.kind is Kind.AIR_MOVING
-    assert concern.sentence.headline == "Air is moving over two wet coats"
-    assert concern.sentence.detail == "A fan came on at 14:07 (0.34 m/s). Salt Marsh and Kiln Light are still wet."
-    assert concern.sentence.advice == "Turn it off or turn it away."
-    assert concern.piece_keys == ("p1", "p2")
-    assert concern.began_ms == FAN.moving_since_ms
-    assert concern.level is concern.sentence.level is Level.ACT
-    assert concern.may_sound
-
-
-def test_that_stage_one_is_shown_at_once_but_does_not_sound() -> None:
-    (concern,) = look(STIRRED, MARSH)
-    assert concern.level is Level.ACT
-    assert not concern.may_sound
-    assert concern.sentence.headline == "Air is moving over a wet coat"
-
-
-@pytest.mark.parametrize(
-    ("speed_m_s", "level", "sounds"),
-    [
-        (None, Level.ACT, False),
-        (0.19, Level.CAUTION, False),
-        (0.2, Level.ACT, False),
-        (0.5, Level.ACT, False),
-        (0.51, Level.ACT, True),
-    ],
-)
-def test_that_the_speed_decides_how_much_stage_one_matters(
-    speed_m_s: float | None,
-    level: Level,
-    sounds: bool,  # noqa: FBT001
-) -> None:
-    (concern,) = look(replace(STIRRED, air_speed_m_s=speed_m_s), MARSH)
-    assert concern.level is level
-    assert concern.may_sound is sounds
-
-
-def test_that_an_unknown_speed_is_not_made_up() -> None:
-    (concern,) = look(replace(FAN, air_speed_m_s=None), MARSH)
-    assert "m/s" not in concern.sentence.detail
-
-
-def test_that_a_covered_coat_is_a_caution_without_sound() -> None:
-    (concern,) = look(replace(FAN, air_speed_m_s=0.8), replace(MARSH, covered=True))
-    assert concern.level is Level.CAUTION
-    assert not concern.may_sound
-    assert concern.sentence.headline == "Air is moving over a covered coat"
-
-
-def test_that_only_the_uncovered_pieces_are_named() -> None:
-    (concern,) = look(FAN, replace(MARSH, covered=True), KILN)
-    assert concern.piece_titles == ("Kiln Light",)
-    assert concern.level is Level.ACT
-
-
-def test_that_moving_air_over_no_wet_coat_is_no_concern() -> None:
-    assert look(FAN) == ()
-    assert look(FAN, replace(MARSH, wet=False)) == ()
-
-
-def test_that_a_swinging_fan_keeps_its_level_and_its_sound() -> None:
-    first = look(FAN, MARSH)
-    (lull,) = look(replace(STIRRED, air_speed_m_s=0.12), MARSH, before=first, after_s=3)
-    assert lull.level is Level.ACT
-    assert lull.may_sound
-
-
-def test_that_a_fan_that_has_just_gone_off_is_not_told_to_be_turned_off() -> None:
-    (still_on,) = look(FAN, MARSH)
-    (calming,) = look(replace(FAN, air_speed_m_s=0.05), MARSH, before=(still_on,), after_s=5)
-    assert calming.sentence.headline == "The air is calming over a wet coat"
-    assert "Turn it off" not in calming.sentence.advice
-    assert calming.level is Level.ACT  # a swinging fan turns away and comes back: that is no new warning
-
-
-def test_that_setting_the_cover_calms_a_warning_at_once() -> None:
-    (concern,) = look(FAN, replace(MARSH, covered=True), before=look(FAN, MARSH), after_s=1)
-    assert concern.level is Level.CAUTION
-    assert not concern.may_sound
-
-
-def test_that_moving_air_is_held_for_ten_seconds_and_then_dropped() -> None:
-    first = look(FAN, MARSH)
-    held = look(CALM, MARSH, before=first, after_s=9)
-    assert held == first
-    assert look(CALM, MARSH, before=held, after_s=10) == ()
-
-
-def test_that_nothing_is_held_for_a_piece_no_longer_at_risk() -> None:
-    assert look(CALM, KILN, before=look(FAN, MARSH), after_s=1) == ()
-
-
-def test_that_the_earliest_beginning_is_kept() -> None:
-    first = look(FAN, MARSH)
-    later = replace(FAN, moving_since_ms=NOW_MS)
-    assert look(later, MARSH, before=first, after_s=5)[0].began_ms == FAN.moving_since_ms
-
-
-def test_that_a_silent_board_over_a_wet_coat_must_be_acted_on_after_ten_seconds() -> None:
-    assert look(replace(CALM, age_s=10.0), MARSH) == ()
-    (concern,) = look(replace(CALM, age_s=10.1), MARSH, after_s=0.1)
-    assert concern.kind is Kind.BOARD_SILENT
-    assert concern.level is Level.ACT
-    assert concern.may_sound
-    assert concern.began_ms == NOW_MS - 10_000
-    assert concern.sentence.headline == "The board is silent: a coat is not watched"
-    assert concern.sentence.detail == "No reading since 14:11. Salt Marsh is still drying."
-
-
-def test_that_a_silent_board_is_a_quiet_caution_after_a_minute_when_nothing_is_wet() -> None:
-    assert look(replace(CALM, age_s=60.0)) == ()
-    (concern,) = look(replace(CALM, age_s=60.1))
-    assert concern.level is Level.CAUTION
-    assert not concern.may_sound
-    assert concern.piece_keys == ()
-
-
-def test_that_the_patience_with_a_silent_board_can_be_set() -> None:
-    old = replace(CALM, age_s=61.0)
-    assert kinds(look(old, MARSH)) == [Kind.BOARD_SILENT]
-    assert look(old, MARSH, silent_after_s=150.0) == ()
-
-
-def test_that_a_silent_board_raises_nothing_else_from_readings_that_are_old() -> None:
-    awful = replace(FAN, humidity_pct=95.0, age_s=20.0, implausible="The humidity leapt.")
-    assert kinds(look(awful, MARSH)) == [Kind.BOARD_SILENT]
-
-
-def test_that_a_silent_board_clears_as_soon_as_a_reading_comes() -> None:
-    first = look(replace(CALM, age_s=20.0), MARSH)
-    assert look(CALM, MARSH, before=first, after_s=1) == ()
-
-
-def test_that_a_reading_that_cannot_be_right_hides_what_rests_on_it_but_not_the_air() -> None:
-    air = replace(FAN, humidity_pct=99.0, implausible="The humidity leapt to 99 %.")
-    concerns = look(air, MARSH)
-    assert kinds(concerns) == [Kind.AIR_MOVING, Kind.READING_IMPLAUSIBLE]
-    assert concerns[1].sentence.detail == "The humidity leapt to 99 %."
-    assert concerns[1].level is Level.CAUTION
 
 
 @pytest.mark.parametrize(
@@ -270,47 +96,6 @@ def test_that_without_a_coat_at_risk_neither_damp_nor_cold_is_a_concern() -> Non
 
 
 @pytest.mark.parametrize(
-    ("air", "headline", "detail"),
-    [
-        (
-            replace(CALM, temperature_C=None, dew_point_C=None),
-            "The temperature is not measured",
-            "Nobody can say whether it gets too cold for what is drying.",
-        ),
-        (
-            replace(CALM, humidity_pct=None, dew_point_C=None),
-            "The humidity is not measured",
-            "Nobody can say whether it gets too damp for what is drying.",
-        ),
-        (
-            AirNow(),
-            "Neither temperature nor humidity is measured",
-            "Nobody can say whether it gets too cold or too damp for what is drying.",
-        ),
-    ],
-)
-def test_that_a_channel_that_is_missing_over_a_wet_coat_is_a_concern_and_is_named(
-    air: AirNow, headline: str, detail: str
-) -> None:
-    (concern,) = look(air, MARSH)
-    assert concern.kind is Kind.READING_IMPLAUSIBLE
-    assert concern.level is Level.CAUTION
-    assert not concern.may_sound
-    assert concern.piece_titles == ("Salt Marsh",)
-    assert (concern.sentence.headline, concern.sentence.detail) == (headline, detail)
-
-
-def test_that_a_missing_channel_over_no_coat_at_risk_is_no_concern() -> None:
-    assert look(AirNow()) == ()
-    assert look(AirNow(), replace(MARSH, wet=False, forming=False)) == ()
-
-
-def test_that_a_reading_that_cannot_be_right_is_said_before_the_channel_it_leaves_missing() -> None:
-    (concern,) = look(replace(CALM, humidity_pct=None, implausible="The humidity leapt."), MARSH)
-    assert concern.sentence.detail == "The humidity leapt."
-
-
-@pytest.mark.parametrize(
     "air",
     [
         FAN,
@@ -343,17 +128,3 @@ def test_that_one_piece_with_two_wet_coats_is_named_once() -> None:
     (concern,) = look(FAN, MARSH, replace(MARSH, coat_label="gloss 2"))
     assert concern.piece_titles == ("Salt Marsh",)
     assert concern.sentence.headline == "Air is moving over two wet coats"
-
-
-def test_that_who_walks_past_a_covered_coat_raises_nothing_and_a_fan_does() -> None:
-    covered = replace(MARSH, covered=True)
-    assert look(STIRRED, covered) == ()
-    (concern,) = look(FAN, covered)
-    assert concern.level is Level.CAUTION
-    assert not concern.may_sound
-
-
-def test_that_a_cover_set_in_moving_air_leaves_the_warning_until_the_air_is_still() -> None:
-    before = look(STIRRED, MARSH)
-    (concern,) = look(STIRRED, replace(MARSH, covered=True), before=before)
-    assert concern.level is Level.CAUTION

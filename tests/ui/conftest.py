@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QObject, QSettings, Signal
+from PySide6.QtCore import QEvent, QObject, QSettings, Signal
 from PySide6.QtWidgets import QAbstractButton, QApplication, QFrame, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
@@ -15,11 +15,16 @@ from studiowatch.studio.words import Sentence
 from studiowatch.ui.app import build_window
 from studiowatch.ui.models.alarm import Sound
 from studiowatch.ui.settings import ViewSettings
+from studiowatch.ui.widgets.board_page import BoardPage
+from studiowatch.ui.widgets.history import RoomHistory
 from studiowatch.ui.window import StudioWindow
 
+from .board_scenes import READ, heard
+from .history_scenes import HourOfReadings, snapshot
 from .scenes import MadeUpHistory, ScriptedClock, ScriptedDesk
 
 MakeWindow = Callable[[ViewSettings], StudioWindow]
+Show = Callable[[Snapshot], StudioWindow]
 
 
 class StandInPlot(QFrame):
@@ -142,7 +147,7 @@ def window(qtbot: QtBot, make_window: MakeWindow, settings: ViewSettings) -> Ite
 
 
 @pytest.fixture
-def shown(window: StudioWindow, desk: ScriptedDesk, qtbot: QtBot) -> Callable[[Snapshot], StudioWindow]:
+def shown(window: StudioWindow, desk: ScriptedDesk, qtbot: QtBot) -> Show:
     """Publish a snapshot and return the window once it is drawn."""
 
     def publish(snapshot: Snapshot) -> StudioWindow:
@@ -154,10 +159,64 @@ def shown(window: StudioWindow, desk: ScriptedDesk, qtbot: QtBot) -> Callable[[S
     return publish
 
 
+@pytest.fixture
+def plot(qtbot: QtBot) -> Iterator[RoomHistory]:
+    """Show a history without a log."""
+    shown = RoomHistory()
+    qtbot.addWidget(shown)
+    shown.resize(700, 560)
+    shown.set_snapshot(snapshot())
+    with qtbot.waitExposed(shown):
+        shown.show()
+    yield shown
+    shown.stop()
+
+
+@pytest.fixture
+def filled(qtbot: QtBot, plot: RoomHistory) -> RoomHistory:
+    """Show one with an hour of readings in view."""
+    plot.set_history(HourOfReadings())
+    plot.set_span("week")
+    qtbot.waitUntil(lambda: len(plot.canvas.data.temperature.time_ms) > 0)
+    return plot
+
+
+@pytest.fixture
+def board_page(window: StudioWindow, desk: ScriptedDesk, qtbot: QtBot) -> BoardPage:
+    """Return the page with a board that is read."""
+    desk.publish(READ)
+    qtbot.waitUntil(lambda: window.feed.latest is READ)
+    window.show_board()
+    heard(desk.onlooker)
+    window.board._look()
+    return window.board
+
+
+@pytest.fixture
+def show_board(
+    window: StudioWindow, board_page: BoardPage, desk: ScriptedDesk, qtbot: QtBot
+) -> Callable[[Snapshot], None]:
+    """Publish a snapshot and return once it has arrived and is drawn."""
+
+    def publish(snapshot: Snapshot) -> None:
+        desk.publish(snapshot)
+        qtbot.waitUntil(lambda: window.feed.latest is snapshot)
+        window.feed.draw()
+        assert board_page._snapshot is snapshot
+
+    return publish
+
+
 def push(parent: QWidget, name: str) -> QAbstractButton:
     found = [one for one in parent.findChildren(QPushButton) if one.text() == name and one.isVisibleTo(parent)]
     assert found, f"no button {name!r}"
     return found[0]
+
+
+def let_go() -> None:
+    """Carry out what Qt was asked to delete."""
+    QApplication.processEvents()
+    QApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
 
 
 def activate(window: StudioWindow, qtbot: QtBot) -> None:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import replace
 
 import pytest
@@ -14,10 +14,9 @@ from studiowatch.service.commands import (
     HearWarning,
     RemindLater,
 )
-from studiowatch.service.snapshot import Snapshot
 from studiowatch.ui.window import StudioWindow
 
-from .conftest import activate, push
+from .conftest import Show, activate, push
 from .scenes import (
     AIR,
     FOUR_WARNED,
@@ -26,7 +25,6 @@ from .scenes import (
 )
 
 pytestmark = pytest.mark.window
-Show = Callable[[Snapshot], StudioWindow]
 
 
 def test_that_f11_shows_only_what_matters_and_escape_leaves(shown: Show, qtbot: QtBot) -> None:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import replace
 
 import pytest
@@ -24,9 +23,8 @@ from studiowatch.ui.models.alarm import Sound
 from studiowatch.ui.widgets.coat_dialog import CoatDialog
 from studiowatch.ui.widgets.look_dialog import LookDialog
 from studiowatch.ui.widgets.prompts import HELD_MS
-from studiowatch.ui.window import StudioWindow
 
-from .conftest import KeptSpeaker, KeptTray, activate, push
+from .conftest import KeptSpeaker, KeptTray, Show, activate, push
 from .scenes import (
     AIR,
     AIR_WARNING,
@@ -39,7 +37,6 @@ from .scenes import (
 )
 
 pytestmark = pytest.mark.window
-Show = Callable[[Snapshot], StudioWindow]
 
 
 def test_that_heard_and_remind_are_submitted(shown: Show, desk: ScriptedDesk, clock: ScriptedClock) -> None:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import replace
 
 import pytest
@@ -11,17 +10,15 @@ from pytestqt.qtbot import QtBot
 
 from studiowatch.service.commands import MovePiece
 from studiowatch.service.correction_commands import RestorePiece
-from studiowatch.service.snapshot import ArchivedView, Snapshot
+from studiowatch.service.snapshot import ArchivedView
 from studiowatch.ui.models.archive import NONE_FOUND, NONE_THERE
 from studiowatch.ui.models.finding import found_in_archive, found_on_rack, is_met
 from studiowatch.ui.widgets.piece_card import PieceCardView
-from studiowatch.ui.window import StudioWindow
 
-from .conftest import activate
+from .conftest import Show, activate
 from .scenes import FOUR_CALM, NOW_MS, TWENTY, ScriptedDesk
 
 pytestmark = pytest.mark.window
-Show = Callable[[Snapshot], StudioWindow]
 
 
 def gone(key: str, title: str, **changes: object) -> ArchivedView:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import replace
 
 import pytest
@@ -20,13 +19,12 @@ from studiowatch.studio.preparation import CoatToLay
 from studiowatch.ui.models.laying import LayingStep
 from studiowatch.ui.widgets.coat_dialog import CoatDialog
 from studiowatch.ui.widgets.sentence import SentenceView
-from studiowatch.ui.window import StudioWindow
 
+from .conftest import Show
 from .laying_scenes import GO, RESTING, SOLVENT_NEAR, WAIT
 from .scenes import EARLY, NOW_MS, TOLD, WEIGHING, ScriptedClock, ScriptedDesk
 
 pytestmark = pytest.mark.window
-Show = Callable[[Snapshot], StudioWindow]
 SOLVENT = "Gloss varnish, solvent-borne"
 
 

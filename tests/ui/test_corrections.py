@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import replace
 from datetime import date
 from pathlib import Path
@@ -31,13 +30,11 @@ from studiowatch.ui.models.look_form import tells_outcome
 from studiowatch.ui.models.recorded import correction_lines, recorded_lines
 from studiowatch.ui.widgets.correction_dialogs import ForgottenCoatDialog
 from studiowatch.ui.widgets.outcome_dialog import OutcomeDialog
-from studiowatch.ui.window import StudioWindow
 
-from .conftest import activate
+from .conftest import Show, activate
 from .scenes import EMPTY, FOUR_CALM, NOW_MS, ORCHARD, PAINT_SHEET, SHEETS, ScriptedDesk
 
 pytestmark = pytest.mark.window
-Show = Callable[[Snapshot], StudioWindow]
 LAID_MS = NOW_MS - 3 * 3_600_000
 
 

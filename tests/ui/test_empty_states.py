@@ -3,19 +3,17 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable
 
 import pytest
 from pytestqt.qtbot import QtBot
 
-from studiowatch.service.snapshot import Snapshot
 from studiowatch.ui.models.empty import NO_PIECE, NO_PLAN, NO_PROMPT, NO_PROMPT_YET, NO_READING, NO_WARNING
 from studiowatch.ui.window import StudioWindow
 
+from .conftest import Show
 from .scenes import EMPTY, FOUR_CALM
 
 pytestmark = pytest.mark.window
-Show = Callable[[Snapshot], StudioWindow]
 
 
 @pytest.mark.parametrize("words", [NO_PIECE, NO_PLAN, NO_PROMPT_YET, NO_READING, NO_WARNING])

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 
 import pytest
 from PySide6.QtCore import Qt
@@ -19,15 +19,13 @@ from PySide6.QtWidgets import (
 )
 from pytestqt.qtbot import QtBot
 
-from studiowatch.service.snapshot import Snapshot
 from studiowatch.ui.models.recorded import recorded_lines
 from studiowatch.ui.window import StudioWindow
 
-from .conftest import activate
+from .conftest import Show, activate
 from .scenes import FOUR_WARNED, NOW_MS
 
 pytestmark = pytest.mark.window
-Show = Callable[[Snapshot], StudioWindow]
 
 PAGES = {
     "rack": lambda window: window.show_rack(),

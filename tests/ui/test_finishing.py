@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import threading
-from collections.abc import Callable
 from dataclasses import dataclass, field
 from pathlib import Path
 
@@ -15,17 +14,16 @@ from pytestqt.qtbot import QtBot
 from studiowatch.service.exchange import ExchangeFault
 from studiowatch.service.finishing_sheets import FinishingSheet
 from studiowatch.service.sheet_shelf import SheetShelf
-from studiowatch.service.snapshot import Snapshot
 from studiowatch.studio.finishing_record import finishing_record
 from studiowatch.studio.pieces import Coat, Piece
 from studiowatch.ui.finishing_deeds import CHOOSE, FinishingDeeds
 from studiowatch.ui.models.finishing import FinishingChoice, Form, file_name
 from studiowatch.ui.window import StudioWindow
 
+from .conftest import Show
 from .scenes import EMPTY, FOUR_WARNED, NOW_MS
 
 pytestmark = pytest.mark.window
-Show = Callable[[Snapshot], StudioWindow]
 NOTES = "Hung by the north window"
 PIECE = Piece(
     key="orchard",

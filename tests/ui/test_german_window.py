@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections import Counter
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 
 import pytest
 from PySide6.QtCore import QDate, QLocale
@@ -20,19 +20,17 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from studiowatch.service.snapshot import Snapshot
 from studiowatch.speech.units import Numbers, Units, choose
 from studiowatch.speech.words import NO_NUMBER, speak_by
 from studiowatch.ui.translation import translate_dates
 from studiowatch.ui.window import StudioWindow
 from tests.test_said import LANGUAGES, gather
 
-from .conftest import StandInPlot
+from .conftest import Show, StandInPlot
 from .scenes import FOUR_WARNED, SCENES
 from .test_every_widget import DIALOGS, PAGES, menus
 
 pytestmark = pytest.mark.window
-Show = Callable[[Snapshot], StudioWindow]
 
 WINDOWS_OWN = ("ui", "ui.widgets", "ui.models")  # the scenes tell of their studio in English, as if stored so
 GERMAN = {one: forms for one, forms in gather.translated(LANGUAGES / "de").items() if forms}

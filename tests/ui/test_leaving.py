@@ -2,21 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication, QMessageBox
 from pytestqt.qtbot import QtBot
 
-from studiowatch.service.snapshot import Snapshot
 from studiowatch.ui.app import build_window
 from studiowatch.ui.models.alarm import Sound
 from studiowatch.ui.settings import ViewSettings
 from studiowatch.ui.tray import tray_words
-from studiowatch.ui.window import StudioWindow
 
-from .conftest import KeptSpeaker, KeptTray, StandInPlot, push
+from .conftest import KeptSpeaker, KeptTray, Show, StandInPlot, push
 from .scenes import (
     AIR,
     EMPTY,
@@ -28,7 +24,6 @@ from .scenes import (
 )
 
 pytestmark = pytest.mark.window
-Show = Callable[[Snapshot], StudioWindow]
 
 
 def test_that_closing_keeps_watching_in_the_tray_and_says_so_once(

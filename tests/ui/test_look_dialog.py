@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import replace
 
 import pytest
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
@@ -13,13 +13,12 @@ from studiowatch.service.commands import RecordLook, RecordOutcome
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.studio.pieces import Finding, Outcome
 from studiowatch.ui.models.learning import WAIT_MS
-from studiowatch.ui.models.times import near_words
-from studiowatch.ui.window import StudioWindow
+from studiowatch.ui.models.times import clock_words, near_words
 
-from .scenes import HERONS, LEARNT, NOW_MS, TOLD, ScriptedDesk
+from .conftest import Show
+from .scenes import FOUR_WARNED, HERONS, LEARNT, NOW_MS, ORCHARD, TOLD, ScriptedDesk
 
 pytestmark = pytest.mark.window
-Show = Callable[[Snapshot], StudioWindow]
 HOUR_MS = 3_600_000
 
 
@@ -105,3 +104,45 @@ def test_that_a_refused_test_moves_nothing(shown: Show, desk: ScriptedDesk, qtbo
     window.deeds.set_snapshot(moved_by(5.0))
     QApplication.processEvents()
     assert "moved" not in window.foot.words
+
+
+def test_that_a_wet_coat_is_to_be_looked_at_and_not_touched(shown: Show) -> None:
+    form = shown(FOUR_WARNED).deeds.touch_test("orchard")
+    until = clock_words(ORCHARD.coats[2].stages[0].time_ms, NOW_MS)
+    assert form.care_words == (
+        f"It should still be wet until about {until}: a fingertip would mark it. Look, do not touch."
+    )
+    form.piece_field.setCurrentText("Lamp in the Fog")
+    assert "Touch at the edge" in form.care_words
+
+
+@pytest.mark.parametrize("key", [Qt.Key.Key_Return, Qt.Key.Key_Space])
+def test_that_no_answer_of_the_touch_test_is_the_default(
+    shown: Show, desk: ScriptedDesk, qtbot: QtBot, key: Qt.Key
+) -> None:
+    form = shown(FOUR_WARNED).deeds.touch_test("ladder")
+    qtbot.keyClick(form.focusWidget() or form, key)
+    assert desk.commands == []
+
+
+def test_that_what_was_recorded_is_said_at_the_foot(shown: Show, qtbot: QtBot) -> None:
+    window = shown(FOUR_WARNED)
+    window.deeds.touch_test("ladder").answers[Finding.DRY].click()
+    qtbot.waitUntil(lambda: window.foot.words == "Recorded: Blue Ladder, dry to the touch")
+    form = window.deeds.lay_coat("orchard")
+    form.command_or_fault()
+    qtbot.waitUntil(lambda: window.foot.words == "Recorded: gloss 2 laid on Orchard at Low Water")
+
+
+@pytest.mark.parametrize("finding", list(Finding))
+def test_that_one_touch_answers_the_test(shown: Show, desk: ScriptedDesk, finding: Finding) -> None:
+    form = shown(FOUR_WARNED).deeds.touch_test("ladder")
+    form.answers[finding].click()
+    assert desk.commands == [RecordLook(coat_key="l1", time_ms=NOW_MS, finding=finding)]
+
+
+def test_that_the_touch_test_is_answered_by_keyboard(shown: Show, desk: ScriptedDesk, qtbot: QtBot) -> None:
+    form = shown(FOUR_WARNED).deeds.touch_test("ladder")
+    form.answers[Finding.DRY].setFocus()
+    qtbot.keyClick(form.answers[Finding.DRY], Qt.Key.Key_Space)
+    assert desk.commands == [RecordLook(coat_key="l1", time_ms=NOW_MS, finding=Finding.DRY)]

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import replace
 from datetime import UTC
 
@@ -13,12 +12,10 @@ from studiowatch.ui.models.laying import LayingStep
 from studiowatch.ui.models.prompts import Deed, PromptRow, next_prompt_words, prompt_rows, with_ticked
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.widgets.coat_dialog import CoatDialog
-from studiowatch.ui.window import StudioWindow
 
+from .conftest import Show
 from .laying_scenes import RESTING
 from .scenes import EMPTY, FOUR_WARNED, NOW_MS, ScriptedDesk
-
-Show = Callable[[Snapshot], StudioWindow]
 
 MINUTE_MS = 60_000
 

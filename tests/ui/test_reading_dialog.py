@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import replace
 from datetime import UTC
 
@@ -12,7 +11,6 @@ from pytestqt.qtbot import QtBot
 
 from studiowatch.room.typed import Felt
 from studiowatch.service.commands import TypeReading
-from studiowatch.service.snapshot import Snapshot
 from studiowatch.speech.units import Degrees
 from studiowatch.ui.models.board import board_line, may_type
 from studiowatch.ui.models.figures import room_figures
@@ -23,13 +21,11 @@ from studiowatch.ui.models.prompts import Deed, prompt_rows
 from studiowatch.ui.models.reading_form import read_reading, reading_doubt, reading_words
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.widgets.reading_dialog import ReadingDialog
-from studiowatch.ui.window import StudioWindow
 
-from .conftest import activate, push
+from .conftest import Show, activate, push
 from .scenes import FIRST_RUN, FOUR_CALM, NOW_MS, SILENT, TYPED, TYPED_LONG_AGO, ScriptedDesk
 
 pytestmark = pytest.mark.window
-Show = Callable[[Snapshot], StudioWindow]
 MINUTE_MS = 60_000
 
 

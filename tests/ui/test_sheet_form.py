@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import replace
 
 import pytest
@@ -13,14 +12,12 @@ from studiowatch.coats.sheet_file import sheet_of
 from studiowatch.service.product_views import SheetEntry
 from studiowatch.service.sheet_commands import DropSheet, KeepSheet
 from studiowatch.service.sheet_shelf import built_in_sheets
-from studiowatch.service.snapshot import Snapshot
 from studiowatch.ui.models.sheet_form import LINES, SheetTyped, new_name, read_sheet, shown_of
-from studiowatch.ui.window import StudioWindow
 
+from .conftest import Show
 from .scenes import FOUR_CALM, ScriptedDesk
 
 pytestmark = pytest.mark.window
-Show = Callable[[Snapshot], StudioWindow]
 LINE = {line.field: line for line in LINES}
 SHEETS = built_in_sheets()
 GLOSS = SHEETS["gloss-waterborne"]

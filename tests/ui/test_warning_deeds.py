@@ -14,7 +14,6 @@ from pytestqt.qtbot import QtBot
 
 from studiowatch.service.commands import RemindLater
 from studiowatch.service.login_entry import LoginEntry
-from studiowatch.service.snapshot import Snapshot
 from studiowatch.studio.words import Level
 from studiowatch.ui.app import app_icon
 from studiowatch.ui.models.alarm import LOUDNESS, REPEAT_S, Sound, Step
@@ -27,11 +26,10 @@ from studiowatch.ui.widgets.quiet_dialog import QuietDialog
 from studiowatch.ui.widgets.warning_rows import WHY, WarningRowView
 from studiowatch.ui.window import StudioWindow
 
-from .conftest import KeptSpeaker, KeptTray, push
+from .conftest import KeptSpeaker, KeptTray, Show, push
 from .scenes import AIR, AIR_WARNING, EMPTY, FOUR_CALM, FOUR_WARNED, NOW_MS, ScriptedClock, ScriptedDesk
 
 pytestmark = pytest.mark.window
-Show = Callable[[Snapshot], StudioWindow]
 MINUTE_MS = 60_000
 
 

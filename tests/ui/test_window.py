@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import threading
-from collections.abc import Callable
 from dataclasses import replace
 
 import pytest
@@ -16,13 +15,12 @@ from studiowatch.service.commands import (
     CoverCoat,
     MovePiece,
 )
-from studiowatch.service.snapshot import Snapshot
 from studiowatch.ui import feed
 from studiowatch.ui.dressing import first_size
 from studiowatch.ui.models.pace import NEVER_SPOKE, STALLED, stalled
 from studiowatch.ui.window import StudioWindow
 
-from .conftest import activate, push
+from .conftest import Show, activate, push
 from .scenes import (
     AIR,
     EMPTY,
@@ -39,7 +37,6 @@ from .scenes import (
 )
 
 pytestmark = pytest.mark.window
-Show = Callable[[Snapshot], StudioWindow]
 
 
 def test_that_a_warning_reaches_the_visible_banner(shown: Show) -> None:

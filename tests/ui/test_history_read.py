@@ -32,7 +32,7 @@ def test_that_an_answer_to_an_older_question_is_dropped(filled: RoomHistory) -> 
 
 def test_that_nothing_is_taken_in_after_stop(filled: RoomHistory) -> None:
     shown = filled.canvas.data
-    asked = filled._serial
+    asked = filled._questions.serial
     filled.stop()
     filled.apply(Answer(serial=asked, data=RoomData()))
     assert filled.canvas.data is shown
@@ -47,7 +47,7 @@ def test_that_stop_closes_the_log_and_may_be_called_again(plot: RoomHistory) -> 
 
 
 def test_that_trouble_with_the_log_is_told_and_the_next_snapshot_asks_again(qtbot: QtBot, filled: RoomHistory) -> None:
-    filled.apply(Answer(serial=filled._serial, trouble="The log cannot be read now: locked"))
+    filled.apply(Answer(serial=filled._questions.serial, trouble="The log cannot be read now: locked"))
     assert filled.canvas.trouble
     filled.set_snapshot(snapshot(NOW_MS + 1000))
     qtbot.waitUntil(lambda: not filled.canvas.trouble)
@@ -55,19 +55,19 @@ def test_that_trouble_with_the_log_is_told_and_the_next_snapshot_asks_again(qtbo
 
 def test_that_a_hidden_plot_reads_nothing_and_catches_up_when_shown(qtbot: QtBot, filled: RoomHistory) -> None:
     filled.hide()
-    asked = filled._serial
+    asked = filled._questions.serial
     filled.set_snapshot(snapshot(NOW_MS + 2 * HOUR_MS))
-    assert filled._serial == asked
+    assert filled._questions.serial == asked
     filled.show()
-    assert filled._serial == asked + 1
-    qtbot.waitUntil(lambda: filled._oldest_serial == asked + 1)
+    assert filled._questions.serial == asked + 1
+    qtbot.waitUntil(lambda: filled._questions.oldest_serial == asked + 1)
 
 
 def test_that_moving_about_while_hidden_reads_nothing(filled: RoomHistory) -> None:
     filled.hide()
-    asked = filled._serial
+    asked = filled._questions.serial
     filled.set_span("day")
-    assert filled._serial == asked
+    assert filled._questions.serial == asked
 
 
 def test_that_an_empty_log_promises_readings_and_an_empty_stretch_says_so(qtbot: QtBot, plot: RoomHistory) -> None:

@@ -106,3 +106,12 @@ def wet_titles(snapshot: Snapshot) -> tuple[str, ...]:
     """Return the titles of the pieces whose top coat is not dry yet."""
     tops = ((piece.title, piece.top) for piece in snapshot.pieces)
     return tuple(title for title, top in tops if top is not None and top.surface in {Surface.WET, Surface.TACKY})
+
+
+def records_changed(before: Snapshot | None, after: Snapshot) -> bool:
+    """Return whether a piece or a prompt came or went."""
+    if before is None:
+        return True
+    return [one.key for one in before.pieces] != [one.key for one in after.pieces] or [
+        one.key for one in before.prompts
+    ] != [one.key for one in after.prompts]

@@ -15,12 +15,12 @@ from PySide6.QtGui import (
     QShowEvent,
     QWheelEvent,
 )
-from PySide6.QtWidgets import QMenu, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from studiowatch.service.ports import History
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.speech.words import say
-from studiowatch.ui.models.history_fetch import Request, film_series, plan
+from studiowatch.ui.models.history_fetch import film_series, plan
 from studiowatch.ui.models.history_lanes import CoatSpan
 from studiowatch.ui.models.history_range import TimeRange, dried_within
 from studiowatch.ui.models.history_view import (
@@ -35,19 +35,18 @@ from studiowatch.ui.models.history_view import (
     zoomed_here,
 )
 from studiowatch.ui.models.history_words import description
-from studiowatch.ui.models.pace import history_due
+from studiowatch.ui.models.pace import history_due, records_changed
 from studiowatch.ui.theme import LIGHT, Theme
 from studiowatch.ui.widgets.history_canvas import HistoryCanvas
 from studiowatch.ui.widgets.history_chooser import SpanChooser
+from studiowatch.ui.widgets.history_hand import TimeHand
+from studiowatch.ui.widgets.history_offers import offer_coat, offer_reviews
+from studiowatch.ui.widgets.history_questions import LogQuestions
 from studiowatch.ui.widgets.history_range import RangeHand
-from studiowatch.ui.widgets.history_worker import Answer, HistoryWorker
+from studiowatch.ui.widgets.history_worker import Answer
 
-NOTCH = 120  # eighths of a degree in one step of a wheel
-ZOOM_PER_NOTCH = 1.25
 ZOOM_PER_KEY = 1.5
 PAN_PER_KEY = 0.2  # of the view's width
-ROWS_PER_NOTCH = 1.0
-MOST_OFFERED = 12  # coats of a stretch from which one is chosen for a review
 
 
 class RoomHistory(QWidget):
@@ -65,15 +64,12 @@ class RoomHistory(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._worker: HistoryWorker | None = None
+        self._questions = LogQuestions()
         self._first_ms: int | None = None
-        self._asked: Request | None = None
-        self._serial = 0
-        self._oldest_serial = 0
-        self._drag_from: QPointF | None = None
         self.canvas = HistoryCanvas(self)
         self.canvas.view = spanned(Span.EIGHT_HOURS, 0, None)
-        self._hand = RangeHand(self.canvas, self.range_chosen.emit)
+        self._range_hand = RangeHand(self.canvas, self.range_chosen.emit)
+        self._time_hand = TimeHand(self.canvas, self._pan, self._zoom_about)
         self.chooser = SpanChooser(self)
         self.chooser.span_chosen.connect(self.set_span)
         self.chooser.now_asked.connect(self.go_home)
@@ -109,19 +105,18 @@ class RoomHistory(QWidget):
     def set_history(self, history: History) -> None:
         """Read from `history` from now on, on a thread of its own; that thread also closes it at `stop`."""
         self.stop()
-        self._worker = HistoryWorker(history)
-        self._worker.answered.connect(self.apply, Qt.ConnectionType.QueuedConnection)
-        self._first_ms, self._asked = None, None
+        self._first_ms = None
+        self._questions.read_from(history, self.apply)
         self._fetch()
 
     def set_snapshot(self, snapshot: Snapshot) -> None:
         """Show the studio's state, where that looks otherwise; a view that follows now moves along."""
         ms_per_px = self.view.width_ms / max(self.canvas.width(), 1)
-        is_read = self._asked is not None  # else what is in view is asked for now
+        is_read = self._questions.is_asked  # else what is in view is asked for now
         if is_read and self.isVisible() and not history_due(self.canvas.snapshot, snapshot, ms_per_px):
             return
-        if _records_changed(self.canvas.snapshot, snapshot):
-            self._asked = None  # what left the rack or was ticked is in the records now
+        if records_changed(self.canvas.snapshot, snapshot):
+            self._questions.ask_again()  # what left the rack or was ticked is in the records now
         self.canvas.show_snapshot(snapshot)
         words = description(snapshot)
         if words != self.accessibleDescription():
@@ -146,12 +141,11 @@ class RoomHistory(QWidget):
 
     def apply(self, answer: Answer) -> None:
         """Take in what was read; an answer to a question that no longer stands is dropped."""
-        if answer.serial < self._oldest_serial:
+        if not self._questions.is_news(answer):
             return
-        self._oldest_serial = answer.serial
         self.canvas.trouble = answer.trouble
         if answer.trouble:
-            self._asked = None
+            self._questions.ask_again()
         elif answer.first_ms != self._first_ms:
             self._first_ms = answer.first_ms
             self.canvas.view = moved_on(self.view, self.canvas.now_ms, self._first_ms)
@@ -171,14 +165,11 @@ class RoomHistory(QWidget):
         RuntimeError
             If the thread lives on.
         """
-        worker, self._worker = self._worker, None
-        self._forget_questions()
-        if worker is not None:
-            worker.stop()
+        self._questions.stop()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Move in time and among the lanes, or choose a range."""
-        if self._hand.key(event):
+        if self._range_hand.key(event):
             return
         actions = {
             Qt.Key.Key_Left: lambda: self._pan(-PAN_PER_KEY * self.view.width_ms),
@@ -200,44 +191,31 @@ class RoomHistory(QWidget):
 
     def wheelEvent(self, event: QWheelEvent) -> None:
         """Zoom about the pointer; sideways pans, and over lanes that do not all fit it scrolls them."""
-        place = self.canvas.mapFromGlobal(event.globalPosition())
-        across, along = event.angleDelta().x() / NOTCH, event.angleDelta().y() / NOTCH
-        layout = self.canvas.arrange()
         event.accept()
-        if layout.rows.furthest_px and layout.lanes.holds(place.y()) and not across:
-            self.canvas.scroll_lanes(-along * ROWS_PER_NOTCH * layout.rows.row_px)
-        elif abs(across) > abs(along):
-            self._pan(-across * PAN_PER_KEY / 2 * self.view.width_ms)
-        elif along:
-            self._zoom_about(place.x(), ZOOM_PER_NOTCH**-along)
+        self._time_hand.wheel(event)
 
     def event(self, event: QEvent) -> bool:
         """Zoom with a pinch on a touch pad."""
         if isinstance(event, QNativeGestureEvent) and event.gestureType() is Qt.NativeGestureType.ZoomNativeGesture:
-            self._zoom_about(self.canvas.mapFromGlobal(event.globalPosition()).x(), 1 / max(1 + event.value(), 0.1))
+            self._time_hand.pinch(event)
             return True
         return super().event(event)
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         """Take hold of the time axis."""
-        if event.button() is Qt.MouseButton.LeftButton and not self._hand.press(event):
-            self._drag_from = event.globalPosition()
+        if event.button() is Qt.MouseButton.LeftButton and not self._range_hand.press(event):
+            self._time_hand.press(event)
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         """Drag the time axis, or a range."""
-        self._hand.move(event)
-        if self._drag_from is None:
-            return
-        by_px = self._drag_from.x() - event.globalPosition().x()
-        if by_px:
-            self._drag_from = event.globalPosition()
-            self._pan(by_px * self.canvas.time_scale(self.canvas.arrange()).ms_per_px)
+        self._range_hand.move(event)
+        self._time_hand.move(event)
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
         """Let go of the time axis."""
         if event.button() is Qt.MouseButton.LeftButton:
-            self._drag_from = None
-            self._hand.release()
+            self._time_hand.release()
+            self._range_hand.release()
 
     def contextMenuEvent(self, event: QContextMenuEvent) -> None:
         """Offer what can be done with the coat under the pointer: only what someone listens for."""
@@ -245,12 +223,9 @@ class RoomHistory(QWidget):
         if coat is None:
             self.review_range(event.globalPos())
             return
-        menu = QMenu(self)
-        menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        menu.addAction(say("&Go to this coat"), lambda: self._open(coat))
-        if self.receivers(SIGNAL("review_asked(QString)")):
-            menu.addAction(say("&Why did it cloud?"), lambda: self.review_asked.emit(coat.key))
-        menu.popup(event.globalPos())
+        is_heard = self.receivers(SIGNAL("review_asked(QString)"))
+        review = partial(self.review_asked.emit, coat.key) if is_heard else None
+        offer_coat(self, event.globalPos(), partial(self._open, coat), review)
 
     def review_range(self, at: QPoint | None = None) -> bool:
         """Ask for the review of a coat that dried in the chosen range, or offer those that did; return if there is one.
@@ -262,13 +237,8 @@ class RoomHistory(QWidget):
         if len(coats) == 1:
             self.review_asked.emit(coats[0][0])
         elif coats:
-            menu = QMenu(self)
-            menu.setAccessibleName(say("Coats that dried in the chosen stretch"))
-            menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-            for key, title in coats[:MOST_OFFERED]:
-                words = f"{say('Why did it cloud?')} {title}".replace("&", "&&")
-                menu.addAction(words, partial(self.review_asked.emit, key))
-            menu.popup(self.canvas.mapToGlobal(self.canvas.rect().center()) if at is None else at)
+            middle = self.canvas.mapToGlobal(self.canvas.rect().center())
+            offer_reviews(self, middle if at is None else at, coats, self.review_asked.emit)
         return bool(coats)
 
     def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
@@ -321,7 +291,7 @@ class RoomHistory(QWidget):
             self.lane_opened.emit(coat.key)
 
     def _jump(self, view: View) -> None:
-        self._forget_questions()
+        self._questions.forget()
         self._move(view)
 
     def _move(self, view: View) -> None:
@@ -338,25 +308,7 @@ class RoomHistory(QWidget):
 
     def _fetch(self) -> None:
         """Ask for what is in view, unless that was what was asked last."""
-        if self._worker is None or self.canvas.snapshot is None or not self.isVisible():
+        if not self._questions.has_log or self.canvas.snapshot is None or not self.isVisible():
             return
         pixels = round(self.canvas.arrange().width_px * self.devicePixelRatioF())
-        request = plan(self.view, pixels, self.canvas.now_ms)
-        if request is not None and request == self._asked:
-            return
-        self._asked = request
-        self._serial += 1
-        self._worker.ask(self._serial, request)
-
-    def _forget_questions(self) -> None:
-        self._asked = None
-        self._oldest_serial = self._serial + 1
-
-
-def _records_changed(before: Snapshot | None, after: Snapshot) -> bool:
-    """Return whether a piece or a prompt came or went."""
-    if before is None:
-        return True
-    return [one.key for one in before.pieces] != [one.key for one in after.pieces] or [
-        one.key for one in before.prompts
-    ] != [one.key for one in after.prompts]
+        self._questions.ask(plan(self.view, pixels, self.canvas.now_ms))

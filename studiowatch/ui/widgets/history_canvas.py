@@ -18,7 +18,7 @@ from studiowatch.service.ports import PastView, Series
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.speech.words import mark, say
 from studiowatch.ui.models.empty import NO_READING
-from studiowatch.ui.models.history_axis import TimeScale, moment_words, range_words
+from studiowatch.ui.models.history_axis import TimeScale, range_words
 from studiowatch.ui.models.history_fetch import Request, covers
 from studiowatch.ui.models.history_lanes import CoatSpan, Lane
 from studiowatch.ui.models.history_layout import Layout, layout_of, names_px
@@ -27,8 +27,10 @@ from studiowatch.ui.models.history_panels import empty_stretches, panels_of
 from studiowatch.ui.models.history_past import LaneBook
 from studiowatch.ui.models.history_range import TimeRange
 from studiowatch.ui.models.history_view import View
+from studiowatch.ui.models.history_words import pointed_words
 from studiowatch.ui.theme import LIGHT, Theme
 from studiowatch.ui.widgets.history_axis import LABEL_GAP_PX, Paper, hairline, label_font, strong_font
+from studiowatch.ui.widgets.history_card import CORNER_PX, draw_card
 from studiowatch.ui.widgets.history_lanes import LanePainter
 from studiowatch.ui.widgets.history_panel import PanelPainter
 from studiowatch.ui.widgets.history_patterns import Patterns
@@ -36,7 +38,6 @@ from studiowatch.ui.widgets.history_shade import draw_shade
 from studiowatch.ui.widgets.history_stamps import Stamps
 from studiowatch.ui.widgets.history_title import TitlePainter
 
-CORNER_PX = 6.0
 NOTHING_YET = NO_READING
 NONE_HERE = mark("no readings in this stretch")
 MARK_REACH_PX = 8.0
@@ -202,7 +203,7 @@ class HistoryCanvas(QWidget):
 
     def _paint_picture(self, painter: QPainter, layout: Layout) -> None:
         """Paint all but what follows the pointer."""
-        self._paint_card(painter)
+        draw_card(painter, self.rect(), self.theme, focused=self.focused)
         if self.snapshot is None:
             painter.setPen(QColor(self.theme.muted))
             place = QRectF(self.rect()).adjusted(2 * CORNER_PX, 0, -2 * CORNER_PX, 0)
@@ -228,24 +229,6 @@ class HistoryCanvas(QWidget):
         self._paint_empty(paper)
         lanes.draw_words(table, self.scroll_px, self.chosen)
         paper.draw_time_axis()
-
-    def _paint_card(self, painter: QPainter) -> None:
-        """Paint the ground, its inner part without the costly smooth edges."""
-        ground = QRectF(self.rect()).adjusted(0.5, 0.5, -0.5, -0.5)
-        color = QColor(self.theme.card)
-        painter.save()
-        painter.setPen(hairline(self.theme.link if self.focused else self.theme.edge))
-        for top_px in (ground.top(), ground.bottom() - 2 * CORNER_PX):
-            painter.setClipRect(QRectF(0, top_px - 1, self.width(), 2 * CORNER_PX + 2))
-            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-            painter.setBrush(color)
-            painter.drawRoundedRect(ground, CORNER_PX, CORNER_PX)
-        painter.restore()
-        inner = ground.adjusted(0, 2 * CORNER_PX, 0, -2 * CORNER_PX)
-        painter.fillRect(inner, color)
-        painter.setPen(hairline(self.theme.link if self.focused else self.theme.edge))
-        painter.drawLine(inner.topLeft(), inner.bottomLeft())
-        painter.drawLine(inner.topRight(), inner.bottomRight())
 
     def _empty_words(self) -> str:
         """Return what to say in place of curves: "" while there is one, or while the log is still being read."""
@@ -329,16 +312,7 @@ class HistoryCanvas(QWidget):
         return time.time_ms(self.pointer.x())
 
     def _pointed_words(self, pointed_ms: float, time: TimeScale) -> str:
-        """Return the pointer's time, the warning next to it and the coat below it."""
-        words = [moment_words(pointed_ms, self.view.width_ms)]
-        reach_ms = MARK_REACH_PX * time.ms_per_px
-        near = self.book.marks.near(pointed_ms, reach_ms)
         row = self.lane_at(self.pointer.y()) if self.pointer is not None else None
-        if row is not None:
-            lane = self.lanes[row]
-            near = lane.marks.near(pointed_ms, reach_ms)
-            words.append(lane.words(pointed_ms))
-            prompts = lane.prompts.near(pointed_ms, reach_ms)
-            words += [prompts.words] if prompts is not None else []
-        words += [near.words] if near is not None else []
-        return " · ".join(word for word in words if word)
+        lane = None if row is None else self.lanes[row]
+        reach_ms = MARK_REACH_PX * time.ms_per_px
+        return pointed_words(pointed_ms, self.view.width_ms, self.book.marks, lane, reach_ms)

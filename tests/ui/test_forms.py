@@ -23,8 +23,9 @@ from studiowatch.ui.models.coat_form import (
     thickness_of,
 )
 from studiowatch.ui.models.forms import FormError, number
-from studiowatch.ui.models.piece_form import PieceTyped, in_trade_order, read_registration
+from studiowatch.ui.models.piece_form import PieceTyped, read_registration
 from studiowatch.ui.models.tones import Tone
+from studiowatch.ui.models.trade_order import in_trade_order
 
 from .scenes import HERONS, NOW_MS, ORCHARD, SHEETS
 

@@ -12,7 +12,8 @@ from studiowatch.coats.sheet_file import sheet_of
 from studiowatch.service.product_views import SheetEntry
 from studiowatch.service.sheet_commands import DropSheet, KeepSheet
 from studiowatch.service.sheet_shelf import built_in_sheets
-from studiowatch.ui.models.sheet_form import LINES, SheetTyped, new_name, read_sheet, shown_of
+from studiowatch.ui.models.sheet_figures import LINES
+from studiowatch.ui.models.sheet_form import SheetTyped, new_name, read_sheet, shown_of
 
 from .conftest import Show
 from .scenes import FOUR_CALM, ScriptedDesk

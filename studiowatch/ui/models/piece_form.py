@@ -2,14 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
 from dataclasses import dataclass, field, replace
 from datetime import date
 
 from studiowatch.coats.stages import Orientation
 from studiowatch.service.commands import AmendPiece, Paint, RegisterPiece
 from studiowatch.service.piece_orders import NOTES_MOST
-from studiowatch.service.product_views import SheetChoice
 from studiowatch.service.snapshot import CoatView, PieceView
 from studiowatch.speech.units import chosen
 from studiowatch.speech.words import mark, say
@@ -39,8 +37,6 @@ NO_PAINT = mark("No paint layer recorded")
 NO_COATS = mark("No coats to come are listed. Add them now, or press again to register without.")
 _SIDE_DIGITS = 5  # shown of a side in another unit than it is stored in: a tenth of a millimetre of a metre
 _PAINT_DIGITS = 4
-_ISOLATION = "isolation"
-_SHEENS = ("gloss", "satin", "matt")  # the order in which coats are laid: common practice, no source
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -86,29 +82,6 @@ def size_names(shape: Shape) -> tuple[str, str]:
 def paint_name() -> str:
     """Return what the thickness of the paint is called, with its unit."""
     return say("Laid how thick, {unit}", unit=chosen().thickness.value)
-
-
-def in_trade_order(sheets: Iterable[SheetChoice]) -> tuple[SheetChoice, ...]:
-    """Return `sheets` as they come on a piece: paint, isolation, gloss, satin, matt."""
-    return tuple(sorted(sheets, key=_trade_place))
-
-
-def clear_coats(sheets: Iterable[SheetChoice]) -> tuple[SheetChoice, ...]:
-    """Return the sheets of what goes on over the paint, as they come."""
-    return tuple(sheet for sheet in in_trade_order(sheets) if sheet.clear_film)
-
-
-def paints(sheets: Iterable[SheetChoice]) -> tuple[SheetChoice, ...]:
-    """Return the sheets of paint."""
-    return tuple(sheet for sheet in sheets if not sheet.clear_film)
-
-
-def _trade_place(sheet: SheetChoice) -> int:
-    if not sheet.clear_film:
-        return -2
-    if _ISOLATION in f"{sheet.name} {sheet.title}".lower():
-        return -1
-    return _SHEENS.index(sheet.sheen) if sheet.sheen in _SHEENS else len(_SHEENS)
 
 
 def shown_of(piece: PieceView, now_ms: int) -> PieceTyped:

@@ -17,9 +17,9 @@ from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.correction_form import CoatTyped, Measure, offered_measures, read_correction, shown_of
 from studiowatch.ui.models.forms import FormError
 from studiowatch.ui.models.look_form import ANSWERS
-from studiowatch.ui.models.piece_form import in_trade_order
 from studiowatch.ui.models.times import MINUTE_MS
 from studiowatch.ui.models.tones import Tone
+from studiowatch.ui.models.trade_order import in_trade_order
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.dialog import FormDialog
 from studiowatch.ui.widgets.form_lines import add_primary

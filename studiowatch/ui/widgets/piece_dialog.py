@@ -34,10 +34,8 @@ from studiowatch.ui.models.piece_form import (
     SUPPORTS,
     PieceTyped,
     area_words,
-    clear_coats,
     is_changed,
     paint_name,
-    paints,
     read_amendment,
     read_registration,
     shown_of,
@@ -46,6 +44,7 @@ from studiowatch.ui.models.piece_form import (
 from studiowatch.ui.models.seen_words import support_words
 from studiowatch.ui.models.times import DAY_MS, local
 from studiowatch.ui.models.tones import Tone
+from studiowatch.ui.models.trade_order import clear_coats, paints
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.coats_to_come import NAME as COATS_NAME
 from studiowatch.ui.widgets.coats_to_come import CoatsToCome

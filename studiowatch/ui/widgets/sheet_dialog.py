@@ -5,16 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection
 from dataclasses import replace
 
-from PySide6.QtWidgets import (
-    QCheckBox,
-    QComboBox,
-    QGridLayout,
-    QHBoxLayout,
-    QLabel,
-    QLineEdit,
-    QPlainTextEdit,
-    QWidget,
-)
+from PySide6.QtWidgets import QCheckBox, QComboBox, QGridLayout, QHBoxLayout, QLabel, QLineEdit, QPlainTextEdit, QWidget
 
 from studiowatch.coats.data_sheet import DataSheet
 from studiowatch.service.commands import Command
@@ -23,18 +14,8 @@ from studiowatch.service.sheet_words import GENERIC
 from studiowatch.speech.words import mark, say
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.forms import FormError
-from studiowatch.ui.models.sheet_form import (
-    KINDS,
-    LINES,
-    SHEENS,
-    FigureLine,
-    SheetRead,
-    SheetTyped,
-    new_name,
-    read_sheet,
-    shown_of,
-    unit_words,
-)
+from studiowatch.ui.models.sheet_figures import LINES, FigureLine, unit_words
+from studiowatch.ui.models.sheet_form import KINDS, SHEENS, SheetRead, SheetTyped, new_name, read_sheet, shown_of
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.dialog import FormDialog

@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QWidget
 
 from studiowatch.service.product_views import SheetEntry
 from studiowatch.speech.words import mark, say
-from studiowatch.ui.models.sheet_form import summary_lines
+from studiowatch.ui.models.sheet_summary import summary_lines
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.list_dialog import ListDialog

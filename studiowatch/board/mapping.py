@@ -118,11 +118,6 @@ class ColumnMapping:
         """What is mapped, by key."""
         return {column.key: column.choice for column in self.columns if column.choice}
 
-    @property
-    def is_settled(self) -> bool:
-        """True if nothing is left to ask."""
-        return all(column.outcome is not Outcome.ASKED for column in self.columns)
-
     def column(self, key: str) -> Column:
         """Return the column `key`. Raises ValueError if there is none."""
         found = next((column for column in self.columns if column.key == key), None)

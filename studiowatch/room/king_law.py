@@ -13,7 +13,6 @@ COOLEST_BEAD_C, HOTTEST_BEAD_C = 60.0, 100.0  # °C, warm enough to compensate a
 COLDEST_AIR_C, WARMEST_AIR_C = -10.0, 50.0  # °C, a room's range: a thermometer beyond it is not compensated by
 FREE_CONVECTION_M_S = 0.03  # m/s, under which the bead's own rising air outdoes the room's: Re < Gr^⅓, Collis and
 # Williams (1959), is 0.032 m/s at an overheat of 60 K, whatever the bead's size
-STILL_M_S = 0.1  # m/s, under which the air is called still: three times that
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -78,8 +77,3 @@ def at_reference(signal_mV: Array, temperature_C: Array, *, reference_C: float, 
     believed = (temperature_C >= COLDEST_AIR_C) & (temperature_C <= WARMEST_AIR_C)
     air_C = np.where(believed, temperature_C, reference_C)
     return np.square(signal_mV) * (bead_C - reference_C) / (bead_C - air_C)
-
-
-def speed_text(speed_m_s: float) -> str:
-    """Return a speed for her: a bead tells nothing apart below `STILL_M_S`."""
-    return f"still (< {STILL_M_S:g} m/s)" if speed_m_s < STILL_M_S else f"{speed_m_s:.2f} m/s"

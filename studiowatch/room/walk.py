@@ -13,7 +13,6 @@ from studiowatch.speech.words import say
 SETTLE_MS = 3_000  # ms left out at the start: the bead follows with a lag of about 2 s; assumption
 LEAST_READINGS = 3  # after that, so that one gust does not make a walk; assumption
 SHORTEST_M, LONGEST_M = 0.5, 200.0  # m, a walk; assumption
-SHORTEST_STRIDE_M, LONGEST_STRIDE_M = 0.1, 1.5  # m, from heel to toe to a long step; assumption
 
 
 def walked_speed_m_s(distance_m: float, time_s: float) -> float:
@@ -38,28 +37,6 @@ def walked_speed_m_s(distance_m: float, time_s: float) -> float:
             say("The walk took {given} s; it must be more than 0: take its time anew.", given=chosen().plain(time_s))
         )
     return distance_m / time_s
-
-
-def strode_m(steps: int, stride_m: float) -> float:
-    """Return how far `steps` of `stride_m` (toe to toe) go, m.
-
-    Raises
-    ------
-    CalibrationRefused
-        If the stride is none, or there are no steps.
-    """
-    if not SHORTEST_STRIDE_M <= stride_m <= LONGEST_STRIDE_M:
-        raise CalibrationRefused(
-            say(
-                "The stride is {given} m; {low} to {high} m is allowed: walk ten steps along a tape and take a tenth.",
-                given=chosen().plain(stride_m),
-                low=chosen().plain(SHORTEST_STRIDE_M),
-                high=chosen().plain(LONGEST_STRIDE_M),
-            )
-        )
-    if steps < 1:
-        raise CalibrationRefused(say("The walk has {given} steps; count at least 1.", given=steps))
-    return steps * stride_m
 
 
 def air_point(readings: Sequence[Reading], speed_m_s: float) -> AirPoint:

@@ -17,6 +17,7 @@ from studiowatch.board.port import PortFault
 from studiowatch.service.commands import AcceptColumns, BoardCommand, Command, Refused
 from studiowatch.service.correction_commands import TakePhoto
 from studiowatch.service.errand_thread import in_a_thread
+from studiowatch.service.fault_words import fault_words
 from studiowatch.service.inbox import Errand, Inbox
 from studiowatch.service.leavings import Leavings
 from studiowatch.service.letterbox import Letterbox
@@ -294,11 +295,7 @@ class Keeper:
         try:
             work(*arguments, **named)
         except Exception as fault:  # noqa: BLE001 - the thread's top
-            sentence = say(
-                "A fault of ours: {kind}: {fault}. The watch goes on; please report it.",
-                kind=type(fault).__name__,
-                fault=fault,
-            )
+            sentence = fault_words(fault)
             if sentence != watch.own_fault:
                 traceback.print_exc(file=sys.stderr)
                 watch.own_fault = sentence

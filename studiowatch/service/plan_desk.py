@@ -38,13 +38,6 @@ UNKNOWN_AIR = Air(temperature_C=23.0, humidity_pct=50.0, air_speed_m_s=0.1)  # t
 Work = Callable[[Callable[[], FinishingPlan]], "Future[FinishingPlan]"]
 
 
-def at_once(make: Callable[[], FinishingPlan]) -> Future[FinishingPlan]:
-    """Make the plan here and now."""
-    done: Future[FinishingPlan] = Future()
-    done.set_result(make())
-    return done
-
-
 @dataclass(slots=True)
 class PlanDesk:
     """Holds the plan, her working hours and her recipes.

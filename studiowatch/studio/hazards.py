@@ -66,22 +66,6 @@ def own_cautions(*, solvent: bool, sheet_cautions: Sequence[str]) -> tuple[str, 
     return own if any(_STANDING_KEY in one for one in own) else (*own, say(STANDING_CAUTION))
 
 
-def hazards(
-    *,
-    solvent: bool,
-    sheet_cautions: Sequence[str],
-    flash_point_C: float | None = None,
-    vapour: Sequence[str] = (),
-    torch: bool = False,
-    vapour_near: str = "",
-) -> tuple[str, ...]:
-    """Return all cautions for laying a coat, what bites first in front; see `first_hazards` and `own_cautions`."""
-    first = first_hazards(
-        solvent=solvent, flash_point_C=flash_point_C, vapour=vapour, torch=torch, vapour_near=vapour_near
-    )
-    return (*first, *own_cautions(solvent=solvent, sheet_cautions=sheet_cautions))
-
-
 def flash_words(flash_point_C: float) -> str:
     """Return what a flash point means at the rack."""
     temperature = chosen().limit(flash_point_C)

@@ -103,7 +103,6 @@ def review_and_severities(stack: LaidStack, room: Room, setting: Setting) -> tup
         coat_key=coat.key,
         coat_number=len(stack.coats),
         coat_label=stack.top.label,
-        sheet_title=stack.top.sheet.title,
         laid_ms=laid_ms,
         outcome=coat.outcome,
         seen_ms=coat.seen_ms,

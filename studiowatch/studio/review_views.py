@@ -202,7 +202,6 @@ class Review:
     coat_key: str
     coat_number: int
     coat_label: str
-    sheet_title: str
     laid_ms: int
     outcome: Outcome | None
     seen_ms: int | None

@@ -9,7 +9,7 @@ from types import TracebackType
 
 from PySide6.QtCore import QObject, Signal
 
-from studiowatch.speech.words import say
+from studiowatch.service.fault_words import fault_words
 
 
 class OwnFaults(QObject):
@@ -41,17 +41,12 @@ class OwnFaults(QObject):
             sys.__excepthook__(kind, fault, trace)
             return
         traceback.print_exception(kind, fault, trace, file=sys.stderr)
-        sentence = say(
-            "A fault of ours{where}: {kind}: {fault}. The watch goes on; please report it.",
-            where=where,
-            kind=kind.__name__,
-            fault=fault,
-        )
+        sentence = fault_words(fault, where)
         if sentence != self._last:
             self._last = sentence
             self.told.emit(sentence)
 
     def _on_another(self, fault: threading.ExceptHookArgs) -> None:
         if fault.exc_value is not None:
-            thread = "" if fault.thread is None else f" ({fault.thread.name})"
+            thread = "" if fault.thread is None else fault.thread.name
             self._on_this_thread(fault.exc_type, fault.exc_value, fault.exc_traceback, thread)

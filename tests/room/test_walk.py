@@ -1,4 +1,4 @@
-"""Walks: their speed by tape or by steps, and what the sensor read on them."""
+"""Walks: their speed and what the sensor read on them."""
 
 from __future__ import annotations
 
@@ -6,7 +6,7 @@ import pytest
 
 from studiowatch.room.humidity_calibration import CalibrationRefused
 from studiowatch.room.readings import Reading
-from studiowatch.room.walk import air_point, strode_m, walked_speed_m_s
+from studiowatch.room.walk import air_point, walked_speed_m_s
 
 START_MS = 1_772_460_000_000
 
@@ -18,9 +18,8 @@ def readings(signals_mV: list[float | None], step_ms: int = 1000) -> list[Readin
     ]
 
 
-def test_that_distance_and_time_or_steps_give_the_speed() -> None:
+def test_that_distance_and_time_give_the_speed() -> None:
     assert walked_speed_m_s(4.0, 8.0) == 0.5
-    assert walked_speed_m_s(strode_m(10, 0.6), 12.0) == 0.5
 
 
 @pytest.mark.parametrize(
@@ -30,12 +29,6 @@ def test_that_distance_and_time_or_steps_give_the_speed() -> None:
 def test_that_what_is_no_walk_is_refused(distance_m: float, time_s: float, words: str) -> None:
     with pytest.raises(CalibrationRefused, match=words):
         walked_speed_m_s(distance_m, time_s)
-
-
-@pytest.mark.parametrize(("steps", "stride_m", "words"), [(0, 0.6, "0 steps"), (5, 2.0, "stride is 2 m")])
-def test_that_what_is_no_stride_is_refused(steps: int, stride_m: float, words: str) -> None:
-    with pytest.raises(CalibrationRefused, match=words):
-        strode_m(steps, stride_m)
 
 
 def test_that_the_mean_leaves_out_the_bead_s_lag_and_what_was_not_read() -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from itertools import product
 
 import pytest
@@ -9,9 +10,14 @@ import pytest
 from studiowatch.coats.data_sheet import Kind
 from studiowatch.coats.vapour import VENTILATE
 from studiowatch.service.sheet_shelf import built_in_sheets
-from studiowatch.studio.hazards import STANDING_CAUTION, hazards
+from studiowatch.studio.hazards import STANDING_CAUTION, first_hazards, own_cautions
 
 SHEETS = built_in_sheets()
+
+
+def hazards(*, solvent: bool, sheet_cautions: Sequence[str], **first: object) -> tuple[str, ...]:
+    """Return all that is said when a coat is laid, in the order in which it is shown."""
+    return (*first_hazards(solvent=solvent, **first), *own_cautions(solvent=solvent, sheet_cautions=sheet_cautions))
 
 
 def test_that_to_ventilate_comes_before_all_else_for_a_solvent_borne_coat() -> None:

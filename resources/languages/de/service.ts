@@ -370,6 +370,10 @@
       <translation>Messwerte, die sich durch einen Fehler von uns nicht speichern lassen: {count}; sie kommen beim Beenden von studiowatch in ein Raumprotokoll neben den Aufzeichnungen.</translation>
     </message>
     <message>
+      <source>A fault of ours ({thread}): {kind}: {fault}. The watch goes on; please report it.</source>
+      <translation>Ein Fehler von uns ({thread}): {kind}: {fault}. Die Wache geht weiter; bitte melden Sie ihn.</translation>
+    </message>
+    <message>
       <source>A fault of ours: {kind}: {fault}. The watch goes on; please report it.</source>
       <translation>Ein Fehler von uns: {kind}: {fault}. Die Wache geht weiter; bitte melden Sie ihn.</translation>
     </message>

@@ -292,10 +292,6 @@
       <translation>Ton &amp;probieren</translation>
     </message>
     <message>
-      <source>A fault of ours{where}: {kind}: {fault}. The watch goes on; please report it.</source>
-      <translation>Ein Fehler von uns{where}: {kind}: {fault}. Die Wache geht weiter; bitte melden Sie ihn.</translation>
-    </message>
-    <message>
       <source>no JPEG could be made of it</source>
       <translation>daraus ließ sich kein JPEG machen</translation>
     </message>

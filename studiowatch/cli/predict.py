@@ -9,7 +9,7 @@ from studiowatch.cli import explain, figures, inputs, recorded_words
 from studiowatch.cli.answers import DONE, WrongCall, print_document, wrong
 from studiowatch.cli.given_room import GivenRoom, room_of
 from studiowatch.cli.hours import told as time_told
-from studiowatch.cli.recorded_words import STAGES, STRAIGHT_ON
+from studiowatch.cli.recorded_words import STRAIGHT_ON
 from studiowatch.coats.anchoring import anchor
 from studiowatch.coats.data_sheet import DataSheet, Kind
 from studiowatch.coats.film import lay
@@ -137,7 +137,7 @@ def _print_for_people(call: argparse.Namespace, sheet: DataSheet, room: str, tol
     print(say("EXTRAPOLATED times after laying:") if told.extrapolated else say("Times after laying:"))
     print()
     heads = (say("one in ten"), say("half of them"), say("ready by"))
-    rows = {"": heads} | {say(STAGES[stage]): _cells(sheet, stage, ready) for stage, ready in told.stages.items()}
+    rows = {"": heads} | {stage.word: _cells(sheet, stage, ready) for stage, ready in told.stages.items()}
     wide = max(CELL_WIDTH, 2 + max(len(cell) for cells in rows.values() for cell in cells))
     for name, cells in rows.items():
         print(f"{name:<16}{''.join(f'{cell:>{wide}}' for cell in cells)}")

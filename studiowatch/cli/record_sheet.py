@@ -11,18 +11,17 @@ from studiowatch.board.room_log_header import CLIMATE
 from studiowatch.cli import inputs
 from studiowatch.cli.answers import DONE, complain, wrong
 from studiowatch.cli.outputs import written
-from studiowatch.service.modelled_times import modelled_times
+from studiowatch.service.finishing_sheets import record_by_log
 from studiowatch.service.outfit import Outfit
 from studiowatch.service.photos import OUTSIDE, photo_path
 from studiowatch.service.record_page import page
-from studiowatch.service.record_room import room_while_wet
 from studiowatch.service.review_log import LogInMemory
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.speech.words import say
 from studiowatch.store.database import looking
 from studiowatch.store.folder import StudioFolder
 from studiowatch.store.review_records import ReviewRecords
-from studiowatch.studio.finishing_record import FinishingRecord, finishing_record
+from studiowatch.studio.finishing_record import FinishingRecord
 from studiowatch.studio.pieces import Piece
 
 NEAR = 0.5  # likeness, 0-1, from which a title is named as near
@@ -60,13 +59,7 @@ def _from_records(call: argparse.Namespace, shelf: SheetShelf, folder: StudioFol
         records = ReviewRecords(database)
         piece = piece_like(records.pieces(), call.piece, str(folder.database))
         correct = records.corrections().corrected
-        return finishing_record(
-            piece,
-            shelf.sheets,
-            lambda start_ms, end_ms: room_while_wet(records, start_ms, end_ms, correct),
-            modelled=modelled_times(piece, shelf, records, correct),
-            with_notes=not call.without_notes,
-        )
+        return record_by_log(piece, shelf, records, correct, with_notes=not call.without_notes)
 
 
 def _from_files(call: argparse.Namespace, shelf: SheetShelf) -> FinishingRecord:
@@ -74,13 +67,7 @@ def _from_files(call: argparse.Namespace, shelf: SheetShelf) -> FinishingRecord:
     readings = inputs.room_log(call.room, inputs.log_form(call, CLIMATE)).readings() if call.room else ()
     log = LogInMemory(readings=readings)
     piece = piece_like(pieces, call.piece, str(call.studio))
-    return finishing_record(
-        piece,
-        shelf.sheets,
-        lambda start_ms, end_ms: room_while_wet(log, start_ms, end_ms),
-        modelled=modelled_times(piece, shelf, log),
-        with_notes=not call.without_notes,
-    )
+    return record_by_log(piece, shelf, log, with_notes=not call.without_notes)
 
 
 def piece_like(pieces: Sequence[Piece], title: str, origin: str) -> Piece:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from enum import StrEnum
 
-from studiowatch.coats.stages import Orientation, Stage, Surface
+from studiowatch.coats.stages import Orientation, Surface
 from studiowatch.coats.support import Support
 from studiowatch.room.air_movement import Movement
 from studiowatch.speech.words import mark, say
@@ -27,17 +27,6 @@ WORDS: dict[StrEnum, str] = {
 }
 """From a word to its text; two enums may share a word."""
 
-STAGES = {
-    Stage.SET_TO_TOUCH: mark("set to touch"),
-    Stage.DUST_FREE: mark("dust free"),
-    Stage.TACK_FREE: mark("tack free"),
-    Stage.DRY_TO_TOUCH: mark("dry to touch"),
-    Stage.CLEAR: mark("clear"),
-    Stage.DRY_TO_RECOAT: mark("dry to recoat"),
-    Stage.DRY_HARD: mark("dry hard"),
-    Stage.DRY_THROUGH: mark("dry through"),
-    Stage.CURED: mark("cured"),
-}
 STRAIGHT_ON = {
     Support.PANEL: mark("straight on bare panel"),
     Support.CANVAS: mark("straight on raw canvas"),

@@ -8,10 +8,12 @@ from pathlib import Path
 from typing import Protocol
 
 from studiowatch.coats.sheet_file import SheetFaults
+from studiowatch.room.readings import Reading
 from studiowatch.service.exchange import ExchangeFault
 from studiowatch.service.modelled_times import modelled_times
 from studiowatch.service.photos import OUTSIDE, photo_path
 from studiowatch.service.record_room import room_while_wet
+from studiowatch.service.review_log import MinuteLog
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.speech.words import mark, say
 from studiowatch.store.database import looking
@@ -19,8 +21,27 @@ from studiowatch.store.folder import StudioFolder
 from studiowatch.store.review_records import ReviewRecords
 from studiowatch.store.trouble import StoreTrouble
 from studiowatch.studio.finishing_record import FinishingRecord, finishing_record
+from studiowatch.studio.pieces import Piece
 
 NO_PIECE = mark("This piece is not in the records any more.")
+
+
+def record_by_log(
+    piece: Piece,
+    shelf: SheetShelf,
+    log: MinuteLog,
+    correct: Callable[[Reading], Reading] = lambda reading: reading,
+    *,
+    with_notes: bool,
+) -> FinishingRecord:
+    """Return the record of a piece, with the room of its log put right by `correct`, and what the model makes of it."""
+    return finishing_record(
+        piece,
+        shelf.sheets,
+        lambda start_ms, end_ms: room_while_wet(log, start_ms, end_ms, correct),
+        modelled=modelled_times(piece, shelf, log, correct),
+        with_notes=with_notes,
+    )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -74,11 +95,4 @@ class StudioFinishing:
             piece = next((one for one in records.pieces() if one.key == piece_key), None)
             if piece is None:
                 raise ExchangeFault(say(NO_PIECE))
-            correct = records.corrections().corrected
-            return finishing_record(
-                piece,
-                shelf.sheets,
-                lambda start_ms, end_ms: room_while_wet(records, start_ms, end_ms, correct),
-                modelled=modelled_times(piece, shelf, records, correct),
-                with_notes=with_notes,
-            )
+            return record_by_log(piece, shelf, records, records.corrections().corrected, with_notes=with_notes)

@@ -207,15 +207,16 @@ CHANGE_FIELDS = (
     _time("time", "time_ms", required=True),
     Field(name="state", attribute="state", read=read_any_text, allowed=_ANY_TEXT, required=True),
 )
+_SENSOR = Field(
+    name="sensor",
+    attribute="sensor",
+    read=read_text,
+    allowed=mark("a sensor's serial number in quotes"),
+    required=True,
+)
 SENSOR_FIELDS = (
     _time("time", "time_ms", required=True),
-    Field(
-        name="sensor",
-        attribute="sensor",
-        read=read_text,
-        allowed=mark("a sensor's serial number in quotes"),
-        required=True,
-    ),
+    _SENSOR,
 )
 IMPORTED_FIELDS = (
     _time("start", "start_ms", required=True),
@@ -223,13 +224,7 @@ IMPORTED_FIELDS = (
 )
 CALIBRATION_FIELDS = (
     _KEY,
-    Field(
-        name="sensor",
-        attribute="sensor",
-        read=read_text,
-        allowed=mark("a sensor's serial number in quotes"),
-        required=True,
-    ),
+    _SENSOR,
     _time("made", "made_ms", required=True),
     _time("withdrawn", "withdrawn_ms"),
     Field(name="kind", attribute="kind", read=read_text, allowed=_A_TEXT, required=True),

@@ -11,8 +11,8 @@ from dataclasses import replace
 import pytest
 
 from studiowatch.cli.calls import parser
-from studiowatch.cli.recorded_words import AIR, STAGES, STRAIGHT_ON, told
-from studiowatch.coats.stages import Orientation, Stage, Surface
+from studiowatch.cli.recorded_words import AIR, STRAIGHT_ON, told
+from studiowatch.coats.stages import Orientation, Surface
 from studiowatch.coats.support import Support
 from studiowatch.room.air_movement import Movement
 from studiowatch.speech.units import METRIC, US, Numbers, choose, chosen
@@ -138,4 +138,4 @@ def test_that_a_sheet_that_is_not_there_is_answered_with_those_there_are(call: C
 def test_that_every_word_of_the_records_has_its_text() -> None:
     for words in (Orientation, Finding, Outcome, Surface):
         assert [told(word) for word in words] == [word.value for word in words]
-    assert (set(STAGES), set(AIR), set(STRAIGHT_ON)) == (set(Stage), set(Movement), set(Support) - {Support.SEALED})
+    assert (set(AIR), set(STRAIGHT_ON)) == (set(Movement), set(Support) - {Support.SEALED})

@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QSizePolicy, QVBoxLayout, QWi
 
 from studiowatch.speech.units import chosen
 from studiowatch.speech.words import mark, say
-from studiowatch.studio.review_causes import Cause
+from studiowatch.studio.review_causes import WITHIN
 from studiowatch.ui.models.review import CauseRow
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.plain import set_tip
@@ -20,19 +20,6 @@ from studiowatch.ui.widgets.text import button, label, rule
 
 EXAMPLE = mark("What would that look like?")
 _BAR_UNITS = 8
-_WITHIN = {
-    Cause.SEALED_IN_WATER: mark("laid over a coat still holding water"),
-    Cause.DAMP_AIR: mark("air too damp while it dried"),
-    Cause.BELOW_MFFT: mark("film too cool to knit together"),
-    Cause.CONDENSATION: mark("water settled on the film"),
-    Cause.SKINNED: mark("dried too fast on top"),
-    Cause.TOO_THICK: mark("coat laid too thick"),
-    Cause.THINNED: mark("thinned too far"),
-    Cause.MATTING_BUILD_UP: mark("matting agent built up"),
-    Cause.TOUCHED: mark("touched or covered while wet"),
-    Cause.STILL_CLEARING: mark("still clearing, as a fresh coat does"),
-}
-"""The causes as they are named within a sentence."""
 _FADED = 0.02  # share under which a cause is only named
 
 
@@ -129,5 +116,5 @@ class CauseList(QWidget):
         return made
 
     def _rest(self, rows: Sequence[CauseRow]) -> QWidget:
-        named = ", ".join(say(_WITHIN[row.cause]) for row in rows)
+        named = ", ".join(say(WITHIN[row.cause]) for row in rows)
         return label("small", Tone.MUTED, say("Next to nothing speaks for: {causes}.", causes=named), wrap=True)

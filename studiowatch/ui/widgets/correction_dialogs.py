@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 
-from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QLineEdit, QWidget
+from PySide6.QtWidgets import QCheckBox, QComboBox, QLineEdit, QWidget
 
 from studiowatch.service.commands import Command, LayCoat
 from studiowatch.service.correction_commands import CorrectCoat, CorrectLook
@@ -84,22 +84,16 @@ class CoatCorrectionDialog(FormDialog):
     def _lay_out(self) -> None:
         self.field(say("The brush went down"), self.laid_field)
         self.field(say("Data sheet"), self.sheet_field)
-        amount = self._row()
+        amount = self.row()
         self.field(say("Amount"), self.amount_field, amount, 3)
         self.field(say("Measured"), self.measure_field, amount, 3)
         self.field(say("Thinned by, %"), self.thinned_field, amount, 2)
-        covered = self._row()
+        covered = self.row()
         covered.addWidget(self.covered_on)
         covered.addWidget(self.covered_field, 1)
         self.follow(self.covered_field)
         self.body.addWidget(label("small", Tone.MUTED, say(KEPT_WORDS), wrap=True))
         self.body.addStretch(1)
-
-    def _row(self) -> QHBoxLayout:
-        row = QHBoxLayout()
-        row.setSpacing(self.dress.px(10))
-        self.body.addLayout(row)
-        return row
 
     def _show_measure(self) -> None:
         self.amount_field.setEnabled(self._measure() is not Measure.SHEET)

@@ -114,6 +114,13 @@ class FormDialog(QDialog):
         self.follow(widget)
         return caption
 
+    def row(self) -> QHBoxLayout:
+        """Return a new row of the form, for fields that stand beside each other."""
+        row = QHBoxLayout()
+        row.setSpacing(self.dress.px(10))
+        self.body.addLayout(row)
+        return row
+
     def follow(self, widget: QWidget) -> None:
         """Let an old fault go once `widget` is edited."""
         if isinstance(widget, QLineEdit):

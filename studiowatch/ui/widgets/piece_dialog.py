@@ -13,7 +13,6 @@ from PySide6.QtWidgets import (
     QComboBox,
     QDateEdit,
     QDateTimeEdit,
-    QHBoxLayout,
     QLineEdit,
     QPlainTextEdit,
     QSpinBox,
@@ -139,33 +138,27 @@ class PieceDialog(FormDialog):
 
     def _lay_out(self) -> None:
         self.field(say("Title"), self.title_field)
-        size = self._row()
+        size = self.row()
         self.field(say("Shape"), self.shape_field, size, 4)
         width, height = size_names(next(iter(SHAPES.values())))
         self._width_name = self.field(width, self.width_field, size, 3)
         self._height_name = self.field(height, self.height_field, size, 3)
         self._panels_name = self.field(say("Panels"), self.panels_field, size)
         self.body.addWidget(self._area)
-        lies = self._row()
+        lies = self.row()
         self.field(say("Painted on"), self.support_field, lies, 1)
         self.field(say("It dries lying"), self.lies_field, lies, 1)
-        paint = self._row()
+        paint = self.row()
         self.field(say("Paint layer"), self.paint_field, paint, 1)
         self._paint_um_name = self.field(paint_name(), self.paint_um_field, paint)
         self._painted_name = self.field(say("Last of it laid"), self.painted_field, paint)
-        due = self._row()
+        due = self.row()
         due.addWidget(self.due_on)
         due.addWidget(self.due_field, 1)
         self.field(say(COATS_NAME), self.coats_field)
         self.field(say("Photo"), self.photo_field)
         self.field(say("Notes"), self.notes_field)
         self.body.addStretch(1)
-
-    def _row(self) -> QHBoxLayout:
-        row = QHBoxLayout()
-        row.setSpacing(self.dress.px(10))
-        self.body.addLayout(row)
-        return row
 
     def _connect(self) -> None:
         self.shape_field.currentIndexChanged.connect(self._show_shape)

@@ -9,7 +9,8 @@ from studiowatch.speech.words import mark, say
 from studiowatch.ui.models.quiet_hours import DAY_MIN, QuietHours, clock
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
-from studiowatch.ui.widgets.text import button, label
+from studiowatch.ui.widgets.take_or_cancel import take_or_cancel
+from studiowatch.ui.widgets.text import label
 
 TITLE = mark("Quiet hours")
 RULE = mark(
@@ -64,19 +65,7 @@ class QuietDialog(QDialog):
         whole.addLayout(times)
         whole.addWidget(self.wakes_field)
         whole.addStretch(1)
-        whole.addLayout(self._foot(px(8)))
-
-    def _foot(self, spacing: int) -> QHBoxLayout:
-        foot = QHBoxLayout()
-        foot.setSpacing(spacing)
-        cancel, take = button(say("Cancel")), button(say("Take it"), "primary")
-        cancel.clicked.connect(self.reject)
-        take.clicked.connect(self._take)
-        take.setDefault(True)
-        foot.addWidget(cancel)
-        foot.addStretch(1)
-        foot.addWidget(take)
-        return foot
+        whole.addLayout(take_or_cancel(self, self._take, px(8)))
 
     @property
     def quiet_hours(self) -> QuietHours:

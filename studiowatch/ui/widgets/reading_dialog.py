@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import QDateTime, Qt
-from PySide6.QtWidgets import QComboBox, QDateTimeEdit, QHBoxLayout, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QDateTimeEdit, QLineEdit, QVBoxLayout, QWidget
 
 from studiowatch.service.commands import Command, TypeReading
 from studiowatch.speech.units import Degrees
@@ -51,23 +51,17 @@ class ReadingDialog(FormDialog):
 
     def _lay_out(self) -> None:
         self.body.addWidget(label("body", Tone.MUTED, say(HOW_TO_READ), wrap=True))
-        room = self._row()
+        room = self.row()
         self.field(say("Temperature"), self.temperature_field, room, 2)
         self.field(say("Unit"), self.degrees_field, room, 1)
         self.field(say("Relative humidity, %"), self.humidity_field, room, 2)
         self.body.addWidget(label("body", Tone.MUTED, say(HOW_TO_FEEL), wrap=True))
-        rest = self._row()
+        rest = self.row()
         self.field(say("Air at the pieces"), self.air_field, rest, 1)
         self.field(say("Read at"), self.time_field, rest, 1)
         for holder in rest.findChildren(QVBoxLayout):
             rest.setAlignment(holder, Qt.AlignmentFlag.AlignTop)  # a list is a little lower than a time
         self.body.addStretch(1)
-
-    def _row(self) -> QHBoxLayout:
-        row = QHBoxLayout()
-        row.setSpacing(self.dress.px(10))
-        self.body.addLayout(row)
-        return row
 
     @property
     def degrees(self) -> Degrees:

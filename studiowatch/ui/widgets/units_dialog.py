@@ -12,6 +12,7 @@ from studiowatch.speech.units import METRIC, US, Degrees, Hours, Length, Numbers
 from studiowatch.speech.words import mark, say
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
+from studiowatch.ui.widgets.take_or_cancel import take_or_cancel
 from studiowatch.ui.widgets.text import button, label
 
 TITLE = mark("Units and language")
@@ -73,7 +74,7 @@ class UnitsDialog(QDialog):
         whole.addLayout(self._each(style))
         whole.addWidget(label("body", Tone.MUTED, say(LATER), wrap=True))
         whole.addStretch(1)
-        whole.addLayout(self._foot(px(8)))
+        whole.addLayout(take_or_cancel(self, self._take, px(8)))
 
     def _all_at_once(self, spacing: int) -> QHBoxLayout:
         row = QHBoxLayout()
@@ -109,18 +110,6 @@ class UnitsDialog(QDialog):
             grid.addWidget(caption, row, 0)
             grid.addWidget(field, row, 1)
         return grid
-
-    def _foot(self, spacing: int) -> QHBoxLayout:
-        foot = QHBoxLayout()
-        foot.setSpacing(spacing)
-        cancel, take = button(say("Cancel")), button(say("Take it"), "primary")
-        cancel.clicked.connect(self.reject)
-        take.clicked.connect(self._take)
-        take.setDefault(True)
-        foot.addWidget(cancel)
-        foot.addStretch(1)
-        foot.addWidget(take)
-        return foot
 
     def show_units(self, units: Units, *_: bool) -> None:
         """Set every unit and the clock; how numbers are written is another matter."""

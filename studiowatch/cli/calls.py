@@ -185,9 +185,21 @@ def _intending(calls: argparse._SubParsersAction[Parser]) -> None:
     what.add_argument(
         "--dehumidifier", metavar="HH:MM-HH:MM", help=say("a dehumidifier is on then, each day; needs --to-pct")
     )
+    what.add_argument("--fan", metavar="HH:MM-HH:MM", help=say("a fan is on then, each day"))
+    what.add_argument(
+        "--fan-off",
+        metavar="HH:MM-HH:MM",
+        nargs="?",
+        const="",
+        help=say("the fan stays off then; without hours, at any time until you forget it"),
+    )
     what.add_argument("--drop", metavar="NUMBER|KEY", help=say("this one is not meant any more"))
     intend.add_argument("--to-C", type=float, dest="to_C", metavar="T", help=say("what the heater is set to, °C"))
     intend.add_argument("--to-pct", type=float, metavar="RH", help=say("what the dehumidifier is set to, %% RH"))
+    intend.add_argument(
+        "--at-m-s", type=float, metavar="V", help=say("how the fan moves the air at the pieces, m/s; default: 0.5")
+    )
+    intend.add_argument("--every-day", action="store_true", help=say("on every day until you forget it"))
     intend.add_argument("--days", type=int, metavar="N", help=say("on how many days in a row; default: 1"))
     intend.add_argument("--json", action="store_true", help=say("one JSON document, with keys"))
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import argparse
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from datetime import timedelta
 
@@ -12,18 +12,31 @@ from studiowatch.cli.asking import carried_out, refused
 from studiowatch.room.intentions import Doing
 from studiowatch.service.commands import Refused
 from studiowatch.service.intention_commands import AddIntention, DropIntention
-from studiowatch.service.intention_desk import words
 from studiowatch.service.local_time import wall_clock
 from studiowatch.service.outfit import Outfit
 from studiowatch.service.plan_only import records_of
-from studiowatch.speech.words import say
+from studiowatch.speech.words import mark, say
 from studiowatch.store.all_records import read_all
 from studiowatch.store.database import looking
 from studiowatch.store.folder import StudioFolder
-from studiowatch.studio.meant import Meant, cautions, meant_fault, read_span, span_text
+from studiowatch.studio.meant import FAN_M_S, OFF_M_S, Meant, meant_fault, read_span, span_text
+from studiowatch.studio.meant_words import cautions, words
+from studiowatch.studio.working_hours import DAY_MIN
 
-_UNIT = {Doing.HEATER: "to_C", Doing.DEHUMIDIFIER: "to_pct"}
-_OTHER = {Doing.HEATER: "to_pct", Doing.DEHUMIDIFIER: "to_C"}
+_DOINGS = {
+    "heater": Doing.HEATER,
+    "dehumidifier": Doing.DEHUMIDIFIER,
+    "fan": Doing.FAN,
+    "fan_off": Doing.FAN,
+}
+_TARGETS = {"heater": "to_C", "dehumidifier": "to_pct", "fan": "at_m_s"}
+_WHEN = ("days", "every_day")
+_WRONG_TARGET = {
+    "heater": mark("A heater is set with --to-C, as --to-C 21; give that."),
+    "dehumidifier": mark("A dehumidifier is set with --to-pct, as --to-pct 50; give that."),
+    "fan": mark("A fan is set with --at-m-s, as --at-m-s 0.5, or with nothing; leave the others out."),
+    "fan_off": mark("A fan that stays off is set to nothing; leave --to-C, --to-pct and --at-m-s out."),
+}
 
 
 def run(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> int:
@@ -32,7 +45,7 @@ def run(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> int:
     try:
         if call.drop is not None:
             return _drop(call, _to_come(folder, now_ms), outfit, folder)
-        if call.heater is None and call.dehumidifier is None:
+        if not _given(call, _DOINGS):
             return _list(call, _to_come(folder, now_ms))
         return _add(call, now_ms, outfit, folder)
     except Refused as fault:
@@ -48,11 +61,13 @@ def _to_come(folder: StudioFolder, now_ms: int) -> Sequence[Meant]:
 
 
 def _list(call: argparse.Namespace, to_come: Sequence[Meant]) -> int:
-    for option in ("to_C", "to_pct", "days"):
-        if getattr(call, option) is not None:
-            wrong(
-                say("{option} goes with --heater or --dehumidifier; give one.", option=f"--{option.replace('_', '-')}")
+    for option in _given(call, (*_TARGETS.values(), *_WHEN)):
+        wrong(
+            say(
+                "{option} goes with --heater, --dehumidifier, --fan or --fan-off; give one.",
+                option=f"--{option.replace('_', '-')}",
             )
+        )
     if call.json:
         print_document([_document(one) for one in to_come])
         return DONE
@@ -60,7 +75,7 @@ def _list(call: argparse.Namespace, to_come: Sequence[Meant]) -> int:
         print(say("Nothing is meant for the room."))
     for number, one in enumerate(to_come, start=1):
         print(f"{number:>3}  {words(one)}")
-    for caution in dict.fromkeys(caution for one in to_come for caution in cautions(one.doing)):
+    for caution in dict.fromkeys(caution for one in to_come for caution in cautions(one.doing, is_on=one.is_on)):
         print(f"     {caution}")
     return DONE
 
@@ -73,7 +88,7 @@ def _document(meant: Meant) -> dict[str, object]:
         "target": meant.target,
         "first_day": meant.first_day.isoformat(),
         "days": meant.days,
-        "cautions": list(cautions(meant.doing)),
+        "cautions": list(cautions(meant.doing, is_on=meant.is_on)),
     }
 
 
@@ -95,7 +110,7 @@ def _drop(call: argparse.Namespace, to_come: Sequence[Meant], outfit: Outfit, fo
 
 
 def _alone(call: argparse.Namespace) -> None:
-    if call.json or any(getattr(call, one) is not None for one in ("heater", "dehumidifier", "to_C", "to_pct", "days")):
+    if call.json or _given(call, (*_DOINGS, *_TARGETS.values(), *_WHEN)):
         wrong(say("--drop stands alone; leave the others out."))
 
 
@@ -116,40 +131,60 @@ def _add(call: argparse.Namespace, now_ms: int, outfit: Outfit, folder: StudioFo
         folder,
     )
     print(say("Meant: {intention}", intention=words(meant)))
-    for caution in cautions(meant.doing):
+    for caution in cautions(meant.doing, is_on=meant.is_on):
         print(f"  {caution}")
     return DONE
 
 
+def _given(call: argparse.Namespace, options: Iterable[str]) -> list[str]:
+    """Return those of `options` that were given."""
+    return [one for one in options if getattr(call, one) is not None and getattr(call, one) is not False]
+
+
 def _asked(call: argparse.Namespace, now_ms: int) -> Meant:
     """Return what is asked for, checked; from today on, or from tomorrow where today's hours are over."""
-    doing, text = (Doing.HEATER, call.heater) if call.heater is not None else (Doing.DEHUMIDIFIER, call.dehumidifier)
-    other = getattr(call, _OTHER[doing])
-    target = getattr(call, _UNIT[doing])
-    if target is None or other is not None:
-        wrong(
-            say("A heater is set with --to-C, as --to-C 21; give that.")
-            if doing is Doing.HEATER
-            else say("A dehumidifier is set with --to-pct, as --to-pct 50; give that.")
-        )
-    try:
-        from_min, to_min = read_span(text)
-    except ValueError as fault:
-        wrong(str(fault))
+    (kind,) = _given(call, _DOINGS)
+    from_min, to_min = _hours(getattr(call, kind))
+    if call.days is not None and call.every_day:
+        wrong(say("Give --days or --every-day, not both."))
+    is_without_end = call.every_day or (call.fan_off == "" and call.days is None)
     clock = wall_clock()
     today = clock.day(now_ms)
     meant = Meant(
         key="",
-        doing=doing,
+        doing=_DOINGS[kind],
         from_min=from_min,
         to_min=to_min,
-        target=target,
+        target=_target(call, kind),
         first_day=today,
-        days=1 if call.days is None else call.days,
+        days=None if is_without_end else 1 if call.days is None else call.days,
     )
     trouble = meant_fault(meant)
     if trouble:
         wrong(trouble)
-    if next(meant.spans(clock))[1] <= now_ms:
+    if next(meant.spans(clock, now_ms))[1] <= now_ms and meant.days is not None:
         return replace(meant, first_day=today + timedelta(days=1))
     return meant
+
+
+def _hours(text: str) -> tuple[int, int]:
+    """Return minutes into the day; no text is all day."""
+    if not text:
+        return 0, DAY_MIN
+    try:
+        return read_span(text)
+    except ValueError as fault:
+        wrong(str(fault))
+
+
+def _target(call: argparse.Namespace, kind: str) -> float:
+    """Return what it is set to, °C, % or m/s."""
+    own = _TARGETS.get(kind)
+    target = {"fan": FAN_M_S, "fan_off": OFF_M_S}.get(kind)
+    if own is not None and getattr(call, own) is not None:
+        target = float(getattr(call, own))
+    if target is None or _given(call, [one for one in _TARGETS.values() if one != own]):
+        wrong(say(_WRONG_TARGET[kind]))
+    if kind == "fan" and target == OFF_M_S:
+        wrong(say("A fan that is on moves the air; give --at-m-s more than 0, or --fan-off."))
+    return target

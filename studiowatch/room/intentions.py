@@ -3,7 +3,8 @@
 Each draw of the outlook is the room left to itself. A heater brings it to its temperature as fast as the room was ever
 seen to warm; afterwards the surplus leaks away as distances from the usual do. Vapour stays when air is warmed, so
 that its humidity falls by the saturation pressure alone. A dehumidifier brings the vapour to its humidity, and
-afterwards the deficit fills as the room's own vapour returns to the usual.
+afterwards the deficit fills as the room's own vapour returns to the usual. A fan changes the air's speed in its hours, and one that stays off brings the calmest air that the
+room has.
 """
 
 from __future__ import annotations
@@ -15,7 +16,7 @@ from enum import StrEnum
 import numpy as np
 
 from studiowatch.physics.moist_air import humidity_with, saturation_pressure, vapour_pressure
-from studiowatch.physics.ranges import Array, check
+from studiowatch.physics.ranges import Array, Mask, check
 from studiowatch.room.daily_round import daily_round
 from studiowatch.room.hourly_log import DAY_H, HourlyLog, known_rows
 from studiowatch.room.outlook import FITTED_DAYS, HUMIDITY_PCT, Outlook
@@ -118,7 +119,10 @@ def _keeps_h(away: Array, prior_h: float) -> float:
 
 
 def with_intentions(free: Outlook, meant: Sequence[Intention], balance: Balance) -> Outlook:
-    """Return the outlook of the room if what is meant is done, from that of the room left to itself."""
+    """Return the outlook of the room if what is meant is done, from that of the room left to itself.
+
+    Of two of a kind at one time the one that was said last holds.
+    """
     if not meant:
         return free
     temperature_C, humidity_pct = free.temperature_C.copy(), free.humidity_pct.copy()
@@ -135,11 +139,9 @@ def with_intentions(free: Outlook, meant: Sequence[Intention], balance: Balance)
             hour = step // STEPS_H
             temperature_C[:, hour] = now_C
             humidity_pct[:, hour] = np.maximum(humidity_with(now_C, own_Pa - drier_Pa), HUMIDITY_PCT[0])
+    speed_m_s, fanned = _blown(free.air_speed_m_s, [one for one in meant if one.doing is Doing.FAN])
     return replace(
-        free,
-        temperature_C=temperature_C,
-        humidity_pct=humidity_pct,
-        air_speed_m_s=_blown(free.air_speed_m_s, meant),
+        free, temperature_C=temperature_C, humidity_pct=humidity_pct, air_speed_m_s=speed_m_s, fanned=fanned
     )
 
 
@@ -152,7 +154,7 @@ def _between(draws: Array, at_h: float) -> Array:
 
 
 def _on(meant: Sequence[Intention], doing: Doing, at_h: float) -> Intention | None:
-    return next((one for one in meant if one.doing is doing and one.start_h < at_h <= one.end_h), None)
+    return next((one for one in reversed(meant) if one.doing is doing and one.start_h < at_h <= one.end_h), None)
 
 
 def _warmed(warmer_K: Array, own_C: Array, heater: Intention | None, balance: Balance) -> Array:
@@ -172,12 +174,15 @@ def _dried(drier_Pa: Array, own_Pa: Array, now_C: Array, dehumidifier: Intention
     return np.where(wanted > filled, np.maximum(nearer, filled), filled)
 
 
-def _blown(speed_m_s: Array, meant: Sequence[Intention]) -> Array:
-    """Return the air speed of the hours in which a fan is meant to be on, or off at a target of 0."""
-    blown = speed_m_s.copy()
-    for one in meant:
-        if one.doing is Doing.FAN:
-            first, last = max(int(np.ceil(one.start_h)), 0), int(np.floor(one.end_h))
-            hours = slice(first, last + 1)
-            blown[:, hours] = one.target if one.target > 0.0 else np.minimum(blown[:, hours], blown.min())
-    return blown
+def _blown(speed_m_s: Array, fans: Sequence[Intention]) -> tuple[Array, Mask | None]:
+    """Return the air speed with fans on, or off at a target of 0, and the hours in which one is on."""
+    if not fans:
+        return speed_m_s, None
+    hours = np.arange(speed_m_s.shape[1])
+    still_m_s = np.minimum(speed_m_s, speed_m_s.min())
+    blown, fanned = speed_m_s.copy(), np.zeros(hours.size, dtype=np.bool_)
+    for one in fans:
+        share = np.clip(np.minimum(hours + 0.5, one.end_h) - np.maximum(hours - 0.5, one.start_h), 0.0, 1.0)
+        blown += share * ((one.target if one.target > 0.0 else still_m_s) - blown)
+        fanned = fanned | (share > 0.0) if one.target > 0.0 else fanned & (share < 1.0)
+    return blown, fanned if fanned.any() else None

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from studiowatch.physics.ranges import Array, check
+from studiowatch.physics.ranges import Array, Mask, check
 from studiowatch.room.daily_round import daily_round
 from studiowatch.room.hourly_log import DAY_H, HourlyLog, known_rows
 from studiowatch.speech.words import say
@@ -41,12 +41,15 @@ class Outlook:
     Attributes
     ----------
     temperature_C, humidity_pct, air_speed_m_s : ndarray, (draws, hours + 1)
-        °C, %, m/s.
+        °C, %, m/s; the speed is the mean from half an hour before to half an hour after.
+    fanned : ndarray of bool, (hours + 1,), or None
+        Whether a fan is meant to be on within that hour; None where none is. Its air is there to stay.
     """
 
     temperature_C: Array
     humidity_pct: Array
     air_speed_m_s: Array
+    fanned: Mask | None = None
 
     @property
     def hours(self) -> int:

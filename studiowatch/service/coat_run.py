@@ -265,6 +265,10 @@ class CoatRun:
             every_ms = STEADY_EVERY_MS if self.reached_ms(Stage.DRY_TO_RECOAT) is None else RESTING_EVERY_MS
         return self.at_ms - self._ahead_ms >= every_ms
 
+    def heed_the_room(self) -> None:
+        """Have `ahead` told anew with the next air: the room to come is another."""
+        self._ahead_ms = None
+
     def look_ahead(self, room: RoomToCome = STAYS) -> None:
         """Bring `ahead` up to date; before the first air there is nothing to go by."""
         if self.air is None:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import numpy as np
 
 from studiowatch.coats.exposure import TEMPERATURE_C
@@ -21,13 +23,15 @@ def coming_air(
     """Return the air from now on for `count` draws of a film, each with how long it holds, s, `horizon_s` in all.
 
     Draw 0, the nominal run, has the median room; the others have a room each. A fan over a wet coat is not there to
-    stay: air is not taken to move faster than `CALM_M_S`. The last air holds on beyond the outlook.
+    stay: air is not taken to move faster than `CALM_M_S`, but in hours in which one is meant to be on. The last air
+    holds on beyond the outlook.
 
     Parameters
     ----------
     passed_s : float
         How long ago `outlook` was made, s; less than it reaches.
     """
+    outlook = replace(outlook, air_speed_m_s=_staying(outlook))
     spans: list[tuple[AirDraws, float]] = []
     at_s, end_s = passed_s, passed_s + horizon_s
     while at_s < end_s:
@@ -38,6 +42,12 @@ def coming_air(
         spans.append((air, until_s - at_s))
         at_s = until_s
     return tuple(spans)
+
+
+def _staying(outlook: Outlook) -> Array:
+    """Return the air speeds without what will not stay."""
+    calm: Array = np.minimum(outlook.air_speed_m_s, CALM_M_S)
+    return calm if outlook.fanned is None else np.where(outlook.fanned, outlook.air_speed_m_s, calm)
 
 
 def _width_h(ahead_s: float) -> int:
@@ -51,7 +61,7 @@ def _between(outlook: Outlook, count: int, first_h: float, last_h: float, pressu
     return AirDraws(
         temperature_C=np.clip(_drawn(outlook.temperature_C, count, hours), *TEMPERATURE_C),
         humidity_pct=np.clip(_drawn(outlook.humidity_pct, count, hours), *HUMIDITY_PCT),
-        air_speed_m_s=np.minimum(_drawn(outlook.air_speed_m_s, count, hours), CALM_M_S),
+        air_speed_m_s=_drawn(outlook.air_speed_m_s, count, hours),
         pressure_Pa=pressure_Pa,
     )
 

@@ -32,6 +32,8 @@ from studiowatch.service.correction_commands import (
 )
 from studiowatch.service.orders import PieceCommand
 from studiowatch.speech.words import mark, say
+from studiowatch.studio.meant import Meant
+from studiowatch.studio.meant_words import words
 from studiowatch.studio.pieces import Coat, Piece
 from studiowatch.studio.warnings import StudioWarning
 
@@ -84,6 +86,13 @@ def plan_words(command: PlanCommand) -> str:
         return say("set your working hours")
     name = " ".join(command.name.split())
     return say("kept the recipe {name}", name=name) if command.sheets else say("deleted the recipe {name}", name=name)
+
+
+def meant_words(before: Meant | None, after: Meant | None) -> str:
+    """Return what she came to mean for the room, or not to mean any more."""
+    if after is not None:
+        return say("meant for the room: {intention}", intention=words(after))
+    return "" if before is None else say("no longer meant for the room: {intention}", intention=words(before))
 
 
 def _coat_label(before: Piece | None, after: Piece, labels: Labels) -> str:

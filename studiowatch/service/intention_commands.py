@@ -12,7 +12,8 @@ from studiowatch.room.intentions import Doing
 class AddIntention:
     """Something will be on from `from_min` to `to_min`, minutes into her day, `days` days in a row from `first_day` on.
 
-    `target` is what it is set to: °C of a heater, % of a dehumidifier.
+    `target` is what it is set to: °C of a heater, % of a dehumidifier, m/s of a fan at the pieces, 0 if it stays off.
+    With `days` None it is every day until she says otherwise.
     """
 
     doing: Doing
@@ -20,7 +21,7 @@ class AddIntention:
     to_min: int
     target: float
     first_day: date
-    days: int = 1
+    days: int | None = 1
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -7,25 +7,16 @@ from dataclasses import dataclass, field
 from uuid import uuid4
 
 from studiowatch.coats.data_sheet import Kind
-from studiowatch.room.intentions import Doing, Intention
+from studiowatch.room.intentions import Intention
 from studiowatch.service.commands import Refused
 from studiowatch.service.intention_commands import AddIntention, IntentionCommand
 from studiowatch.service.intention_view import IntentionView
 from studiowatch.service.ports import Records
 from studiowatch.service.rack import Rack
 from studiowatch.service.rack_coats import vapour_in_room
-from studiowatch.speech.dates import day_of_week
-from studiowatch.speech.words import say, say_counted
-from studiowatch.studio.meant import (
-    Meant,
-    cautions,
-    intentions_of,
-    meant_fault,
-    span_text,
-    target_text,
-    vapour_sentence,
-    withheld_sentence,
-)
+from studiowatch.speech.words import say
+from studiowatch.studio.meant import Meant, intentions_of, meant_fault
+from studiowatch.studio.meant_words import cautions, vapour_sentence, withheld_sentence, words
 from studiowatch.studio.working_hours import WallClock
 
 HOUR_MS = 3_600_000  # ms
@@ -62,13 +53,25 @@ class IntentionDesk:
         """
         if isinstance(command, AddIntention):
             key = self._add(command, now_ms)
-        else:
-            key = command.intention_key
-            if all(one.key != key for one in self.meant):
-                raise Refused(say("That is not meant any more; look at the list again."))
+            self.reopen()
+            return key
+        dropped = self.one(command.intention_key)
+        if dropped is None:
+            raise Refused(say("That is not meant any more; look at the list again."))
+        self.put(dropped.key, None)
+        return dropped.key
+
+    def one(self, key: str) -> Meant | None:
+        """Return the one of `key`, or None."""
+        return next((one for one in self.meant if one.key == key), None)
+
+    def put(self, key: str, meant: Meant | None) -> None:
+        """Have the one of `key` be `meant` again, or, if that is None, not be: on disk first."""
+        if meant is None:
             self.records.drop_intention(key)
+        else:
+            self.records.save_intention(meant)
         self.reopen()
-        return key
 
     def _add(self, command: AddIntention, now_ms: int) -> str:
         meant = Meant(
@@ -86,7 +89,7 @@ class IntentionDesk:
         if meant.is_over(self.clock, now_ms):
             raise Refused(say("Those hours are over; give hours to come."))
         if coat := self.vapour(now_ms):
-            raise Refused(vapour_sentence(coat))
+            raise Refused(vapour_sentence(coat, meant.doing))
         self.records.save_intention(meant)
         return meant.key
 
@@ -100,29 +103,15 @@ class IntentionDesk:
         """Return those that are not over."""
         to_come = [one for one in self.meant if not one.is_over(self.clock, now_ms)]
         coat = self.vapour(now_ms) if to_come else ""
-        withheld = withheld_sentence(coat) if coat else ""
         return tuple(
-            IntentionView(meant=one, words=words(one), cautions=cautions(one.doing), withheld=withheld)
+            IntentionView(
+                meant=one,
+                words=words(one),
+                cautions=cautions(one.doing, is_on=one.is_on),
+                withheld=withheld_sentence(coat, one.doing) if coat else "",
+            )
             for one in to_come
         )
-
-
-def words(meant: Meant) -> str:
-    """Return "heater 18:00-23:00 to 21 °C, from Mon 2 Mar on, 3 days"."""
-    values = {"hours": span_text(meant), "target": target_text(meant), "day": day_of_week(meant.first_day)}
-    if meant.doing is Doing.HEATER:
-        return say_counted(
-            meant.days,
-            "heater {hours} to {target}, {day}",
-            "heater {hours} to {target}, from {day} on, {n} days",
-            **values,
-        )
-    return say_counted(
-        meant.days,
-        "dehumidifier {hours} to {target}, {day}",
-        "dehumidifier {hours} to {target}, from {day} on, {n} days",
-        **values,
-    )
 
 
 def vapour_on(rack: Rack, now_ms: int) -> str:

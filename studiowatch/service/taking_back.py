@@ -10,6 +10,7 @@ from dataclasses import dataclass
 
 from studiowatch.service.correction_commands import Redo, Undo
 from studiowatch.service.happenings import WarningHappened
+from studiowatch.service.intention_desk import IntentionDesk
 from studiowatch.service.plan_desk import PlanDesk
 from studiowatch.service.prompt_desk import PromptDesk
 from studiowatch.service.rack import Rack
@@ -29,6 +30,7 @@ class Desks:
     prompts: PromptDesk
     warnings: WarningDesk
     plans: PlanDesk
+    intentions: IntentionDesk
 
     @property
     def pile(self) -> UndoPile:
@@ -103,4 +105,7 @@ def _put(deed: Deed, side: int, desks: Desks, now_ms: int) -> Sequence[WarningHa
         desks.prompts.put_telling(deed.put_off[side])
     if deed.planned is not None:
         desks.plans.carry_out(deed.planned[side])
+    if deed.meant is not None:
+        key = next(one.key for one in deed.meant if one is not None)
+        desks.intentions.put(key, deed.meant[side])
     return desks.warnings.put(deed.answered[side], now_ms) if deed.answered is not None else ()

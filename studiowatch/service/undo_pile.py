@@ -9,6 +9,7 @@ from studiowatch.service.commands import PlanCommand, Refused
 from studiowatch.service.snapshot import UndoView
 from studiowatch.speech.words import say
 from studiowatch.store.shapes import PromptRecord, TellingRecord
+from studiowatch.studio.meant import Meant
 from studiowatch.studio.pieces import Piece
 from studiowatch.studio.warnings import StudioWarning
 
@@ -33,6 +34,8 @@ class Deed:
         What was told of the prompt that was put off, before and after.
     planned : (PlanCommand, PlanCommand) or None
         What sets her hours or a recipe back, and forth again.
+    meant : (Meant or None, Meant or None) or None
+        What she means to do with the room, before and after; None where it was not meant.
     """
 
     words: str
@@ -41,6 +44,7 @@ class Deed:
     answered: tuple[StudioWarning, StudioWarning] | None = None
     put_off: tuple[TellingRecord, TellingRecord] | None = None
     planned: tuple[PlanCommand, PlanCommand] | None = None
+    meant: tuple[Meant | None, Meant | None] | None = None
 
 
 @dataclass(slots=True)

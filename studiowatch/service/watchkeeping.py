@@ -36,10 +36,10 @@ from studiowatch.service.commands import (
 )
 from studiowatch.service.correction_commands import Redo, TakePhoto, Undo
 from studiowatch.service.curve_desk import CurveDesk
-from studiowatch.service.deed_words import answer_words, plan_words
+from studiowatch.service.deed_words import answer_words, meant_words, plan_words
 from studiowatch.service.films_to_come import FilmsToCome, films_to_come
 from studiowatch.service.happenings import Happening
-from studiowatch.service.intention_commands import IntentionCommand
+from studiowatch.service.intention_commands import DropIntention, IntentionCommand
 from studiowatch.service.intention_desk import IntentionDesk, vapour_on
 from studiowatch.service.leavings import Leavings
 from studiowatch.service.ledger import Ledger
@@ -183,7 +183,13 @@ class Watchkeeping:
 
     @property
     def _desks(self) -> Desks:
-        return Desks(rack=self._rack, prompts=self._prompts, warnings=self._warnings, plans=self._plans)
+        return Desks(
+            rack=self._rack,
+            prompts=self._prompts,
+            warnings=self._warnings,
+            plans=self._plans,
+            intentions=self._intentions,
+        )
 
     def open(self) -> None:
         """Take up the records, and dry every laid coat through the log."""
@@ -326,8 +332,11 @@ class Watchkeeping:
                 return self._carry_out_at_rack(command, now_ms, now_s)
             case Undo() | Redo():
                 self._ledger.catch_up(now_s)
+                meant = self._intentions.meant
                 key, happened = take_back(command, self._desks, now_ms)
                 self._unsaid += happened
+                if self._intentions.meant != meant:
+                    self._foretell_anew(now_ms)
             case TypeReading():
                 key = self._type_in(command, now_ms, now_s)
             case _ if isinstance(command, CalibrationCommand):
@@ -368,11 +377,19 @@ class Watchkeeping:
 
     def _intend(self, command: IntentionCommand, now_ms: int) -> str:
         """Keep or forget what she means to do with the room, and foretell it anew at once."""
+        before = self._intentions.one(command.intention_key) if isinstance(command, DropIntention) else None
         key = self._intentions.carry_out(command, now_ms)
+        after = self._intentions.one(key)
+        self._rack.pile.record(Deed(words=meant_words(before, after), meant=(before, after)))
+        self._foretell_anew(now_ms)
+        return key
+
+    def _foretell_anew(self, now_ms: int) -> None:
         if self._ahead.outlook is not None:
             self._ahead.make(now_ms)
+        for run in self._rack.runs.values():
+            run.heed_the_room()
         self._plans.heed_the_room()
-        return key
 
     def _carry_out_at_warnings(self, command: HearWarning | RemindLater | SpeakIn, now_ms: int) -> str:
         """Carry out what changes how warnings stand or are said; open ones are said in other units at once."""

@@ -15,12 +15,13 @@ from studiowatch.store.field_values import Wrong
 from studiowatch.store.studio_fields import Field
 from studiowatch.studio.meant import DAYS_MOST, Meant, meant_fault, read_span, span_text
 
-_DOINGS = (Doing.HEATER, Doing.DEHUMIDIFIER)
+_DOINGS = tuple(Doing)
+_EVERY_DAY = 0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class IntentionRecord:
-    """One as it is kept; see `Meant`."""
+    """One as it is kept; see `Meant`. Of `days` 0 is every day, a fan with `target` 0 stays off."""
 
     key: str
     doing: str
@@ -67,7 +68,7 @@ def _day(value: Any) -> str:  # noqa: ANN401
 
 
 def _days(value: Any) -> int:  # noqa: ANN401
-    if isinstance(value, bool) or not isinstance(value, int) or not 1 <= value <= DAYS_MOST:
+    if isinstance(value, bool) or not isinstance(value, int) or not _EVERY_DAY <= value <= DAYS_MOST:
         raise Wrong
     return value
 
@@ -82,12 +83,17 @@ INTENTION_FIELDS = (
         name="target",
         attribute="target",
         read=_target,
-        allowed=mark("a number: {low_C} to {high_C} °C of a heater, {low_pct} to {high_pct} % of a dehumidifier"),
+        allowed=mark(
+            "a number: {low_C} to {high_C} °C of a heater, {low_pct} to {high_pct} % of a dehumidifier, {low_m_s} to "
+            "{high_m_s} m/s of a fan, where 0 is off"
+        ),
         limits={
             "low_C": f"{TARGETS['heater'][0]:g}",
             "high_C": f"{TARGETS['heater'][1]:g}",
             "low_pct": f"{TARGETS['dehumidifier'][0]:g}",
             "high_pct": f"{TARGETS['dehumidifier'][1]:g}",
+            "low_m_s": f"{TARGETS['fan'][0]:g}",
+            "high_m_s": f"{TARGETS['fan'][1]:g}",
         },
         required=True,
     ),
@@ -98,7 +104,7 @@ INTENTION_FIELDS = (
         name="days",
         attribute="days",
         read=_days,
-        allowed=mark("a whole number, 1 to {most}"),
+        allowed=mark("a whole number, 1 to {most}, or 0 for every day"),
         limits={"most": str(DAYS_MOST)},
         required=True,
     ),
@@ -113,7 +119,7 @@ def record_of(meant: Meant) -> IntentionRecord:
         hours=span_text(meant),
         target=meant.target,
         first_day=meant.first_day.isoformat(),
-        days=meant.days,
+        days=_EVERY_DAY if meant.days is None else meant.days,
     )
 
 
@@ -133,7 +139,7 @@ def meant_of(record: IntentionRecord) -> Meant:
         to_min=to_min,
         target=record.target,
         first_day=date.fromisoformat(record.first_day),
-        days=record.days,
+        days=None if record.days == _EVERY_DAY else record.days,
     )
 
 

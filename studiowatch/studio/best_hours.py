@@ -45,6 +45,7 @@ class Reason(StrEnum):
     WARM = "too warm"  # not said
     NEAR_DEW = "too near its dew point"  # not said
     MOVING_AIR = "air usually moving"  # not said
+    FAN_MEANT = "fan meant to be on"  # not said
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -202,7 +203,9 @@ class _Walked:
             values = self._values(need.quantity)
             masks[_reason(need)] = values < need.limit if need.is_least else values > need.limit
         if self.sheet.kind is not Kind.SOLVENTBORNE:  # that one is laid with fresh air moving through, always
-            speed = self.room.outlook.air_speed_m_s
+            speed, fanned = self.room.outlook.air_speed_m_s, self.room.outlook.fanned
+            if fanned is not None:
+                masks[Reason.FAN_MEANT] = _held(np.broadcast_to(fanned, speed.shape)).astype(np.bool_)
             masks[Reason.MOVING_AIR] = _held(speed) > AIR_SPEED.caution
         return {reason: np.pad(np.cumsum(mask, axis=1), ((0, 0), (1, 0))) for reason, mask in masks.items()}
 

@@ -18,6 +18,7 @@ _SPANS = {
     Reason.WARM: mark("{first} to {last}: likely too warm before it is safe"),
     Reason.NEAR_DEW: mark("{first} to {last}: the air likely comes too near its dew point"),
     Reason.MOVING_AIR: mark("{first} to {last}: the air usually moves then, as with a fan on"),
+    Reason.FAN_MEANT: mark("{first} to {last}: you mean to have a fan on"),
 }
 _SINGLE = {
     Reason.OUTSIDE_HOURS: mark("{first}: outside your working hours"),
@@ -27,6 +28,7 @@ _SINGLE = {
     Reason.WARM: mark("{first}: likely too warm before it is safe"),
     Reason.NEAR_DEW: mark("{first}: the air likely comes too near its dew point"),
     Reason.MOVING_AIR: mark("{first}: the air usually moves then, as with a fan on"),
+    Reason.FAN_MEANT: mark("{first}: you mean to have a fan on"),
 }
 
 

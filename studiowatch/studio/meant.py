@@ -1,4 +1,4 @@
-"""What she means to have on in the room, by the hours of her day, and what it asks of her care."""
+"""What she means to have on in the room, or off, by the hours of her day."""
 
 from __future__ import annotations
 
@@ -6,31 +6,20 @@ import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
+from itertools import count, takewhile
 
 from studiowatch.physics.ranges import OutOfRange
-from studiowatch.room.intentions import TARGETS, Doing, Intention
+from studiowatch.room.intentions import Doing, Intention
 from studiowatch.room.outlook import LONGEST_H
-from studiowatch.speech.units import chosen
-from studiowatch.speech.words import mark, say
+from studiowatch.speech.words import say
 from studiowatch.studio.working_hours import DAY_MIN, WallClock
 
-DAYS_MOST = 366  # days on end that one is meant for
+DAYS_MOST = 366  # days on end that one is meant for, unless for every day
+FAN_M_S = 0.5  # m/s at the pieces, of a common fan across a room, where nobody measured it; assumption
+OFF_M_S = 0.0  # m/s, the target of a fan that stays off
 HOUR_MS = 3_600_000  # ms
 _HOURS = re.compile(r"(\d{1,2}):(\d{2})-(\d{1,2}):(\d{2})")
 _LAST_MINUTE = 59
-
-_CAUTIONS = {
-    Doing.HEATER: mark(
-        "Use the heater by its own instructions: clear of fabric, paper and rags, clear of solvent and its vapour, and "
-        "not left alone if they say so. Never use it to dry a coat that gives off flammable vapour."
-    ),
-    Doing.DEHUMIDIFIER: mark(
-        "Use the dryer by its own instructions: clear of fabric, clear of solvent and its vapour. Never use it to dry "
-        "a coat that gives off flammable vapour: that needs fresh air, and a dryer wants the room shut."
-    ),
-    Doing.FAN: mark("Use the fan by its own instructions, clear of solvent and its vapour."),
-}
-_FRESH_AIR = mark("Fresh air comes before a perfect coat. Product sheets and local codes come before this program.")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -40,9 +29,11 @@ class Meant:
     Attributes
     ----------
     target : float
-        °C, % or m/s that it is set to.
+        °C, % or m/s that it is set to; a fan at 0 stays off.
     first_day : date
-        The first day on which it goes on; `days` is on how many in a row.
+        The first day on which it goes on.
+    days : int or None
+        On how many in a row; None is every day until she says otherwise.
     """
 
     key: str
@@ -51,24 +42,37 @@ class Meant:
     to_min: int
     target: float
     first_day: date
-    days: int = 1
+    days: int | None = 1
 
-    def spans(self, clock: WallClock) -> Iterator[tuple[int, int]]:
-        """Yield from when until when it is on, UTC ms, day by day."""
-        for day in (self.first_day + timedelta(days=n) for n in range(self.days)):
+    @property
+    def is_on(self) -> bool:
+        """Whether something goes on; else a fan stays off."""
+        return self.doing is not Doing.FAN or self.target > OFF_M_S
+
+    @property
+    def is_all_day(self) -> bool:
+        """Whether its hours are the whole day."""
+        return (self.from_min, self.to_min) == (0, DAY_MIN)
+
+    def spans(self, clock: WallClock, now_ms: int) -> Iterator[tuple[int, int]]:
+        """Yield from when until when it is on, UTC ms, day by day from that of `now_ms` on, without end if every day.
+
+        The day before is the first, whose hours may last until now.
+        """
+        first = max((clock.day(now_ms) - self.first_day).days - 1, 0)
+        for number in count(first) if self.days is None else range(first, self.days):
+            day = self.first_day + timedelta(days=number)
             last = day if self.to_min > self.from_min else day + timedelta(days=1)
             yield clock.at(day, self.from_min), clock.at(last, self.to_min)
 
     def is_over(self, clock: WallClock, now_ms: int) -> bool:
         """Return whether its last hours lie behind."""
-        return all(end_ms <= now_ms for _, end_ms in self.spans(clock))
+        return self.days is not None and all(end_ms <= now_ms for _, end_ms in self.spans(clock, now_ms))
 
 
 def meant_fault(meant: Meant) -> str:
     """Return in one sentence why this cannot be meant, or ""."""
-    if meant.doing is Doing.FAN:
-        return say("A fan is not meant here; give --heater or --dehumidifier.")
-    if not 1 <= meant.days <= DAYS_MOST:
+    if meant.days is not None and not 1 <= meant.days <= DAYS_MOST:
         return say("Days in a row are {given}; allowed is 1 to {most}.", given=meant.days, most=DAYS_MOST)
     if not (0 <= meant.from_min < DAY_MIN and 0 <= meant.to_min <= DAY_MIN and meant.from_min != meant.to_min):
         return say("The hours must begin and end at two times of the day, as 18:00-23:00.")
@@ -80,7 +84,8 @@ def meant_fault(meant: Meant) -> str:
 
 
 def intentions_of(meant: Sequence[Meant], clock: WallClock, now_ms: int) -> tuple[Intention, ...]:
-    """Return what is meant as hours from now, as far as an outlook goes; of two at one time the first holds."""
+    """Return what is meant as hours from now, as far as an outlook goes; of two at one time the last holds."""
+    end_ms = now_ms + LONGEST_H * HOUR_MS
     return tuple(
         Intention(
             doing=one.doing,
@@ -89,8 +94,8 @@ def intentions_of(meant: Sequence[Meant], clock: WallClock, now_ms: int) -> tupl
             target=one.target,
         )
         for one in meant
-        for from_ms, until_ms in one.spans(clock)
-        if until_ms > now_ms and from_ms < now_ms + LONGEST_H * HOUR_MS
+        for from_ms, until_ms in takewhile(lambda span: span[0] < end_ms, one.spans(clock, now_ms))
+        if until_ms > now_ms
     )
 
 
@@ -116,33 +121,3 @@ def read_span(text: str) -> tuple[int, int]:
 def span_text(meant: Meant) -> str:
     """Return the hours as `read_span` takes them: what is stored and typed."""
     return "-".join(f"{minutes // 60:02d}:{minutes % 60:02d}" for minutes in (meant.from_min, meant.to_min))
-
-
-def target_text(meant: Meant) -> str:
-    """Return the target with its unit as she reads it."""
-    if meant.doing is Doing.HEATER:
-        return chosen().limit(meant.target)
-    return f"{chosen().number(meant.target, 0)} {TARGETS[meant.doing][2]}"
-
-
-def cautions(doing: Doing) -> tuple[str, ...]:
-    """Return what bites at the step of switching it on."""
-    return say(_CAUTIONS[doing]), say(_FRESH_AIR)
-
-
-def vapour_sentence(coat: str) -> str:
-    """Return why nothing is heated or dried now; `coat` gives off vapour still, in words."""
-    return say(
-        "{coat} still gives off flammable vapour: no heater and no dryer now, air the room. Say it again when that "
-        "coat is ready.",
-        coat=f"{coat[:1].upper()}{coat[1:]}",
-    )
-
-
-def withheld_sentence(coat: str) -> str:
-    """Return why what is meant is not counted on; `coat` gives off vapour still, in words."""
-    return say(
-        "{coat} still gives off flammable vapour: this is not counted on until that coat is ready. No heater and no "
-        "dryer now; air the room.",
-        coat=f"{coat[:1].upper()}{coat[1:]}",
-    )

@@ -50,6 +50,21 @@ def test_that_nothing_is_meant_beside_a_solvent_borne_coat_that_is_fresh(call: C
     assert call("intend", "--json").document == []
 
 
+def test_that_a_fan_is_meant_to_be_on_or_to_stay_off(call: Call) -> None:
+    assert call("intend", "--fan", "10:00-12:00", "--days", "2").code == 0
+    assert call("intend", "--fan", "10:00-12:00", "--at-m-s", "0.8", "--every-day").code == 0
+    told = call("intend", "--fan-off")
+    assert told.out.startswith("Meant: fan off all day, every day from ")
+    assert call("intend", "--fan-off", "08:00-20:00").code == 0
+    found = [(one["hours"], one["target"], one["days"]) for one in call("intend", "--json").document]
+    assert found == [
+        ("10:00-12:00", 0.5, 2),
+        ("10:00-12:00", 0.8, None),
+        ("00:00-24:00", 0.0, None),
+        ("08:00-20:00", 0.0, 1),
+    ]
+
+
 @pytest.mark.parametrize(
     ("words", "says"),
     [
@@ -61,6 +76,13 @@ def test_that_nothing_is_meant_beside_a_solvent_borne_coat_that_is_fresh(call: C
         (("--heater", "18:00-23:00", "--to-C", "nan"), "from 5 to 35 °C"),
         (("--heater", "18:00-23:00", "--to-C", "21", "--days", "0"), "Days in a row are 0"),
         (("--to-C", "21"), "--to-C goes with --heater"),
+        (("--every-day",), "--every-day goes with --heater"),
+        (("--heater", "18:00-23:00", "--to-C", "0"), "target of the heater is 0 °C"),
+        (("--heater", "18:00-23:00", "--to-C", "21", "--days", "2", "--every-day"), "--days or --every-day"),
+        (("--fan", "10:00-12:00", "--to-C", "21"), "set with --at-m-s"),
+        (("--fan", "10:00-12:00", "--at-m-s", "0"), "--fan-off"),
+        (("--fan", "10:00-12:00", "--at-m-s", "9"), "from 0 to 3 m/s"),
+        (("--fan-off", "10:00-12:00", "--at-m-s", "0.5"), "set to nothing"),
         (("--drop", "1"), "There is no intention '1'; allowed is none"),
         (("--drop", "1", "--to-C", "21"), "--drop stands alone"),
         (("--heater", "18:00-23:00", "--to-C", "21", "--json"), "--json goes with the list"),

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from math import exp
 
 import numpy as np
@@ -68,7 +69,40 @@ def test_that_a_dehumidifier_comes_to_its_humidity_and_the_vapour_comes_back() -
 def test_that_a_fan_blows_in_its_hours_alone() -> None:
     fan = Intention(doing=Doing.FAN, start_h=2.0, end_h=4.0, target=0.5)
     told = with_intentions(_steady(), [fan], BALANCE)
-    assert told.air_speed_m_s[0, [1, 2, 4, 5]] == pytest.approx([0.06, 0.5, 0.5, 0.06])
+    half = (0.06 + 0.5) / 2.0  # it is on for half of the hour about its beginning, and about its end
+    assert told.air_speed_m_s[0, 1:6] == pytest.approx([0.06, half, 0.5, half, 0.06])
+    assert told.fanned is not None
+    assert np.flatnonzero(told.fanned).tolist() == [2, 3, 4]
+    blown_m = 0.5 * 2.0 + 0.06 * 22.0  # m/s times h: as much air as two hours of a fan and a day of none move
+    assert np.trapezoid(told.air_speed_m_s[0]) == pytest.approx(blown_m)
+
+
+def _habit() -> Outlook:
+    """A room with a fan at noon in each of its ways."""
+    free = _steady()
+    speed_m_s = free.air_speed_m_s.copy()
+    speed_m_s[:, 11:14] = 0.4
+    return replace(free, air_speed_m_s=speed_m_s)
+
+
+def test_that_a_fan_that_stays_off_leaves_the_calmest_air_that_the_room_has() -> None:
+    off = Intention(doing=Doing.FAN, start_h=0.0, end_h=24.5, target=0.0)
+    told = with_intentions(_habit(), [off], BALANCE)
+    assert told.air_speed_m_s == pytest.approx(_steady().air_speed_m_s)
+    assert told.fanned is None
+    morning = replace(off, end_h=6.0)
+    assert with_intentions(_habit(), [morning], BALANCE).air_speed_m_s[0, 12] == pytest.approx(0.4)
+
+
+def test_that_of_two_at_one_time_the_one_said_last_holds() -> None:
+    off = Intention(doing=Doing.FAN, start_h=0.0, end_h=24.5, target=0.0)
+    on = Intention(doing=Doing.FAN, start_h=2.0, end_h=4.0, target=0.5)
+    for meant, expected_m_s in (([off, on], 0.5), ([on, off], 0.06)):
+        told = with_intentions(_steady(), meant, BALANCE)
+        assert told.air_speed_m_s[0, 3] == pytest.approx(expected_m_s)
+        assert (told.fanned is not None) == (expected_m_s > 0.1)
+    warm = with_intentions(_steady(), [_heater(0.0, 8.0), _heater(0.0, 8.0, 18.0)], BALANCE)
+    assert warm.temperature_C[0, 6] == pytest.approx(18.0)
 
 
 def test_that_nothing_meant_changes_nothing() -> None:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 
@@ -16,6 +18,7 @@ from studiowatch.coats.stages import Stage
 from studiowatch.coats.standing import standing_on
 from studiowatch.physics.air import Air
 from studiowatch.room.outlook import Outlook
+from studiowatch.service.air_ahead import CALM_M_S
 from studiowatch.service.coming_air import coming_air
 
 HOUR_S = 3600.0
@@ -49,6 +52,18 @@ def test_that_the_spans_cover_the_horizon_and_follow_the_clock(passed_s: float) 
     assert sum(span_s for _, span_s in spans) == pytest.approx(12 * HOUR_S)
     mean_C = sum(float(air.temperature_C[1]) * span_s for air, span_s in spans) / (12 * HOUR_S)
     assert mean_C == pytest.approx(10.0 + passed_s / HOUR_S + 6.0)  # a straight line: its mean is that of its middle
+
+
+def test_that_a_fan_that_is_meant_to_be_on_blows_in_its_hours_and_no_other_fan_does() -> None:
+    told = _outlook(hours=12)
+    speed_m_s, fanned = told.air_speed_m_s.copy(), np.zeros(13, dtype=np.bool_)
+    speed_m_s[:, 2:5] = 0.6  # a habit of the room
+    speed_m_s[:, 7:10], fanned[7:10] = 0.6, True
+    told = replace(told, air_speed_m_s=speed_m_s, fanned=fanned)
+    spans = coming_air(told, 5, passed_s=0.0, horizon_s=12 * HOUR_S)
+    by_hour = [float(air.air_speed_m_s[1]) for air, _ in spans]
+    assert max(by_hour[:6]) <= CALM_M_S
+    assert by_hour[7:9] == pytest.approx([0.6, 0.6])
 
 
 def test_that_a_horizon_beyond_the_outlook_goes_on_in_its_last_air() -> None:

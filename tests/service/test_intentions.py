@@ -3,13 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from math import cos, pi
 
 import pytest
 
+from studiowatch.board.events import LineCounts, ReadingArrived
+from studiowatch.coats.stages import Stage
 from studiowatch.room.intentions import Doing
 from studiowatch.room.readings import Reading
 from studiowatch.service.commands import Command, Refused, SetWorkingHours
+from studiowatch.service.correction_commands import Redo, Undo
 from studiowatch.service.intention_commands import AddIntention, DropIntention
 from studiowatch.service.letters import NoLetter, read, written
 from studiowatch.service.local_time import wall_clock
@@ -17,6 +21,7 @@ from studiowatch.service.plan_only import watch_at
 from studiowatch.service.replaying import MemoryRecords, NoLog
 from studiowatch.service.room_ahead import AGAIN_MS
 from studiowatch.service.sheet_shelf import SheetShelf
+from studiowatch.service.snapshot import StageTime
 from studiowatch.service.watchkeeping import Watchkeeping
 from studiowatch.studio.best_hours import Reason
 from studiowatch.studio.pieces import Coat, Piece
@@ -127,12 +132,12 @@ def test_that_a_room_logged_for_less_than_a_day_is_said_to_be_unknown() -> None:
     assert told.unknown.startswith("Not known yet")
 
 
-@pytest.mark.parametrize("doing", [Doing.HEATER, Doing.DEHUMIDIFIER])
+@pytest.mark.parametrize("doing", list(Doing))
 def test_that_nothing_is_heated_or_dried_while_a_coat_gives_off_vapour(doing: Doing) -> None:
     wet = piece("marsh", Coat(key="s", sheet="gloss-solventborne", laid_ms=NOW_MS - HOUR_MS, volume_mL=10))
     watch = watch_over(wet, GLOSS)
     asked = heater()
-    target = 21.0 if doing is Doing.HEATER else 50.0
+    target = {Doing.HEATER: 21.0, Doing.DEHUMIDIFIER: 50.0, Doing.FAN: 0.5}[doing]
     with pytest.raises(Refused, match=r"on Marsh still gives off flammable vapour.*air the room"):
         watch.carry_out(
             AddIntention(
@@ -180,6 +185,78 @@ def test_that_what_cannot_be_is_refused_and_changes_nothing(command: Command, sa
     with pytest.raises(Refused, match=says):
         watch.carry_out(command, NOW_MS, 0.0)
     assert watch.snapshot(NOW_MS).intentions == ()
+
+
+def test_that_undo_takes_it_back_and_redo_means_it_again() -> None:
+    watch = watch_over(GLOSS)
+    key = watch.carry_out(heater(), NOW_MS, 0.0)
+    assert watch.snapshot(NOW_MS).undo.undo.startswith("meant for the room: heater")
+    watch.carry_out(Undo(), NOW_MS, 0.0)
+    assert watch.snapshot(NOW_MS).intentions == ()
+    assert watch.records.intentions() == ()
+    assert reason_at(watch, 12.0) is Reason.COLD
+    watch.carry_out(Redo(), NOW_MS, 0.0)
+    assert reason_at(watch, 12.0) is None
+    watch.carry_out(DropIntention(intention_key=key), NOW_MS, 0.0)
+    assert watch.snapshot(NOW_MS).undo.undo.startswith("no longer meant for the room: heater")
+    watch.carry_out(Undo(), NOW_MS, 0.0)
+    (view,) = watch.snapshot(NOW_MS).intentions
+    assert view.meant.key == key
+    assert reason_at(watch, 12.0) is None
+
+
+def fan(hours_from_now: float, hours: float, *, is_on: bool = True) -> AddIntention:
+    return replace(heater(hours_from_now, hours), doing=Doing.FAN, target=0.6 if is_on else 0.0)
+
+
+class WarmRoom(NoLog):
+    """A log of a room at 21 °C and 50 %, with a fan on from five to seven hours after NOW_MS's time of day."""
+
+    def minute_means(self, start_ms: int, end_ms: int) -> Sequence[Reading]:
+        first_ms = max(start_ms, NOW_MS - 20 * DAY_MS)
+        return [
+            Reading(
+                time_ms=time_ms,
+                temperature_C=21.0,
+                humidity_pct=50.0,
+                air_speed_m_s=0.5 if 5 <= (time_ms - NOW_MS) / HOUR_MS % 24 < 7 else 0.05,
+            )
+            for time_ms in range(first_ms, end_ms, 5 * MINUTE_MS)
+        ]
+
+
+def test_that_a_fan_that_is_meant_keeps_its_hours_from_being_good_ones() -> None:
+    watch = watch_over(GLOSS, log=WarmRoom())
+    assert (reason_at(watch, 10.0), reason_at(watch, 6.0)) == (None, Reason.MOVING_AIR)
+    watch.carry_out(fan(9.0, 3.0), NOW_MS, 0.0)
+    assert reason_at(watch, 10.0) is Reason.FAN_MEANT
+
+
+def test_that_a_habit_of_the_room_is_not_counted_on_while_the_fan_stays_off() -> None:
+    watch = watch_over(GLOSS, log=WarmRoom())
+    key = watch.carry_out(fan(3.0, 8.0, is_on=False), NOW_MS, 0.0)
+    assert reason_at(watch, 6.0) is None
+    watch.carry_out(DropIntention(intention_key=key), NOW_MS, 0.0)
+    assert reason_at(watch, 6.0) is Reason.MOVING_AIR
+
+
+def test_that_a_fan_that_is_meant_brings_a_wet_coat_s_ready_time_forward_in_every_draw() -> None:
+    wet = piece("kiln", Coat(key="g", sheet="gloss-waterborne", laid_ms=NOW_MS - 20 * MINUTE_MS, volume_mL=9))
+
+    def told(time_ms: int) -> StageTime:
+        reading = Reading(time_ms=time_ms, temperature_C=21.0, humidity_pct=50.0, air_speed_m_s=0.05)
+        watch.take(ReadingArrived(reading=reading, counts=LineCounts()), time_ms / 1000.0)
+        (view,) = watch.snapshot(time_ms).pieces
+        time = view.coats[0].stage(Stage.CLEAR)
+        assert time is not None
+        return time
+
+    watch = watch_over(wet, log=WarmRoom())
+    free = told(NOW_MS + 6000)
+    watch.carry_out(fan(0.0, 4.0), NOW_MS + 6000, 6.0)
+    blown = told(NOW_MS + 12_000)
+    for part in ("p10_ms", "time_ms", "p90_ms"):
+        assert getattr(blown, part) < getattr(free, part), part
 
 
 @pytest.mark.parametrize("command", [heater(), DropIntention(intention_key="k")])

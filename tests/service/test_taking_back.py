@@ -12,6 +12,7 @@ from studiowatch.coats.stages import Stage
 from studiowatch.service.commands import ArchivePiece, LayCoat, MovePiece, RecordLook, Refused, RegisterPiece
 from studiowatch.service.correction_commands import CorrectCoat, Redo, TakeBackCoat, TakeBackLook, Undo
 from studiowatch.service.disk import Disk
+from studiowatch.service.intention_desk import IntentionDesk
 from studiowatch.service.local_time import wall_clock
 from studiowatch.service.orders import PieceCommand
 from studiowatch.service.plan_desk import PlanDesk
@@ -47,6 +48,7 @@ class Bench:
             prompts=self.prompts,
             warnings=WarningDesk(records=self.records, disk=Disk(), clock_text=str, silent_after_s=10.0),
             plans=PlanDesk(rack=self.rack, records=self.records, clock=wall_clock()),
+            intentions=IntentionDesk(records=self.records, clock=wall_clock(), vapour=lambda _: ""),
         )
 
     def do(self, command: PieceCommand) -> str:

@@ -17,6 +17,9 @@ from studiowatch.store.studio_file import read_studio, write_studio
 from studiowatch.studio.meant import Meant
 
 HEATER = Meant(key="h", doing=Doing.HEATER, from_min=1080, to_min=1380, target=21.5, first_day=date(2026, 3, 2), days=3)
+OFF = Meant(
+    key="f", doing=Doing.FAN, from_min=0, to_min=1440, target=0.0, first_day=date(2026, 3, 2), days=None
+)
 DRYER = Meant(key="d", doing=Doing.DEHUMIDIFIER, from_min=1320, to_min=360, target=50.0, first_day=date(2026, 3, 2))
 
 
@@ -29,21 +32,22 @@ def test_that_they_are_there_again_after_opening_anew_until_they_are_dropped(tmp
     database = open_database(file)
     records(database).save_intention(HEATER)
     records(database).save_intention(DRYER)
+    records(database).save_intention(OFF)
     database.close()
     again = records(open_database(file))
-    assert again.intentions() == [HEATER, DRYER]
+    assert again.intentions() == [HEATER, DRYER, OFF]
     again.drop_intention("h")
-    assert again.intentions() == [DRYER]
+    assert again.intentions() == [DRYER, OFF]
 
 
 def test_that_a_studio_file_carries_them_from_one_studio_to_another(tmp_path: Path) -> None:
     one, other = open_database(tmp_path / "one.sqlite3"), open_database(tmp_path / "other.sqlite3")
     records(one).save_intention(HEATER)
-    records(one).save_intention(DRYER)
+    records(one).save_intention(OFF)
     told = read_all(one, "one")
     text = write_studio(told.pieces, told.rows)
     assert take_all(other, read_studio(text, "file"), lambda: 0, replace=False).new == 2
-    assert records(other).intentions() == [HEATER, DRYER]
+    assert records(other).intentions() == [HEATER, OFF]
     assert take_all(other, read_studio(text, "file"), lambda: 0, replace=False).there == 2
 
 
@@ -63,7 +67,7 @@ def test_that_a_damaged_file_gives_them_back(tmp_path: Path) -> None:
         ("target", "90", "target of the heater is 90 °C"),
         ("target", '"warm"', "of a heater"),
         ("first_day", '"2026-13-01"', "2026-03-20"),
-        ("days", "0", "1 to 366"),
+        ("days", "-1", "1 to 366, or 0 for every day"),
     ],
 )
 def test_that_a_field_that_cannot_be_is_refused_with_what_may_stand_there(

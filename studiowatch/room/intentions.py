@@ -140,9 +140,7 @@ def with_intentions(free: Outlook, meant: Sequence[Intention], balance: Balance)
             temperature_C[:, hour] = now_C
             humidity_pct[:, hour] = np.maximum(humidity_with(now_C, own_Pa - drier_Pa), HUMIDITY_PCT[0])
     speed_m_s, fanned = _blown(free.air_speed_m_s, [one for one in meant if one.doing is Doing.FAN])
-    return replace(
-        free, temperature_C=temperature_C, humidity_pct=humidity_pct, air_speed_m_s=speed_m_s, fanned=fanned
-    )
+    return replace(free, temperature_C=temperature_C, humidity_pct=humidity_pct, air_speed_m_s=speed_m_s, fanned=fanned)
 
 
 def _between(draws: Array, at_h: float) -> Array:
@@ -155,6 +153,12 @@ def _between(draws: Array, at_h: float) -> Array:
 
 def _on(meant: Sequence[Intention], doing: Doing, at_h: float) -> Intention | None:
     return next((one for one in reversed(meant) if one.doing is doing and one.start_h < at_h <= one.end_h), None)
+
+
+def is_fan_on(meant: Sequence[Intention], at_h: float) -> bool:
+    """Return whether a fan is meant to be on at a time, h from now."""
+    fan = _on(meant, Doing.FAN, at_h)
+    return fan is not None and fan.target > 0.0
 
 
 def _warmed(warmer_K: Array, own_C: Array, heater: Intention | None, balance: Balance) -> Array:

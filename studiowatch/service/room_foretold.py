@@ -8,6 +8,7 @@ import numpy as np
 
 from studiowatch.physics.moist_air import dew_point
 from studiowatch.physics.ranges import Array
+from studiowatch.room.intentions import is_fan_on
 from studiowatch.room.outlook import Outlook
 from studiowatch.room.passing import Passing, lasting_passing, passing
 from studiowatch.room.trend import Crossing
@@ -23,6 +24,7 @@ HOUR_MS = 3_600_000  # ms
 KNOWN_MS = DAY_MS  # ms of the room before its draws are told: until then its last hour says more of it; assumption
 WITHIN_H = 3.0  # h ahead in which a limit is warned of; see SOURCES.md
 SAID_AT = 0.6  # chance at which that is said; see SOURCES.md
+FAN_ON_FOR_H = 1.0 / 60.0  # h from which a fan counts as on
 UPHELD_AT = 0.3  # chance down to which it is upheld; see SOURCES.md
 WAIT_H = 48.0  # h ahead in which the room is looked at for being fit
 LASTS_H = 0.5  # h for which it must stay fit, as long as it takes to lay a coat; assumption
@@ -84,6 +86,13 @@ class RoomForetold:
             high_ms=round(min(told.by(0.9), WITHIN_H) * HOUR_MS),
             by_days=True,
         )
+
+    def fan_from_ms(self, now_ms: int) -> int | None:
+        """Return when a fan is meant to go on; see `studio.heading.Heading`."""
+        meant = self.room.meant(now_ms)
+        starts_h = (one.start_h for one in meant if is_fan_on(meant, one.start_h + FAN_ON_FOR_H))
+        soon_h = min((start_h for start_h in starts_h if 0.0 < start_h <= WITHIN_H), default=None)
+        return None if soon_h is None else now_ms + round(soon_h * HOUR_MS)
 
     def met(self, need: Need, now_ms: int) -> Guess | None:
         """Return when `need` is likely met; see `studio.waiting.Outlook`."""

@@ -62,3 +62,8 @@ class RoomHeading:
             self._trends[figure] = trend_of(times_ms, np.array([one.sums[figure] / one.count for one in whole]))
         trend = self._trends[figure]
         return None if trend is None else trend.until(distance, said_before=said_before)
+
+    def fan_from_ms(self, now_ms: int) -> int | None:
+        """Return None: an hour that lies behind tells nothing of what she means to do."""
+        del now_ms
+        return None

@@ -1,4 +1,6 @@
-"""Warnings ahead of their time: damp, dew and cold that the room is heading for while a coat is still open to them.
+"""Warnings ahead of their time: damp, dew and cold that the room is heading for, and a fan that is meant to go on.
+
+Each only while a coat is still open to it.
 
 They are a caution of the same kind as what they foretell, and become it once the limit is passed.
 """
@@ -14,6 +16,7 @@ from studiowatch.speech.units import Units, chosen
 from studiowatch.speech.words import mark, say
 from studiowatch.studio.concern import CoatAtRisk, Concern, Kind
 from studiowatch.studio.counting import listed
+from studiowatch.studio.fan_ahead import fan_meant
 from studiowatch.studio.heading import Figure
 from studiowatch.studio.scene import Scene, titles_of
 from studiowatch.studio.words import Level, Sentence
@@ -64,6 +67,8 @@ class _Look:
 
 def foreseen(scene: Scene, kind: Kind, found: Concern | None) -> Concern | None:
     """Return what the rule of `kind` found, with what the room is heading for; itself if there is nothing to add."""
+    if kind is Kind.AIR_MOVING:
+        return found or fan_meant(scene)
     rule = _RULES.get(kind)
     if rule is None or (found is not None and found.level is Level.ACT):
         return found

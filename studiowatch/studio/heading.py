@@ -23,6 +23,10 @@ class Heading(Protocol):
         """Return in how long `figure` will have moved by `distance`, in its unit; None if it will not, or who knows."""
         ...
 
+    def fan_from_ms(self, now_ms: int) -> int | None:
+        """Return the UTC ms at which a fan is meant to go on within the next hours, or None."""
+        ...
+
 
 class NotKnown:
     """A room of which nobody knows where it is heading."""
@@ -30,6 +34,11 @@ class NotKnown:
     def until(self, figure: Figure, distance: float, *, said_before: bool) -> Crossing | None:
         """Return None."""
         del figure, distance, said_before
+        return None
+
+    def fan_from_ms(self, now_ms: int) -> int | None:
+        """Return None."""
+        del now_ms
         return None
 
 

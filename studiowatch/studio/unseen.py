@@ -36,6 +36,8 @@ def standing(scene: Scene, earlier: Concern) -> Concern | None:
 
     Its level is kept, but for a cover that was set since, and `seen_ms` stays at the last reading that showed it.
     """
+    if earlier.kind is Kind.AIR_MOVING and earlier.expected_ms is not None:
+        return None  # no air has moved: a fan is meant to be on, which rests on no sensor
     coats = [coat for coat in scene.coats if coat.piece_key in earlier.piece_keys and _can_harm(earlier.kind, coat)]
     bare = [coat for coat in coats if not coat.covered]
     if earlier.piece_keys and not coats:

@@ -24,6 +24,7 @@ from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.snapshot import StageTime
 from studiowatch.service.watchkeeping import Watchkeeping
 from studiowatch.studio.best_hours import Reason
+from studiowatch.studio.concern import Kind
 from studiowatch.studio.pieces import Coat, Piece
 from studiowatch.studio.working_hours import WorkingHours
 
@@ -257,6 +258,28 @@ def test_that_a_fan_that_is_meant_brings_a_wet_coat_s_ready_time_forward_in_ever
     blown = told(NOW_MS + 12_000)
     for part in ("p10_ms", "time_ms", "p90_ms"):
         assert getattr(blown, part) < getattr(free, part), part
+
+
+def test_that_a_fan_that_is_meant_over_a_wet_coat_is_warned_of_within_three_hours_and_no_longer_once_dropped() -> None:
+    wet = piece("kiln", Coat(key="g", sheet="gloss-waterborne", laid_ms=NOW_MS - 5 * MINUTE_MS, volume_mL=9))
+
+    def told(end_ms: int) -> list[str]:
+        for time_ms in range(end_ms - 5000, end_ms + 1, 1000):
+            reading = Reading(time_ms=time_ms, temperature_C=21.0, humidity_pct=50.0, air_speed_m_s=0.05)
+            watch.take(ReadingArrived(reading=reading, counts=LineCounts()), time_ms / 1000.0)
+        return [one.kind for one in watch.snapshot(end_ms).warnings if one.cleared_ms is None]
+
+    watch = watch_over(wet, log=WarmRoom())
+    later = watch.carry_out(fan(4.0, 2.0), NOW_MS, 0.0)
+    assert told(NOW_MS + 6000) == []
+    soon = watch.carry_out(fan(0.5, 2.0), NOW_MS, 0.0)
+    assert told(NOW_MS + 12_000) == [Kind.AIR_MOVING]
+    watch.carry_out(DropIntention(intention_key=soon), NOW_MS + 15_000, 15.0)
+    assert told(NOW_MS + 40_000) == []
+    watch.carry_out(DropIntention(intention_key=later), NOW_MS + 41_000, 41.0)
+    watch.carry_out(fan(0.5, 2.0), NOW_MS + 42_000, 42.0)
+    watch.carry_out(fan(0.0, 6.0, is_on=False), NOW_MS + 42_000, 42.0)  # what is said last holds
+    assert told(NOW_MS + 48_000) == []
 
 
 @pytest.mark.parametrize("command", [heater(), DropIntention(intention_key="k")])

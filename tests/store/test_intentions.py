@@ -17,9 +17,7 @@ from studiowatch.store.studio_file import read_studio, write_studio
 from studiowatch.studio.meant import Meant
 
 HEATER = Meant(key="h", doing=Doing.HEATER, from_min=1080, to_min=1380, target=21.5, first_day=date(2026, 3, 2), days=3)
-OFF = Meant(
-    key="f", doing=Doing.FAN, from_min=0, to_min=1440, target=0.0, first_day=date(2026, 3, 2), days=None
-)
+OFF = Meant(key="f", doing=Doing.FAN, from_min=0, to_min=1440, target=0.0, first_day=date(2026, 3, 2), days=None)
 DRYER = Meant(key="d", doing=Doing.DEHUMIDIFIER, from_min=1320, to_min=360, target=50.0, first_day=date(2026, 3, 2))
 
 

@@ -1,10 +1,10 @@
 """What she means to do with the room, and what its air then does: a simple balance of heat and of moisture.
 
-Each draw of the outlook is the room left to itself. A heater brings it to its temperature as fast as the room was ever
-seen to warm; afterwards the surplus leaks away as distances from the usual do. Vapour stays when air is warmed, so
-that its humidity falls by the saturation pressure alone. A dehumidifier brings the vapour to its humidity, and
-afterwards the deficit fills as the room's own vapour returns to the usual. A fan changes the air's speed in its hours, and one that stays off brings the calmest air that the
-room has.
+Each draw of the outlook is the room left to itself. A heater brings it to its temperature as fast as the room was
+ever seen to warm; afterwards the surplus leaks away as distances from the usual do. Vapour stays when air is warmed,
+so that its humidity falls by the saturation pressure alone. A dehumidifier brings the vapour to its humidity, and
+afterwards the deficit fills as the room's own vapour returns to the usual. A fan changes the air's speed in its
+hours, and one that stays off brings the calmest air that the room has.
 """
 
 from __future__ import annotations

@@ -22,12 +22,15 @@ Spans = Sequence[tuple[AnyAir, float]]
 class PlanAir:
     """One outlook, for layings at any time; those beyond it meet the mean of each of its draws.
 
+    `is_meant` says that it counts on what she means to do with the room.
+
     It is made on the keeper's thread and then used by one worker.
     """
 
     outlook: Outlook
     made_ms: int
     pressure_Pa: float
+    is_meant: bool = False
     _slots: dict[tuple[int, float], Spans] = field(default_factory=dict)
 
     def __call__(self, from_ms: int, horizon_s: float) -> Spans:
@@ -56,6 +59,11 @@ def foretold_by(room: RoomAhead) -> Callable[[Air], AirAhead]:
     def air_ahead(air: Air) -> AirAhead:
         if room.outlook is None or room.made_ms is None or air.age_s is not None:
             return steady(air)
-        return PlanAir(outlook=room.outlook, made_ms=room.made_ms, pressure_Pa=air.pressure_Pa)
+        return PlanAir(
+            outlook=room.outlook,
+            made_ms=room.made_ms,
+            pressure_Pa=air.pressure_Pa,
+            is_meant=room.outlook is not room.free,
+        )
 
     return air_ahead

@@ -70,6 +70,7 @@ class PlanDesk:
     _waits: FilmWaits | None = None
     _waits_for: tuple[Air, int, object] | None = None
     _is_foretold: bool = False
+    _is_meant: bool = False
 
     def reopen(self) -> None:
         """Take up her hours and recipes from the records."""
@@ -178,7 +179,9 @@ class PlanDesk:
         pieces, hours, clock = gathered(self.rack), self.hours, self.clock
         known = air or last_air(self.rack.log, now_ms)
         waits = self._film_waits(known or UNKNOWN_AIR, now_ms)
-        words = _foretold_words(known) if known is not None and self._is_foretold else _air_words(known)
+        words = _air_words(known)
+        if known is not None and self._is_foretold:
+            words = _foretold_words(known, is_meant=self._is_meant)
 
         def make() -> FinishingPlan:
             return replace(_made(pieces, waits, hours, clock, now_ms), air=words)
@@ -197,6 +200,7 @@ class PlanDesk:
                 return self._waits
         air_ahead = self.room_ahead(air)
         self._is_foretold = isinstance(air_ahead, PlanAir)
+        self._is_meant = isinstance(air_ahead, PlanAir) and air_ahead.is_meant
         self._waits = FilmWaits(air_ahead=air_ahead, beliefs=self._beliefs(), is_wanted=lambda: not self._closed)
         self._waits_for = (air, now_ms, learnt)
         return self._waits
@@ -246,12 +250,13 @@ def _alike(before: Air, after: Air) -> bool:
     )
 
 
-def _foretold_words(air: Air) -> str:
-    return say(
+def _foretold_words(air: Air, *, is_meant: bool) -> str:
+    words = say(
         "Dated for the ways in which this room may go from {temperature} and {humidity} % RH, by its days so far.",
         temperature=chosen().temperature(air.temperature_C),
         humidity=chosen().number(air.humidity_pct, 0),
     )
+    return f"{words} {say('What you mean to do with the room is counted in.')}" if is_meant else words
 
 
 def _air_words(air: Air | None) -> str:

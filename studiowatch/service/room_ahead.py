@@ -94,7 +94,7 @@ class RoomAhead:
             self.free, self.made_ms = look_ahead(log, LONGEST_H, draws=DRAWS, seed=SEED), now_ms
             meant = self.meant(now_ms)
             self.outlook = with_intentions(self.free, meant, balance_of(log)) if meant else self.free
-            self.band = band_of(self.outlook, now_ms)
+            self.band = band_of(self.outlook, now_ms, is_meant=bool(meant))
             self._middles = tuple(
                 (float(np.median(draws[:, 0])), float(np.median(draws[:, 1])))
                 for draws in (self.outlook.temperature_C, self.outlook.humidity_pct)

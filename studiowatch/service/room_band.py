@@ -24,17 +24,21 @@ class RoomBand:
         UTC ms, from when the outlook was made.
     temperature_C, humidity_pct : ndarray, (3, hours + 1)
         By `SHARES`.
+    is_meant : bool
+        Whether what she means to do with the room is counted in.
     """
 
     time_ms: NDArray[np.int64]
     temperature_C: Array
     humidity_pct: Array
+    is_meant: bool = False
 
 
-def band_of(outlook: Outlook, made_ms: int) -> RoomBand:
+def band_of(outlook: Outlook, made_ms: int, *, is_meant: bool = False) -> RoomBand:
     """Return the band of an outlook that was made at `made_ms`, UTC ms."""
     return RoomBand(
         time_ms=made_ms + HOUR_MS * np.arange(outlook.hours + 1, dtype=np.int64),
         temperature_C=np.quantile(outlook.temperature_C, SHARES, axis=0),
         humidity_pct=np.quantile(outlook.humidity_pct, SHARES, axis=0),
+        is_meant=is_meant,
     )

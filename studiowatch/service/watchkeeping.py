@@ -332,11 +332,7 @@ class Watchkeeping:
                 return self._carry_out_at_rack(command, now_ms, now_s)
             case Undo() | Redo():
                 self._ledger.catch_up(now_s)
-                meant = self._intentions.meant
-                key, happened = take_back(command, self._desks, now_ms)
-                self._unsaid += happened
-                if self._intentions.meant != meant:
-                    self._foretell_anew(now_ms)
+                key = self._take_back(command, now_ms)
             case TypeReading():
                 key = self._type_in(command, now_ms, now_s)
             case _ if isinstance(command, CalibrationCommand):
@@ -355,6 +351,14 @@ class Watchkeeping:
         self._unfollowed = True
         self._plans.mark()
         self.curves.heed(command)
+        return key
+
+    def _take_back(self, command: Undo | Redo, now_ms: int) -> str:
+        meant = self._intentions.meant
+        key, happened = take_back(command, self._desks, now_ms)
+        self._unsaid += happened
+        if self._intentions.meant != meant:
+            self._foretell_anew(now_ms)
         return key
 
     def _carry_out_at_rack(self, command: AtRack, now_ms: int, now_s: float) -> str:

@@ -97,6 +97,12 @@ def foreseen(scene: Scene, kind: Kind, found: Concern | None) -> Concern | None:
     return scene.concern(kind, coats, sentence, basis=f"{basis} {line}", expected_ms=at_ms)
 
 
+def unmeasured(scene: Scene, found: Sequence[Concern]) -> list[Concern]:
+    """Return what is ahead where nobody measures the air: the fan that is meant, unless air that moved still stands."""
+    meant = None if any(concern.kind is Kind.AIR_MOVING for concern in found) else fan_meant(scene)
+    return [] if meant is None else [meant]
+
+
 def _headline(kind: Kind, ahead_ms: int) -> str:
     if ahead_ms <= LONG_MS:
         return say(_SAYS[kind], minutes=_about(ahead_ms))

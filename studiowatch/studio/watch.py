@@ -18,7 +18,6 @@ from types import MappingProxyType
 from studiowatch.speech.units import METRIC, Units
 from studiowatch.studio import ahead, drying_rules, laid_rules, moving, rules, unseen
 from studiowatch.studio.concern import AirNow, CoatAtRisk, Concern, Kind
-from studiowatch.studio.fan_ahead import fan_meant
 from studiowatch.studio.heading import NOT_KNOWN, Heading
 from studiowatch.studio.scene import Scene
 
@@ -105,8 +104,8 @@ def find_concerns(
     found += _held(scene, {concern.kind for concern in found}, hidden)
     earlier = [concern for kind, concern in scene.before.items() if kind in hidden]
     found += [concern for old in earlier if (concern := unseen.standing(scene, old)) is not None]
-    if Kind.AIR_MOVING in hidden and all(concern.kind is not Kind.AIR_MOVING for concern in found):
-        found += [concern for concern in [fan_meant(scene)] if concern is not None]
+    if Kind.AIR_MOVING in hidden:
+        found += ahead.unmeasured(scene, found)
     order = list(Kind)
     return tuple(sorted(found, key=lambda concern: (-concern.level, order.index(concern.kind))))
 

@@ -26,6 +26,7 @@ from studiowatch.speech.units import METRIC, Units, choose
 from studiowatch.speech.words import say
 from studiowatch.studio.pieces import Finding
 from studiowatch.ui.bridge import Courier
+from studiowatch.ui.intention_deeds import IntentionDeeds
 from studiowatch.ui.models.learning import AnsweredTest
 from studiowatch.ui.models.look_form import ANSWERS, BY_EYE, BY_TOUCH
 from studiowatch.ui.models.prompts import Deed, PromptRow
@@ -72,6 +73,9 @@ class Deeds(QObject):
         self.sheets = SheetDeeds(desk, self._courier, window)
         self.sheets.done.connect(self.done)
         self.sheets.refused.connect(self.refused)
+        self.intentions = IntentionDeeds(clock, self._courier, window)
+        self.intentions.done.connect(self.done)
+        self.intentions.refused.connect(self.refused)
 
     @property
     def style(self) -> Style:
@@ -80,7 +84,7 @@ class Deeds(QObject):
 
     @style.setter
     def style(self, style: Style) -> None:
-        self._style = self.records.style = self.sheets.style = style
+        self._style = self.records.style = self.sheets.style = self.intentions.style = style
 
     def close(self) -> None:
         """Bring no more answers: the window is going."""
@@ -95,6 +99,7 @@ class Deeds(QObject):
         """Take the newest snapshot, and let an open form look at the room again."""
         self.snapshot = snapshot
         self.records.set_snapshot(snapshot)
+        self.intentions.set_snapshot(snapshot)
         for form in self._window.findChildren(CoatDialog, options=Qt.FindChildOption.FindDirectChildrenOnly):
             form.set_snapshot(snapshot)
         self._tell_moved()

@@ -32,6 +32,7 @@ class MenuDeeds:
     lay: Callable[[], object]
     test: Callable[[], object]
     read: Callable[[], object]
+    intend: Callable[[], object]
     hear: Callable[[], object]
     put_off: Callable[[int], object]
     try_sound: Callable[[], object]
@@ -151,6 +152,7 @@ def _rack_menu(bar: QMenuBar, deeds: MenuDeeds, *, starts_at_login: bool) -> QMe
     rack.addAction(say("How did it come &out…"), QKeySequence("Ctrl+O"), deeds.outcome)
     rack.addAction(say("&Why did it cloud?"), QKeySequence("Ctrl+E"), deeds.why)
     rack.addAction(say("Type a read&ing…"), QKeySequence("Ctrl+G"), deeds.read)
+    rack.addAction(say("What &you mean to do with the room…"), QKeySequence("Ctrl+I"), deeds.intend)
     rack.addSeparator()
     rack.addAction(say("&Edit the piece…"), QKeySequence("F2"), deeds.edit)
     rack.addAction(say("&Corrections…"), QKeySequence("Ctrl+K"), deeds.correct)

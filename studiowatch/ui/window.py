@@ -170,6 +170,7 @@ class StudioWindow(QMainWindow):
         self.why.left.connect(self.show_rack)
         self.plan.left.connect(self.show_rack)
         self.what_if.left.connect(self.show_rack)
+        self.plan.best.intend.clicked.connect(self.deeds.intentions.show)
         self.first.over.connect(self.show_rack)
         self.first.wanted.connect(self._show_first)
         self.foot.plan_asked.connect(self.show_plan)
@@ -195,6 +196,7 @@ class StudioWindow(QMainWindow):
             lay=self._lay,
             test=self._test,
             read=self.deeds.type_reading,
+            intend=self.deeds.intentions.show,
             hear=self.warned.hear_first,
             put_off=self.warned.put_off_first,
             try_sound=self.warned.try_sound,

@@ -78,7 +78,7 @@ def test_that_a_fan_blows_in_its_hours_alone() -> None:
 
 
 def _habit() -> Outlook:
-    """A room with a fan at noon in each of its ways."""
+    """Return a room with a fan at noon in each of its ways."""
     free = _steady()
     speed_m_s = free.air_speed_m_s.copy()
     speed_m_s[:, 11:14] = 0.4

@@ -27,6 +27,7 @@ from studiowatch.ui.widgets.coat_dialog import CoatDialog
 from studiowatch.ui.widgets.dialog import FormDialog
 from studiowatch.ui.window import StudioWindow
 from tests.ui.board_pictures import board_states
+from tests.ui.intention_scenes import intention_states
 from tests.ui.laying_scenes import GO, LAYING_SCENES, RESTING, SOLVENT_NEAR, WAIT
 from tests.ui.past_pictures import past_states, work_states
 from tests.ui.plan_scenes import plan_states
@@ -173,7 +174,7 @@ def special(window: StudioWindow, desk: ScriptedDesk, out: Path, suffix: str, wa
         settle(50)
     dialogs(window, out, suffix, wanted)
     pages = ((name, window) for name in chain(past_states(window, desk), board_states(window, desk)))
-    for name, pictured in chain(plan_states(window, desk), pages):
+    for name, pictured in chain(plan_states(window, desk), intention_states(window, desk), pages):
         if not wanted or f"{name}_{suffix}" in wanted:
             settle()
             save(pictured, out / f"{name}_{suffix}.png")

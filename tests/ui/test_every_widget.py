@@ -41,6 +41,8 @@ DIALOGS = {
     "lay": lambda window: window.deeds.lay_coat("orchard"),
     "test": lambda window: window.deeds.touch_test("orchard"),
     "reading": lambda window: window.deeds.type_reading(),
+    "meant": lambda window: window.deeds.intentions.show(),
+    "mean": lambda window: window.deeds.intentions.add(),
     "recorded": lambda window: window.deeds.records.show_recorded("orchard"),
     "outcome": lambda window: window.deeds.records.ask_outcome("orchard"),
     "archive": lambda window: window.deeds.records.show_archive(),

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from studiowatch.service.best_hours_view import BestHoursView
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.speech.words import say
+from studiowatch.ui.models.intention_form import counted_in, withheld
 from studiowatch.ui.models.tones import Tone
 
 ASIDES = 3  # of the reasons against other hours that are told; the terminal has them all
@@ -22,8 +23,12 @@ class BestLine:
 
 
 def best_lines(snapshot: Snapshot) -> tuple[BestLine, ...]:
-    """Return the lines for each sheet that is to be laid next; none while no coat is planned."""
-    return tuple(line for view in snapshot.best_hours for line in _of_sheet(view))
+    """Return the lines for each sheet that is to be laid next, and what they count on; none while none is planned."""
+    lines = [line for view in snapshot.best_hours for line in _of_sheet(view)]
+    if lines:
+        lines += [BestLine(text=reason, tone=Tone.CAUTION) for reason in withheld(snapshot)]
+        lines += [BestLine(text=counted, tone=Tone.MUTED) for counted in [counted_in(snapshot)] if counted]
+    return tuple(lines)
 
 
 def _of_sheet(view: BestHoursView) -> list[BestLine]:

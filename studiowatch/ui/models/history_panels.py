@@ -21,6 +21,7 @@ from studiowatch.ui.models.history_gaps import gap_ms, nearest_to, seen_between
 from studiowatch.ui.models.history_live import RoomData, with_live
 
 NO_READING = mark("no reading")
+AS_MEANT = mark("with what you mean to do")
 
 
 class Quantity(Enum):
@@ -67,12 +68,16 @@ class Curve:
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Ahead:
-    """What a panel's first curve may do from now on, in the panel's unit: four in five ways lie from low to high."""
+    """What a panel's first curve may do from now on, in the panel's unit: four in five ways lie from low to high.
+
+    `words` say what that counts on, or "".
+    """
 
     time_ms: NDArray[np.int64]
     low: NDArray[np.float64]
     middle: NDArray[np.float64]
     high: NDArray[np.float64]
+    words: str = ""
 
     def between(self, start_ms: float, end_ms: float) -> slice:
         """Return the part that is seen between two times, with a corner beyond each."""
@@ -205,7 +210,9 @@ def _with_ahead(temperature: Panel, humidity: Panel, snapshot: Snapshot | None) 
         for low, middle, high in (in_unit, band.humidity_pct)
     ]
     return (
-        replace(temperature, ahead=ahead[0], now_ms=snapshot.time_ms),
+        replace(
+            temperature, ahead=replace(ahead[0], words=say(AS_MEANT) if band.is_meant else ""), now_ms=snapshot.time_ms
+        ),
         replace(humidity, ahead=ahead[1], now_ms=snapshot.time_ms),
     )
 

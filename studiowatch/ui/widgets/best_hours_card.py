@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFrame, QLabel, QVBoxLayout
 
 from studiowatch.speech.words import say
 from studiowatch.ui.models.best_hours import BestLine
 from studiowatch.ui.style import Style
-from studiowatch.ui.widgets.text import label, put, set_property
+from studiowatch.ui.widgets.text import button, label, put, set_property
 
 
 class BestHoursCard(QFrame):
@@ -20,7 +21,13 @@ class BestHoursCard(QFrame):
         self.setProperty("card", "plain")
         self.setAccessibleName(say("Best hours to lay the next coats"))
         self.lines: list[QLabel] = []
+        self.intend = button(
+            say("What you mean to do with the room…"),
+            "link",
+            say("A heater, a dehumidifier, a fan: these hours then count on it"),
+        )
         self._column = QVBoxLayout(self)
+        self._column.addWidget(self.intend, 0, Qt.AlignmentFlag.AlignRight)
         self.hide()
 
     def set_style(self, style: Style) -> None:
@@ -32,7 +39,7 @@ class BestHoursCard(QFrame):
         """Show `lines`."""
         while len(self.lines) < len(lines):
             made = label("body", wrap=True)
-            self._column.addWidget(made)
+            self._column.insertWidget(len(self.lines), made)
             self.lines.append(made)
         for at, shown in enumerate(self.lines):
             shown.setVisible(at < len(lines))

@@ -6,7 +6,7 @@ from dataclasses import replace
 
 import numpy as np
 import pytest
-from PySide6.QtGui import QImage
+from PySide6.QtGui import QImage, QPainter
 from pytestqt.qtbot import QtBot
 
 from studiowatch.room.outlook import Outlook
@@ -17,6 +17,7 @@ from studiowatch.speech.units import US
 from studiowatch.ui.models.history_live import RoomData
 from studiowatch.ui.models.history_panels import panels_of
 from studiowatch.ui.widgets.history_canvas import HistoryCanvas
+from studiowatch.ui.widgets.history_title import TitlePainter
 
 from .scenes import FOUR_CALM, NOW_MS
 from .test_history_panels import EMPTY
@@ -91,3 +92,27 @@ def test_that_the_band_is_painted_right_of_now_alone(qtbot: QtBot) -> None:
     with_band, without = painted(COMING), painted(replace(COMING, room_band=None))
     assert with_band[0] == without[0]
     assert with_band[1] != without[1]
+
+
+@pytest.mark.window
+@pytest.mark.parametrize(
+    ("width_px", "ahead_h", "expected"),
+    [(1400, 8.0, "with what you mean to do"), (380, 8.0, "as meant"), (1400, -1.0, "")],
+)
+def test_that_the_title_says_what_the_band_counts_on_as_far_as_there_is_room(
+    qtbot: QtBot, width_px: int, ahead_h: float, expected: str
+) -> None:
+    canvas = HistoryCanvas()
+    qtbot.addWidget(canvas)
+    canvas.resize(width_px, 600)
+    canvas.view = replace(canvas.view, start_ms=NOW_MS - 4 * HOUR_MS, end_ms=NOW_MS + round(ahead_h * HOUR_MS))
+    snapshot = replace(COMING, room_band=replace(BAND, is_meant=True))
+    canvas.show_snapshot(snapshot)
+    layout = canvas.arrange()
+    picture = QImage(canvas.size(), QImage.Format.Format_RGB32)
+    painter = QPainter(picture)
+    for panel, shown in ((panels_of(DATA, EMPTY, snapshot)[0], expected), (panels_of(DATA, EMPTY, COMING)[0], "")):
+        title = TitlePainter(canvas._paper(painter, layout), panel, layout.panels[0].title)
+        told = [word.text for word in title.titled(None)]
+        assert [word for word in told if "mean" in word] == ([shown] if shown else [])
+    painter.end()

@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+import numpy as np
 import pytest
 
 from studiowatch.coats.stages import Orientation
 from studiowatch.service.board_view import BoardView
+from studiowatch.service.room_band import RoomBand
 from studiowatch.service.snapshot import PieceView, PromptView, RoomView, Snapshot
 from studiowatch.speech.units import US
 from studiowatch.studio.words import Level, Sentence
@@ -22,6 +24,7 @@ from studiowatch.ui.models.pace import (
 from studiowatch.ui.models.times import IN_SECONDS_MS
 
 NOW_MS = 1_772_442_000_000
+BAND = RoomBand(time_ms=np.array([NOW_MS]), temperature_C=np.full((3, 1), 20.0), humidity_pct=np.full((3, 1), 50.0))
 CALM = Sentence(level=Level.CALM, headline="Good to lay a coat", detail="", advice="")
 DRAWN = Snapshot(time_ms=NOW_MS, board=BoardView(connected=True), room=RoomView(time_ms=NOW_MS), sentence=CALM)
 
@@ -51,6 +54,7 @@ def test_that_an_event_is_drawn_at_once() -> None:
     assert history_due(DRAWN, replace(later(0), board=BoardView(connected=False)), 32_000.0)
     assert history_due(DRAWN, replace(later(0), sentence=replace(CALM, level=Level.ACT)), 32_000.0)
     assert history_due(DRAWN, replace(later(0), units=US), 32_000.0)
+    assert history_due(DRAWN, replace(later(0), room_band=BAND), 32_000.0)
 
 
 def test_that_cards_wait_only_while_every_piece_is_the_very_same() -> None:

@@ -21,7 +21,7 @@ from studiowatch.ui.models.history_gaps import gap_ms, nearest_to, seen_between
 from studiowatch.ui.models.history_live import RoomData, with_live
 
 NO_READING = mark("no reading")
-AS_MEANT = mark("with what you mean to do")
+AS_MEANT = (mark("with what you mean to do"), mark("as meant"))
 
 
 class Quantity(Enum):
@@ -70,14 +70,14 @@ class Curve:
 class Ahead:
     """What a panel's first curve may do from now on, in the panel's unit: four in five ways lie from low to high.
 
-    `words` say what that counts on, or "".
+    `words` say what that counts on, in the order of what they need of room; none if on nothing.
     """
 
     time_ms: NDArray[np.int64]
     low: NDArray[np.float64]
     middle: NDArray[np.float64]
     high: NDArray[np.float64]
-    words: str = ""
+    words: tuple[str, ...] = ()
 
     def between(self, start_ms: float, end_ms: float) -> slice:
         """Return the part that is seen between two times, with a corner beyond each."""
@@ -211,7 +211,9 @@ def _with_ahead(temperature: Panel, humidity: Panel, snapshot: Snapshot | None) 
     ]
     return (
         replace(
-            temperature, ahead=replace(ahead[0], words=say(AS_MEANT) if band.is_meant else ""), now_ms=snapshot.time_ms
+            temperature,
+            ahead=replace(ahead[0], words=tuple(say(one) for one in AS_MEANT) if band.is_meant else ()),
+            now_ms=snapshot.time_ms,
         ),
         replace(humidity, ahead=ahead[1], now_ms=snapshot.time_ms),
     )

@@ -27,7 +27,7 @@ NONE_YET = mark(
 SWITCHES_NOTHING = mark(
     "studiowatch switches nothing on or off: you do. Take away here what you will not do after all."
 )
-WHOLE_DAY = mark("From {time} until {time} is the whole day.")
+OVERNIGHT = mark("An end that is not later than the beginning is on the next day.")
 HOW_OFTEN: dict[str, int | None] = {
     mark("once"): 1,
     mark("2 days in a row"): 2,
@@ -92,16 +92,15 @@ def first_target(choice: Choice) -> str:
 def read_intention(
     choice: Choice, *, target: str, from_min: int, to_min: int, first_day: date, days: int | None
 ) -> AddIntention:
-    """Return the command to mean it; until midnight is the end of the day, and the hours of one minute are none.
+    """Return the command to mean it; hours that end as they begin are none.
 
     Raises
     ------
     FormError
         If a field cannot be taken.
     """
-    to_min = to_min or DAY_MIN
     if from_min == to_min:
-        raise FormError("until", say("It begins and ends at the same time: choose a later end, or midnight for both."))
+        raise FormError("until", say("It begins and ends at the same time: choose another end."))
     return AddIntention(
         doing=choice.doing,
         from_min=from_min,

@@ -57,9 +57,12 @@ def _coats(snapshot: Snapshot) -> list[tuple[object, ...]]:
 def history_due(drawn: Snapshot | None, snapshot: Snapshot, ms_per_px: float) -> bool:
     """Return whether the room history would look otherwise than when it was drawn with the snapshot `drawn`.
 
-    It does after an event; by drift once now has moved by a pixel, or after `HISTORY_REDRAW_MS`, whichever is sooner.
+    It does after an event, or when the room is foretold anew; by drift once now has moved by a pixel, or after
+    `HISTORY_REDRAW_MS`, whichever is sooner.
     """
     if drawn is None or is_event(drawn, snapshot) or drawn.units != snapshot.units:
+        return True
+    if drawn.room_band is not snapshot.room_band:
         return True
     return not 0 <= snapshot.time_ms - drawn.time_ms < min(ms_per_px, HISTORY_REDRAW_MS)
 

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 import numpy as np
-from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QBrush, QColor, QFontMetricsF, QPainter, QPen, QPolygonF
+from PySide6.QtCore import QPointF, Qt
+from PySide6.QtGui import QBrush, QColor, QPainter, QPen, QPolygonF
 
 from studiowatch.ui.models.history_axis import ValueScale
 from studiowatch.ui.models.history_layout import Band
 from studiowatch.ui.models.history_panels import Ahead
-from studiowatch.ui.widgets.history_axis import LABEL_GAP_PX, Paper
+from studiowatch.ui.widgets.history_axis import Paper
 
 DASHES = [2.0, 3.0]
 MIDDLE_PX, EDGE_PX = 1.6, 1.0
@@ -48,19 +48,3 @@ def draw_ahead(paper: Paper, ahead: Ahead, scale: ValueScale, plot: Band) -> Non
     painter.setPen(pen)
     painter.drawPolyline(QPolygonF(middle))
     painter.restore()
-    if ahead.words:
-        _write(paper, ahead.words, plot)
-
-
-def _write(paper: Paper, words: str, plot: Band) -> None:
-    """Write what the band counts on into its upper corner, where there is room for it right of now."""
-    metrics = QFontMetricsF(paper.label_font)
-    wide_px, high_px = metrics.horizontalAdvance(words) + 1, metrics.height()
-    left_px = paper.time.right_px - LABEL_GAP_PX - wide_px
-    if left_px < paper.time.x(paper.now_ms) + LABEL_GAP_PX:
-        return
-    place = QRectF(left_px, plot.top_px + 1, wide_px, high_px)
-    paper.painter.fillRect(place, QColor(paper.theme.ahead))
-    paper.painter.setFont(paper.label_font)
-    paper.painter.setPen(QColor(paper.theme.muted))
-    paper.painter.drawText(place, Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft, words)

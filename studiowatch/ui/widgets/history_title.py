@@ -41,14 +41,27 @@ class TitlePainter:
 
     def draw(self, pointed_ms: float | None) -> None:
         """Draw a panel's title with a key for each of its curves, and their values at `pointed_ms`."""
+        left_px = self.paper.layout.left_px
+        for word in self.titled(pointed_ms):
+            self._draw_word(word, left_px)
+            left_px += self._advance_px(word)
+
+    def titled(self, pointed_ms: float | None) -> list[Word]:
+        """Return all words of the line; the title is its unit alone where there is not room for more."""
         words = self.words(pointed_ms)
         titled = [Word(text=self.panel.title, color=self.theme.muted), *words]
         if sum(self._advance_px(word) for word in titled) > self.paper.layout.width_px + WORD_SPACE_PX:
             titled = [Word(text=self.panel.unit, color=self.theme.muted), *words]
-        left_px = self.paper.layout.left_px
-        for word in titled:
-            self._draw_word(word, left_px)
-            left_px += self._advance_px(word)
+        left_px = self.paper.layout.width_px - sum(self._advance_px(word) for word in titled)
+        return [*titled, *self._counted_on(left_px)]
+
+    def _counted_on(self, room_px: float) -> list[Word]:
+        """Return what the room to come counts on, in the most words that have room, while any of it is in view."""
+        ahead = self.panel.ahead
+        if ahead is None or self.paper.time.end_ms <= self.paper.now_ms:
+            return []
+        choices = (Word(text=text, color=self.theme.muted) for text in ahead.words)
+        return [word for word in choices if self._advance_px(word) - WORD_SPACE_PX <= room_px][:1]
 
     def words(self, pointed_ms: float | None) -> list[Word]:
         """Return the keys of the curves, with their values at `pointed_ms`; at a time to come what is likely."""

@@ -5,20 +5,20 @@ from __future__ import annotations
 from collections.abc import Callable
 from datetime import date
 
-from PySide6.QtCore import QDateTime, QTime
-from PySide6.QtWidgets import QComboBox, QDateEdit, QDateTimeEdit, QHBoxLayout, QLineEdit, QTimeEdit, QWidget
+from PySide6.QtCore import QDateTime
+from PySide6.QtWidgets import QComboBox, QDateEdit, QHBoxLayout, QLineEdit, QWidget
 
 from studiowatch.service.commands import Command
 from studiowatch.service.intention_commands import AddIntention
-from studiowatch.speech.units import Hours, chosen
 from studiowatch.speech.words import say
 from studiowatch.studio.meant_words import clock_text
+from studiowatch.studio.working_hours import DAY_MIN
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.intention_form import (
     ADD_TITLE,
     CHOICES,
     HOW_OFTEN,
-    WHOLE_DAY,
+    OVERNIGHT,
     Choice,
     asked_for,
     first_target,
@@ -32,7 +32,7 @@ from studiowatch.ui.widgets.dialog import FormDialog
 from studiowatch.ui.widgets.form_lines import CautionList, add_primary
 from studiowatch.ui.widgets.text import label
 
-_MINUTES_A_DAY = 24 * 60
+_HALF_HOUR_MIN = 30
 
 
 class IntentionForm(FormDialog):
@@ -44,7 +44,7 @@ class IntentionForm(FormDialog):
         self.what_field.addItems([say(choice.words) for choice in CHOICES])
         self.often_field.addItems([say(often) for often in HOW_OFTEN])
         self.target_field = QLineEdit()
-        self.from_field, self.until_field = _time_of_day(), _time_of_day()
+        self.from_field, self.until_field = _half_hours(0), _half_hours(_HALF_HOUR_MIN)
         self.day_field = QDateEdit(QDateTime.fromMSecsSinceEpoch(now_ms()).date())
         self.day_field.setCalendarPopup(True)
         self.day_field.setDisplayFormat(day_format())
@@ -63,8 +63,7 @@ class IntentionForm(FormDialog):
         hours = self._row()
         self.field(say("From"), self.from_field, hours, 1)
         self.field(say("Until"), self.until_field, hours, 1)
-        midnight = clock_text(0)
-        self.body.addWidget(label("small", Tone.MUTED, say(WHOLE_DAY, time=midnight), wrap=True))
+        self.body.addWidget(label("small", Tone.MUTED, say(OVERNIGHT), wrap=True))
         days = self._row()
         self.field(say("First on"), self.day_field, days, 1)
         self.field(say("How often"), self.often_field, days, 1)
@@ -92,14 +91,14 @@ class IntentionForm(FormDialog):
         self.target_field.setAccessibleName(name)
         self.target_field.setText(first_target(choice))
         for field, minutes in ((self.from_field, choice.from_min), (self.until_field, choice.to_min)):
-            field.setTime(QTime(0, 0).addSecs(60 * (minutes % _MINUTES_A_DAY)))
+            field.setCurrentIndex(field.findData(minutes))
         self.often_field.setCurrentIndex(list(HOW_OFTEN.values()).index(choice.days))
         self.cautions.set_cautions(choice.cautions)
         self._untouched = self._state()
 
     def _state(self) -> tuple[object, ...]:
-        fields = (self.from_field, self.until_field, self.day_field)
-        return (self.target_field.text(), *(field.dateTime() for field in fields), self.often_field.currentIndex())
+        lists = (self.from_field, self.until_field, self.often_field)
+        return (self.target_field.text(), self.day_field.date(), *(field.currentIndex() for field in lists))
 
     def read(self) -> AddIntention:
         """Return the command to mean it, or raise FormError."""
@@ -127,9 +126,11 @@ class IntentionForm(FormDialog):
         return {"target": self.target_field, "until": self.until_field}.get(name)
 
 
-def _time_of_day() -> QTimeEdit:
-    made = QTimeEdit()
-    made.setDisplayFormat("HH:mm" if chosen().hours is Hours.TWENTY_FOUR else "h:mm ap")  # not said
+def _half_hours(first: int) -> QComboBox:
+    """Return a list of the half hours of a day from `first`, minutes into it, on; the day's end is midnight."""
+    made = QComboBox()
+    for minutes in range(first, first + DAY_MIN, _HALF_HOUR_MIN):
+        made.addItem(say("midnight") if minutes == DAY_MIN else clock_text(minutes), minutes)
     return made
 
 
@@ -138,5 +139,5 @@ def _day(field: QDateEdit) -> date:
     return date(shown.year(), shown.month(), shown.day())
 
 
-def _minutes(field: QDateTimeEdit) -> int:
-    return field.time().hour() * 60 + field.time().minute()
+def _minutes(field: QComboBox) -> int:
+    return int(field.currentData())

@@ -1,11 +1,12 @@
-"""The best hours for the coats that come next on the rack, worked out anew at most every ten minutes."""
+"""The best hours for the coats that come next on the rack, worked out anew at most every ten minutes, by a worker."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
+from concurrent.futures import Future
 from dataclasses import dataclass
 
-from studiowatch.coats.data_sheet import Kind
+from studiowatch.coats.data_sheet import DataSheet, Kind
 from studiowatch.service.best_hours_view import BestHoursView
 from studiowatch.service.local_time import when_text
 from studiowatch.service.room_ahead import AGAIN_MS, RoomAhead
@@ -30,68 +31,103 @@ class _Next:
 
 BEST_TOLD = 3  # stretches that are told in words
 
+Views = tuple[BestHoursView, ...]
+BestHoursWork = Callable[[Callable[[], Views]], "Future[Views]"]
 _Key = tuple[tuple[tuple[str, tuple[str, ...]], ...], WorkingHours, bool, object]
 
 
 @dataclass(slots=True)
 class BestHoursDesk:
-    """Holds the views."""
+    """Holds the views.
+
+    Attributes
+    ----------
+    work : callable or None
+        Has them worked out and returns their future: until then the earlier ones stand. With None that is done at once.
+    """
 
     room: RoomAhead
     shelf: SheetShelf
     clock: WallClock
-    _views: tuple[BestHoursView, ...] = ()
+    work: BestHoursWork | None = None
+    _views: Views = ()
+    _asked: Future[Views] | None = None
     _made_ms: int | None = None
     _of: _Key | None = None
     _plan: FinishingPlan | None = None
     _next: tuple[_Next, ...] = ()
 
-    def views(
-        self, plan: FinishingPlan | None, hours: WorkingHours, now_ms: int, meant: object = ()
-    ) -> tuple[BestHoursView, ...]:
-        """Return the best hours of each sheet that comes next; `meant`, changed, has them worked out at once."""
+    def views(self, plan: FinishingPlan | None, hours: WorkingHours, now_ms: int, meant: object = ()) -> Views:
+        """Return the best hours of each sheet that comes next; `meant`, changed, has them worked out anew."""
         if plan is None:
             return ()
+        if self._asked is not None and self._asked.done():
+            asked, self._asked = self._asked, None
+            self._views = asked.result()
         if plan is not self._plan:
             self._plan, self._next = plan, tuple(_coming(plan))
         coming = tuple(one for one in self._next if one.sheet in self.shelf.sheets)
         is_known = self.room.outlook is not None and self.room.hours.span_of_log_ms(now_ms) >= KNOWN_MS
         key = (tuple((one.sheet, one.piece_keys) for one in coming), hours, is_known, meant)
-        if key != self._of or self._made_ms is None or not 0 <= now_ms - self._made_ms < AGAIN_MS:
+        is_due = key != self._of or self._made_ms is None or not 0 <= now_ms - self._made_ms < AGAIN_MS
+        if is_due and self._asked is None:
             self._of, self._made_ms = key, now_ms
-            self._views = tuple(self._view(one, hours, now_ms, is_known=is_known) for one in coming)
+            make = self._making(coming, hours, now_ms, is_known=is_known)
+            if self.work is None:
+                self._views = make()
+            else:
+                self._asked = self.work(make)
         return self._views
 
-    def _view(self, one: _Next, hours: WorkingHours, now_ms: int, *, is_known: bool) -> BestHoursView:
-        sheet, made_ms = self.shelf.sheets[one.sheet], self.room.made_ms
+    def _making(
+        self, coming: tuple[_Next, ...], hours: WorkingHours, now_ms: int, *, is_known: bool
+    ) -> Callable[[], Views]:
+        """Return what works them out from what is gathered here: it asks nothing of the keeper's."""
+        clock = self.clock
+        each = [(one, self.shelf.sheets[one.sheet], self._room_for(one, is_known=is_known)) for one in coming]
+
+        def make() -> Views:
+            return tuple(_view(one, sheet, room, hours, clock, now_ms=now_ms) for one, sheet, room in each)
+
+        return make
+
+    def _room_for(self, one: _Next, *, is_known: bool) -> Room | None:
         # nothing heats or dries the room of a coat that gives off flammable vapour
-        outlook = self.room.free if sheet.kind is Kind.SOLVENTBORNE else self.room.outlook
-        told: tuple[StartHour, ...] = ()
-        if is_known and outlook is not None and made_ms is not None:
-            room = Room(outlook=outlook, made_ms=made_ms)
-            told = start_hours(room, sheet, hours, self.clock, now_ms=now_ms, ready=one.ready)
-        good, others = stretches(told), asides(told)
-
-        def when(time_ms: int) -> str:
-            return when_text(time_ms, now_ms)
-
-        best = tuple(stretch_text(stretch, when) for stretch in good[:BEST_TOLD])
-        none = none_text(good)
-        return BestHoursView(
-            sheet=one.sheet,
-            title=sheet.title,
-            piece_keys=one.piece_keys,
-            piece_titles=one.piece_titles,
-            made_ms=now_ms,
-            ready_ms=one.ready.p90,
-            hours=told,
-            good=good,
-            asides=others,
-            unknown="" if told else unknown_text(),
-            caution=caution_text(sheet),
-            lines=best or ((none,) if told else ()),
-            aside_lines=tuple(aside_text(aside, one.ready.p90, when) for aside in others),
+        is_solvent = self.shelf.sheets[one.sheet].kind is Kind.SOLVENTBORNE
+        outlook, made_ms = self.room.free if is_solvent else self.room.outlook, self.room.made_ms
+        return (
+            Room(outlook=outlook, made_ms=made_ms) if is_known and outlook is not None and made_ms is not None else None
         )
+
+
+def _view(
+    one: _Next, sheet: DataSheet, room: Room | None, hours: WorkingHours, clock: WallClock, *, now_ms: int
+) -> BestHoursView:
+    told: tuple[StartHour, ...] = ()
+    if room is not None:
+        told = start_hours(room, sheet, hours, clock, now_ms=now_ms, ready=one.ready)
+    good, others = stretches(told), asides(told)
+
+    def when(time_ms: int) -> str:
+        return when_text(time_ms, now_ms)
+
+    best = tuple(stretch_text(stretch, when) for stretch in good[:BEST_TOLD])
+    none = none_text(good)
+    return BestHoursView(
+        sheet=one.sheet,
+        title=sheet.title,
+        piece_keys=one.piece_keys,
+        piece_titles=one.piece_titles,
+        made_ms=now_ms,
+        ready_ms=one.ready.p90,
+        hours=told,
+        good=good,
+        asides=others,
+        unknown="" if told else unknown_text(),
+        caution=caution_text(sheet),
+        lines=best or ((none,) if told else ()),
+        aside_lines=tuple(aside_text(aside, one.ready.p90, when) for aside in others),
+    )
 
 
 def _coming(plan: FinishingPlan) -> Iterator[_Next]:

@@ -116,6 +116,7 @@ def _open_watch(
         began_ms=outfit.clock.utc_ms(),
         tell=tell,
         plan_work=planner.submit,
+        best_hours_work=planner.submit,
         shut=shut,
         outside=OutsideDesk(take_in=store.take_in),
         curves=CurveDesk(work=lambda coat_key: planner.submit(learn, coat_key)),

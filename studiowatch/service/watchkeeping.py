@@ -13,7 +13,7 @@ from datetime import date
 from studiowatch.board.events import BoardEvent, BoardTrouble, ReadingArrived
 from studiowatch.coats.data_sheet import DataSheet
 from studiowatch.room.readings import Reading
-from studiowatch.service.best_hours_desk import BestHoursDesk
+from studiowatch.service.best_hours_desk import BestHoursDesk, BestHoursWork
 from studiowatch.service.board_now import followed, noted, stands_otherwise
 from studiowatch.service.board_view import BoardView
 from studiowatch.service.calibration_desk import CalibrationDesk, CorrectedLog
@@ -98,6 +98,8 @@ class Watchkeeping:
         Called by `speak` with each happening, before it is on disk.
     plan_work : callable or None
         Has finishing plans made; without it none is made but when it is asked for.
+    best_hours_work : callable or None
+        Has the best hours worked out; without it that is done when they are asked for.
     shut : callable
         Called last of all, to let go of the store.
     outside : OutsideDesk or None
@@ -117,6 +119,7 @@ class Watchkeeping:
     tell: Callable[[Happening], None] = lambda _: None
     shut: Callable[[], None] = lambda: None
     plan_work: Work | None = None
+    best_hours_work: BestHoursWork | None = None
     silent_after_s: float = SILENT_AFTER_S
     outside: OutsideDesk | None = None
     is_ending: Callable[[], bool] = lambda: False
@@ -179,7 +182,9 @@ class Watchkeeping:
             work=self.plan_work,
             room_ahead=foretold_by(self._ahead),
         )
-        self._best_hours = BestHoursDesk(room=self._ahead, shelf=self.shelf, clock=wall_clock())
+        self._best_hours = BestHoursDesk(
+            room=self._ahead, shelf=self.shelf, clock=wall_clock(), work=self.best_hours_work
+        )
 
     @property
     def _desks(self) -> Desks:

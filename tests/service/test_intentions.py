@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
+from concurrent.futures import Future, ThreadPoolExecutor
 from dataclasses import replace
 from math import cos, pi
+from threading import get_ident
 
 import pytest
 
@@ -12,6 +14,7 @@ from studiowatch.board.events import LineCounts, ReadingArrived
 from studiowatch.coats.stages import Stage
 from studiowatch.room.intentions import Doing
 from studiowatch.room.readings import Reading
+from studiowatch.service.best_hours_desk import Views
 from studiowatch.service.commands import Command, Refused, SetWorkingHours
 from studiowatch.service.correction_commands import Redo, Undo
 from studiowatch.service.intention_commands import AddIntention, DropIntention
@@ -121,6 +124,61 @@ def test_that_the_hours_stay_the_same_for_ten_minutes_but_for_other_working_hour
     assert reason_at(watch, 0.0) is Reason.OUTSIDE_HOURS
     before = watch.snapshot(NOW_MS + 1).best_hours
     assert watch.snapshot(NOW_MS + 1 + AGAIN_MS).best_hours is not before
+
+
+class Later:
+    """A worker that works on another thread, when it is told to."""
+
+    def __init__(self) -> None:
+        self.asked: list[tuple[Callable[[], Views], Future[Views]]] = []
+        self.threads: set[int] = set()
+
+    def __call__(self, make: Callable[[], Views]) -> Future[Views]:
+        self.asked.append((make, Future()))
+        return self.asked[-1][1]
+
+    def do(self) -> None:
+        make, answer = self.asked.pop()
+
+        def run() -> Views:
+            self.threads.add(get_ident())
+            return make()
+
+        with ThreadPoolExecutor(max_workers=1) as pool:
+            answer.set_result(pool.submit(run).result())
+
+
+def test_that_a_worker_works_the_hours_out_as_the_watch_would_while_it_goes_on_with_the_earlier_ones() -> None:
+    at_once = watch_over(GLOSS)
+    worker = Later()
+    watch = watch_over(GLOSS)
+    watch._best_hours.work = worker
+    assert watch.snapshot(NOW_MS).best_hours == ()
+    assert watch.snapshot(NOW_MS + 1000).best_hours == ()
+    assert len(worker.asked) == 1  # asked once while it is at it
+    worker.do()
+    first = watch.snapshot(NOW_MS + 2000).best_hours
+    assert first == at_once.snapshot(NOW_MS).best_hours
+    assert get_ident() not in worker.threads
+    for one in (watch, at_once):
+        one.carry_out(heater(), NOW_MS + 3000, 3.0)
+    assert watch.snapshot(NOW_MS + 3000).best_hours is first
+    worker.do()
+    assert watch.snapshot(NOW_MS + 4000).best_hours == at_once.snapshot(NOW_MS + 3000).best_hours
+    assert reason_at(watch, 12.0, NOW_MS + 4000) is None
+    assert worker.asked == []
+
+
+def test_that_what_a_worker_fails_at_is_not_hidden_and_the_earlier_hours_stand() -> None:
+    watch, worker = watch_over(GLOSS), Later()
+    first = watch.snapshot(NOW_MS).best_hours
+    watch._best_hours.work = worker
+    watch.snapshot(NOW_MS + AGAIN_MS)
+    _, answer = worker.asked.pop()
+    answer.set_exception(ValueError("a fault of ours"))
+    with pytest.raises(ValueError, match="a fault of ours"):
+        watch.snapshot(NOW_MS + AGAIN_MS + 1000)
+    assert watch.snapshot(NOW_MS + AGAIN_MS + 2000).best_hours is first
 
 
 def test_that_a_room_logged_for_less_than_a_day_is_said_to_be_unknown() -> None:

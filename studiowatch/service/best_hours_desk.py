@@ -13,7 +13,14 @@ from studiowatch.service.room_ahead import AGAIN_MS, RoomAhead
 from studiowatch.service.room_foretold import KNOWN_MS
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.studio.best_hours import Room, StartHour, asides, start_hours, stretches
-from studiowatch.studio.best_hours_words import aside_text, caution_text, none_text, stretch_text, unknown_text
+from studiowatch.studio.best_hours_words import (
+    aside_text,
+    caution_text,
+    next_text,
+    none_text,
+    stretch_text,
+    unknown_text,
+)
 from studiowatch.studio.plan_shapes import FinishingPlan, PlannedCoat, Times
 from studiowatch.studio.working_hours import WallClock, WorkingHours
 
@@ -127,6 +134,7 @@ def _view(
         caution=caution_text(sheet),
         lines=best or ((none,) if told else ()),
         aside_lines=tuple(aside_text(aside, one.ready.p90, when) for aside in others),
+        next_line=next_text(good, others, one.ready.p90, when) if told else "",
     )
 
 

@@ -33,6 +33,8 @@ class BestHoursView:
         The best three in words, or that there is none.
     aside_lines : tuple of str
         Why the others are not good, in words, by time.
+    next_line : str
+        The next good hours, and why not sooner, in one line; "" while nothing is known.
     """
 
     sheet: str
@@ -48,3 +50,4 @@ class BestHoursView:
     caution: str = ""
     lines: tuple[str, ...] = ()
     aside_lines: tuple[str, ...] = ()
+    next_line: str = ""

@@ -62,6 +62,37 @@ def aside_text(one: Aside, ready_ms: int | None, when: When) -> str:
     return say(spans[one.reason], first=when(one.first_ms), last=when(one.last_ms))
 
 
+def next_text(good: Sequence[Stretch], others: Sequence[Aside], ready_ms: int | None, when: When) -> str:
+    """Return in one line the first of the good hours, and why it is not sooner; see `aside_text` for `ready_ms`."""
+    if not good:
+        told = none_text(good)
+    else:
+        first = min(good, key=lambda one: one.first_ms)
+        number = int(first.chance * 10.0 + 1e-9)  # never rounded up: it is told as a promise
+        if first.first_ms == first.last_ms:
+            told = say(
+                "Next good hour for it: {first}, in {number} of ten ways that this room may go.",
+                first=when(first.first_ms),
+                number=number,
+            )
+        else:
+            told = say(
+                "Next good hours for it: {first} to {last}, in {number} of ten ways that this room may go.",
+                first=when(first.first_ms),
+                last=when(first.last_ms),
+                number=number,
+            )
+    return f"{told} {aside_text(_telling(good, others), ready_ms, when)}" if others else told
+
+
+def _telling(good: Sequence[Stretch], others: Sequence[Aside]) -> Aside:
+    """Return what of the hours before the first good one tells most: the room's own reason, the last of them."""
+    first_ms = min((one.first_ms for one in good), default=None)
+    before = [one for one in others if first_ms is None or one.first_ms < first_ms] or others[:1]
+    rooms = [one for one in before if one.reason not in (Reason.OUTSIDE_HOURS, Reason.NOT_READY)]
+    return (rooms or before)[-1]
+
+
 def none_text(found: Sequence[Stretch]) -> str:
     """Return what is said where no hour is good, else ""."""
     return "" if found else say("No hour of the next two days is likely to be good for it.")

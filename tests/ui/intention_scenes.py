@@ -18,6 +18,7 @@ from studiowatch.studio.meant import OFF_M_S, Meant
 from studiowatch.studio.meant_words import cautions, vapour_sentence, withheld_sentence, words
 from studiowatch.ui.window import StudioWindow
 
+from .laying_scenes import WAIT
 from .plan_scenes import FOUR_PLANNED, GLOSS
 from .scenes import FOUR_CALM, NOW_MS, ScriptedDesk
 
@@ -61,6 +62,11 @@ MEANT = replace(
     room_band=band(is_meant=True),
 )
 WITHHELD = replace(MEANT, intentions=(view_of(HEATER, coat=COAT), view_of(FAN_OFF, coat=COAT)), vapour_near=COAT)
+NEXT = (
+    "Next good hours for it: Thu 10:00 to Thu 13:00, in 9 of ten ways that this room may go. 15:00 to Thu 09:00: "
+    "likely too damp before it is safe"
+)
+WAIT_BEST = replace(WAIT, best_hours=(replace(GLOSS, sheet="gloss-waterborne", next_line=NEXT),))
 FREE = replace(FOUR_CALM, room_band=band(is_meant=False))
 
 
@@ -82,6 +88,10 @@ def intention_states(window: StudioWindow, desk: ScriptedDesk) -> Iterator[tuple
             yield "meant-refused", form
             desk.answer = answer
         form.drop()
+    _show(window, desk, WAIT_BEST)
+    laying = window.deeds.lay_coat("orchard")
+    yield "lay-wait-best", laying
+    laying.drop()
     _show(window, desk, MEANT)
     yield "meant-history", window
     window.show_plan()

@@ -28,12 +28,15 @@ from studiowatch.ui.models.intention_form import (
     first_target,
     read_intention,
 )
+from studiowatch.ui.models.laying import next_hours
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.widgets.intention_form import IntentionForm
 from studiowatch.ui.window import StudioWindow
 
-from .intention_scenes import COAT, FREE, HEATER, MEANT, WITHHELD, view_of
-from .scenes import ScriptedDesk
+from .intention_scenes import COAT, FREE, HEATER, MEANT, NEXT, WAIT_BEST, WITHHELD, view_of
+from .laying_scenes import GO
+from .plan_scenes import GLOSS
+from .scenes import SHEETS, ScriptedDesk
 
 Show = Callable[[Snapshot], StudioWindow]
 HEATER_ON, DRYER_ON, FAN_ON, FAN_OFF = CHOICES
@@ -220,6 +223,16 @@ def test_that_escape_asks_before_what_was_changed_is_lost(shown: Show, qtbot: Qt
     qtbot.keyClick(form, Qt.Key.Key_Escape)
     assert form.isVisible()
     form.drop()
+
+
+@pytest.mark.window
+def test_that_who_is_told_to_wait_with_a_coat_is_told_the_next_good_hours_for_it(shown: Show) -> None:
+    form = shown(WAIT_BEST).deeds.lay_coat("orchard")
+    assert NEXT in [one.text() for one in form.findChildren(QLabel) if one.isVisibleTo(form)]
+    gloss = next(sheet for sheet in SHEETS if sheet.name == "gloss-waterborne")
+    assert next_hours(WAIT_BEST, gloss) == NEXT
+    assert next_hours(replace(WAIT_BEST, room_checks=GO.room_checks), gloss) == ""
+    assert next_hours(replace(WAIT_BEST, best_hours=(replace(GLOSS, next_line=NEXT),)), gloss) == ""  # another sheet's
 
 
 @pytest.mark.window

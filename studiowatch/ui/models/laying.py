@@ -14,7 +14,7 @@ from studiowatch.studio.hazards import first_hazards
 from studiowatch.studio.lay_check import lay_check
 from studiowatch.studio.plan_checks import joined
 from studiowatch.studio.preparation import ChoreNow, ChoreState, CoatToLay, Preparation, chores_now
-from studiowatch.studio.words import Sentence
+from studiowatch.studio.words import Level, Sentence
 from studiowatch.ui.models.amounts import Unit, poured_words, weighed_words, with_unit
 from studiowatch.ui.models.coat_form import (
     Amounts,
@@ -97,6 +97,14 @@ def check_of(snapshot: Snapshot, piece: PieceView, sheet: SheetChoice) -> Senten
     if room is None:
         return stop
     return lay_check(room=room, piece=stop, untested=newest.untested)
+
+
+def next_hours(snapshot: Snapshot, sheet: SheetChoice) -> str:
+    """Return when `sheet` is better laid, in one line, where the room says to wait; else "", or if nobody knows."""
+    room = snapshot.room_check(sheet.name)
+    if room is None or room.level is Level.CALM:
+        return ""
+    return next((view.next_line for view in snapshot.best_hours if view.sheet == sheet.name), "")
 
 
 def laid_along(

@@ -30,6 +30,7 @@ from studiowatch.ui.models.laying import (
     coat_to_lay,
     hazards_for,
     laid_along,
+    next_hours,
     open_for,
     option_for,
     pour_words,
@@ -101,11 +102,11 @@ class CoatDialog(FormDialog):
         self._room.set_style(self.dress)
         large_px = round(_LARGE_PX * min(self.dress.scale, _LARGEST_SCALE))
         self._room.setStyleSheet(f'QLabel[role="headline"] {{ font-size: {large_px}px; }}')
-        self._pour = label("dialog", wrap=True)
+        self._best, self._pour = label("body", wrap=True), label("dialog", wrap=True)
         self.chores = ChoreList(self.dress)
         self._cautions, self._own_cautions = CautionList(self.dress), CautionList(self.dress)
         self._waiting = label("strong", Tone.LINK, wrap=True)
-        for part in (self._room, self.when, self.what, self._pour, self.chores, self._own_cautions):
+        for part in (self._room, self._best, self.when, self.what, self._pour, self.chores, self._own_cautions):
             self.body.addWidget(part)
         self.body.addStretch(1)
         self.standing.addWidget(self._cautions)
@@ -261,6 +262,8 @@ class CoatDialog(FormDialog):
         self._room.setVisible(check is not None and self._step is not LayingStep.LATE)
         if check is not None:
             self._room.set_card(SentenceCard(sentence=check))
+        is_late = self._step is LayingStep.LATE
+        put(self._best, "" if is_late else next_hours(self._snapshot, self._option.sheet), hide_empty=True)
 
     def _show_chores(self) -> None:
         rows = self.preparing.rows

@@ -40,9 +40,10 @@ class Top:
 
     @classmethod
     def of(cls, run: CoatRun, room: RoomToCome) -> Top | None:
-        """Return the coat of a run, or None before its first air."""
+        """Return the coat of a run, or None before its first air; the room to come only if its stages lie far ahead."""
         if run.air is None:
             return None
+        coming = None if _is_in_sight(run.ahead) else room.spans(calm(run.air), run.at_ms, HORIZON_S)
         return cls(
             film=run.film,
             air=calm(run.air),
@@ -51,12 +52,12 @@ class Top:
             standing=run.standing,
             tests=run.tests(),
             ahead=run.ahead,
-            coming=room.spans(calm(run.air), run.at_ms, HORIZON_S),
+            coming=coming,
         )
 
     def waits(self, *, through: bool) -> Waits:
         """Return what it needs from its laying on, in the room to come; looked for far ahead where that is needed."""
-        if all(stage in self.ahead and self.ahead[stage].p90_s is not None for stage in _NEEDED):
+        if _is_in_sight(self.ahead):
             return waits_of(self.film.sheet, self.ahead, through=through)
         coming = None
         if self.coming is not None:
@@ -64,6 +65,11 @@ class Top:
         table = outlook(self.film, self.air, horizon_s=FAR_S, covered=self.covered, coming=coming)
         times = ready_times(self.film.sheet, table, self.standing.weights(table, self.tests))
         return waits_of(self.film.sheet, times, through=through)
+
+
+def _is_in_sight(ahead: Mapping[Stage, Ready]) -> bool:
+    """Return whether the times of all stages that a plan needs are told already."""
+    return all(stage in ahead and ahead[stage].p90_s is not None for stage in _NEEDED)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -38,10 +38,12 @@ class RoomHours:
     _read_to_ms: int | None = None
     _not_before_ms: int = 0
     _kept_ms: int | None = None
+    _oldest: int | None = None  # of the spans: asked for with each reading
 
     def forget(self) -> None:
         """Read everything anew: the clock was set, or readings came from elsewhere."""
         self._spans, self._read_to_ms, self.read_days, self._kept_ms = {}, None, 0, None
+        self._oldest = None
 
     @property
     def is_whole(self) -> bool:
@@ -75,12 +77,15 @@ class RoomHours:
         self._kept_ms = now_ms
         self._add([(now_ms, (air.temperature_C, air.humidity_pct, air.air_speed_m_s))])
         oldest = (now_ms - (FITTED_DAYS + 1) * DAY_MS) // SPAN_MS
-        while (first := next(iter(self._spans))) < oldest:
-            del self._spans[first]
+        if next(iter(self._spans)) < oldest:
+            self._spans = {number: sums for number, sums in self._spans.items() if number >= oldest}
+            self._oldest = min(self._spans)
 
     def _add(self, minutes: Iterable[tuple[int, Values]]) -> None:
         for time_ms, values in minutes:
-            sums = self._spans.setdefault(time_ms // SPAN_MS, [0.0] * _WIDTH)
+            number = time_ms // SPAN_MS
+            self._oldest = number if self._oldest is None else min(self._oldest, number)
+            sums = self._spans.setdefault(number, [0.0] * _WIDTH)
             for at, value in enumerate(values):
                 if value is not None:
                     sums[at] += value
@@ -88,7 +93,7 @@ class RoomHours:
 
     def span_of_log_ms(self, now_ms: int) -> int:
         """Return from how long ago on, ms, there is anything of the last weeks; 0 if there is nothing."""
-        return max(0, now_ms - min(self._spans) * SPAN_MS) if self._spans else 0
+        return 0 if self._oldest is None else max(0, now_ms - self._oldest * SPAN_MS)
 
     def hourly(self, now_ms: int) -> HourlyLog:
         """Return means around each full hour before `now_ms`, and of the minutes up to now; see `HourlyLog`."""

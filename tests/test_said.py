@@ -152,3 +152,13 @@ if __name__ == "__main__":  # what is still unsaid in a folder or a file
     for argument in map(Path, sys.argv[1:]):
         for module in sorted(argument.resolve().rglob("*.py")) if argument.is_dir() else [argument.resolve()]:
             sys.stdout.writelines(f"{line}\n" for line in unsaid(module))
+
+
+@pytest.mark.parametrize(
+    "other",
+    [r"wässrig", r"[Ll]ösungsmittel"],  # wasserbasiert and Lösemittel are said
+)
+def test_that_german_has_one_word_for_one_thing(other: str) -> None:
+    texts = [*(LANGUAGES / "de").glob("*.ts"), *(ROOT / "resources" / "help" / "de").glob("*.html")]
+    assert len(texts) > 1
+    assert [path.name for path in texts if re.search(other, path.read_text("utf-8"))] == []

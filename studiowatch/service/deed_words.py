@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 
+from studiowatch.coats.data_sheet import DataSheet
 from studiowatch.service.commands import (
     ArchivePiece,
     CoverCoat,
@@ -93,6 +94,14 @@ def meant_words(before: Meant | None, after: Meant | None) -> str:
     if after is not None:
         return say("meant for the room: {intention}", intention=words(after))
     return "" if before is None else say("no longer meant for the room: {intention}", intention=words(before))
+
+
+def sheet_words(before: DataSheet | None, after: DataSheet | None) -> str:
+    """Return what she did to a data sheet of hers."""
+    if after is None:
+        return say("deleted the sheet {title}", title="" if before is None else before.title)
+    made = mark("made the sheet {title}") if before is None else mark("edited the sheet {title}")
+    return say(made, title=after.title)
 
 
 def _coat_label(before: Piece | None, after: Piece, labels: Labels) -> str:

@@ -15,7 +15,7 @@ from studiowatch.board.events import BoardEvent
 from studiowatch.board.onlooker import Onlooker
 from studiowatch.board.port import PortFault
 from studiowatch.service.commands import AcceptColumns, BoardCommand, Command, Refused
-from studiowatch.service.correction_commands import TakePhoto
+from studiowatch.service.correction_commands import Redo, TakePhoto, Undo
 from studiowatch.service.errand_thread import in_a_thread
 from studiowatch.service.fault_words import fault_words
 from studiowatch.service.inbox import Errand, Inbox
@@ -24,8 +24,7 @@ from studiowatch.service.letterbox import Letterbox
 from studiowatch.service.photos import PhotoFolder
 from studiowatch.service.ports import BoardSource, Clock
 from studiowatch.service.product_views import SheetChoice, SheetEntry
-from studiowatch.service.sheet_commands import KeepSheet, SheetCommand
-from studiowatch.service.sheet_folder import SheetFolder
+from studiowatch.service.sheet_commands import SheetCommand
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.service.watchkeeping import Watchkeeping
@@ -53,8 +52,6 @@ class Keeper:
         Where pictures are taken in; on a thread of its own, since a large one takes its time.
     shelf : SheetShelf
         The shelf of the watch that `open_watch` makes.
-    sheet_folder : SheetFolder or None
-        Where sheets of hers are kept.
     letters : Letterbox or None
         Where calls in another process ask for something.
     """
@@ -69,14 +66,12 @@ class Keeper:
         other_trouble: Callable[[], str] = lambda: "",
         photos: PhotoFolder | None = None,
         letters: Letterbox | None = None,
-        sheet_folder: SheetFolder | None = None,
     ) -> None:
         self._open_watch = open_watch
         self._source = source
         self._clock = clock
         self._shelf = shelf
         self._sheets, self._entries = tuple(shelf.choices()), shelf.entries()
-        self._sheet_folder = sheet_folder
         self._other_trouble = other_trouble
         self._photos = photos
         self._letters = letters
@@ -228,10 +223,10 @@ class Keeper:
             watch.mind_the_clock(now_ms, now_s)
             if isinstance(errand.command, BoardCommand):
                 key = self._ask_board(errand.command)
-            elif isinstance(errand.command, SheetCommand) and self._sheet_folder is not None:
-                key = self._change_sheet(watch, errand.command, self._sheet_folder)
             else:
                 key = watch.carry_out(errand.command, now_ms, now_s)
+            if isinstance(errand.command, SheetCommand | Undo | Redo):
+                self._sheets, self._entries = tuple(self._shelf.choices()), self._shelf.entries()
         except Refused as refusal:
             errand.answer.set_exception(refusal)
         except Exception as fault:
@@ -241,17 +236,6 @@ class Keeper:
             raise
         else:
             errand.answer.set_result(key)
-
-    def _change_sheet(self, watch: Watchkeeping, command: SheetCommand, folder: SheetFolder) -> str:
-        if isinstance(command, KeepSheet):
-            sheet = folder.keep(command.fields)
-            watch.take_sheet(sheet)
-            name = sheet.name
-        else:
-            name = command.name
-            watch.drop_sheet(name, folder.drop)
-        self._sheets, self._entries = tuple(self._shelf.choices()), self._shelf.entries()
-        return name
 
     def _ask_board(self, command: BoardCommand) -> str:
         try:

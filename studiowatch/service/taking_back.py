@@ -1,6 +1,7 @@
 """Undo and redo: what was done goes back to what it was, or forth again, and is on disk before that is seen.
 
 A warning and a prompt move by themselves: what she answered is forgotten once it is no longer as her answer left it.
+So is what she did to a data sheet whose file another program wrote to, once that was found and told.
 """
 
 from __future__ import annotations
@@ -14,6 +15,8 @@ from studiowatch.service.intention_desk import IntentionDesk
 from studiowatch.service.plan_desk import PlanDesk
 from studiowatch.service.prompt_desk import PromptDesk
 from studiowatch.service.rack import Rack
+from studiowatch.service.sheet_desk import SheetDesk
+from studiowatch.service.sheet_folder import FileMoved
 from studiowatch.service.undo_pile import Deed, UndoPile, after, before
 from studiowatch.service.warning_desk import WarningDesk
 from studiowatch.store.shapes import TellingRecord
@@ -31,6 +34,7 @@ class Desks:
     warnings: WarningDesk
     plans: PlanDesk
     intentions: IntentionDesk
+    sheets: SheetDesk
 
     @property
     def pile(self) -> UndoPile:
@@ -81,21 +85,17 @@ def take_back(command: Undo | Redo, desks: Desks, now_ms: int) -> tuple[str, Seq
         If the disk refused; nothing was changed.
     """
     desks.forget_lapsed()
-    pile = desks.pile
-    if isinstance(command, Undo):
-        deed = pile.last()
-        if deed.ticked is not None:
-            desks.prompts.untick(deed.ticked)
-        happened = _put(deed, 0, desks, now_ms)
-        desks.rack.put(before(deed, desks.rack.pieces.get), now_ms)
-        pile.undid()
-    else:
-        deed = pile.next()
-        if deed.ticked is not None:
-            desks.prompts.tick_again(deed.ticked)
-        happened = _put(deed, 1, desks, now_ms)
-        desks.rack.put(after(deed, desks.rack.pieces.get), now_ms)
-        pile.redid()
+    pile, side = desks.pile, 0 if isinstance(command, Undo) else 1
+    deed = pile.last() if isinstance(command, Undo) else pile.next()
+    if deed.ticked is not None:
+        (desks.prompts.untick if side == 0 else desks.prompts.tick_again)(deed.ticked)
+    try:
+        happened = _put(deed, side, desks, now_ms)
+    except FileMoved:
+        (pile.done if side == 0 else pile.undone).pop()
+        raise
+    desks.rack.put((before, after)[side](deed, desks.rack.pieces.get), now_ms)
+    (pile.undid, pile.redid)[side]()
     return deed.words, happened
 
 
@@ -108,4 +108,6 @@ def _put(deed: Deed, side: int, desks: Desks, now_ms: int) -> Sequence[WarningHa
     if deed.meant is not None:
         key = next(one.key for one in deed.meant if one is not None)
         desks.intentions.put(key, deed.meant[side])
+    if deed.filed is not None:
+        desks.sheets.put(deed.filed, side)
     return desks.warnings.put(deed.answered[side], now_ms) if deed.answered is not None else ()

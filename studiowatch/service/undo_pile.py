@@ -6,6 +6,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field, replace
 
 from studiowatch.service.commands import PlanCommand, Refused
+from studiowatch.service.sheet_folder import Filed
 from studiowatch.service.snapshot import UndoView
 from studiowatch.speech.words import say
 from studiowatch.store.shapes import PromptRecord, TellingRecord
@@ -36,6 +37,8 @@ class Deed:
         What sets her hours or a recipe back, and forth again.
     meant : (Meant or None, Meant or None) or None
         What she means to do with the room, before and after; None where it was not meant.
+    filed : Filed or None
+        The file of the data sheet that was made, edited or deleted, before and after.
     """
 
     words: str
@@ -45,6 +48,7 @@ class Deed:
     put_off: tuple[TellingRecord, TellingRecord] | None = None
     planned: tuple[PlanCommand, PlanCommand] | None = None
     meant: tuple[Meant | None, Meant | None] | None = None
+    filed: Filed | None = None
 
 
 @dataclass(slots=True)

@@ -62,7 +62,6 @@ def watching(
         source=source,
         clock=outfit.clock,
         shelf=shelf,
-        sheet_folder=SheetFolder(folder=folder.sheets),
         other_trouble=lambda: backups.trouble,
         photos=PhotoFolder(folder=folder.photos, shrink=outfit.shrink_photo),
         letters=Letterbox(folder.letters),
@@ -119,6 +118,7 @@ def _open_watch(
         best_hours_work=planner.submit,
         shut=shut,
         outside=OutsideDesk(take_in=store.take_in),
+        sheet_folder=SheetFolder(folder=folder.sheets),
         curves=CurveDesk(work=lambda coat_key: planner.submit(learn, coat_key)),
     )
     watch.weigh_by(kept_curves(store.records, shelf, KeptSeverities(path=folder.severities)))

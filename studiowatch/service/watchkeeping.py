@@ -11,7 +11,6 @@ from dataclasses import dataclass, field, replace
 from datetime import date
 
 from studiowatch.board.events import BoardEvent, BoardTrouble, ReadingArrived
-from studiowatch.coats.data_sheet import DataSheet
 from studiowatch.room.readings import Reading
 from studiowatch.service.best_hours_desk import BestHoursDesk, BestHoursWork
 from studiowatch.service.board_now import followed, noted, stands_otherwise
@@ -61,7 +60,9 @@ from studiowatch.service.room_foretold import RoomForetold
 from studiowatch.service.room_now import RoomNow
 from studiowatch.service.room_views import room_view
 from studiowatch.service.sheet_commands import SheetCommand
-from studiowatch.service.sheet_shelf import SheetShelf, built_in_sheets
+from studiowatch.service.sheet_desk import SheetDesk
+from studiowatch.service.sheet_folder import SheetFolder
+from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.service.stacks import DryingDropped
 from studiowatch.service.taking_back import Desks, take_back
@@ -104,6 +105,8 @@ class Watchkeeping:
         Called last of all, to let go of the store.
     outside : OutsideDesk or None
         Takes readings from outside; None where there is no log of hers.
+    sheet_folder : SheetFolder or None
+        Keeps data sheets of hers; None where none are kept.
     is_ending : callable
         Whether the watch is to end; no coat is then dried and no plan made any more: the records hold all.
     curves : CurveDesk
@@ -122,6 +125,7 @@ class Watchkeeping:
     best_hours_work: BestHoursWork | None = None
     silent_after_s: float = SILENT_AFTER_S
     outside: OutsideDesk | None = None
+    sheet_folder: SheetFolder | None = None
     is_ending: Callable[[], bool] = lambda: False
     curves: CurveDesk = field(default_factory=CurveDesk)
     changed: bool = True
@@ -194,6 +198,7 @@ class Watchkeeping:
             warnings=self._warnings,
             plans=self._plans,
             intentions=self._intentions,
+            sheets=SheetDesk(rack=self._rack, folder=self.sheet_folder),
         )
 
     def open(self) -> None:
@@ -344,8 +349,8 @@ class Watchkeeping:
                 self._ledger.catch_up(now_s)
                 self._ledger.flush(now_s)
                 key = self._calibrations.carry_out(command, now_ms, self._rack)
-            case _ if isinstance(command, BoardCommand | TakePhoto | OutsideCommand | SheetCommand | LendFilms):
-                raise Refused(say("No board is read and no file is kept here, so that cannot be done."))
+            case _ if isinstance(command, SheetCommand | BoardCommand | TakePhoto | OutsideCommand | LendFilms):
+                key = self._carry_out_on_a_file(command)
             case _ if isinstance(command, PlanCommand):
                 before = self._plans.as_it_is(command)
                 key = self._plans.carry_out(command)
@@ -365,6 +370,14 @@ class Watchkeeping:
         if self._intentions.meant != meant:
             self._foretell_anew(now_ms)
         return key
+
+    def _carry_out_on_a_file(
+        self, command: SheetCommand | BoardCommand | TakePhoto | OutsideCommand | LendFilms
+    ) -> str:
+        """Carry out what is done to a sheet of hers; the rest is done by whoever has a board and photos."""
+        if isinstance(command, SheetCommand):
+            return self._desks.sheets.carry_out(command)
+        raise Refused(say("No board is read and no file is kept here, so that cannot be done."))
 
     def _carry_out_at_rack(self, command: AtRack, now_ms: int, now_s: float) -> str:
         """Carry out what moves no film: it is on disk on return, and seen with the next snapshot."""
@@ -430,35 +443,10 @@ class Watchkeeping:
             self._unfollowed = True
         return ""
 
-    def take_sheet(self, sheet: DataSheet) -> None:
-        """Have the coats of a data sheet dry by it from now on."""
-        self.shelf.put(sheet)
-        self._sheet_changed(sheet.name)
-
-    def drop_sheet(self, name: str, delete: Callable[[str], None]) -> None:
-        """Have a sheet of hers deleted, unless a coat on the rack would lose it. Raises Refused."""
-        is_built_in = name in built_in_sheets()
-        for piece in self._rack.on_rack():
-            if not is_built_in and any(coat.sheet == name for coat in piece.coats):
-                raise Refused(
-                    say(
-                        "{title} has a coat of this sheet; correct that coat first, or keep the sheet.",
-                        title=piece.title,
-                    )
-                )
-        delete(name)
-        self.shelf.drop(name)
-        self._sheet_changed(name)
-
     def _forget(self) -> None:
         """Show all anew: something was done."""
         self._seen.forget()
         self._checks.forget()
-
-    def _sheet_changed(self, name: str) -> None:
-        self._rack.dry_anew_by(name)
-        self._forget()
-        self._unfollowed = self.changed = True
 
     def _type_in(self, command: TypeReading, now_ms: int, now_s: float) -> str:
         """Take a reading that she typed; the films dry in it, as it grows older, until the next."""

@@ -56,7 +56,7 @@ class SheetDeeds(QObject):
 
     def drop(self, shelf: ShelfDialog, entry: SheetEntry) -> QMessageBox:
         """Ask, then delete a sheet of hers."""
-        detail = say("Archived pieces keep its name, and what was recorded of their coats.")
+        detail = say("Undo brings it back. Archived pieces keep its name, and what was recorded of their coats.")
         box = question(
             shelf, say("Delete the sheet {title}?", title=entry.sheet.title), detail, say("Delete it"), say("Keep it")
         )
@@ -67,7 +67,7 @@ class SheetDeeds(QObject):
     def _drop(self, shelf: ShelfDialog, entry: SheetEntry) -> None:
         def done(_name: str) -> None:
             shelf.show_shelf()
-            self.done.emit(say("Deleted: the sheet {title}", title=entry.sheet.title))
+            self.done.emit(say("Deleted: the sheet {title}. Undo brings it back.", title=entry.sheet.title))
 
         def refused(sentence: str) -> None:
             plain_box(shelf, sentence).open()

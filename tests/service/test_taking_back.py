@@ -19,6 +19,7 @@ from studiowatch.service.plan_desk import PlanDesk
 from studiowatch.service.prompt_desk import PromptDesk
 from studiowatch.service.rack import Rack
 from studiowatch.service.rack_views import piece_views
+from studiowatch.service.sheet_desk import SheetDesk
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.taking_back import Desks, take_back
 from studiowatch.service.warning_desk import WarningDesk
@@ -49,6 +50,7 @@ class Bench:
             warnings=WarningDesk(records=self.records, disk=Disk(), clock_text=str, silent_after_s=10.0),
             plans=PlanDesk(rack=self.rack, records=self.records, clock=wall_clock()),
             intentions=IntentionDesk(records=self.records, clock=wall_clock(), vapour=lambda _: ""),
+            sheets=SheetDesk(rack=self.rack),
         )
 
     def do(self, command: PieceCommand) -> str:

@@ -653,11 +653,11 @@
     </message>
     <message>
       <source>wet: free solvent leaves through the air</source>
-      <translation>nass: freies Lösungsmittel geht in die Luft</translation>
+      <translation>nass: freies Lösemittel geht in die Luft</translation>
     </message>
     <message>
       <source>touch-dry: free solvent has gone, and what is retained leaves through the resin</source>
-      <translation>grifffest: das freie Lösungsmittel ist fort, das zurückgehaltene geht durch das Harz</translation>
+      <translation>grifffest: das freie Lösemittel ist fort, das zurückgehaltene geht durch das Harz</translation>
     </message>
     <message>
       <source>paint: water leaves by diffusion</source>
@@ -693,7 +693,7 @@
     </message>
     <message>
       <source>solvent</source>
-      <translation>Lösungsmittel</translation>
+      <translation>Lösemittel</translation>
     </message>
     <message>
       <source>blush</source>

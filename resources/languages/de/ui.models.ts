@@ -9,7 +9,7 @@
     </message>
     <message>
       <source>Not in solvent vapour: the bead is hot and contacts spark. The parts' own sheets come first.</source>
-      <translation>Nicht in Lösungsmitteldampf: Die Perle ist heiß, und Kontakte können Funken schlagen. Die Datenblätter der Teile gehen vor.</translation>
+      <translation>Nicht in Lösemitteldampf: Die Perle ist heiß, und Kontakte können Funken schlagen. Die Datenblätter der Teile gehen vor.</translation>
     </message>
     <message>
       <source>Clear the way, and carry the cable in your hand so that you do not step on it or pull the plug.</source>
@@ -1019,7 +1019,7 @@
     </message>
     <message>
       <source>Not in solvent vapour: the board is not explosion-protected, and vapour shifts the sensor.</source>
-      <translation>Nicht in Lösungsmitteldampf: Die Platine ist nicht explosionsgeschützt, und Dampf verstellt den Sensor.</translation>
+      <translation>Nicht in Lösemitteldampf: Die Platine ist nicht explosionsgeschützt, und Dampf verstellt den Sensor.</translation>
     </message>
     <message>
       <source>Put the cup and the humidity chip into the box, the chip above the slurry and not touching it. The bead stays outside, since its heat would dry the air at the chip. Shut and seal the box.</source>
@@ -1937,11 +1937,11 @@
     </message>
     <message>
       <source>solvent</source>
-      <translation>Lösungsmittel</translation>
+      <translation>Lösemittel</translation>
     </message>
     <message>
       <source>water and solvent</source>
-      <translation>Wasser und Lösungsmittel</translation>
+      <translation>Wasser und Lösemittel</translation>
     </message>
     <message>
       <source>{amount} g/m² of {fluid} sealed in when laid, {left} left</source>
@@ -1961,7 +1961,7 @@
     </message>
     <message>
       <source>about {amount} g/m² of solvent taken up by the bare support when laid</source>
-      <translation>etwa {amount} g/m² Lösungsmittel beim Auftragen vom rohen Bildträger aufgesogen</translation>
+      <translation>etwa {amount} g/m² Lösemittel beim Auftragen vom rohen Bildträger aufgesogen</translation>
     </message>
     <message>
       <source>about {amount} g/m² of water taken up by the bare support when laid</source>
@@ -2082,7 +2082,7 @@
     </message>
     <message>
       <source>Solvent-borne</source>
-      <translation>Lösungsmittelhaltig</translation>
+      <translation>Lösemittelhaltig</translation>
     </message>
     <message>
       <source>Paint</source>
@@ -2292,7 +2292,7 @@
     </message>
     <message>
       <source>{grams} g of solvent, assuming a room of {volume} m³ with its windows shut.</source>
-      <translation>{grams} g Lösungsmittel, in einem angenommenen Raum von {volume} m³ mit geschlossenen Fenstern.</translation>
+      <translation>{grams} g Lösemittel, in einem angenommenen Raum von {volume} m³ mit geschlossenen Fenstern.</translation>
     </message>
     <message>
       <source>Move a slider: every piece's ready time moves with it. Nothing in the room or the records changes.</source>

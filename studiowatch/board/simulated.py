@@ -13,9 +13,9 @@ from studiowatch.board.port import BAUD, PortGone
 from studiowatch.board.simulated_room import RoomMoment, SimulatedRoom
 from studiowatch.board.wire import Kind, encode
 from studiowatch.room.readings import Reading
-from studiowatch.speech.words import say
+from studiowatch.speech.words import mark, say
 
-SIMULATED_NAME = "simulated board"  # not said: the name of a port
+SIMULATED_NAME = mark("simulated board")  # the name of its port
 PERIOD_MS = 1000  # one data line a second: the wire format's usual pace
 HELLO_EVERY = 60  # lines: the wire format
 HUMIDITY_TURNS_S = 20.0  # how fast `set_humidity` takes hold, time constant

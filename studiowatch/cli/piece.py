@@ -20,6 +20,7 @@ from studiowatch.store.database import looking
 from studiowatch.store.folder import StudioFolder
 from studiowatch.store.records import RecordsStore
 from studiowatch.studio.pieces import Piece, Shape
+from studiowatch.studio.supports import support_named
 
 
 def run(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> int:
@@ -82,7 +83,7 @@ def _add(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> tupl
         width_cm=call.width_cm,
         height_cm=call.height_cm,
         due=_due(call),
-        support=call.support or "canvas",
+        support=support_named(call.support or "canvas"),
         orientation=Orientation(call.orientation) if call.orientation else Orientation.FACE_UP,
         shape=_shape(call) or Shape.RECTANGLE,
         panels=call.panels or 1,
@@ -103,7 +104,7 @@ def _edit(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> tup
         height_cm=call.height_cm,
         due=_due(call),
         no_due=call.no_due,
-        support=call.support,
+        support=None if call.support is None else support_named(call.support),
         orientation=Orientation(call.orientation) if call.orientation else None,
         shape=_shape(call),
         panels=call.panels,

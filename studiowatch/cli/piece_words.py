@@ -15,6 +15,7 @@ from studiowatch.speech.units import chosen
 from studiowatch.speech.words import say
 from studiowatch.studio.corrected import corrections_between
 from studiowatch.studio.pieces import Coat, Piece, Shape
+from studiowatch.studio.supports import support_words
 
 Earlier = Sequence[tuple[int, Piece]]
 
@@ -37,7 +38,11 @@ def piece_line(piece: Piece) -> str:
 def piece_lines(piece: Piece, earlier: Earlier) -> Iterator[str]:
     """Yield all that was recorded of `piece`, coats and looks numbered as the calls name them."""
     yield piece_line(piece)
-    yield say("painted on {support}, dries {orientation}", support=piece.support, orientation=told(piece.orientation))
+    yield say(
+        "painted on {support}, dries {orientation}",
+        support=support_words(piece.support),
+        orientation=told(piece.orientation),
+    )
     if piece.notes:
         yield say("notes: {notes}", notes=piece.notes)
     if piece.photo:

@@ -25,22 +25,39 @@ SOAKED_SHARE = {  # of the free water; suction ends where the polymer packs, wha
     Support.PAPER: 0.35,
 }
 
-_BARE = frozenset({"bare", "raw", "unprimed", "unsealed", "unsized"})
-_COATED = frozenset({"not", "painted", "primed", "sealed", "sized"})
+
+def _bent(*stems: str) -> frozenset[str]:
+    """Return German words with their endings: "roh" stands for "rohe" and "rohes" too."""
+    return frozenset(f"{stem}{ending}" for stem in stems for ending in ("", "e", "em", "en", "er", "es"))
+
+
+# fmt: off
+_BARE = (
+    frozenset({"bare", "raw", "unprimed", "unsealed", "unsized"})
+    | _bent("roh", "ungrundiert", "ungeleimt", "unversiegelt")
+)
+_COATED = (
+    frozenset({"not", "painted", "primed", "sealed", "sized", "nicht"})
+    | _bent("bemalt", "gestrichen", "grundiert", "geleimt", "versiegelt")
+)
 _MATERIALS = {
-    **dict.fromkeys(("canvas", "cotton", "jute", "linen"), Support.CANVAS),
-    **dict.fromkeys(("board", "hardboard", "panel", "plywood", "wood"), Support.PANEL),
-    **dict.fromkeys(("card", "cardboard", "paper"), Support.PAPER),
+    **dict.fromkeys(("canvas", "cotton", "jute", "linen", "leinwand", "baumwolle", "leinen"), Support.CANVAS),
+    **dict.fromkeys((
+        "board", "hardboard", "panel", "plywood", "wood", "brett", "hartfaserplatte", "holz", "holztafel", "platte",
+        "sperrholz", "tafel",
+    ), Support.PANEL),
+    **dict.fromkeys(("card", "cardboard", "paper", "karton", "papier", "pappe"), Support.PAPER),
 }
+# fmt: on
 
 
 def support_of(words: str) -> Support:
-    """Return what a support in her own words is to the brush.
+    """Return what a support in her own words, English or German, is to the brush.
 
     It absorbs only where the words say so, as "raw canvas" or "unprimed panel" do: what is called just "canvas" is a
     painting, or was primed, and so is whatever the words leave open. Of "bare paper on panel" the first is met.
     """
-    said = re.findall(r"[a-z]+", words.lower())
+    said = re.findall(r"[^\W\d_]+", words.lower())
     if _BARE.isdisjoint(said) or not _COATED.isdisjoint(said):
         return Support.SEALED
     return next((_MATERIALS[word] for word in said if word in _MATERIALS), Support.SEALED)

@@ -77,7 +77,7 @@ def room_svg(rooms: Sequence[DrawnRoom], width: float, height: float) -> str:
     """Return temperature and humidity while each coat was wet, one panel a coat, on common scales."""
     parts: list[str] = []
     left, gap = 34.0, 8.0
-    wide = (width - left - gap * (len(rooms) - 1)) / max(len(rooms), 1)
+    wide = (width - left - 1 - gap * (len(rooms) - 1)) / max(len(rooms), 1)  # 1 pt for the frame of the last
     half = (height - 2 * LINE) / 2
     rooms = [_in_hers(room) for room in rooms]
     for row, (column, unit, colour) in enumerate(((1, chosen().degrees.value, WARM), (2, say("% RH"), COOL))):

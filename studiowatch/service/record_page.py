@@ -17,6 +17,7 @@ from studiowatch.studio.finishing_record import CoatRecord, FinishingRecord, Spr
 from studiowatch.studio.labels import coat_word
 from studiowatch.studio.modelled import Modelled, TimeRange
 from studiowatch.studio.pieces import Finding
+from studiowatch.studio.supports import support_words
 
 WIDTH, FILM_HEIGHT, ROOM_HEIGHT = 500.0, 100.0, 110.0  # pt
 HEADINGS = (
@@ -119,7 +120,9 @@ def body(record: FinishingRecord, photo: str, film: str, room: str) -> str:
     """Return what the page and the print have in common; photo and drawings are given as HTML, or ""."""
     parts = [
         f"<h1>{escape(record.title)}</h1>",
-        _caption(say("Finishing record. {size}, on {support}", size=record.size, support=record.support)),
+        _caption(
+            say("Finishing record. {size}, on {support}", size=record.size, support=support_words(record.support))
+        ),
         photo,
     ]
     if record.notes:

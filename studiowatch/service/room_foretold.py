@@ -17,6 +17,7 @@ from studiowatch.service.room_heading import RoomHeading
 from studiowatch.service.room_hours import DAY_MS, MINUTE_MS
 from studiowatch.speech.words import mark, say
 from studiowatch.studio.concern import AirNow
+from studiowatch.studio.counting import number_word
 from studiowatch.studio.heading import Figure
 from studiowatch.studio.waiting import Guess, Need, Quantity
 
@@ -113,7 +114,7 @@ class RoomForetold:
             return None
         basis = say(
             "so it is in {number} of ten ways that this room may go, by its days so far",
-            number=round(10.0 * told.chance),
+            number=number_word(round(10.0 * told.chance)),
         )
         return Guess(time_ms=now_ms + round(told.by(0.5) * HOUR_MS), basis=basis)
 

@@ -13,7 +13,7 @@ from studiowatch.service.ports import Records
 from studiowatch.service.room_foretold import RoomForetold
 from studiowatch.service.room_heading import RoomHeading
 from studiowatch.service.snapshot import WarningView
-from studiowatch.speech.units import METRIC, Units, chosen
+from studiowatch.speech.units import Units, chosen
 from studiowatch.speech.words import say
 from studiowatch.store.shapes import WarningRecord
 from studiowatch.studio.concern import AirNow, CoatAtRisk, Concern, Kind
@@ -49,7 +49,7 @@ class WarningDesk:
     silent_after_s : float
         Seconds without a reading after which a wet coat counts as unwatched.
     units : Units
-        What warnings and verdicts are said in; what is in the records keeps its words.
+        What warnings and verdicts are said in, at first as the program was started; the records keep their words.
     """
 
     records: Records
@@ -59,7 +59,7 @@ class WarningDesk:
     book: WarningBook = field(default_factory=WarningBook)
     concerns: tuple[Concern, ...] = ()
     heading: RoomHeading | RoomForetold = field(default_factory=RoomHeading)
-    units: Units = METRIC
+    units: Units = field(default_factory=chosen)
 
     def reopen(self, piece_keys: Mapping[str, str], now_ms: int) -> None:
         """Take up the warnings as they were left, and their causes as if they held until now.

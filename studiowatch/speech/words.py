@@ -8,12 +8,14 @@ the program may put a translation between (`speak_by`); nothing here knows where
 
 from __future__ import annotations
 
-from collections.abc import Callable
+import re
+from collections.abc import Callable, Mapping
 
 Translate = Callable[[str, str, int], str]
 """From an English text, what it is about ("" but for words with two meanings) and a number to her language, or ""."""
 
 NO_NUMBER = -1
+_ABBREVIATED = re.compile(r"[^.]\.$")  # ends with one full stop, not with three
 
 
 def _in_english(_text: str, _about: str, _number: int) -> str:
@@ -34,7 +36,7 @@ def say(text: str, /, *, about: str = "", **values: object) -> str:
 
     `about` tells two meanings of one English text apart. Raises KeyError for a name without a value.
     """
-    return (_translate(text, about, NO_NUMBER) or text).format(**values)
+    return _filled(_translate(text, about, NO_NUMBER) or text, values)
 
 
 def say_counted(number: int, one: str, many: str, /, **values: object) -> str:
@@ -42,7 +44,16 @@ def say_counted(number: int, one: str, many: str, /, **values: object) -> str:
 
     A language may have more forms than these two: it is asked for the form of `many` that goes with `number`.
     """
-    return (_translate(many, "", number) or (one if number == 1 else many)).format(**{"n": number} | values)
+    return _filled(_translate(many, "", number) or (one if number == 1 else many), {"n": number} | values)
+
+
+def _filled(text: str, values: Mapping[str, object]) -> str:
+    """Return `text` with the values; a full stop after one that ends with its own, as "30. Nov." does, is one."""
+    shown = {
+        name: value[:-1] if isinstance(value, str) and _ABBREVIATED.search(value) and f"{{{name}}}." in text else value
+        for name, value in values.items()
+    }
+    return text.format(**shown)
 
 
 def mark(text: str, /) -> str:

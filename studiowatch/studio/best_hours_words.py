@@ -7,6 +7,7 @@ from collections.abc import Callable, Sequence
 from studiowatch.coats.data_sheet import DataSheet, Kind
 from studiowatch.speech.words import mark, say
 from studiowatch.studio.best_hours import Aside, Reason, Stretch
+from studiowatch.studio.counting import number_word
 
 When = Callable[[int], str]
 
@@ -38,8 +39,8 @@ def unknown_text() -> str:
 
 
 def stretch_text(one: Stretch, when: When) -> str:
-    """Return "Sat 10:00 to Sat 14:00: good in 9 of ten ways that this room may go"."""
-    number = int(one.chance * 10.0 + 1e-9)  # never rounded up: it is told as a promise
+    """Return "Sat 10:00 to Sat 14:00: good in nine of ten ways that this room may go"."""
+    number = number_word(int(one.chance * 10.0 + 1e-9))  # never rounded up: it is told as a promise
     if one.first_ms == one.last_ms:
         return say(
             "lay at {first}: good in {number} of ten ways that this room may go",

@@ -10,6 +10,7 @@ from studiowatch.speech.units import chosen
 from studiowatch.speech.words import say
 from studiowatch.studio.labels import measured_film_text, measured_text
 from studiowatch.studio.pieces import Coat, Look, Piece
+from studiowatch.studio.supports import support_words
 
 When = Callable[[int], str]
 
@@ -48,7 +49,11 @@ def _of_piece(earlier: Piece, later: Piece) -> Iterator[str]:
     if earlier.due is not None and later.due != earlier.due:
         yield _due(earlier.due, later.due)
     if later.support != earlier.support:
-        yield say("painted on {now} instead of {before}", now=later.support, before=earlier.support)
+        yield say(
+            "painted on {now} instead of {before}",
+            now=support_words(later.support),
+            before=support_words(earlier.support),
+        )
     if later.orientation is not earlier.orientation:
         yield say("dries {now} instead of {before}", now=later.orientation.word, before=earlier.orientation.word)
     if earlier.notes and later.notes != earlier.notes:

@@ -86,7 +86,7 @@ def _past(moment: int, before_ms: int, after_ms: int, taken: Sequence[Span]) -> 
 
 
 def read_hours(text: str) -> tuple[int, int] | None:
-    """Return minutes into the day of "09:00-18:00", or None of "off".
+    """Return minutes into the day of "09:00-18:00", or None of "off" or of that in her language.
 
     Raises
     ------
@@ -94,12 +94,16 @@ def read_hours(text: str) -> tuple[int, int] | None:
         With one sentence, if it is neither.
     """
     plain = text.strip().lower()
-    if plain == OFF:
+    if plain in {OFF, off_word().lower()}:
         return None
     match = _HOURS.fullmatch(plain)
     if match is None:
         raise ValueError(
-            say('Working hours are {text}; give from and until like 09:00-18:00, or "{off}".', text=repr(text), off=OFF)
+            say(
+                'Working hours are {text}; give from and until like 09:00-18:00, or "{off}".',
+                text=repr(text),
+                off=off_word(),
+            )
         )
     from_h, from_min, to_h, to_min = map(int, match.groups())
     start, end = from_h * 60 + from_min, to_h * 60 + to_min
@@ -110,8 +114,13 @@ def read_hours(text: str) -> tuple[int, int] | None:
     return start, end
 
 
+def off_word() -> str:
+    """Return how she writes that a day is off."""
+    return say("off", about="a day")
+
+
 def hours_text(hours: tuple[int, int] | None) -> str:
-    """Return hours as `read_hours` takes them: what is stored and typed."""
+    """Return hours as `read_hours` takes them, and as they are stored."""
     if hours is None:
         return OFF
     return "-".join(f"{minutes // 60:02d}:{minutes % 60:02d}" for minutes in hours)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from contextlib import contextmanager
 
-from PySide6.QtCore import QEventLoop, QRect, Qt
+from PySide6.QtCore import QEventLoop, QRect, Qt, QTimer, Signal
 from PySide6.QtGui import QColor, QPainter, QPaintEvent
 from PySide6.QtWidgets import QApplication, QWidget
 
@@ -15,11 +15,13 @@ from studiowatch.ui.theme import LIGHT, NIGHT
 
 SIZE = (1280, 800)  # px, where no size is kept yet
 TEXT_PX = 21
-SHOWN_WITHIN_MS = 300  # ms, no longer is the start held up for a frame
+SHOWN_WITHIN_MS = 1500  # ms, no longer is the start held up for a frame; only a computer that is busy needs so much
 
 
 class StartingWindow(QWidget):
     """Says that the studio opens, where the window will stand."""
+
+    painted = Signal()
 
     def __init__(self, settings: ViewSettings) -> None:
         super().__init__()
@@ -42,18 +44,19 @@ class StartingWindow(QWidget):
         painter.drawText(QRect(self.rect()), Qt.AlignmentFlag.AlignCenter, say("Opening the studio…"))
         painter.end()
         self.is_painted = True
+        self.painted.emit()
 
 
 @contextmanager
 def starting() -> Iterator[StartingWindow]:
     """Show the frame until the window is there (`end_starting`), or the start ended otherwise."""
-    application = QApplication.instance() or QApplication(["studiowatch"])
+    _application = QApplication.instance() or QApplication(["studiowatch"])
     frame = StartingWindow(ViewSettings())
     frame.show()
-    for _ in range(SHOWN_WITHIN_MS // 10):
-        application.processEvents(QEventLoop.ProcessEventsFlag.WaitForMoreEvents, 10)
-        if frame.is_painted:
-            break
+    until_painted = QEventLoop()
+    frame.painted.connect(until_painted.quit)
+    QTimer.singleShot(SHOWN_WITHIN_MS, until_painted, until_painted.quit)
+    until_painted.exec()
     try:
         yield frame
     finally:

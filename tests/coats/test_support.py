@@ -62,6 +62,12 @@ def test_that_an_upper_coat_does_not_meet_the_support(gloss: DataSheet) -> None:
         ("raw linen, sized", Support.SEALED),
         ("panel, not bare", Support.SEALED),
         ("strawboard", Support.SEALED),
+        ("rohe Leinwand, 40 cm", Support.CANVAS),
+        ("Sperrholz, ungrundiert", Support.PANEL),
+        ("rohes Papier auf Holztafel", Support.PAPER),
+        ("rohe Leinwand, geleimt", Support.SEALED),
+        ("grundierte Tafel, nicht roh", Support.SEALED),
+        ("Leinwand", Support.SEALED),
     ],
 )
 def test_that_only_what_is_called_bare_absorbs(words: str, support: Support) -> None:

@@ -83,7 +83,9 @@ def record_html(tmp_path: Path) -> Callable[[], str]:
         seen_ms=at_ms(8, 0, day=4),
     )
     paint = Coat(key="paint", sheet="paint-brushed", laid_ms=at_ms(0, 30, day=1))
-    kiln = Piece(key="kiln", title="Kiln", width_cm=40.0, height_cm=60.0, support="Leinwand", coats=(paint, gloss))
+    kiln = Piece(
+        key="kiln", title="Kiln", width_cm=40.0, height_cm=60.0, support="paper on panel", coats=(paint, gloss)
+    )
     room = RoomWhileWet(
         temperature_C=Spread(least=20.0, mean=21.0, greatest=22.0),
         humidity_pct=Spread(least=48.0, mean=50.0, greatest=52.0),
@@ -117,6 +119,7 @@ def test_that_the_finishing_record_is_german_and_in_us_units(record_html: Callab
     assert '<html lang="de">' in html
     assert "<title>Kiln: Abschlussprotokoll</title>" in html
     assert "Was darauf liegt" in html
+    assert "auf Papier auf Holztafel" in html
     # 20, 21 and 22 °C are 68, 69.8 and 71.6 °F; 0.15 m/s is 29.5 ft/min
     assert "solange sie nass war, 69.8 °F (68.0 bis 71.6), 50 % r. F. (48 bis 52), 5 min bewegte Luft" in html
     assert "; gemessen in 20 von 30 min." in html

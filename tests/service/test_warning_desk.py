@@ -12,6 +12,7 @@ from studiowatch.service.commands import Refused
 from studiowatch.service.disk import Disk
 from studiowatch.service.replaying import MemoryRecords
 from studiowatch.service.warning_desk import WarningDesk
+from studiowatch.speech.units import METRIC, Numbers, choose
 from studiowatch.store.shapes import WarningRecord
 from studiowatch.studio.concern import AirNow, CoatAtRisk
 from studiowatch.studio.warnings import WarningState
@@ -51,6 +52,13 @@ def left_heard(records: MemoryRecords) -> None:
     (raised,) = desk.settle(DAMP, [COAT], NOW_MS)
     desk.hear(raised.warning.key, NOW_MS)
     desk.disk.catch_up(0.0)
+
+
+def test_that_a_watch_without_a_window_warns_in_the_units_it_was_started_in() -> None:
+    choose(replace(METRIC, numbers=Numbers.COMMA))
+    desk = desk_on(MemoryRecords(held={}))
+    (raised,) = desk.settle(replace(DRY, air_speed_m_s=0.26, movement=Movement.FAN), [COAT], NOW_MS)
+    assert "0,26 m/s" in raised.warning.sentence.detail
 
 
 def test_that_a_heard_warning_stays_heard_over_a_restart() -> None:

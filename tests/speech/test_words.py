@@ -43,6 +43,12 @@ def test_that_the_language_chooses_the_form_for_a_number() -> None:
     assert [say_counted(n, "a coat", "{n} coats") for n in (1, 2, 3)] == ["a coat", "A PAIR OF COATS", "3 coats"]
 
 
+def test_that_a_sentence_ends_with_one_full_stop_whatever_it_ends_with() -> None:
+    assert say("Next: {title}, {day}.", title="Low Water.", day="30. Nov.") == "Next: Low Water., 30. Nov."
+    assert say("It is {words}.", words="as it was ...") == "It is as it was ...."
+    assert say("{day}: laid", day="30. Nov.") == "30. Nov.: laid"
+
+
 def test_that_a_value_that_is_missing_is_told() -> None:
     with pytest.raises(KeyError, match="title"):
         say("{title} is dry")

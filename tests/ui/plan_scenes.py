@@ -114,7 +114,7 @@ GLOSS = BestHoursView(
     piece_titles=("Orchard at Low Water", "Lamp in the Fog"),
     made_ms=NOW_MS,
     caution="Fresh air first.",
-    lines=("lay from Thu 10:00 to Thu 13:00: good in 9 of ten ways that this room may go",),
+    lines=("lay from Thu 10:00 to Thu 13:00: good in nine of ten ways that this room may go",),
     aside_lines=tuple(f"Thu {hour}:00: likely too damp before it is safe" for hour in range(5)),
 )
 

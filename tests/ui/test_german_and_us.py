@@ -9,6 +9,7 @@ import numpy as np
 import pytest
 
 from studiowatch.board.onlooker import HeardLine
+from studiowatch.board.simulated import SIMULATED_NAME
 from studiowatch.coats.stages import Surface
 from studiowatch.coats.support import SOAKED_SHARE, Support
 from studiowatch.room.typed import Felt
@@ -18,7 +19,10 @@ from studiowatch.service.snapshot import PieceView
 from studiowatch.speech.units import METRIC, US, Numbers, choose
 from studiowatch.studio.pieces import Coat, Finding, Outcome
 from studiowatch.studio.review_causes import Cause
+from studiowatch.studio.supports import SUPPORTS, support_named, support_words
+from studiowatch.studio.working_hours import read_hours
 from studiowatch.ui.models.air_guide import STEPS as AIR_STEPS
+from studiowatch.ui.models.board import board_line
 from studiowatch.ui.models.board_now import line_words
 from studiowatch.ui.models.coat_form import suggestion_words
 from studiowatch.ui.models.figures import room_figures
@@ -36,7 +40,6 @@ from studiowatch.ui.models.rack import PieceCard, rack_cards, state_words
 from studiowatch.ui.models.reading_form import reading_words
 from studiowatch.ui.models.recorded import amount_words
 from studiowatch.ui.models.review_plot import picture_of
-from studiowatch.ui.models.seen_words import SUPPORTS, support_named, support_words
 from studiowatch.ui.models.times import ago_words, clock_words, lasting_words, near_words_beside
 
 from .scenes import FOUR_WARNED, NOW_MS, ORCHARD, SHEETS, coat
@@ -180,6 +183,19 @@ def test_that_a_support_is_stored_under_its_own_name(support: str) -> None:
 @pytest.mark.usefixtures("german")
 def test_that_a_support_of_hers_stays_as_she_calls_it() -> None:
     assert support_named(" altes Brett ") == support_words("altes Brett") == "altes Brett"
+
+
+@pytest.mark.usefixtures("german")
+def test_that_a_day_off_is_typed_in_her_language_or_as_it_is_stored() -> None:
+    assert [read_hours(text) for text in ("frei", " Frei ", "off")] == [None, None, None]
+    with pytest.raises(ValueError, match="oder „frei“"):
+        read_hours("nie")
+
+
+@pytest.mark.usefixtures("german")
+def test_that_the_simulated_board_is_named_in_her_language() -> None:
+    board = replace(FOUR_WARNED.board, port=SIMULATED_NAME, sensor="simulated")
+    assert board_line(replace(FOUR_WARNED, board=board)).words.startswith("Simulierte Platine · letzter Messwert")
 
 
 @pytest.mark.usefixtures("us")

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
+from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
 from studiowatch.coats.data_sheet import DataSheet
@@ -14,6 +15,7 @@ from studiowatch.service.sheet_commands import DropSheet, KeepSheet
 from studiowatch.service.sheet_shelf import built_in_sheets
 from studiowatch.ui.models.sheet_figures import LINES
 from studiowatch.ui.models.sheet_form import SheetTyped, new_name, read_sheet, shown_of
+from studiowatch.ui.widgets.sheet_dialog import SheetDialog
 
 from .conftest import Show
 from .scenes import FOUR_CALM, ScriptedDesk
@@ -144,3 +146,15 @@ def test_that_hers_are_edited_under_their_name_and_deleted_when_asked(
     assert len(desk.commands) == 1
     box.accept()
     assert desk.commands[1] == DropSheet(name="tall")
+
+
+def test_that_return_on_a_sheet_opens_its_form_and_keeps_nothing(shown: Show, desk: ScriptedDesk, qtbot: QtBot) -> None:
+    desk.on_shelf = (SheetEntry(sheet=GLOSS, is_own=False),)
+    window = shown(FOUR_CALM)
+    shelf = window.deeds.sheets.show_shelf()
+    qtbot.waitExposed(shelf)
+    qtbot.keyClick(shelf.list, Qt.Key.Key_Return)
+    qtbot.waitUntil(lambda: bool(shelf.findChildren(SheetDialog)))
+    (form,) = shelf.findChildren(SheetDialog)
+    assert form.isVisible()
+    assert desk.commands == []

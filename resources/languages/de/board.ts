@@ -524,6 +524,10 @@
       <translation>Zeit "{text}" ist nicht als {form} geschrieben.</translation>
     </message>
     <message>
+      <source>simulated board</source>
+      <translation>simulierte Platine</translation>
+    </message>
+    <message>
       <source>The simulated board is unplugged: plug it in again.</source>
       <translation>Die nachgebildete Messplatine ist abgezogen: stecken Sie sie wieder an.</translation>
     </message>

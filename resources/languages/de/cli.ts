@@ -1617,7 +1617,7 @@
     </message>
     <message>
       <source>Warnings are printed, but not heard: {trouble}. `studiowatch check` tells of the sound.</source>
-      <translation>Warnungen werden ausgegeben, aber nicht gehört: {trouble}. `studiowatch check` sagt, wie es um den Ton steht.</translation>
+      <translation>Warnungen werden ausgegeben, sind aber nicht zu hören: {trouble}. `studiowatch check` sagt, wie es um den Ton steht.</translation>
     </message>
     <message>
       <source>--now does not go with --room: its log ends at the moment that is told of; cut it, or give --air.</source>

@@ -200,6 +200,10 @@
       <translation>Platine verbunden</translation>
     </message>
     <message>
+      <source>Simulated board</source>
+      <translation>Simulierte Platine</translation>
+    </message>
+    <message>
       <source>No board is connected: plug it in by USB, or type a reading.</source>
       <translation>Keine Platine ist verbunden: Stecken Sie sie per USB ein, oder tippen Sie einen Messwert ein.</translation>
     </message>
@@ -305,19 +309,19 @@
     </message>
     <message>
       <source>{whole} makes the sheet's {thickness} on {area} m²</source>
-      <translation>{whole} ergibt die {thickness} des Datenblatts auf {area} m²</translation>
+      <translation>{whole} ergeben die {thickness} des Datenblatts auf {area} m²</translation>
     </message>
     <message>
       <source>{each} on each of {panels} panels, {whole} in all, makes the sheet's {thickness} on {area} m²</source>
-      <translation>{each} auf jede von {panels} Tafeln, {whole} insgesamt, ergibt die {thickness} des Datenblatts auf {area} m²</translation>
+      <translation>{each} auf jede von {panels} Tafeln, {whole} insgesamt, ergeben die {thickness} des Datenblatts auf {area} m²</translation>
     </message>
     <message>
       <source>{whole} makes the sheet's {thickness} on {area} m², with {share} % for brush and cup</source>
-      <translation>{whole} ergibt die {thickness} des Datenblatts auf {area} m², mit {share} % für Pinsel und Becher</translation>
+      <translation>{whole} ergeben die {thickness} des Datenblatts auf {area} m², mit {share} % für Pinsel und Becher</translation>
     </message>
     <message>
       <source>{each} on each of {panels} panels, {whole} in all, makes the sheet's {thickness} on {area} m², with {share} % for brush and cup</source>
-      <translation>{each} auf jede von {panels} Tafeln, {whole} insgesamt, ergibt die {thickness} des Datenblatts auf {area} m², mit {share} % für Pinsel und Becher</translation>
+      <translation>{each} auf jede von {panels} Tafeln, {whole} insgesamt, ergeben die {thickness} des Datenblatts auf {area} m², mit {share} % für Pinsel und Becher</translation>
     </message>
     <message>
       <source>{volume} or {weight}</source>
@@ -556,11 +560,11 @@
     </message>
     <message>
       <source>{difference} above film</source>
-      <translation>{difference} über dem Film</translation>
+      <translation>Film {difference} kälter</translation>
     </message>
     <message>
       <source>{difference} above air</source>
-      <translation>{difference} über der Luft</translation>
+      <translation>Luft {difference} kälter</translation>
     </message>
     <message>
       <source>under {limit}</source>
@@ -613,11 +617,11 @@
     </message>
     <message>
       <source>{difference} below film</source>
-      <translation>{difference} unter dem Film</translation>
+      <translation>Film {difference} wärmer</translation>
     </message>
     <message>
       <source>{difference} below air</source>
-      <translation>{difference} unter der Luft</translation>
+      <translation>Luft {difference} wärmer</translation>
     </message>
     <message>
       <source>Air</source>
@@ -2042,39 +2046,6 @@
     <message>
       <source>matt</source>
       <translation>matt</translation>
-    </message>
-    <message>
-      <source>canvas</source>
-      <translation>Leinwand</translation>
-    </message>
-    <message>
-      <source>panel</source>
-      <translation>Holztafel</translation>
-    </message>
-    <message>
-      <source>paper on panel</source>
-      <translation>Papier auf Holztafel</translation>
-    </message>
-    <message>
-      <source>paper</source>
-      <translation>Papier</translation>
-    </message>
-    <message>
-      <source>bare panel</source>
-      <translation>rohe Holztafel</translation>
-    </message>
-    <message>
-      <source>raw canvas</source>
-      <translation>rohe Leinwand</translation>
-    </message>
-    <message>
-      <source>bare paper</source>
-      <translation>rohes Papier</translation>
-    </message>
-    <message>
-      <source>board</source>
-      <comment>support</comment>
-      <translation>Malkarton</translation>
     </message>
     <message>
       <source>Water-borne</source>

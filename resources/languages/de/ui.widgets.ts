@@ -301,7 +301,7 @@
     </message>
     <message>
       <source>It is on already…</source>
-      <translation>Sie ist schon drauf…</translation>
+      <translation>Schon aufgetragen…</translation>
     </message>
     <message>
       <source>Leave it</source>
@@ -325,7 +325,7 @@
     </message>
     <message>
       <source>The brush went down earlier</source>
-      <translation>Der Pinsel lag schon früher auf</translation>
+      <translation>Schon früher aufgetragen</translation>
     </message>
     <message>
       <source>Closes this; the timers run on</source>
@@ -357,7 +357,7 @@
     </message>
     <message>
       <source>The same coat on these too, one after the other</source>
-      <translation>Dieselbe Schicht auch auf diese, eins nach dem anderen</translation>
+      <translation>Dieselbe Schicht auch auf diese, eines nach dem anderen</translation>
     </message>
     <message>
       <source>Piece</source>
@@ -501,7 +501,7 @@
     </message>
     <message>
       <source>The brush went down</source>
-      <translation>Der Pinsel lag auf</translation>
+      <translation>Aufgetragen</translation>
     </message>
     <message>
       <source>Data sheet</source>
@@ -1017,8 +1017,8 @@ fehlt</translation>
       <translation>Änderungen behalten</translation>
     </message>
     <message>
-      <source>From and until, as 09:00-18:00, or "off". Coats are planned only where they fit in, with their preparation.</source>
-      <translation>Von und bis, etwa 09:00-18:00, oder „off“ für frei. Schichten werden nur dort geplant, wo sie mit ihrer Vorbereitung hineinpassen.</translation>
+      <source>From and until, as 09:00-18:00, or "{off}". Coats are planned only where they fit in, with their preparation.</source>
+      <translation>Von und bis, etwa 09:00-18:00, oder „{off}“. Schichten werden nur dort geplant, wo sie mit ihrer Vorbereitung hineinpassen.</translation>
     </message>
     <message>
       <source>Your working hours are set; the plan is made anew.</source>

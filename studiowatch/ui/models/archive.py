@@ -8,7 +8,7 @@ from studiowatch.service.snapshot import ArchivedView
 from studiowatch.speech.dates import day_of_year
 from studiowatch.speech.units import chosen
 from studiowatch.speech.words import mark, say
-from studiowatch.ui.models.seen_words import support_words
+from studiowatch.studio.supports import support_words
 from studiowatch.ui.models.times import local
 
 NONE_FOUND = mark("No archived piece has all these words in its title, support, notes or data sheets.")

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from studiowatch.board.simulated import SIMULATED_NAME
 from studiowatch.service.board_view import BoardView
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.speech.units import chosen
@@ -31,13 +32,18 @@ def board_line(snapshot: Snapshot) -> BoardLine:
     last = say("no reading yet")
     if board.last_ms:
         last = say("last reading {ago}", ago=ago_words(board.last_ms, snapshot.time_ms))
-    where = say("Board on {port}", port=short_port(board.port)) if board.port else say("Board connected")
-    parts = [where, board.sensor, last]
+    parts = [_where(board), board.sensor, last]
+    if board.port == SIMULATED_NAME:
+        parts = [say("Simulated board"), last]
     if board.trouble:
         parts.append(board.trouble)
     parts += _counts(board)
     tone = Tone.CAUTION if board.silent or board.trouble or board.overflowed else Tone.MUTED
     return BoardLine(words=" · ".join(part for part in parts if part), tone=tone, trouble=trouble)
+
+
+def _where(board: BoardView) -> str:
+    return say("Board on {port}", port=short_port(board.port)) if board.port else say("Board connected")
 
 
 def _without_board(snapshot: Snapshot, trouble: str) -> BoardLine:
@@ -70,5 +76,5 @@ def _counts(board: BoardView) -> list[str]:
 
 
 def short_port(port: str) -> str:
-    """Return "ttyUSB0" for "/dev/ttyUSB0"; other names as they are."""
-    return port.removeprefix("/dev/")
+    """Return "ttyUSB0" for "/dev/ttyUSB0"; the simulated board in her language, other names as they are."""
+    return say(SIMULATED_NAME) if port == SIMULATED_NAME else port.removeprefix("/dev/")

@@ -11,7 +11,8 @@ from studiowatch.coats.stages import Surface
 from studiowatch.coats.support import Support, support_of
 from studiowatch.service.snapshot import CoatView, PieceView
 from studiowatch.speech.words import say
-from studiowatch.ui.models.seen_words import SURFACE_WORDS, support_words
+from studiowatch.studio.supports import support_words
+from studiowatch.ui.models.seen_words import SURFACE_WORDS
 
 # Paint is often far thicker than the coats over it: beyond this it is drawn cut short, with a break mark.
 PAINT_SHOWN_UM = 130.0

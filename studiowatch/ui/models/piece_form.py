@@ -11,17 +11,17 @@ from studiowatch.service.piece_orders import NOTES_MOST
 from studiowatch.service.snapshot import CoatView, PieceView
 from studiowatch.speech.units import chosen
 from studiowatch.speech.words import mark, say
+from studiowatch.studio import supports
 from studiowatch.studio.pieces import PANELS_MOST, TITLE_MOST, Shape, SIDE_cm, face_m2
-from studiowatch.ui.models import seen_words
+from studiowatch.studio.supports import support_named, support_words
 from studiowatch.ui.models.forms import FormError
 from studiowatch.ui.models.measures import FILMS_UM, LENGTHS_CM, film_unit, length_unit, measured, shown_in
-from studiowatch.ui.models.seen_words import support_named, support_words
 
 LEAST_SIDE_CM, GREATEST_SIDE_CM = SIDE_cm
 LONGEST_TITLE = TITLE_MOST
 LONGEST_NOTES = NOTES_MOST
 PAINT_UM = (5.0, 5000.0)
-SUPPORTS = seen_words.SUPPORTS
+SUPPORTS = supports.SUPPORTS
 SHAPES = {
     mark("Rectangle"): Shape.RECTANGLE,
     mark("Round or oval"): Shape.ROUND,

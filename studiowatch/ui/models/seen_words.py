@@ -1,10 +1,10 @@
-"""The words for what a coat is, how it came out and what it lies on: as she reads them, not as they are stored."""
+"""The words for what a coat is and how it came out: as she reads them, not as they are stored."""
 
 from __future__ import annotations
 
 from studiowatch.coats.data_sheet import Kind, Sheen
 from studiowatch.coats.stages import Stage, Surface
-from studiowatch.speech.words import mark, say
+from studiowatch.speech.words import mark
 from studiowatch.studio.pieces import Outcome
 
 STAGE_WORDS = {
@@ -33,30 +33,6 @@ KIND_WORDS = {
     Kind.PAINT: mark("paint"),
 }
 SHEEN_WORDS = {Sheen.GLOSS: mark("gloss"), Sheen.SATIN: mark("satin"), Sheen.MATT: mark("matt")}
-SUPPORTS = (
-    mark("canvas"),
-    mark("panel"),
-    mark("paper on panel"),
-    mark("paper"),
-    "board",
-    mark("bare panel"),
-    mark("raw canvas"),
-    mark("bare paper"),
-)
-"""Supports by the names they are stored under; any other name is her own."""
-
-
-def support_words(support: str) -> str:
-    """Return a support as she reads it: one of `SUPPORTS` in her language, her own words as they are."""
-    if support == "board":
-        return say("board", about="support")
-    return say(support) if support in SUPPORTS else support
-
-
-def support_named(words: str) -> str:
-    """Return the name under which a support is stored that she chose or typed."""
-    typed = words.strip()
-    return next((support for support in SUPPORTS if typed == support_words(support)), typed)
 
 
 def capital(words: str) -> str:

@@ -50,18 +50,19 @@ def _document(record: FinishingRecord, photo: bytes, points: QSizeF) -> QTextDoc
     words = body(record, shown, film, room)  # a heading of Qt's own has a size that no style changes
     document.setHtml(words.replace("<h2>", '<p class="head">').replace("</h2>", "</p>"))
     document.setPageSize(QSizeF(wide, points.height() - 2 * MARGIN))
-    _keep_headings(document)
+    _keep_together(document)
     return document
 
 
-def _keep_headings(document: QTextDocument) -> None:
-    """Move each heading at the foot of a page to the page of what it heads."""
+def _keep_together(document: QTextDocument) -> None:
+    """Move each heading at the foot of a page to the page of what it heads, and a paragraph that would break whole."""
     layout, tall = document.documentLayout(), document.pageSize().height()
     block = document.begin()
     while block.isValid() and block.next().isValid():
-        following = block.next()
-        page = int(layout.blockBoundingRect(block).top() // tall)
-        if block.text() in headings() and int((layout.blockBoundingRect(following).bottom() - 1) // tall) > page:
+        is_heading = block.text() in headings()
+        top, last = (layout.blockBoundingRect(one) for one in (block, block.next() if is_heading else block))
+        page, last_page = int(top.top() // tall), int((last.bottom() - 1) // tall)
+        if last_page == page + 1 and QTextCursor(block).currentTable() is None:
             form = block.blockFormat()
             form.setPageBreakPolicy(QTextFormat.PageBreakFlag.PageBreak_AlwaysBefore)
             QTextCursor(block).setBlockFormat(form)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QDialog, QHBoxLayout, QListWidget, QPushButton, QVBoxLayout, QWidget
 
 from studiowatch.speech.words import say
@@ -27,6 +28,8 @@ class ListDialog(QDialog):
         self.dress = style
         self.list = QListWidget()
         self.list.setAccessibleName(title)
+        self.list.setWordWrap(True)
+        self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self._name, self._words = label("title", wrap=True), label("body", wrap=True)
         self.above, self.between, self.foot = QVBoxLayout(), QVBoxLayout(), QHBoxLayout()
         self._compose(title)

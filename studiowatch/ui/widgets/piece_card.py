@@ -67,6 +67,7 @@ class PieceCardView(QFrame):
             line.addWidget(left, 1)
             line.addWidget(right)
             self._lines.addLayout(line)
+        line.setAlignment(self._due, Qt.AlignmentFlag.AlignTop)  # of two lines beside it, at the first
         self._lines.addWidget(self._cautions)
         self._lines.addWidget(self._sealed)
         self._lines.addLayout(self._body, 1)
@@ -114,6 +115,7 @@ class PieceCardView(QFrame):
         is_short = self.is_short
         for part in (self._size, self._ahead, self._likely, self._learnt):
             part.setVisible(bool(part.text()) and not is_short)
+        self._state.setWordWrap(not is_short)
         self.section.set_named(named=not is_short)
         px = self._style.px
         above, below = (px(6), px(7)) if is_short else (px(9), px(11))

@@ -25,6 +25,7 @@ from studiowatch.service.product_views import SheetChoice
 from studiowatch.service.snapshot import PieceView
 from studiowatch.speech.words import mark, say
 from studiowatch.studio.pieces import PANELS_MOST, Shape
+from studiowatch.studio.supports import support_words
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.piece_form import (
     NO_COATS,
@@ -40,7 +41,6 @@ from studiowatch.ui.models.piece_form import (
     shown_of,
     size_names,
 )
-from studiowatch.ui.models.seen_words import support_words
 from studiowatch.ui.models.times import DAY_MS, local
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.models.trade_order import clear_coats, paints

@@ -8,7 +8,7 @@ from studiowatch.service.commands import Command, SaveRecipe, SetWorkingHours
 from studiowatch.speech.dates import day_names
 from studiowatch.speech.words import mark, say, say_counted
 from studiowatch.studio.recipes import NAME_MOST
-from studiowatch.studio.working_hours import DAYS, WorkingHours, hours_text
+from studiowatch.studio.working_hours import DAYS, OFF, WorkingHours, hours_text, off_word
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.forms import FormError
 from studiowatch.ui.models.tones import Tone
@@ -18,7 +18,7 @@ from studiowatch.ui.widgets.form_lines import add_primary
 from studiowatch.ui.widgets.text import label
 
 HOW_TO = mark(
-    'From and until, as 09:00-18:00, or "off". Coats are planned only where they fit in, with their preparation.'
+    'From and until, as 09:00-18:00, or "{off}". Coats are planned only where they fit in, with their preparation.'
 )
 
 
@@ -28,8 +28,8 @@ class HoursDialog(FormDialog):
     def __init__(self, hours: WorkingHours, courier: Courier, style: Style, parent: QWidget) -> None:
         super().__init__(say("Working hours"), courier, style, parent)
         self._before = hours
-        self.days = {day: QLineEdit(hours_text(of_day)) for day, of_day in zip(DAYS, hours.days, strict=True)}
-        self.body.addWidget(label("body", Tone.MUTED, say(HOW_TO), wrap=True))
+        self.days = {day: QLineEdit(_shown(of_day)) for day, of_day in zip(DAYS, hours.days, strict=True)}
+        self.body.addWidget(label("body", Tone.MUTED, say(HOW_TO, off=off_word()), wrap=True))
         for name, line in zip(day_names(), self.days.values(), strict=True):
             self.field(name, line)
         self.body.addStretch(1)
@@ -58,7 +58,12 @@ class HoursDialog(FormDialog):
     def is_filled(self) -> bool:
         """Return whether a day was changed."""
         told = [line.text() for line in self.days.values()]
-        return told != [hours_text(of_day) for of_day in self._before.days]
+        return told != [_shown(of_day) for of_day in self._before.days]
+
+
+def _shown(of_day: tuple[int, int] | None) -> str:
+    written = hours_text(of_day)
+    return off_word() if written == OFF else written
 
 
 class RecipeDialog(FormDialog):

@@ -8,7 +8,7 @@ from datetime import date
 
 import numpy as np
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen, QPolygonF
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPainterPath, QPen, QPolygonF
 
 from studiowatch.speech.dates import day_of_week
 from studiowatch.speech.words import mark, say
@@ -108,6 +108,7 @@ class ReviewPicture:
         for line in panel.lines:
             self._draw_line(panel, line, area)
         self.painter.restore()
+        self._draw_limit_words(panel, area)
         self._draw_title(panel, area)
         if panel.unit == "g/m²" and self.picture.sealed_words:
             self._draw_sealed(area)
@@ -133,10 +134,23 @@ class ReviewPicture:
         y = self._y(panel, area, panel.limit)
         self.painter.setPen(QPen(QColor(self.theme.caution), self.unit_px, Qt.PenStyle.DashLine))
         self.painter.drawLine(QLineF(area.left(), y, area.right(), y))
+
+    def _draw_limit_words(self, panel: Panel, area: QRectF) -> None:
+        """Write what the limit is, with an edge around the letters, so that a line behind them leaves them readable."""
+        if panel.limit is None:
+            return
+        y = self._y(panel, area, panel.limit)
         fits_below = y + self._line_px < area.bottom() + 0.4 * self._line_px
         top = y + 1.0 if fits_below else y - self._line_px - 1.0
-        place = QRectF(area.left(), top, area.width() - 4.0 * self.unit_px, self._line_px)
-        self.painter.drawText(place, _flags(Qt.AlignmentFlag.AlignRight), panel.limit_words)
+        font = self.painter.font()
+        metrics = QFontMetricsF(font)
+        left = area.right() - 4.0 * self.unit_px - metrics.horizontalAdvance(panel.limit_words)
+        letters = QPainterPath()
+        letters.addText(left, top + (self._line_px + metrics.ascent() - metrics.descent()) / 2, font, panel.limit_words)
+        edge = QPen(QColor(self.theme.card), 3.0 * self.unit_px)
+        edge.setJoinStyle(Qt.PenJoinStyle.RoundJoin)
+        self.painter.strokePath(letters, edge)
+        self.painter.fillPath(letters, QColor(self.theme.caution))
 
     def _draw_line(self, panel: Panel, line: Line, area: QRectF) -> None:
         pen = QPen(QColor(getattr(self.theme, line.ink)), (2.4 if line.wide else 1.3) * self.unit_px)

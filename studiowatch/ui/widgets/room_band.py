@@ -44,9 +44,11 @@ class FigureView(QWidget):
         self._column = QVBoxLayout(self)
         self._column.setContentsMargins(0, 0, 0, 0)
         self._column.setSpacing(0)
+        self._column.addStretch(1)  # in a band that is taller than they need, all figures stand on one line
         self._column.addLayout(self._top)
         self._column.addWidget(self._value)
         self._column.addWidget(self._meaning)
+        self._column.addStretch(1)
         self._draw()
 
     def set_style(self, style: Style) -> None:

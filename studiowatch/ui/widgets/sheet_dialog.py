@@ -100,7 +100,7 @@ class SheetDialog(FormDialog):
         self.body.addStretch(1)
 
     def _add_line(self, grid: QGridLayout, row: int, line: FigureLine) -> None:
-        hint, words = f"  ({say(line.hint)})" if line.hint else "", say(line.words)
+        hint, words = f" ({say(line.hint)})" if line.hint else "", say(line.words)
         caption = label("body", text=f"{words}{' *' if line.required else ''}{hint}", wrap=True)
         figure, unit, fault = QLineEdit(), QComboBox(), self._fault_line()
         figure.setAccessibleName(words)

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from functools import partial
 
-from PySide6.QtCore import Signal, SignalInstance
+from PySide6.QtCore import QTimer, Signal, SignalInstance
 from PySide6.QtWidgets import QWidget
 
 from studiowatch.service.product_views import SheetEntry
@@ -36,7 +37,7 @@ class ShelfDialog(ListDialog):
         self.between.addWidget(self._whose)
         self.drop = self.add_deed(button(say("Delete…")))
         self.edit = self.add_deed(button("", "primary"))
-        self.list.itemActivated.connect(lambda _item: self._tell(self.edited))
+        self.list.itemActivated.connect(lambda _item: self._edit_soon())
         self.edit.clicked.connect(lambda: self._tell(self.edited))
         self.drop.clicked.connect(lambda: self._tell(self.dropped))
         self.show_shelf()
@@ -66,6 +67,10 @@ class ShelfDialog(ListDialog):
         self.edit.setText(words)
         self.edit.setAccessibleName(words)
         self.drop.setVisible(entry.is_own)
+
+    def _edit_soon(self) -> None:
+        """Ask for the form once the key is through, which would press the button of a form that opens meanwhile."""
+        QTimer.singleShot(0, self, partial(self._tell, self.edited))
 
     def _tell(self, signal: SignalInstance) -> None:
         if self.chosen is not None:

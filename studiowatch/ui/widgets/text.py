@@ -59,7 +59,7 @@ def rule() -> QFrame:
 
 
 class ElidedLabel(QLabel):
-    """Lines that end in "…" where the room ends; the tool tip has the whole of them."""
+    """Lines that end in "…" where the room ends, unless they wrap; the tool tip has the whole of them."""
 
     def __init__(self, role: str, tone: Tone = Tone.INK) -> None:
         super().__init__()
@@ -77,8 +77,10 @@ class ElidedLabel(QLabel):
         return QSize(self.fontMetrics().averageCharWidth() * 6, super().minimumSizeHint().height())
 
     def paintEvent(self, event: QPaintEvent) -> None:
-        """Draw the text, cut to the width."""
-        del event
+        """Draw the text, cut to the width where it does not wrap."""
+        if self.wordWrap():
+            super().paintEvent(event)
+            return
         painter = QPainter(self)
         painter.setPen(self.palette().color(self.foregroundRole()))
         lines = self.text().split("\n")

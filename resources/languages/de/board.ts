@@ -524,10 +524,6 @@
       <translation>Zeit "{text}" ist nicht als {form} geschrieben.</translation>
     </message>
     <message>
-      <source>simulated board</source>
-      <translation>simulierte Platine</translation>
-    </message>
-    <message>
       <source>The simulated board is unplugged: plug it in again.</source>
       <translation>Die nachgebildete Messplatine ist abgezogen: stecken Sie sie wieder an.</translation>
     </message>
@@ -554,6 +550,10 @@
     <message>
       <source>The checksum is right, but a key occurs twice in the line.</source>
       <translation>Die Prüfsumme stimmt, aber ein Schlüssel kommt in der Zeile doppelt vor.</translation>
+    </message>
+    <message>
+      <source>simulated board</source>
+      <translation>simulierte Platine</translation>
     </message>
   </context>
 </TS>

@@ -429,7 +429,7 @@
     </message>
     <message>
       <source>usual for a water-borne coat</source>
-      <translation>üblich für eine wässrige Schicht</translation>
+      <translation>üblich für eine wasserbasierte Schicht</translation>
     </message>
     <message>
       <source>common practice</source>
@@ -729,7 +729,7 @@
     </message>
     <message>
       <source>solvent</source>
-      <translation>Lösungsmittel</translation>
+      <translation>Lösemittel</translation>
     </message>
     <message>
       <source>time in which it leaves</source>

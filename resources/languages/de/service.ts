@@ -260,18 +260,6 @@
       <translation>Rezept {name} gelöscht</translation>
     </message>
     <message>
-      <source>deleted the sheet {title}</source>
-      <translation>Datenblatt {title} gelöscht</translation>
-    </message>
-    <message>
-      <source>made the sheet {title}</source>
-      <translation>Datenblatt {title} angelegt</translation>
-    </message>
-    <message>
-      <source>edited the sheet {title}</source>
-      <translation>Datenblatt {title} geändert</translation>
-    </message>
-    <message>
       <source>This piece is not in the records any more.</source>
       <translation>Dieses Bild steht nicht mehr in den Aufzeichnungen.</translation>
     </message>
@@ -942,30 +930,6 @@
       <translation>so ist es in {number} von zehn Verläufen, die dieser Raum nach seinen bisherigen Tagen nehmen kann</translation>
     </message>
     <message>
-      <source>No board is read and no file is kept here, so that cannot be done.</source>
-      <translation>Hier wird keine Messplatine gelesen und keine Datei geführt, darum geht das nicht.</translation>
-    </message>
-    <message>
-      <source>{title} has a coat of this sheet; correct that coat first, or keep the sheet.</source>
-      <translation>{title} hat eine Schicht mit diesem Datenblatt; berichtigen Sie zuerst diese Schicht, oder behalten Sie das Datenblatt.</translation>
-    </message>
-    <message>
-      <source>The sheet could not be kept in {folder}: {fault}.</source>
-      <translation>Das Datenblatt ließ sich in {folder} nicht aufbewahren: {fault}.</translation>
-    </message>
-    <message>
-      <source>{path} was changed or moved by another program since, so it stays as it is; what would have come back is in {aside}.</source>
-      <translation>{path} wurde seither von einem anderen Programm geändert oder verschoben und bleibt darum, wie es ist; was zurückgekommen wäre, steht in {aside}.</translation>
-    </message>
-    <message>
-      <source>{path} cannot be deleted: {fault}. Delete it by hand.</source>
-      <translation>{path} lässt sich nicht löschen: {fault}. Löschen Sie es von Hand.</translation>
-    </message>
-    <message>
-      <source>{path} was changed or moved by another program since, so it stays as it is.</source>
-      <translation>{path} wurde seither von einem anderen Programm geändert oder verschoben und bleibt darum, wie es ist.</translation>
-    </message>
-    <message>
       <source>The sheet's name is {name}; allowed are up to 61 small letters, digits and hyphens.</source>
       <translation>Der Name des Datenblatts ist {name}; erlaubt sind bis zu 61 Kleinbuchstaben, Ziffern und Bindestriche.</translation>
     </message>
@@ -978,8 +942,12 @@
       <translation>Sie haben kein eigenes Datenblatt namens {name}; nur eigene lassen sich löschen.</translation>
     </message>
     <message>
-      <source>The data sheet {path} cannot be read: {fault}.</source>
-      <translation>Das Datenblatt {path} lässt sich nicht lesen: {fault}.</translation>
+      <source>The sheet could not be kept in {folder}: {fault}.</source>
+      <translation>Das Datenblatt ließ sich in {folder} nicht aufbewahren: {fault}.</translation>
+    </message>
+    <message>
+      <source>{path} cannot be deleted: {fault}. Delete it by hand.</source>
+      <translation>{path} lässt sich nicht löschen: {fault}. Löschen Sie es von Hand.</translation>
     </message>
     <message>
       <source>There is no data sheet file {path}; give the path of a .toml file.</source>
@@ -996,6 +964,10 @@
     <message>
       <source>The data sheet {name} does not lie beside the file that names it; put it there.</source>
       <translation>Das Datenblatt {name} liegt nicht neben der Datei, die es nennt; legen Sie es dorthin.</translation>
+    </message>
+    <message>
+      <source>The data sheet {path} cannot be read: {fault}.</source>
+      <translation>Das Datenblatt {path} lässt sich nicht lesen: {fault}.</translation>
     </message>
     <message>
       <source>The data sheet {path} is nested too deep to be one; write plain name = value.</source>
@@ -1218,12 +1190,40 @@
       <translation>{count} Messwerte kamen schneller, als sie sich speichern ließen.</translation>
     </message>
     <message>
+      <source>No board is read and no file is kept here, so that cannot be done.</source>
+      <translation>Hier wird keine Messplatine gelesen und keine Datei geführt, darum geht das nicht.</translation>
+    </message>
+    <message>
+      <source>{title} has a coat of this sheet; correct that coat first, or keep the sheet.</source>
+      <translation>{title} hat eine Schicht mit diesem Datenblatt; berichtigen Sie zuerst diese Schicht, oder behalten Sie das Datenblatt.</translation>
+    </message>
+    <message>
       <source>ticked off “{text}”</source>
       <translation>„{text}“ abgehakt</translation>
     </message>
     <message>
       <source>{coat} still gives off flammable vapour: no heater and no dryer now, air the room. Ask again when that coat is ready.</source>
       <translation>{coat} gibt noch brennbare Dämpfe ab: jetzt keine Heizung und kein Trockner, lüften Sie den Raum. Fragen Sie wieder, wenn diese Schicht bereit ist.</translation>
+    </message>
+    <message>
+      <source>deleted the sheet {title}</source>
+      <translation>Datenblatt {title} gelöscht</translation>
+    </message>
+    <message>
+      <source>made the sheet {title}</source>
+      <translation>Datenblatt {title} angelegt</translation>
+    </message>
+    <message>
+      <source>edited the sheet {title}</source>
+      <translation>Datenblatt {title} geändert</translation>
+    </message>
+    <message>
+      <source>{path} was changed or moved by another program since, so it stays as it is; what would have come back is in {aside}.</source>
+      <translation>{path} wurde seither von einem anderen Programm geändert oder verschoben und bleibt darum, wie es ist; was zurückgekommen wäre, steht in {aside}.</translation>
+    </message>
+    <message>
+      <source>{path} was changed or moved by another program since, so it stays as it is.</source>
+      <translation>{path} wurde seither von einem anderen Programm geändert oder verschoben und bleibt darum, wie es ist.</translation>
     </message>
   </context>
 </TS>

@@ -501,7 +501,7 @@
     </message>
     <message>
       <source>Only a water-borne coat has a least temperature at which its film forms.</source>
-      <translation>Nur eine wässrige Schicht hat eine kleinste Temperatur, bei der sich ihr Film bildet.</translation>
+      <translation>Nur eine wasserbasierte Schicht hat eine kleinste Temperatur, bei der sich ihr Film bildet.</translation>
     </message>
     <message>
       <source>Its least film-forming temperature is not known.</source>
@@ -1283,7 +1283,7 @@
     </message>
     <message>
       <source>Water-borne over solvent-borne is not advised</source>
-      <translation>Wässrig auf lösemittelhaltig ist nicht ratsam</translation>
+      <translation>Wasserbasiert auf lösemittelhaltig ist nicht ratsam</translation>
     </message>
     <message>
       <source>{coat} straight on the paint dulls its darks unevenly: lay isolation, then gloss, below it.</source>
@@ -1311,11 +1311,11 @@
     </message>
     <message>
       <source>{coat} is solvent-borne and {below} below is water-borne: only once that is dry through; the plan waits for it.</source>
-      <translation>{coat} ist lösemittelhaltig und {below} darunter wässrig: erst, wenn das durchgetrocknet ist; der Plan wartet darauf.</translation>
+      <translation>{coat} ist lösemittelhaltig und {below} darunter wasserbasiert: erst, wenn das durchgetrocknet ist; der Plan wartet darauf.</translation>
     </message>
     <message>
       <source>{coat} is water-borne and {below} below is solvent-borne: not advised, it may bead and not hold. Stay with one kind, unless the product's sheet allows it.</source>
-      <translation>{coat} ist wässrig und {below} darunter lösemittelhaltig: nicht ratsam, es kann abperlen und nicht haften. Bei einer Art bleiben, außer das Datenblatt erlaubt es.</translation>
+      <translation>{coat} ist wasserbasiert und {below} darunter lösemittelhaltig: nicht ratsam, es kann abperlen und nicht haften. Bei einer Art bleiben, außer das Datenblatt erlaubt es.</translation>
     </message>
     <message>
       <source>There is no data sheet {name}: put it among your sheets, or plan another coat.</source>
@@ -2512,6 +2512,11 @@
     <message>
       <source>Working hours are {text}; the end must be later than the start, and 24:00 at most.</source>
       <translation>Die Arbeitszeit ist {text}; das Ende muss nach dem Anfang liegen, höchstens 24:00.</translation>
+    </message>
+    <message>
+      <source>off</source>
+      <comment>a day</comment>
+      <translation>frei</translation>
     </message>
   </context>
 </TS>

@@ -200,10 +200,6 @@
       <translation>Platine verbunden</translation>
     </message>
     <message>
-      <source>Simulated board</source>
-      <translation>Simulierte Platine</translation>
-    </message>
-    <message>
       <source>No board is connected: plug it in by USB, or type a reading.</source>
       <translation>Keine Platine ist verbunden: Stecken Sie sie per USB ein, oder tippen Sie einen Messwert ein.</translation>
     </message>
@@ -2048,6 +2044,39 @@
       <translation>matt</translation>
     </message>
     <message>
+      <source>canvas</source>
+      <translation>Leinwand</translation>
+    </message>
+    <message>
+      <source>panel</source>
+      <translation>Holztafel</translation>
+    </message>
+    <message>
+      <source>paper on panel</source>
+      <translation>Papier auf Holztafel</translation>
+    </message>
+    <message>
+      <source>paper</source>
+      <translation>Papier</translation>
+    </message>
+    <message>
+      <source>bare panel</source>
+      <translation>rohe Holztafel</translation>
+    </message>
+    <message>
+      <source>raw canvas</source>
+      <translation>rohe Leinwand</translation>
+    </message>
+    <message>
+      <source>bare paper</source>
+      <translation>rohes Papier</translation>
+    </message>
+    <message>
+      <source>board</source>
+      <comment>support</comment>
+      <translation>Malkarton</translation>
+    </message>
+    <message>
       <source>Water-borne</source>
       <translation>Wasserbasiert</translation>
     </message>
@@ -2372,6 +2401,10 @@
     <message>
       <source>{count} to look at, the first {shown} below:</source>
       <translation>{count} Punkte zum Ansehen, die ersten {shown} unten:</translation>
+    </message>
+    <message>
+      <source>Simulated board</source>
+      <translation>Simulierte Platine</translation>
     </message>
   </context>
 </TS>

@@ -432,8 +432,8 @@
       <translation>Der Rückblick lässt sich nicht berechnen: {reason}</translation>
     </message>
     <message>
-      <source>Undo brings it back. Archived pieces keep its name, and what was recorded of their coats.</source>
-      <translation>„Rückgängig“ holt es zurück. Archivierte Bilder behalten seinen Namen und was von ihren Schichten aufgezeichnet ist.</translation>
+      <source>Archived pieces keep its name, and what was recorded of their coats.</source>
+      <translation>Archivierte Bilder behalten seinen Namen und was zu ihren Schichten festgehalten ist.</translation>
     </message>
     <message>
       <source>Delete the sheet {title}?</source>
@@ -444,8 +444,8 @@
       <translation>Löschen</translation>
     </message>
     <message>
-      <source>Deleted: the sheet {title}. Undo brings it back.</source>
-      <translation>Gelöscht: das Datenblatt {title}. „Rückgängig“ holt es zurück.</translation>
+      <source>Deleted: the sheet {title}</source>
+      <translation>Gelöscht: das Datenblatt {title}</translation>
     </message>
     <message>
       <source>no sound on this machine</source>
@@ -566,6 +566,14 @@
     <message>
       <source>No longer opens at login.</source>
       <translation>Öffnet sich nicht mehr beim Anmelden.</translation>
+    </message>
+    <message>
+      <source>Undo brings it back. Archived pieces keep its name, and what was recorded of their coats.</source>
+      <translation>„Rückgängig“ holt es zurück. Archivierte Bilder behalten seinen Namen und was von ihren Schichten aufgezeichnet ist.</translation>
+    </message>
+    <message>
+      <source>Deleted: the sheet {title}. Undo brings it back.</source>
+      <translation>Gelöscht: das Datenblatt {title}. „Rückgängig“ holt es zurück.</translation>
     </message>
   </context>
 </TS>

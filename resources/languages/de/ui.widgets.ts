@@ -1017,8 +1017,8 @@ fehlt</translation>
       <translation>Änderungen behalten</translation>
     </message>
     <message>
-      <source>From and until, as 09:00-18:00, or "{off}". Coats are planned only where they fit in, with their preparation.</source>
-      <translation>Von und bis, etwa 09:00-18:00, oder „{off}“. Schichten werden nur dort geplant, wo sie mit ihrer Vorbereitung hineinpassen.</translation>
+      <source>From and until, as 09:00-18:00, or "off". Coats are planned only where they fit in, with their preparation.</source>
+      <translation>Von und bis, etwa 09:00-18:00, oder „off“ für frei. Schichten werden nur dort geplant, wo sie mit ihrer Vorbereitung hineinpassen.</translation>
     </message>
     <message>
       <source>Your working hours are set; the plan is made anew.</source>
@@ -1714,6 +1714,10 @@ fehlt</translation>
     <message>
       <source>What to look at, by line of the file</source>
       <translation>Was anzusehen ist, nach Zeilen der Datei</translation>
+    </message>
+    <message>
+      <source>From and until, as 09:00-18:00, or "{off}". Coats are planned only where they fit in, with their preparation.</source>
+      <translation>Von und bis, etwa 09:00-18:00, oder „{off}“. Schichten werden nur dort geplant, wo sie mit ihrer Vorbereitung hineinpassen.</translation>
     </message>
   </context>
 </TS>

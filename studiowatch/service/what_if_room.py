@@ -13,7 +13,7 @@ from studiowatch.service.films_to_come import FilmsToCome
 from studiowatch.speech.units import Units
 from studiowatch.speech.words import say
 from studiowatch.studio.concern import AirNow, CoatAtRisk, Concern, Kind
-from studiowatch.studio.meant import cautions
+from studiowatch.studio.meant_words import cautions
 from studiowatch.studio.moving import STILL_M_S
 from studiowatch.studio.otherwise import Otherwise
 from studiowatch.studio.watch import find_concerns

@@ -69,7 +69,7 @@ def next_text(good: Sequence[Stretch], others: Sequence[Aside], ready_ms: int | 
         told = none_text(good)
     else:
         first = min(good, key=lambda one: one.first_ms)
-        number = int(first.chance * 10.0 + 1e-9)  # never rounded up: it is told as a promise
+        number = number_word(int(first.chance * 10.0 + 1e-9))  # never rounded up: it is told as a promise
         if first.first_ms == first.last_ms:
             told = say(
                 "Next good hour for it: {first}, in {number} of ten ways that this room may go.",

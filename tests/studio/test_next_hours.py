@@ -27,7 +27,7 @@ def when(time_ms: int) -> str:
             (SURE, SOON),
             (DAMP, HOURS, LATE),
             (
-                "Next good hours for it: 9 h to 11 h, in 7 of ten ways that this room may go. "
+                "Next good hours for it: 9 h to 11 h, in seven of ten ways that this room may go. "
                 "0 h to 5 h: likely too damp before it is safe"
             ),
         ),
@@ -35,11 +35,11 @@ def when(time_ms: int) -> str:
             (ONE,),
             (HOURS,),
             (
-                "Next good hour for it: 9 h, in 7 of ten ways that this room may go. "
+                "Next good hour for it: 9 h, in seven of ten ways that this room may go. "
                 "6 h to 8 h: outside your working hours"
             ),
         ),
-        ((SURE,), (), "Next good hours for it: 30 h to 34 h, in 9 of ten ways that this room may go."),
+        ((SURE,), (), "Next good hours for it: 30 h to 34 h, in nine of ten ways that this room may go."),
         (
             (),
             (HOURS, LATE),
@@ -49,7 +49,7 @@ def when(time_ms: int) -> str:
             (SURE,),
             (Aside(first_ms=0, last_ms=29 * H, reason=Reason.NOT_READY),),
             (
-                "Next good hours for it: 30 h to 34 h, in 9 of ten ways that this room may go. "
+                "Next good hours for it: 30 h to 34 h, in nine of ten ways that this room may go. "
                 "before 29 h: what lies below is not ready"
             ),
         ),

@@ -63,7 +63,7 @@ MEANT = replace(
 )
 WITHHELD = replace(MEANT, intentions=(view_of(HEATER, coat=COAT), view_of(FAN_OFF, coat=COAT)), vapour_near=COAT)
 NEXT = (
-    "Next good hours for it: Thu 10:00 to Thu 13:00, in 9 of ten ways that this room may go. 15:00 to Thu 09:00: "
+    "Next good hours for it: Thu 10:00 to Thu 13:00, in nine of ten ways that this room may go. 15:00 to Thu 09:00: "
     "likely too damp before it is safe"
 )
 WAIT_BEST = replace(WAIT, best_hours=(replace(GLOSS, sheet="gloss-waterborne", next_line=NEXT),))

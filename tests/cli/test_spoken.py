@@ -53,7 +53,7 @@ def test_that_nothing_is_said_before_her_language_is_chosen() -> None:
         "from studiowatch.speech.words import speak_by\n"
         "said = []\n"
         "speak_by(lambda text, about, number: said.append(text) or '')\n"
-        "import studiowatch.__main__, studiowatch.compose, studiowatch.board.formats\n"
+        "import studiowatch.__main__, studiowatch.compose\n"
         "import studiowatch.room.outlook, studiowatch.room.walk\n"
         "print(said)\n"
     )

@@ -24,11 +24,9 @@ from studiowatch.room.readings import Reading
 from studiowatch.service.commands import Command, LayCoat, RegisterPiece
 from studiowatch.service.happenings import Happening, PromptHappened, WarningHappened
 from studiowatch.service.keeper import Keeper
-from studiowatch.service.local_time import clock_text, local_date
 from studiowatch.service.review_desk import ReviewDesk
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.snapshot import Snapshot
-from studiowatch.service.watchkeeping import Watchkeeping
 from studiowatch.store.folder import StudioFolder
 from studiowatch.studio.concern import Kind
 from studiowatch.studio.pieces import Outcome
@@ -40,7 +38,7 @@ from studiowatch.ui.settings import ViewSettings
 from studiowatch.ui.widgets.outcome_dialog import OutcomeDialog
 from studiowatch.ui.window import StudioWindow
 
-from .test_week_of_the_made_up_studio import OPENED_MS, HeldBoard, SetClock
+from .held import OPENED_MS, HeldBoard, SetClock, held_watch
 from .whole import NoTray, QuietSpeaker
 
 pytestmark = pytest.mark.window
@@ -80,7 +78,12 @@ class Rack:
         self.folder.make()
         self.parts.open_store(self.folder.database).close()
         shelf = SheetShelf.open(self.folder.sheets)
-        self.keeper = Keeper(open_watch=lambda: self._watch(shelf), source=self.board, clock=self.clock, shelf=shelf)
+        self.keeper = Keeper(
+            open_watch=lambda: held_watch(self.parts, self.folder, shelf, self.told.append, SILENT_S),
+            source=self.board,
+            clock=self.clock,
+            shelf=shelf,
+        )
         self.keeper.subscribe(self.seen.put)
         self.keeper.start()
         try:
@@ -102,22 +105,6 @@ class Rack:
                 self.window.deleteLater()
         finally:
             self.keeper.stop()
-
-    def _watch(self, shelf: SheetShelf) -> Watchkeeping:
-        store = self.parts.open_store(self.folder.database)
-        watch = Watchkeeping(
-            log=store.log,
-            records=store.records,
-            shelf=shelf,
-            clock_text=clock_text,
-            local_date=local_date,
-            began_ms=self.clock.now_ms,
-            tell=self.told.append,
-            silent_after_s=SILENT_S,
-            shut=store.close,
-        )
-        watch.take_up()
-        return watch
 
     def do(self, command: Command) -> str:
         return self.keeper.submit(command).result(PATIENCE_S)

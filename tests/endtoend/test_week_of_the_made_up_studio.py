@@ -7,7 +7,6 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import replace
-from datetime import UTC, datetime
 from pathlib import Path
 
 import pytest
@@ -16,7 +15,6 @@ from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from studiowatch.board.events import BoardEvent, LineCounts, PortOpened, ReadingArrived
-from studiowatch.board.onlooker import Onlooker
 from studiowatch.board.simulated import past_readings
 from studiowatch.board.simulated_room import SimulatedRoom
 from studiowatch.compose import outfit
@@ -25,20 +23,18 @@ from studiowatch.service.commands import LayCoat
 from studiowatch.service.demo import furnish, scenario
 from studiowatch.service.happenings import Happening, PromptHappened, WarningHappened
 from studiowatch.service.keeper import Keeper
-from studiowatch.service.local_time import clock_text, local_date
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.snapshot import Snapshot
-from studiowatch.service.watchkeeping import Watchkeeping
 from studiowatch.store.folder import StudioFolder
 from studiowatch.studio.warnings import WarningState
 from studiowatch.ui.app import build_window
 from studiowatch.ui.settings import ViewSettings
 from studiowatch.ui.window import StudioWindow
 
+from .held import OPENED_MS, HeldBoard, SetClock, held_watch
 from .whole import NoTray, QuietSpeaker
 
 pytestmark = pytest.mark.window
-OPENED_MS = int(datetime(2026, 3, 2, 9, 0, tzinfo=UTC).timestamp() * 1000)
 MINUTE_MS, HOUR_MS, DAY_MS = 60_000, 3_600_000, 86_400_000
 STEP_S, CLOSE_STEP_S = 900.0, 60.0  # s of board time between two readings: a week takes seconds, a fan is seen
 SILENT_S = 4000.0  # s: four readings missing
@@ -46,31 +42,6 @@ PATIENCE_S = 20.0
 FAN_M_S = 0.35
 FAN_FROM_MS, FAN_TO_MS = OPENED_MS + 2 * DAY_MS + 20 * MINUTE_MS, OPENED_MS + 2 * DAY_MS + 40 * MINUTE_MS
 LAID_MS = OPENED_MS + 2 * DAY_MS
-
-
-class SetClock:
-    """A clock that the test sets."""
-
-    now_ms = OPENED_MS
-
-    def utc_ms(self) -> int:
-        return self.now_ms
-
-    def monotonic_s(self) -> float:
-        return self.now_ms / 1000
-
-
-class HeldBoard:
-    """A board that says what the test says."""
-
-    def __init__(self) -> None:
-        self.onlooker = Onlooker()
-
-    def start(self, deliver: object) -> None:
-        self.say = deliver
-
-    def stop(self) -> None:
-        """Have no thread to join."""
 
 
 class Week:
@@ -104,7 +75,12 @@ class Week:
         store.close()
         self.furnished = len(past)
         shelf = SheetShelf.open(self.folder.sheets)
-        keeper = Keeper(open_watch=lambda: self._watch(shelf), source=self.board, clock=self.clock, shelf=shelf)
+        keeper = Keeper(
+            open_watch=lambda: held_watch(self.parts, self.folder, shelf, self.told.append, SILENT_S),
+            source=self.board,
+            clock=self.clock,
+            shelf=shelf,
+        )
         keeper.subscribe(self.seen.put)
         keeper.start()
         try:
@@ -129,22 +105,6 @@ class Week:
         for reading in past_readings(self.room, first_ms, last_ms, step_s):
             past.append(reading)
             yield reading
-
-    def _watch(self, shelf: SheetShelf) -> Watchkeeping:
-        store = self.parts.open_store(self.folder.database)
-        watch = Watchkeeping(
-            log=store.log,
-            records=store.records,
-            shelf=shelf,
-            clock_text=clock_text,
-            local_date=local_date,
-            began_ms=self.clock.now_ms,
-            tell=self.told.append,
-            silent_after_s=SILENT_S,
-            shut=store.close,
-        )
-        watch.take_up()
-        return watch
 
     def say(self, event: BoardEvent) -> None:
         self.board.say(event)

@@ -6,6 +6,8 @@
 
 Everything goes into ``.venv`` beside this file. A stamp in it says what it holds, so a second start installs nothing.
 What this file says goes to standard error: standard output belongs to the program started.
+
+It is one file, and a long one, since it runs before anything is installed that it could be divided into.
 """
 
 from __future__ import annotations
@@ -36,9 +38,7 @@ STAMP = VENV / "studiowatch-installed.json"
 SCRIPTS = VENV / ("Scripts" if os.name == "nt" else "bin")
 PYTHON = SCRIPTS / ("python.exe" if os.name == "nt" else "python")
 UNFINISHED = "unfinished\n"
-WORKERS = min(
-    2, os.cpu_count() or 1
-)  # more would only wait for each other on the machines that the tests are meant for
+WORKERS = min(2, os.cpu_count() or 1)  # more would only wait for each other on the machines the tests are meant for
 INTERRUPTED = 130  # what a shell gives for a program ended by Ctrl-C: 128 + SIGINT
 
 # Debian's names; the query below also knows the "t64" names of https://wiki.debian.org/ReleaseGoals/64bit-time

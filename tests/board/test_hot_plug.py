@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import re
 from itertools import pairwise
+from pathlib import Path
 
 import pytest
 
@@ -248,5 +250,7 @@ def test_that_another_format_at_the_same_baud_is_tried_without_opening_the_port_
     assert len(computer.opened) == 1
 
 
-def test_that_the_strict_way_is_the_wire_format_at_9600() -> None:
-    assert (CHECKED_LINES.format, CHECKED_LINES.baud) == ("checked lines", 9600)
+def test_that_the_strict_way_is_as_fast_as_the_reference_sketch_speaks() -> None:
+    sketch = Path(__file__).parents[2] / "firmware_notes" / "rack_sensor" / "rack_sensor.ino"
+    (said,) = re.findall(r"kBaud = (\d+);", sketch.read_text(encoding="utf-8"))
+    assert int(said) == CHECKED_LINES.baud

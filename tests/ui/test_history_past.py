@@ -16,7 +16,7 @@ from studiowatch.studio.concern import Kind
 from studiowatch.studio.words import Level
 from studiowatch.ui.models.history_axis import TimeScale
 from studiowatch.ui.models.history_lanes import Look
-from studiowatch.ui.models.history_marks import DONE, RANKS, Mark, in_order, marks_table
+from studiowatch.ui.models.history_marks import RANKS, Mark, in_order, marks_table
 from studiowatch.ui.models.history_past import LaneBook
 from studiowatch.ui.models.history_view import View
 from studiowatch.ui.models.times import DAY_MS, HOUR_MS, MINUTE_MS
@@ -141,10 +141,6 @@ def test_that_no_mark_is_lost_in_a_cluster_and_the_most_urgent_is_the_one_shown(
     for time_ms, rank in zip(shown.time_ms[shown.row == 0], shown.rank[shown.row == 0], strict=True):
         same = [level for at, level in times if at // slot_ms == time_ms // slot_ms]
         assert RANKS[rank] == max(same)
-
-
-def test_that_a_done_prompt_is_calmer_than_one_that_waits() -> None:
-    assert RANKS.index(DONE) < len(RANKS) - 1
 
 
 def test_that_the_words_of_several_say_how_many() -> None:

@@ -11,9 +11,8 @@ from studiowatch.room.air_movement import Movement
 from studiowatch.room.intentions import Doing
 from studiowatch.service.films_to_come import FilmsToCome
 from studiowatch.speech.units import Units
-from studiowatch.speech.words import say
 from studiowatch.studio.concern import AirNow, CoatAtRisk, Concern, Kind
-from studiowatch.studio.meant_words import cautions
+from studiowatch.studio.meant_words import cautions, vapour_sentence
 from studiowatch.studio.moving import STILL_M_S
 from studiowatch.studio.otherwise import Otherwise
 from studiowatch.studio.watch import find_concerns
@@ -21,21 +20,17 @@ from studiowatch.studio.words import Sentence
 
 
 def refusal(lent: FilmsToCome, held: Otherwise) -> str:
-    """Return why this is not told, one sentence, or "": nothing is warmed or dried beside flammable vapour."""
-    doings = _doings(lent.air, held)
-    is_refused = lent.vapour and (Doing.HEATER in doings or Doing.DEHUMIDIFIER in doings)
-    if not is_refused:
-        return ""
-    return say(
-        "{coat} still gives off flammable vapour: no heater and no dryer now, air the room. Ask again when that coat "
-        "is ready.",
-        coat=f"{lent.vapour[:1].upper()}{lent.vapour[1:]}",
-    )
+    """Return why this is not told, one sentence, or "": nothing warms, dries or blows beside flammable vapour."""
+    doings = _doings(lent.air, held) if lent.vapour else ()
+    return vapour_sentence(lent.vapour, doings[0]) if doings else ""
 
 
 def care(lent: FilmsToCome, held: Otherwise) -> tuple[str, ...]:
     """Return what bites at the step of making the room so."""
-    return tuple(dict.fromkeys(one for doing in _doings(lent.air, held) for one in cautions(doing)))
+    is_still = bool(lent.vapour) and held.most_air_speed_m_s is not None
+    told = [*(one for doing in _doings(lent.air, held) for one in cautions(doing))]
+    told += cautions(Doing.FAN, is_on=False) if is_still else ()
+    return tuple(dict.fromkeys(told))
 
 
 def _doings(air: AirNow, held: Otherwise) -> tuple[Doing, ...]:

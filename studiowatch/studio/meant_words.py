@@ -84,12 +84,12 @@ def vapour_sentence(coat: str, doing: Doing) -> str:
         return say(
             "{coat} still gives off flammable vapour: air the room, with no fan that is not made for such vapour. Say "
             "it again when that coat is ready.",
-            coat=coat,
+            coat=_begun(coat),
         )
     return say(
         "{coat} still gives off flammable vapour: no heater and no dryer now, air the room. Say it again when that "
         "coat is ready.",
-        coat=coat,
+        coat=_begun(coat),
     )
 
 
@@ -99,10 +99,15 @@ def withheld_sentence(coat: str, doing: Doing) -> str:
         return say(
             "{coat} still gives off flammable vapour: this is not counted on until that coat is ready. Air the room, "
             "with no fan that is not made for such vapour.",
-            coat=coat,
+            coat=_begun(coat),
         )
     return say(
         "{coat} still gives off flammable vapour: this is not counted on until that coat is ready. No heater and no "
         "dryer now; air the room.",
-        coat=coat,
+        coat=_begun(coat),
     )
+
+
+def _begun(coat: str) -> str:
+    """Return a coat's name as a sentence begins with it."""
+    return f"{coat[:1].upper()}{coat[1:]}"

@@ -9,7 +9,7 @@ from datetime import date
 from studiowatch.board.events import LineCounts, ReadingArrived
 from studiowatch.coats.stages import Surface
 from studiowatch.room.readings import Reading
-from studiowatch.service.commands import LayCoat, RecordOutcome
+from studiowatch.service.commands import AmendPiece, LayCoat, RecordOutcome
 from studiowatch.service.replaying import MemoryRecords, NoLog
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.watchkeeping import Watchkeeping
@@ -136,7 +136,8 @@ def test_that_coats_being_dried_anew_do_not_hold_up_the_end() -> None:
         dried.append(True)
         return len(dried) > 1  # asked before anything is dried, then before the first piece
 
-    watch.take_sheet(watch.shelf.sheets["gloss-waterborne"])
+    for at in range(MANY):
+        watch.carry_out(AmendPiece(piece_key=f"p{at}", width_cm=40.0), NOW_MS, NOW_MS / 1000)
     watch.is_ending = is_ending
     watch.look(NOW_MS, NOW_MS / 1000)
     watch.is_ending = lambda: False

@@ -154,12 +154,14 @@ def test_that_care_stands_where_the_room_would_be_heated_dried_or_blown(films: F
     assert not any("dryer" in one for one in care(films, Otherwise(temperature_C=24.0, humidity_pct=55.0)))
 
 
-def test_that_nothing_is_warmed_or_dried_beside_flammable_vapour() -> None:
+def test_that_nothing_is_warmed_dried_or_blown_beside_flammable_vapour() -> None:
     films = lent(2, vapour=True)
     assert "still gives off flammable vapour" in refusal(films, Otherwise(temperature_C=24.0))
     assert refusal(films, Otherwise(humidity_pct=40.0)) != ""
     assert refusal(films, Otherwise(temperature_C=14.0)) == ""
+    assert "no fan that is not made for such vapour" in refusal(films, Otherwise(air_speed_m_s=0.3))
     assert refusal(films, Otherwise(most_air_speed_m_s=0.05)) == ""
+    assert any("keep the room aired" in one for one in care(films, Otherwise(most_air_speed_m_s=0.05)))
     assert refusal(lent(2), Otherwise(temperature_C=24.0)) == ""
 
 

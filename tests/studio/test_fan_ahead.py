@@ -13,7 +13,7 @@ from studiowatch.studio.heading import Figure
 from studiowatch.studio.watch import find_concerns
 from studiowatch.studio.words import Level
 
-from .test_watch import CALM, FAN, KILN, MARSH, NOW_MS, clock_text
+from .watched_room import CALM, FAN, KILN, MARSH, NOW_MS, clock_text
 
 HOUR_MS = 3_600_000
 

@@ -72,22 +72,6 @@
       <translation>Sagen Sie, in welcher Einheit.</translation>
     </message>
     <message>
-      <source>checked lines</source>
-      <translation>geprüfte Zeilen</translation>
-    </message>
-    <message>
-      <source>wrong baud rate</source>
-      <translation>falsche Baudrate</translation>
-    </message>
-    <message>
-      <source>text without numbers</source>
-      <translation>Text ohne Zahlen</translation>
-    </message>
-    <message>
-      <source>unknown lines</source>
-      <translation>unbekannte Zeilen</translation>
-    </message>
-    <message>
       <source>{count} columns may be the air temperature: say which one is measured at the rack.</source>
       <translation>{count} Spalten können die Lufttemperatur sein: sagen Sie, welche am Gestell gemessen wird.</translation>
     </message>
@@ -524,12 +508,20 @@
       <translation>Zeit "{text}" ist nicht als {form} geschrieben.</translation>
     </message>
     <message>
+      <source>simulated board</source>
+      <translation>simulierte Platine</translation>
+    </message>
+    <message>
       <source>The simulated board is unplugged: plug it in again.</source>
       <translation>Die nachgebildete Messplatine ist abgezogen: stecken Sie sie wieder an.</translation>
     </message>
     <message>
       <source>The simulated board was unplugged: plug it in again.</source>
       <translation>Die nachgebildete Messplatine wurde abgezogen: stecken Sie sie wieder an.</translation>
+    </message>
+    <message>
+      <source>checked lines</source>
+      <translation>geprüfte Zeilen</translation>
     </message>
     <message>
       <source>The line broke off: $ came before its end.</source>
@@ -550,10 +542,6 @@
     <message>
       <source>The checksum is right, but a key occurs twice in the line.</source>
       <translation>Die Prüfsumme stimmt, aber ein Schlüssel kommt in der Zeile doppelt vor.</translation>
-    </message>
-    <message>
-      <source>simulated board</source>
-      <translation>simulierte Platine</translation>
     </message>
   </context>
 </TS>

@@ -328,6 +328,14 @@
       <translation>dann läuft täglich ein Entfeuchter; braucht --to-pct</translation>
     </message>
     <message>
+      <source>a fan is on then, each day</source>
+      <translation>dann läuft ein Ventilator, an jedem der Tage</translation>
+    </message>
+    <message>
+      <source>the fan stays off then; without hours, at any time until you forget it</source>
+      <translation>dann bleibt der Ventilator aus; ohne Stunden jederzeit, bis Sie es vergessen lassen</translation>
+    </message>
+    <message>
       <source>this one is not meant any more</source>
       <translation>dieses ist nicht mehr vorgesehen</translation>
     </message>
@@ -338,6 +346,14 @@
     <message>
       <source>what the dehumidifier is set to, %% RH</source>
       <translation>worauf der Entfeuchter gestellt ist, %% rF</translation>
+    </message>
+    <message>
+      <source>how the fan moves the air at the pieces, m/s; default: 0.5</source>
+      <translation>wie der Ventilator die Luft an den Bildern bewegt, m/s; Vorgabe: 0.5</translation>
+    </message>
+    <message>
+      <source>on every day until you forget it</source>
+      <translation>an jedem Tag, bis Sie es vergessen lassen</translation>
     </message>
     <message>
       <source>on how many days in a row; default: 1</source>
@@ -864,12 +880,32 @@
       <translation>{option} ist {given}; erlaubt ist bis 9999-12-30.</translation>
     </message>
     <message>
+      <source>A heater is set with --to-C, as --to-C 21; give that.</source>
+      <translation>Ein Heizgerät wird mit --to-C gestellt, wie --to-C 21; geben Sie das an.</translation>
+    </message>
+    <message>
+      <source>A dehumidifier is set with --to-pct, as --to-pct 50; give that.</source>
+      <translation>Ein Entfeuchter wird mit --to-pct gestellt, wie --to-pct 50; geben Sie das an.</translation>
+    </message>
+    <message>
+      <source>A fan is set with --at-m-s, as --at-m-s 0.5, or with nothing; leave the others out.</source>
+      <translation>Ein Ventilator wird mit --at-m-s eingestellt, etwa --at-m-s 0.5, oder gar nicht; lassen Sie die anderen weg.</translation>
+    </message>
+    <message>
+      <source>A fan that stays off is set to nothing; leave --to-C, --to-pct and --at-m-s out.</source>
+      <translation>Ein Ventilator, der aus bleibt, wird auf nichts eingestellt; lassen Sie --to-C, --to-pct und --at-m-s weg.</translation>
+    </message>
+    <message>
       <source>Forgotten: {intention}</source>
       <translation>Nicht mehr vorgesehen: {intention}</translation>
     </message>
     <message>
       <source>Meant: {intention}</source>
       <translation>Vorgesehen: {intention}</translation>
+    </message>
+    <message>
+      <source>{option} goes with --heater, --dehumidifier, --fan or --fan-off; give one.</source>
+      <translation>{option} gehört zu --heater, --dehumidifier, --fan oder --fan-off; geben Sie eines davon an.</translation>
     </message>
     <message>
       <source>Nothing is meant for the room.</source>
@@ -892,16 +928,12 @@
       <translation>--json gehört zur Liste; lassen Sie es weg.</translation>
     </message>
     <message>
-      <source>{option} goes with --heater or --dehumidifier; give one.</source>
-      <translation>{option} gehört zu --heater oder --dehumidifier; geben Sie eines an.</translation>
+      <source>Give --days or --every-day, not both.</source>
+      <translation>Geben Sie --days oder --every-day an, nicht beides.</translation>
     </message>
     <message>
-      <source>A heater is set with --to-C, as --to-C 21; give that.</source>
-      <translation>Ein Heizgerät wird mit --to-C gestellt, wie --to-C 21; geben Sie das an.</translation>
-    </message>
-    <message>
-      <source>A dehumidifier is set with --to-pct, as --to-pct 50; give that.</source>
-      <translation>Ein Entfeuchter wird mit --to-pct gestellt, wie --to-pct 50; geben Sie das an.</translation>
+      <source>A fan that is on moves the air; give --at-m-s more than 0, or --fan-off.</source>
+      <translation>Ein Ventilator, der läuft, bewegt die Luft; geben Sie bei --at-m-s mehr als 0 an, oder --fan-off.</translation>
     </message>
     <message>
       <source>studiowatch starts at login ({file}).</source>
@@ -1556,38 +1588,6 @@
       <translation>nass</translation>
     </message>
     <message>
-      <source>set to touch</source>
-      <translation>angezogen</translation>
-    </message>
-    <message>
-      <source>dust free</source>
-      <translation>staubtrocken</translation>
-    </message>
-    <message>
-      <source>tack free</source>
-      <translation>klebfrei</translation>
-    </message>
-    <message>
-      <source>dry to touch</source>
-      <translation>grifffest</translation>
-    </message>
-    <message>
-      <source>dry to recoat</source>
-      <translation>überarbeitbar</translation>
-    </message>
-    <message>
-      <source>dry hard</source>
-      <translation>durchgehärtet</translation>
-    </message>
-    <message>
-      <source>dry through</source>
-      <translation>durchgetrocknet</translation>
-    </message>
-    <message>
-      <source>cured</source>
-      <translation>ausgehärtet</translation>
-    </message>
-    <message>
       <source>straight on bare panel</source>
       <translation>unmittelbar auf roher Tafel</translation>
     </message>
@@ -1691,8 +1691,16 @@
       <translation>Die Konsole nimmt keine Zeilen mehr an ({fault}); die Wache läuft weiter.</translation>
     </message>
     <message>
+      <source>dry to touch</source>
+      <translation>grifffest</translation>
+    </message>
+    <message>
       <source>ready for the next coat</source>
       <translation>bereit für die nächste Schicht</translation>
+    </message>
+    <message>
+      <source>cured</source>
+      <translation>ausgehärtet</translation>
     </message>
     <message>
       <source>{goal} by {time}, {length} later than {before}</source>

@@ -238,14 +238,6 @@
       <translation>Der Gang dauerte {given} s; es muss mehr als 0 sein: messen Sie die Zeit neu.</translation>
     </message>
     <message>
-      <source>The stride is {given} m; {low} to {high} m is allowed: walk ten steps along a tape and take a tenth.</source>
-      <translation>Der Schritt ist {given} m; erlaubt ist {low} bis {high} m: gehen Sie zehn Schritte an einem Maßband entlang und nehmen Sie ein Zehntel.</translation>
-    </message>
-    <message>
-      <source>The walk has {given} steps; count at least 1.</source>
-      <translation>Der Gang hat {given} Schritte; zählen Sie mindestens 1.</translation>
-    </message>
-    <message>
       <source>The walk at {speed} gave {found} of the {needed} readings of voltage and temperature that it takes after its first {settling} s: make it longer.</source>
       <translation>Der Gang mit {speed} gab {found} der {needed} Messwerte von Spannung und Temperatur, die es nach den ersten {settling} s braucht: machen Sie ihn länger.</translation>
     </message>

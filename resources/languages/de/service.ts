@@ -260,6 +260,34 @@
       <translation>Rezept {name} gelöscht</translation>
     </message>
     <message>
+      <source>meant for the room: {intention}</source>
+      <translation>im Raum vorgehabt: {intention}</translation>
+    </message>
+    <message>
+      <source>no longer meant for the room: {intention}</source>
+      <translation>im Raum nicht mehr vorgehabt: {intention}</translation>
+    </message>
+    <message>
+      <source>deleted the sheet {title}</source>
+      <translation>Datenblatt {title} gelöscht</translation>
+    </message>
+    <message>
+      <source>made the sheet {title}</source>
+      <translation>Datenblatt {title} angelegt</translation>
+    </message>
+    <message>
+      <source>edited the sheet {title}</source>
+      <translation>Datenblatt {title} geändert</translation>
+    </message>
+    <message>
+      <source>A fault of ours: {kind}: {fault}. The watch goes on; please report it.</source>
+      <translation>Ein Fehler von uns: {kind}: {fault}. Die Wache geht weiter; bitte melden Sie ihn.</translation>
+    </message>
+    <message>
+      <source>A fault of ours ({thread}): {kind}: {fault}. The watch goes on; please report it.</source>
+      <translation>Ein Fehler von uns ({thread}): {kind}: {fault}. Die Wache geht weiter; bitte melden Sie ihn.</translation>
+    </message>
+    <message>
       <source>This piece is not in the records any more.</source>
       <translation>Dieses Bild steht nicht mehr in den Aufzeichnungen.</translation>
     </message>
@@ -335,19 +363,9 @@
       <source>studiowatch is closing; start it again and repeat what you asked for.</source>
       <translation>studiowatch wird gerade beendet; starten Sie es neu und wiederholen Sie, was Sie wollten.</translation>
     </message>
-    <message numerus="yes">
-      <source>dehumidifier {hours} to {target}, from {day} on, {n} days</source>
-      <translation>
-        <numerusform>Entfeuchter {hours} auf {target}, {day}</numerusform>
-        <numerusform>Entfeuchter {hours} auf {target}, ab {day}, {n} Tage</numerusform>
-      </translation>
-    </message>
-    <message numerus="yes">
-      <source>heater {hours} to {target}, from {day} on, {n} days</source>
-      <translation>
-        <numerusform>Heizgerät {hours} auf {target}, {day}</numerusform>
-        <numerusform>Heizgerät {hours} auf {target}, ab {day}, {n} Tage</numerusform>
-      </translation>
+    <message>
+      <source>That is not meant any more; look at the list again.</source>
+      <translation>Das ist nicht mehr vorgesehen; sehen Sie noch einmal in die Liste.</translation>
     </message>
     <message>
       <source>Those hours are over; give hours to come.</source>
@@ -358,24 +376,12 @@
       <translation>{coat} auf {title}</translation>
     </message>
     <message>
-      <source>That is not meant any more; look at the list again.</source>
-      <translation>Das ist nicht mehr vorgesehen; sehen Sie noch einmal in die Liste.</translation>
-    </message>
-    <message>
       <source>Readings lost because the disk refused for too long: {count}.</source>
       <translation>Verlorene Messwerte, weil der Datenträger zu lange nichts annahm: {count}.</translation>
     </message>
     <message>
       <source>Readings that cannot be stored, through a fault of ours: {count}; they go to a room log beside the records when studiowatch ends.</source>
       <translation>Messwerte, die sich durch einen Fehler von uns nicht speichern lassen: {count}; sie kommen beim Beenden von studiowatch in ein Raumprotokoll neben den Aufzeichnungen.</translation>
-    </message>
-    <message>
-      <source>A fault of ours ({thread}): {kind}: {fault}. The watch goes on; please report it.</source>
-      <translation>Ein Fehler von uns ({thread}): {kind}: {fault}. Die Wache geht weiter; bitte melden Sie ihn.</translation>
-    </message>
-    <message>
-      <source>A fault of ours: {kind}: {fault}. The watch goes on; please report it.</source>
-      <translation>Ein Fehler von uns: {kind}: {fault}. Die Wache geht weiter; bitte melden Sie ihn.</translation>
     </message>
     <message>
       <source>What you said is used until the program ends, but could not be kept: {fault}.</source>
@@ -616,6 +622,10 @@
     <message>
       <source>No reading of the room yet: {temperature} and 50 % RH are taken, as on the sheets.</source>
       <translation>Noch kein Messwert des Raums: Es gelten {temperature} und 50 % r. F., wie auf den Datenblättern.</translation>
+    </message>
+    <message>
+      <source>What you mean to do with the room is counted in.</source>
+      <translation>Was Sie mit dem Raum vorhaben, ist eingerechnet.</translation>
     </message>
     <message>
       <source>That preparation is over; begin one from “Lay a coat”.</source>
@@ -930,6 +940,30 @@
       <translation>so ist es in {number} von zehn Verläufen, die dieser Raum nach seinen bisherigen Tagen nehmen kann</translation>
     </message>
     <message>
+      <source>No board is read and no file is kept here, so that cannot be done.</source>
+      <translation>Hier wird keine Messplatine gelesen und keine Datei geführt, darum geht das nicht.</translation>
+    </message>
+    <message>
+      <source>{title} has a coat of this sheet; correct that coat first, or keep the sheet.</source>
+      <translation>{title} hat eine Schicht mit diesem Datenblatt; berichtigen Sie zuerst diese Schicht, oder behalten Sie das Datenblatt.</translation>
+    </message>
+    <message>
+      <source>The sheet could not be kept in {folder}: {fault}.</source>
+      <translation>Das Datenblatt ließ sich in {folder} nicht aufbewahren: {fault}.</translation>
+    </message>
+    <message>
+      <source>{path} was changed or moved by another program since, so it stays as it is; what would have come back is in {aside}.</source>
+      <translation>{path} wurde seither von einem anderen Programm geändert oder verschoben und bleibt darum, wie es ist; was zurückgekommen wäre, steht in {aside}.</translation>
+    </message>
+    <message>
+      <source>{path} cannot be deleted: {fault}. Delete it by hand.</source>
+      <translation>{path} lässt sich nicht löschen: {fault}. Löschen Sie es von Hand.</translation>
+    </message>
+    <message>
+      <source>{path} was changed or moved by another program since, so it stays as it is.</source>
+      <translation>{path} wurde seither von einem anderen Programm geändert oder verschoben und bleibt darum, wie es ist.</translation>
+    </message>
+    <message>
       <source>The sheet's name is {name}; allowed are up to 61 small letters, digits and hyphens.</source>
       <translation>Der Name des Datenblatts ist {name}; erlaubt sind bis zu 61 Kleinbuchstaben, Ziffern und Bindestriche.</translation>
     </message>
@@ -942,12 +976,8 @@
       <translation>Sie haben kein eigenes Datenblatt namens {name}; nur eigene lassen sich löschen.</translation>
     </message>
     <message>
-      <source>The sheet could not be kept in {folder}: {fault}.</source>
-      <translation>Das Datenblatt ließ sich in {folder} nicht aufbewahren: {fault}.</translation>
-    </message>
-    <message>
-      <source>{path} cannot be deleted: {fault}. Delete it by hand.</source>
-      <translation>{path} lässt sich nicht löschen: {fault}. Löschen Sie es von Hand.</translation>
+      <source>The data sheet {path} cannot be read: {fault}.</source>
+      <translation>Das Datenblatt {path} lässt sich nicht lesen: {fault}.</translation>
     </message>
     <message>
       <source>There is no data sheet file {path}; give the path of a .toml file.</source>
@@ -964,10 +994,6 @@
     <message>
       <source>The data sheet {name} does not lie beside the file that names it; put it there.</source>
       <translation>Das Datenblatt {name} liegt nicht neben der Datei, die es nennt; legen Sie es dorthin.</translation>
-    </message>
-    <message>
-      <source>The data sheet {path} cannot be read: {fault}.</source>
-      <translation>Das Datenblatt {path} lässt sich nicht lesen: {fault}.</translation>
     </message>
     <message>
       <source>The data sheet {path} is nested too deep to be one; write plain name = value.</source>
@@ -1190,40 +1216,8 @@
       <translation>{count} Messwerte kamen schneller, als sie sich speichern ließen.</translation>
     </message>
     <message>
-      <source>No board is read and no file is kept here, so that cannot be done.</source>
-      <translation>Hier wird keine Messplatine gelesen und keine Datei geführt, darum geht das nicht.</translation>
-    </message>
-    <message>
-      <source>{title} has a coat of this sheet; correct that coat first, or keep the sheet.</source>
-      <translation>{title} hat eine Schicht mit diesem Datenblatt; berichtigen Sie zuerst diese Schicht, oder behalten Sie das Datenblatt.</translation>
-    </message>
-    <message>
       <source>ticked off “{text}”</source>
       <translation>„{text}“ abgehakt</translation>
-    </message>
-    <message>
-      <source>{coat} still gives off flammable vapour: no heater and no dryer now, air the room. Ask again when that coat is ready.</source>
-      <translation>{coat} gibt noch brennbare Dämpfe ab: jetzt keine Heizung und kein Trockner, lüften Sie den Raum. Fragen Sie wieder, wenn diese Schicht bereit ist.</translation>
-    </message>
-    <message>
-      <source>deleted the sheet {title}</source>
-      <translation>Datenblatt {title} gelöscht</translation>
-    </message>
-    <message>
-      <source>made the sheet {title}</source>
-      <translation>Datenblatt {title} angelegt</translation>
-    </message>
-    <message>
-      <source>edited the sheet {title}</source>
-      <translation>Datenblatt {title} geändert</translation>
-    </message>
-    <message>
-      <source>{path} was changed or moved by another program since, so it stays as it is; what would have come back is in {aside}.</source>
-      <translation>{path} wurde seither von einem anderen Programm geändert oder verschoben und bleibt darum, wie es ist; was zurückgekommen wäre, steht in {aside}.</translation>
-    </message>
-    <message>
-      <source>{path} was changed or moved by another program since, so it stays as it is.</source>
-      <translation>{path} wurde seither von einem anderen Programm geändert oder verschoben und bleibt darum, wie es ist.</translation>
     </message>
   </context>
 </TS>

@@ -164,16 +164,16 @@
       <translation>von und bis, "18:00-23:00"</translation>
     </message>
     <message>
-      <source>a number: {low_C} to {high_C} °C of a heater, {low_pct} to {high_pct} % of a dehumidifier</source>
-      <translation>eine Zahl: {low_C} bis {high_C} °C bei einem Heizgerät, {low_pct} bis {high_pct} % bei einem Entfeuchter</translation>
+      <source>a number: {low_C} to {high_C} °C of a heater, {low_pct} to {high_pct} % of a dehumidifier, {low_m_s} to {high_m_s} m/s of a fan, where 0 is off</source>
+      <translation>eine Zahl: {low_C} bis {high_C} °C bei einer Heizung, {low_pct} bis {high_pct} % bei einem Entfeuchter, {low_m_s} bis {high_m_s} m/s bei einem Ventilator, wobei 0 aus heißt</translation>
     </message>
     <message>
       <source>a day in quotes, "2026-03-20"</source>
       <translation>ein Tag in Anführungszeichen, "2026-03-20"</translation>
     </message>
     <message>
-      <source>a whole number, 1 to {most}</source>
-      <translation>eine ganze Zahl, 1 bis {most}</translation>
+      <source>a whole number, 1 to {most}, or 0 for every day</source>
+      <translation>eine ganze Zahl von 1 bis {most}, oder 0 für jeden Tag</translation>
     </message>
     <message>
       <source>{path} cannot be written: {fault}. Reviews take longer without it.</source>
@@ -332,6 +332,10 @@
       <translation>Datum und Uhrzeit mit Zone, 1970 bis {year}, wie 2026-03-02T09:00:00Z</translation>
     </message>
     <message>
+      <source>a sensor's serial number in quotes</source>
+      <translation>die Seriennummer eines Sensors in Anführungszeichen</translation>
+    </message>
+    <message>
       <source>a number above 0, up to {most} ({unit})</source>
       <translation>eine Zahl über 0, bis {most} ({unit})</translation>
     </message>
@@ -346,6 +350,10 @@
     <message>
       <source>true or false</source>
       <translation>true oder false</translation>
+    </message>
+    <message>
+      <source>a whole number, 1 to {most}</source>
+      <translation>eine ganze Zahl, 1 bis {most}</translation>
     </message>
     <message>
       <source>the name of a file, without a folder</source>
@@ -378,10 +386,6 @@
     <message>
       <source>the key of a warning</source>
       <translation>der Schlüssel einer Warnung</translation>
-    </message>
-    <message>
-      <source>a sensor's serial number in quotes</source>
-      <translation>die Seriennummer eines Sensors in Anführungszeichen</translation>
     </message>
     <message>
       <source>what was measured, as exported</source>

@@ -76,6 +76,10 @@
       <translation>{first} bis {last}: dann bewegt sich die Luft meist, wie bei laufendem Ventilator</translation>
     </message>
     <message>
+      <source>{first} to {last}: you mean to have a fan on</source>
+      <translation>{first} bis {last}: Sie wollen einen Ventilator laufen lassen</translation>
+    </message>
+    <message>
       <source>{first}: outside your working hours</source>
       <translation>{first}: außerhalb Ihrer Arbeitszeit</translation>
     </message>
@@ -104,6 +108,10 @@
       <translation>{first}: dann bewegt sich die Luft meist, wie bei laufendem Ventilator</translation>
     </message>
     <message>
+      <source>{first}: you mean to have a fan on</source>
+      <translation>{first}: Sie wollen einen Ventilator laufen lassen</translation>
+    </message>
+    <message>
       <source>Not known yet: the best hours are told once the room has been logged for a day.</source>
       <translation>Noch nicht bekannt: Die besten Stunden werden genannt, sobald der Raum einen Tag lang aufgezeichnet ist.</translation>
     </message>
@@ -126,6 +134,14 @@
     <message>
       <source>No hour of the next two days is likely to be good for it.</source>
       <translation>Keine Stunde der nächsten zwei Tage ist dafür voraussichtlich gut.</translation>
+    </message>
+    <message>
+      <source>Next good hour for it: {first}, in {number} of ten ways that this room may go.</source>
+      <translation>Nächste gute Stunde dafür: {first}, bei {number} von zehn Wegen, die dieser Raum gehen kann.</translation>
+    </message>
+    <message>
+      <source>Next good hours for it: {first} to {last}, in {number} of ten ways that this room may go.</source>
+      <translation>Nächste gute Stunden dafür: {first} bis {last}, bei {number} von zehn Wegen, die dieser Raum gehen kann.</translation>
     </message>
     <message>
       <source>Fresh air on: a window open, away from the piece</source>
@@ -610,6 +626,24 @@
       <source>Covered at once, less than a minute after it was laid, while wet: 20 minutes are usual.</source>
       <translation>Sofort abgedeckt, keine Minute nach dem Auftragen, noch nass: 20 Minuten sind üblich.</translation>
     </message>
+    <message numerus="yes">
+      <source>You mean to have a fan on from {time}, over {n} wet coats</source>
+      <translation>
+        <numerusform>Sie wollen ab {time} einen Ventilator über {n} nassen Schicht laufen lassen</numerusform>
+        <numerusform>Sie wollen ab {time} einen Ventilator über {n} nassen Schichten laufen lassen</numerusform>
+      </translation>
+    </message>
+    <message numerus="yes">
+      <source>{titles} are likely still wet then.</source>
+      <translation>
+        <numerusform>{titles} ist dann wahrscheinlich noch nass.</numerusform>
+        <numerusform>{titles} sind dann wahrscheinlich noch nass.</numerusform>
+      </translation>
+    </message>
+    <message>
+      <source>Have it on later, or turn it away from the pieces; change it under what you mean to do.</source>
+      <translation>Lassen Sie ihn später laufen, oder drehen Sie ihn von den Bildern weg; ändern Sie es unter dem, was Sie vorhaben.</translation>
+    </message>
     <message>
       <source>opens a long wait</source>
       <translation>eröffnet eine lange Wartezeit</translation>
@@ -897,8 +931,40 @@
       <translation>{coat} könnte trüb werden</translation>
     </message>
     <message>
+      <source>Days in a row are {given}; allowed is 1 to {most}.</source>
+      <translation>Tage hintereinander: {given}; erlaubt sind 1 bis {most}.</translation>
+    </message>
+    <message>
+      <source>The hours must begin and end at two times of the day, as 18:00-23:00.</source>
+      <translation>Die Stunden müssen zu zwei Uhrzeiten beginnen und enden, wie 18:00-23:00.</translation>
+    </message>
+    <message>
+      <source>The hours are {text}; give from and until, as 18:00-23:00, or 22:00-06:00 overnight.</source>
+      <translation>Die Stunden sind {text}; geben Sie von und bis an, wie 18:00-23:00, oder 22:00-06:00 über Nacht.</translation>
+    </message>
+    <message>
+      <source>Mains: dry hands, a sound cable, no coiled or chained extension lead, and nothing left on alone beyond what its maker allows.</source>
+      <translation>Netzstrom: trockene Hände, ein heiles Kabel, keine aufgewickelte oder verkettete Verlängerung, und nichts unbeaufsichtigt lassen, was der Hersteller nicht erlaubt.</translation>
+    </message>
+    <message>
+      <source>Still air is for the coat alone: while anything gives off solvent vapour, keep the room aired.</source>
+      <translation>Ruhige Luft hilft nur der Schicht: Solange etwas Lösemitteldämpfe abgibt, lüften Sie den Raum.</translation>
+    </message>
+    <message>
       <source>Fresh air comes before a perfect coat. Product sheets and local codes come before this program.</source>
       <translation>Frischluft geht vor einer makellosen Schicht. Datenblätter der Produkte und örtliche Vorschriften gehen diesem Programm vor.</translation>
+    </message>
+    <message>
+      <source>heater {hours} to {target}</source>
+      <translation>Heizung {hours} auf {target}</translation>
+    </message>
+    <message>
+      <source>dehumidifier {hours} to {target}</source>
+      <translation>Entfeuchter {hours} auf {target}</translation>
+    </message>
+    <message>
+      <source>fan on {hours}, {target} at the pieces</source>
+      <translation>Ventilator an {hours}, {target} an den Bildern</translation>
     </message>
     <message>
       <source>Use the heater by its own instructions: clear of fabric, paper and rags, clear of solvent and its vapour, and not left alone if they say so. Never use it to dry a coat that gives off flammable vapour.</source>
@@ -912,6 +978,13 @@
       <source>Use the fan by its own instructions, clear of solvent and its vapour.</source>
       <translation>Den Ventilator nach seiner eigenen Anleitung betreiben, fern von Lösemittel und dessen Dampf.</translation>
     </message>
+    <message numerus="yes">
+      <source>{what}, from {day} on, {n} days</source>
+      <translation>
+        <numerusform>{what}, ab {day}, {n} Tag</numerusform>
+        <numerusform>{what}, ab {day}, {n} Tage</numerusform>
+      </translation>
+    </message>
     <message>
       <source>{coat} still gives off flammable vapour: no heater and no dryer now, air the room. Say it again when that coat is ready.</source>
       <translation>{coat} gibt noch brennbaren Dampf ab: jetzt kein Heizgerät und kein Entfeuchter, den Raum lüften. Geben Sie es noch einmal ein, wenn diese Schicht bereit ist.</translation>
@@ -921,20 +994,24 @@
       <translation>{coat} gibt noch brennbaren Dampf ab: Damit wird nicht gerechnet, bis diese Schicht bereit ist. Jetzt kein Heizgerät und kein Entfeuchter; den Raum lüften.</translation>
     </message>
     <message>
-      <source>A fan is not meant here; give --heater or --dehumidifier.</source>
-      <translation>Ein Ventilator wird hier nicht vorgesehen; geben Sie --heater oder --dehumidifier an.</translation>
+      <source>{what}, every day from {day} on</source>
+      <translation>{what}, jeden Tag ab {day}</translation>
     </message>
     <message>
-      <source>Days in a row are {given}; allowed is 1 to {most}.</source>
-      <translation>Tage hintereinander: {given}; erlaubt sind 1 bis {most}.</translation>
+      <source>fan off {hours}</source>
+      <translation>Ventilator aus {hours}</translation>
     </message>
     <message>
-      <source>The hours must begin and end at two times of the day, as 18:00-23:00.</source>
-      <translation>Die Stunden müssen zu zwei Uhrzeiten beginnen und enden, wie 18:00-23:00.</translation>
+      <source>all day</source>
+      <translation>ganztags</translation>
     </message>
     <message>
-      <source>The hours are {text}; give from and until, as 18:00-23:00, or 22:00-06:00 overnight.</source>
-      <translation>Die Stunden sind {text}; geben Sie von und bis an, wie 18:00-23:00, oder 22:00-06:00 über Nacht.</translation>
+      <source>{coat} still gives off flammable vapour: air the room, with no fan that is not made for such vapour. Say it again when that coat is ready.</source>
+      <translation>{coat} gibt noch brennbare Dämpfe ab: Lüften Sie den Raum, ohne einen Ventilator, der nicht für solche Dämpfe gebaut ist. Sagen Sie es wieder, wenn diese Schicht bereit ist.</translation>
+    </message>
+    <message>
+      <source>{coat} still gives off flammable vapour: this is not counted on until that coat is ready. Air the room, with no fan that is not made for such vapour.</source>
+      <translation>{coat} gibt noch brennbare Dämpfe ab: Hiermit wird nicht gerechnet, bis diese Schicht bereit ist. Lüften Sie den Raum, ohne einen Ventilator, der nicht für solche Dämpfe gebaut ist.</translation>
     </message>
     <message>
       <source>The film has begun to set; going back now marks the film. Look for drips and bubbles once it is dry.</source>
@@ -2486,6 +2563,39 @@
       <translation>Gut, um eine Schicht aufzutragen</translation>
     </message>
     <message>
+      <source>canvas</source>
+      <translation>Leinwand</translation>
+    </message>
+    <message>
+      <source>panel</source>
+      <translation>Holztafel</translation>
+    </message>
+    <message>
+      <source>paper on panel</source>
+      <translation>Papier auf Holztafel</translation>
+    </message>
+    <message>
+      <source>paper</source>
+      <translation>Papier</translation>
+    </message>
+    <message>
+      <source>bare panel</source>
+      <translation>rohe Holztafel</translation>
+    </message>
+    <message>
+      <source>raw canvas</source>
+      <translation>rohe Leinwand</translation>
+    </message>
+    <message>
+      <source>bare paper</source>
+      <translation>rohes Papier</translation>
+    </message>
+    <message>
+      <source>board</source>
+      <comment>support</comment>
+      <translation>Malkarton</translation>
+    </message>
+    <message>
       <source>Not measured since {time}.</source>
       <translation>Nicht gemessen seit {time}.</translation>
     </message>
@@ -2496,6 +2606,11 @@
     <message>
       <source>That is likely from about {time} ({span}): {reason}.</source>
       <translation>Das ist wahrscheinlich ab etwa {time} ({span}): {reason}.</translation>
+    </message>
+    <message>
+      <source>off</source>
+      <comment>a day</comment>
+      <translation>frei</translation>
     </message>
     <message>
       <source>{first} to {last}</source>
@@ -2512,11 +2627,6 @@
     <message>
       <source>Working hours are {text}; the end must be later than the start, and 24:00 at most.</source>
       <translation>Die Arbeitszeit ist {text}; das Ende muss nach dem Anfang liegen, höchstens 24:00.</translation>
-    </message>
-    <message>
-      <source>off</source>
-      <comment>a day</comment>
-      <translation>frei</translation>
     </message>
   </context>
 </TS>

@@ -200,6 +200,10 @@
       <translation>Platine verbunden</translation>
     </message>
     <message>
+      <source>Simulated board</source>
+      <translation>Simulierte Platine</translation>
+    </message>
+    <message>
       <source>No board is connected: plug it in by USB, or type a reading.</source>
       <translation>Keine Platine ist verbunden: Stecken Sie sie per USB ein, oder tippen Sie einen Messwert ein.</translation>
     </message>
@@ -858,6 +862,14 @@
       <translation>kein Messwert</translation>
     </message>
     <message>
+      <source>with what you mean to do</source>
+      <translation>mit dem, was Sie vorhaben</translation>
+    </message>
+    <message>
+      <source>as meant</source>
+      <translation>wie vorgehabt</translation>
+    </message>
+    <message>
       <source>air</source>
       <translation>Luft</translation>
     </message>
@@ -956,6 +968,22 @@
     <message>
       <source>Left and right move in time, plus and minus zoom, Home returns to now, up and down choose a piece, Shift with left and right a range.</source>
       <translation>Links und rechts gehen durch die Zeit, Plus und Minus vergrößern und verkleinern, Pos1 kehrt zum Jetzt zurück, auf und ab wählen ein Bild, Umschalt mit links und rechts einen Zeitraum.</translation>
+    </message>
+    <message>
+      <source>What you mean to do with the room is counted in.</source>
+      <translation>Was Sie mit dem Raum vorhaben, ist eingerechnet.</translation>
+    </message>
+    <message>
+      <source>In an hour the room is likely at {low} to {high} and {dry} to {damp} % humidity.</source>
+      <translation>In einer Stunde ist der Raum wahrscheinlich bei {low} bis {high} und {dry} bis {damp} % Luftfeuchte.</translation>
+    </message>
+    <message>
+      <source>In six hours the room is likely at {low} to {high} and {dry} to {damp} % humidity.</source>
+      <translation>In sechs Stunden ist der Raum wahrscheinlich bei {low} bis {high} und {dry} bis {damp} % Luftfeuchte.</translation>
+    </message>
+    <message>
+      <source>In a day the room is likely at {low} to {high} and {dry} to {damp} % humidity.</source>
+      <translation>In einem Tag ist der Raum wahrscheinlich bei {low} bis {high} und {dry} bis {damp} % Luftfeuchte.</translation>
     </message>
     <message>
       <source>Temperature, humidity and air speed over time.</source>
@@ -1148,6 +1176,94 @@
     <message>
       <source>Nothing holds yet. Accept it, and humidity is put right from now on; it can be withdrawn at any time.</source>
       <translation>Noch gilt nichts. Nehmen Sie es an, und die Luftfeuchte wird von nun an berichtigt; es kann jederzeit zurückgenommen werden.</translation>
+    </message>
+    <message>
+      <source>What you mean to do with the room</source>
+      <translation>Was Sie mit dem Raum vorhaben</translation>
+    </message>
+    <message>
+      <source>Something you mean to do</source>
+      <translation>Etwas, das Sie vorhaben</translation>
+    </message>
+    <message>
+      <source>Nothing is meant so far. Say what you will have on and when: a heater in the evening, a dehumidifier by night, a fan at noon or none at all. Ready times, the plan, the best hours and warnings ahead then count on it.</source>
+      <translation>Bisher ist nichts vorgehabt. Sagen Sie, was wann laufen wird: abends eine Heizung, nachts ein Entfeuchter, mittags ein Ventilator oder gar keiner. Bereit-Zeiten, Plan, beste Stunden und Vorwarnungen rechnen dann damit.</translation>
+    </message>
+    <message>
+      <source>studiowatch switches nothing on or off: you do. Take away here what you will not do after all.</source>
+      <translation>studiowatch schaltet nichts ein oder aus: Das tun Sie. Nehmen Sie hier weg, was Sie doch nicht tun werden.</translation>
+    </message>
+    <message>
+      <source>An end that is not later than the beginning is on the next day.</source>
+      <translation>Ein Ende, das nicht nach dem Beginn liegt, ist am nächsten Tag.</translation>
+    </message>
+    <message>
+      <source>once</source>
+      <translation>einmal</translation>
+    </message>
+    <message>
+      <source>2 days in a row</source>
+      <translation>2 Tage hintereinander</translation>
+    </message>
+    <message>
+      <source>3 days in a row</source>
+      <translation>3 Tage hintereinander</translation>
+    </message>
+    <message>
+      <source>7 days in a row</source>
+      <translation>7 Tage hintereinander</translation>
+    </message>
+    <message>
+      <source>every day, until you take it away</source>
+      <translation>jeden Tag, bis Sie es wegnehmen</translation>
+    </message>
+    <message>
+      <source>Counted in: {intentions}</source>
+      <translation>Eingerechnet: {intentions}</translation>
+    </message>
+    <message>
+      <source>Heater on</source>
+      <translation>Heizung an</translation>
+    </message>
+    <message>
+      <source>Set to, {unit}</source>
+      <translation>Eingestellt auf, {unit}</translation>
+    </message>
+    <message>
+      <source>Dehumidifier on</source>
+      <translation>Entfeuchter an</translation>
+    </message>
+    <message>
+      <source>Set to, % humidity</source>
+      <translation>Eingestellt auf, % Luftfeuchte</translation>
+    </message>
+    <message>
+      <source>Fan on</source>
+      <translation>Ventilator an</translation>
+    </message>
+    <message>
+      <source>Air at the pieces, {unit}</source>
+      <translation>Luft an den Bildern, {unit}</translation>
+    </message>
+    <message>
+      <source>Fan stays off</source>
+      <translation>Ventilator bleibt aus</translation>
+    </message>
+    <message>
+      <source>It begins and ends at the same time: choose another end.</source>
+      <translation>Es beginnt und endet zur selben Zeit: Wählen Sie ein anderes Ende.</translation>
+    </message>
+    <message>
+      <source>The air speed</source>
+      <translation>Die Luftgeschwindigkeit</translation>
+    </message>
+    <message>
+      <source>The temperature</source>
+      <translation>Die Temperatur</translation>
+    </message>
+    <message>
+      <source>The humidity</source>
+      <translation>Die Luftfeuchte</translation>
     </message>
     <message>
       <source>to do</source>
@@ -1768,14 +1884,6 @@
       <translation>Aufgezeichnet: {temperature}, {humidity} %, {air}</translation>
     </message>
     <message>
-      <source>The temperature</source>
-      <translation>Die Temperatur</translation>
-    </message>
-    <message>
-      <source>The humidity</source>
-      <translation>Die Luftfeuchte</translation>
-    </message>
-    <message>
       <source>The hygrometer was read in the future: choose a time that has passed.</source>
       <translation>Das Hygrometer wäre in der Zukunft abgelesen: Wählen Sie eine vergangene Zeit.</translation>
     </message>
@@ -2044,67 +2152,6 @@
       <translation>matt</translation>
     </message>
     <message>
-      <source>canvas</source>
-      <translation>Leinwand</translation>
-    </message>
-    <message>
-      <source>panel</source>
-      <translation>Holztafel</translation>
-    </message>
-    <message>
-      <source>paper on panel</source>
-      <translation>Papier auf Holztafel</translation>
-    </message>
-    <message>
-      <source>paper</source>
-      <translation>Papier</translation>
-    </message>
-    <message>
-      <source>bare panel</source>
-      <translation>rohe Holztafel</translation>
-    </message>
-    <message>
-      <source>raw canvas</source>
-      <translation>rohe Leinwand</translation>
-    </message>
-    <message>
-      <source>bare paper</source>
-      <translation>rohes Papier</translation>
-    </message>
-    <message>
-      <source>board</source>
-      <comment>support</comment>
-      <translation>Malkarton</translation>
-    </message>
-    <message>
-      <source>Water-borne</source>
-      <translation>Wasserbasiert</translation>
-    </message>
-    <message>
-      <source>Solvent-borne</source>
-      <translation>Lösemittelhaltig</translation>
-    </message>
-    <message>
-      <source>Paint</source>
-      <translation>Farbe</translation>
-    </message>
-    <message>
-      <source>no sheen named</source>
-      <translation>kein Glanz genannt</translation>
-    </message>
-    <message>
-      <source>Gloss</source>
-      <translation>Glänzend</translation>
-    </message>
-    <message>
-      <source>Satin</source>
-      <translation>Seidenmatt</translation>
-    </message>
-    <message>
-      <source>Matt</source>
-      <translation>Matt</translation>
-    </message>
-    <message>
       <source>of 1</source>
       <translation>von 1</translation>
     </message>
@@ -2135,10 +2182,6 @@
     <message>
       <source>lb/US gal</source>
       <translation>lb/US-gal</translation>
-    </message>
-    <message>
-      <source>The title is empty: type what the bottle is called.</source>
-      <translation>Der Titel ist leer: Tippen Sie ein, wie die Flasche heißt.</translation>
     </message>
     <message>
       <source>Solids, of the volume</source>
@@ -2215,6 +2258,38 @@
     <message>
       <source>Coats with matting agent, at most</source>
       <translation>Schichten mit Mattierungsmittel, höchstens</translation>
+    </message>
+    <message>
+      <source>Water-borne</source>
+      <translation>Wasserbasiert</translation>
+    </message>
+    <message>
+      <source>Solvent-borne</source>
+      <translation>Lösemittelhaltig</translation>
+    </message>
+    <message>
+      <source>Paint</source>
+      <translation>Farbe</translation>
+    </message>
+    <message>
+      <source>no sheen named</source>
+      <translation>kein Glanz genannt</translation>
+    </message>
+    <message>
+      <source>Gloss</source>
+      <translation>Glänzend</translation>
+    </message>
+    <message>
+      <source>Satin</source>
+      <translation>Seidenmatt</translation>
+    </message>
+    <message>
+      <source>Matt</source>
+      <translation>Matt</translation>
+    </message>
+    <message>
+      <source>The title is empty: type what the bottle is called.</source>
+      <translation>Der Titel ist leer: Tippen Sie ein, wie die Flasche heißt.</translation>
     </message>
     <message>
       <source>Give both temperatures to lay it at, or neither.</source>
@@ -2401,10 +2476,6 @@
     <message>
       <source>{count} to look at, the first {shown} below:</source>
       <translation>{count} Punkte zum Ansehen, die ersten {shown} unten:</translation>
-    </message>
-    <message>
-      <source>Simulated board</source>
-      <translation>Simulierte Platine</translation>
     </message>
   </context>
 </TS>

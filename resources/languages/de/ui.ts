@@ -156,6 +156,10 @@
       <translation>Wie trübe Schichten aussehen</translation>
     </message>
     <message>
+      <source>Not meant any more: {intention}</source>
+      <translation>Nicht mehr vorgehabt: {intention}</translation>
+    </message>
+    <message>
       <source>This could not be done because of a fault in the program: {fault}. Please report it.</source>
       <translation>Das ging wegen eines Fehlers im Programm nicht: {fault}. Bitte melden Sie ihn.</translation>
     </message>
@@ -250,6 +254,10 @@
     <message>
       <source>Type a read&amp;ing…</source>
       <translation>&amp;Messwert eintippen…</translation>
+    </message>
+    <message>
+      <source>What &amp;you mean to do with the room…</source>
+      <translation>Was Sie mit dem Raum &amp;vorhaben …</translation>
     </message>
     <message>
       <source>Ta&amp;ke off the rack…</source>
@@ -432,8 +440,8 @@
       <translation>Der Rückblick lässt sich nicht berechnen: {reason}</translation>
     </message>
     <message>
-      <source>Archived pieces keep its name, and what was recorded of their coats.</source>
-      <translation>Archivierte Bilder behalten seinen Namen und was zu ihren Schichten festgehalten ist.</translation>
+      <source>Undo brings it back. Archived pieces keep its name, and what was recorded of their coats.</source>
+      <translation>„Rückgängig“ holt es zurück. Archivierte Bilder behalten seinen Namen und was von ihren Schichten aufgezeichnet ist.</translation>
     </message>
     <message>
       <source>Delete the sheet {title}?</source>
@@ -444,8 +452,8 @@
       <translation>Löschen</translation>
     </message>
     <message>
-      <source>Deleted: the sheet {title}</source>
-      <translation>Gelöscht: das Datenblatt {title}</translation>
+      <source>Deleted: the sheet {title}. Undo brings it back.</source>
+      <translation>Gelöscht: das Datenblatt {title}. „Rückgängig“ holt es zurück.</translation>
     </message>
     <message>
       <source>no sound on this machine</source>
@@ -566,14 +574,6 @@
     <message>
       <source>No longer opens at login.</source>
       <translation>Öffnet sich nicht mehr beim Anmelden.</translation>
-    </message>
-    <message>
-      <source>Undo brings it back. Archived pieces keep its name, and what was recorded of their coats.</source>
-      <translation>„Rückgängig“ holt es zurück. Archivierte Bilder behalten seinen Namen und was von ihren Schichten aufgezeichnet ist.</translation>
-    </message>
-    <message>
-      <source>Deleted: the sheet {title}. Undo brings it back.</source>
-      <translation>Gelöscht: das Datenblatt {title}. „Rückgängig“ holt es zurück.</translation>
     </message>
   </context>
 </TS>

@@ -76,6 +76,14 @@
       <translation>Die besten Stunden für die nächsten Schichten</translation>
     </message>
     <message>
+      <source>What you mean to do with the room…</source>
+      <translation>Was Sie mit dem Raum vorhaben …</translation>
+    </message>
+    <message>
+      <source>A heater, a dehumidifier, a fan: these hours then count on it</source>
+      <translation>Heizung, Entfeuchter, Ventilator: Diese Stunden rechnen dann damit</translation>
+    </message>
+    <message>
       <source>The board at a glance</source>
       <translation>Die Messplatine auf einen Blick</translation>
     </message>
@@ -238,46 +246,6 @@
     <message>
       <source>What would that look like?</source>
       <translation>Wie sähe das aus?</translation>
-    </message>
-    <message>
-      <source>laid over a coat still holding water</source>
-      <translation>auf eine noch feuchte Schicht aufgetragen</translation>
-    </message>
-    <message>
-      <source>air too damp while it dried</source>
-      <translation>zu feuchte Luft beim Trocknen</translation>
-    </message>
-    <message>
-      <source>film too cool to knit together</source>
-      <translation>Film zu kühl, um sich zu schließen</translation>
-    </message>
-    <message>
-      <source>water settled on the film</source>
-      <translation>Wasser auf dem Film niedergeschlagen</translation>
-    </message>
-    <message>
-      <source>dried too fast on top</source>
-      <translation>oben zu schnell getrocknet</translation>
-    </message>
-    <message>
-      <source>coat laid too thick</source>
-      <translation>Schicht zu dick aufgetragen</translation>
-    </message>
-    <message>
-      <source>thinned too far</source>
-      <translation>zu stark verdünnt</translation>
-    </message>
-    <message>
-      <source>matting agent built up</source>
-      <translation>Mattierungsmittel angehäuft</translation>
-    </message>
-    <message>
-      <source>touched or covered while wet</source>
-      <translation>nass berührt oder abgedeckt</translation>
-    </message>
-    <message>
-      <source>still clearing, as a fresh coat does</source>
-      <translation>wird noch klar, wie jede frische Schicht</translation>
     </message>
     <message>
       <source>Likely causes, strongest first</source>
@@ -743,18 +711,6 @@
       <translation>Raumverlauf</translation>
     </message>
     <message>
-      <source>&amp;Go to this coat</source>
-      <translation>&amp;Zu dieser Schicht</translation>
-    </message>
-    <message>
-      <source>&amp;Why did it cloud?</source>
-      <translation>Warum wurde sie &amp;trüb?</translation>
-    </message>
-    <message>
-      <source>Coats that dried in the chosen stretch</source>
-      <translation>Schichten, die im gewählten Zeitraum trockneten</translation>
-    </message>
-    <message>
       <source>now {time}</source>
       <translation>jetzt {time}</translation>
     </message>
@@ -795,6 +751,18 @@
       <translation>Wieder der Gegenwart folgen (Pos1)</translation>
     </message>
     <message>
+      <source>&amp;Go to this coat</source>
+      <translation>&amp;Zu dieser Schicht</translation>
+    </message>
+    <message>
+      <source>Coats that dried in the chosen stretch</source>
+      <translation>Schichten, die im gewählten Zeitraum trockneten</translation>
+    </message>
+    <message>
+      <source>&amp;Why did it cloud?</source>
+      <translation>Warum wurde sie &amp;trüb?</translation>
+    </message>
+    <message>
       <source>The log cannot be read now: {reason}</source>
       <translation>Die Aufzeichnung lässt sich jetzt nicht lesen: {reason}</translation>
     </message>
@@ -825,6 +793,50 @@
     <message>
       <source>No board is read: plug it in; the minutes on end begin anew.</source>
       <translation>Keine Messplatine wird gelesen: Stecken Sie sie ein; die Minuten in Folge beginnen neu.</translation>
+    </message>
+    <message>
+      <source>Count on it</source>
+      <translation>Damit rechnen</translation>
+    </message>
+    <message>
+      <source>What</source>
+      <translation>Was</translation>
+    </message>
+    <message>
+      <source>From</source>
+      <translation>Von</translation>
+    </message>
+    <message>
+      <source>Until</source>
+      <translation>Bis</translation>
+    </message>
+    <message>
+      <source>First on</source>
+      <translation>Zuerst am</translation>
+    </message>
+    <message>
+      <source>How often</source>
+      <translation>Wie oft</translation>
+    </message>
+    <message>
+      <source>Counted in: {intentions}</source>
+      <translation>Eingerechnet: {intentions}</translation>
+    </message>
+    <message>
+      <source>midnight</source>
+      <translation>Mitternacht</translation>
+    </message>
+    <message>
+      <source>Take it away</source>
+      <translation>Wegnehmen</translation>
+    </message>
+    <message>
+      <source>Take away: {intention}</source>
+      <translation>Wegnehmen: {intention}</translation>
+    </message>
+    <message>
+      <source>Add…</source>
+      <translation>Hinzufügen …</translation>
     </message>
     <message>
       <source>No line has come yet.</source>
@@ -1017,8 +1029,8 @@ fehlt</translation>
       <translation>Änderungen behalten</translation>
     </message>
     <message>
-      <source>From and until, as 09:00-18:00, or "off". Coats are planned only where they fit in, with their preparation.</source>
-      <translation>Von und bis, etwa 09:00-18:00, oder „off“ für frei. Schichten werden nur dort geplant, wo sie mit ihrer Vorbereitung hineinpassen.</translation>
+      <source>From and until, as 09:00-18:00, or "{off}". Coats are planned only where they fit in, with their preparation.</source>
+      <translation>Von und bis, etwa 09:00-18:00, oder „{off}“. Schichten werden nur dort geplant, wo sie mit ihrer Vorbereitung hineinpassen.</translation>
     </message>
     <message>
       <source>Your working hours are set; the plan is made anew.</source>
@@ -1264,10 +1276,6 @@ fehlt</translation>
       <translation>Ruhezeiten einhalten</translation>
     </message>
     <message>
-      <source>From</source>
-      <translation>Von</translation>
-    </message>
-    <message>
       <source>Quiet from</source>
       <translation>Ruhe von</translation>
     </message>
@@ -1278,10 +1286,6 @@ fehlt</translation>
     <message>
       <source>Quiet to</source>
       <translation>Ruhe bis</translation>
-    </message>
-    <message>
-      <source>Take it</source>
-      <translation>Übernehmen</translation>
     </message>
     <message>
       <source>Pieces</source>
@@ -1560,6 +1564,10 @@ fehlt</translation>
       <translation>Ihres</translation>
     </message>
     <message>
+      <source>Take it</source>
+      <translation>Übernehmen</translation>
+    </message>
+    <message>
       <source>Units and language</source>
       <translation>Einheiten und Sprache</translation>
     </message>
@@ -1714,10 +1722,6 @@ fehlt</translation>
     <message>
       <source>What to look at, by line of the file</source>
       <translation>Was anzusehen ist, nach Zeilen der Datei</translation>
-    </message>
-    <message>
-      <source>From and until, as 09:00-18:00, or "{off}". Coats are planned only where they fit in, with their preparation.</source>
-      <translation>Von und bis, etwa 09:00-18:00, oder „{off}“. Schichten werden nur dort geplant, wo sie mit ihrer Vorbereitung hineinpassen.</translation>
     </message>
   </context>
 </TS>

@@ -44,7 +44,7 @@ def test_that_a_check_is_german(tmp_path: Path) -> None:
 def test_that_a_prediction_is_german_and_in_inches(tmp_path: Path) -> None:
     lines = started(tmp_path, "--units", "us", *PREDICT).splitlines()
     assert lines[0].endswith(": 3,5 mil nass auf 12 × 12 in, Bildseite oben")
-    assert lines[1] == "Raum: 68 °F, 55 % rF, 20 ft/min, durchgehend gehalten"
+    assert lines[1] == "Raum: 68 °F, 55 % r. F., 20 ft/min, durchgehend gehalten"
     assert lines[2] == "Zeiten nach dem Auftragen:"
     assert [line.split()[0] for line in lines[5:14]][-1] == "ausgehärtet"
 

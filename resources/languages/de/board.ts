@@ -29,7 +29,7 @@
     </message>
     <message>
       <source>Too few lines came to judge by: see that the board sends a line every few seconds.</source>
-      <translation>Es kamen zu wenige Zeilen für ein Urteil: sorgen Sie dafür, dass die Messplatine alle paar Sekunden eine sendet.</translation>
+      <translation>Es kamen zu wenige Zeilen für ein Urteil: Sorgen Sie dafür, dass die Messplatine alle paar Sekunden eine sendet.</translation>
     </message>
     <message>
       <source>Columns {first} and {second} both rose as humidity does: say which it is.</source>
@@ -97,7 +97,7 @@
     </message>
     <message>
       <source>It has no name: breathe on the sensor, then turn a fan on it, to find out.</source>
-      <translation>Sie hat keinen Namen: hauchen Sie den Sensor an, dann richten Sie einen Ventilator darauf, um es herauszufinden.</translation>
+      <translation>Sie hat keinen Namen: Hauchen Sie den Sensor an, dann richten Sie einen Ventilator darauf, um es herauszufinden.</translation>
     </message>
     <message>
       <source>It is the same temperature in another unit as {column}, and this one is in °C.</source>
@@ -229,7 +229,7 @@
     </message>
     <message>
       <source>Column {column} already is {channel}: set that one to “not used” first.</source>
-      <translation>Spalte {column} ist schon {channel}: setzen Sie zuerst diese auf „nicht verwendet“.</translation>
+      <translation>Spalte {column} ist schon {channel}: Setzen Sie zuerst diese auf „nicht verwendet“.</translation>
     </message>
     <message>
       <source>You set it.</source>
@@ -241,23 +241,23 @@
     </message>
     <message>
       <source>There is no port {port} any more: plug the board in, or choose another port.</source>
-      <translation>Den Anschluss {port} gibt es nicht mehr: stecken Sie die Messplatine an, oder wählen Sie einen anderen Anschluss.</translation>
+      <translation>Den Anschluss {port} gibt es nicht mehr: Stecken Sie die Messplatine an, oder wählen Sie einen anderen Anschluss.</translation>
     </message>
     <message>
       <source>You may not open the port {port}: allow it until the board is unplugged (sudo chmod a+rw {port}).</source>
-      <translation>Sie dürfen den Anschluss {port} nicht öffnen: erlauben Sie es, bis die Messplatine abgezogen wird (sudo chmod a+rw {port}).</translation>
+      <translation>Sie dürfen den Anschluss {port} nicht öffnen: Erlauben Sie es, bis die Messplatine abgezogen wird (sudo chmod a+rw {port}).</translation>
     </message>
     <message>
       <source>The port {port} cannot be opened as a serial port: choose another port.</source>
-      <translation>Der Anschluss {port} lässt sich nicht als serieller Anschluss öffnen: wählen Sie einen anderen.</translation>
+      <translation>Der Anschluss {port} lässt sich nicht als serieller Anschluss öffnen: Wählen Sie einen anderen.</translation>
     </message>
     <message>
       <source>You may not open the port {port}: join its group {group} (sudo usermod -aG {group} $USER), then log out and in again.</source>
-      <translation>Sie dürfen den Anschluss {port} nicht öffnen: treten Sie seiner Gruppe {group} bei (sudo usermod -aG {group} $USER), dann melden Sie sich ab und wieder an.</translation>
+      <translation>Sie dürfen den Anschluss {port} nicht öffnen: Treten Sie seiner Gruppe {group} bei (sudo usermod -aG {group} $USER), dann melden Sie sich ab und wieder an.</translation>
     </message>
     <message>
       <source>There is no port {port}: plug the board in, or choose another port.</source>
-      <translation>Es gibt keinen Anschluss {port}: stecken Sie die Messplatine an, oder wählen Sie einen anderen Anschluss.</translation>
+      <translation>Es gibt keinen Anschluss {port}: Stecken Sie die Messplatine an, oder wählen Sie einen anderen Anschluss.</translation>
     </message>
     <message>
       <source>The port {port} is in use by another program: close that program.</source>
@@ -265,15 +265,15 @@
     </message>
     <message>
       <source>You may not open the port {port}: ask whoever looks after this computer for permission.</source>
-      <translation>Sie dürfen den Anschluss {port} nicht öffnen: bitten Sie um Erlaubnis, wer diesen Rechner betreut.</translation>
+      <translation>Sie dürfen den Anschluss {port} nicht öffnen: Bitten Sie um Erlaubnis, wer diesen Rechner betreut.</translation>
     </message>
     <message>
       <source>The board on {port} vanished: push its USB plug home.</source>
-      <translation>Die Messplatine an {port} ist verschwunden: drücken Sie ihren USB-Stecker fest hinein.</translation>
+      <translation>Die Messplatine an {port} ist verschwunden: Drücken Sie ihren USB-Stecker fest hinein.</translation>
     </message>
     <message>
       <source>No board was found: push its USB plug home.</source>
-      <translation>Keine Messplatine gefunden: drücken Sie ihren USB-Stecker fest hinein.</translation>
+      <translation>Keine Messplatine gefunden: Drücken Sie ihren USB-Stecker fest hinein.</translation>
     </message>
     <message>
       <source>{port} was left: you chose another port.</source>
@@ -429,7 +429,7 @@
     </message>
     <message>
       <source>there is no column of values; there may be {columns}: map the log's own with --columns.</source>
-      <translation>es gibt keine Spalte mit Werten; möglich sind {columns}: ordnen Sie die des Protokolls mit --columns zu.</translation>
+      <translation>es gibt keine Spalte mit Werten; möglich sind {columns}: Ordnen Sie die des Protokolls mit --columns zu.</translation>
     </message>
     <message>
       <source>the column "{column}" is missing; if it was not measured, add it with empty cells.</source>
@@ -513,11 +513,11 @@
     </message>
     <message>
       <source>The simulated board is unplugged: plug it in again.</source>
-      <translation>Die nachgebildete Messplatine ist abgezogen: stecken Sie sie wieder an.</translation>
+      <translation>Die simulierte Messplatine ist abgezogen: Stecken Sie sie wieder an.</translation>
     </message>
     <message>
       <source>The simulated board was unplugged: plug it in again.</source>
-      <translation>Die nachgebildete Messplatine wurde abgezogen: stecken Sie sie wieder an.</translation>
+      <translation>Die simulierte Messplatine wurde abgezogen: Stecken Sie sie wieder an.</translation>
     </message>
     <message>
       <source>checked lines</source>

@@ -97,7 +97,7 @@
     </message>
     <message>
       <source>look around: a made-up studio and the built-in simulated board</source>
-      <translation>zum Umsehen: ein erfundenes Atelier mit der eingebauten nachgebildeten Messplatine</translation>
+      <translation>zum Umsehen: ein erfundenes Atelier mit der eingebauten simulierten Messplatine</translation>
     </message>
     <message>
       <source>print instead of opening a window</source>
@@ -117,7 +117,7 @@
     </message>
     <message>
       <source>use the built-in simulated board</source>
-      <translation>die eingebaute nachgebildete Messplatine verwenden</translation>
+      <translation>die eingebaute simulierte Messplatine verwenden</translation>
     </message>
     <message>
       <source>sound warnings too, until Enter is pressed; quiet hours hold</source>
@@ -345,7 +345,7 @@
     </message>
     <message>
       <source>what the dehumidifier is set to, %% RH</source>
-      <translation>worauf der Entfeuchter gestellt ist, %% rF</translation>
+      <translation>worauf der Entfeuchter gestellt ist, %% r. F.</translation>
     </message>
     <message>
       <source>how the fan moves the air at the pieces, m/s; default: 0.5</source>
@@ -369,7 +369,7 @@
     </message>
     <message>
       <source>kept at this, %% RH; else vapour stays</source>
-      <translation>darauf gehalten, %% rF; sonst bleibt der Wasserdampf im Raum</translation>
+      <translation>darauf gehalten, %% r. F.; sonst bleibt der Wasserdampf im Raum</translation>
     </message>
     <message>
       <source>air moving at this, m/s; 0: nothing is on</source>
@@ -741,7 +741,7 @@
     </message>
     <message>
       <source>{temperature}, {humidity} % RH, {speed}, held all the time</source>
-      <translation>{temperature}, {humidity} % rF, {speed}, durchgehend gehalten</translation>
+      <translation>{temperature}, {humidity} % r. F., {speed}, durchgehend gehalten</translation>
     </message>
     <message>
       <source>--laid belongs to --room; with --air the same air is held from the laying on.</source>

@@ -5,11 +5,11 @@
     <name>studiowatch</name>
     <message>
       <source>The sensor's voltage is {given} mV; a number above 0 is needed: check the bead's wires.</source>
-      <translation>Die Spannung des Sensors ist {given} mV; gebraucht wird eine Zahl über 0: prüfen Sie die Drähte der Perle.</translation>
+      <translation>Die Spannung des Sensors ist {given} mV; gebraucht wird eine Zahl über 0: Prüfen Sie die Drähte der Perle.</translation>
     </message>
     <message>
       <source>The air is at {given}; {low} to {high} is allowed: check the thermometer.</source>
-      <translation>Die Luft hat {given}; erlaubt ist {low} bis {high}: prüfen Sie das Thermometer.</translation>
+      <translation>Die Luft hat {given}; erlaubt ist {low} bis {high}: Prüfen Sie das Thermometer.</translation>
     </message>
     <message>
       <source>A walk at {speed}: {low} to {high} is allowed; check distance and time.</source>
@@ -17,7 +17,7 @@
     </message>
     <message>
       <source>Still air was not measured: hold a cup over the bead for half a minute first.</source>
-      <translation>Stille Luft wurde nicht gemessen: halten Sie zuerst eine halbe Minute einen Becher über die Perle.</translation>
+      <translation>Stille Luft wurde nicht gemessen: Halten Sie zuerst eine halbe Minute einen Becher über die Perle.</translation>
     </message>
     <message>
       <source>{needed} walks of different speed are needed; {made} were made.</source>
@@ -29,7 +29,7 @@
     </message>
     <message>
       <source>The slowest walk was {speed}; one at {limit} or less is needed, since draughts begin there: walk slowly once more.</source>
-      <translation>Der langsamste Gang hatte {speed}; gebraucht wird einer mit {limit} oder weniger, denn dort beginnt Zugluft: gehen Sie noch einmal langsam.</translation>
+      <translation>Der langsamste Gang hatte {speed}; gebraucht wird einer mit {limit} oder weniger, denn dort beginnt Zugluft: Gehen Sie noch einmal langsam.</translation>
     </message>
     <message>
       <source>The voltage rose by {rise} mV only from still air to the fastest walk; {needed} mV are needed: check that the bead is warm and its output is joined to A0.</source>
@@ -37,7 +37,7 @@
     </message>
     <message>
       <source>Still air read {still} mV and the walk at {speed} no more, {signal} mV: keep the cup over the bead for half a minute, and the bead free on the walk.</source>
-      <translation>Stille Luft gab {still} mV und der Gang mit {speed} nicht mehr, {signal} mV: halten Sie den Becher eine halbe Minute über die Perle, und die Perle beim Gehen frei.</translation>
+      <translation>Stille Luft gab {still} mV und der Gang mit {speed} nicht mehr, {signal} mV: Halten Sie den Becher eine halbe Minute über die Perle, und die Perle beim Gehen frei.</translation>
     </message>
     <message>
       <source>The voltage does not rise: {slow_signal} mV at {slow} and {fast_signal} mV at {fast}; walk these again with the bead turned the same way.</source>
@@ -49,11 +49,11 @@
     </message>
     <message>
       <source>The bead's temperature is {given}; {low} to {high} is allowed: see the bead's own sheet.</source>
-      <translation>Die Temperatur der Perle ist {given}; erlaubt ist {low} bis {high}: sehen Sie in das Datenblatt der Perle.</translation>
+      <translation>Die Temperatur der Perle ist {given}; erlaubt ist {low} bis {high}: Sehen Sie in das Datenblatt der Perle.</translation>
     </message>
     <message>
       <source>The walk at {speed} lies {share}% off the law that fits the walks best; at most {most}% is allowed: walk it again, evenly, away from open doors.</source>
-      <translation>Der Gang mit {speed} liegt {share} % neben dem Gesetz, das am besten zu den Gängen passt; erlaubt sind höchstens {most} %: gehen Sie ihn noch einmal, gleichmäßig und fern von offenen Türen.</translation>
+      <translation>Der Gang mit {speed} liegt {share} % neben dem Gesetz, das am besten zu den Gängen passt; erlaubt sind höchstens {most} %: Gehen Sie ihn noch einmal, gleichmäßig und fern von offenen Türen.</translation>
     </message>
     <message>
       <source>More walks would narrow that, slow ones above all.</source>
@@ -69,31 +69,31 @@
     </message>
     <message>
       <source>The box with {salt} is at {temperature}; the salts are known here from {low} to {high}: move it to a place of that temperature.</source>
-      <translation>Die Dose mit {salt} hat {temperature}; die Salze sind hier von {low} bis {high} bekannt: stellen Sie sie an einen Ort mit dieser Temperatur.</translation>
+      <translation>Die Dose mit {salt} hat {temperature}; die Salze sind hier von {low} bis {high} bekannt: Stellen Sie sie an einen Ort mit dieser Temperatur.</translation>
     </message>
     <message>
       <source>The sensor read {magnesium} %RH over magnesium chloride and {sodium} %RH over sodium chloride, which is the damper one: the salts seem swapped; name them the other way round.</source>
-      <translation>Der Sensor las {magnesium} % rF über Magnesiumchlorid und {sodium} % rF über Natriumchlorid, das das feuchtere ist: die Salze scheinen vertauscht; benennen Sie sie anders herum.</translation>
+      <translation>Der Sensor las {magnesium} % r. F. über Magnesiumchlorid und {sodium} % r. F. über Natriumchlorid, das das feuchtere ist: die Salze scheinen vertauscht; benennen Sie sie anders herum.</translation>
     </message>
     <message>
       <source>The two readings, {magnesium} and {sodium} %RH, lie too close together for two different salts, which are 42 %RH apart: check what is in each box, and that it is a wet slurry.</source>
-      <translation>Die beiden Messwerte, {magnesium} und {sodium} % rF, liegen zu nah beieinander für zwei verschiedene Salze, die 42 % rF trennen: prüfen Sie, was in jeder Dose ist, und ob es ein nasser Brei ist.</translation>
+      <translation>Die beiden Messwerte, {magnesium} und {sodium} % r. F., liegen zu nah beieinander für zwei verschiedene Salze, die 42 % r. F. trennen: prüfen Sie, was in jeder Dose ist, und ob es ein nasser Brei ist.</translation>
     </message>
     <message>
       <source>The sensor's gain would be {gain}; {low} to {high} is allowed: check both slurries and the seal of the box, and replace the sensor if it comes out so again.</source>
-      <translation>Die Steigung des Sensors wäre {gain}; erlaubt ist {low} bis {high}: prüfen Sie beide Breie und die Dichtung der Dose, und ersetzen Sie den Sensor, wenn es wieder so ausgeht.</translation>
+      <translation>Die Steigung des Sensors wäre {gain}; erlaubt ist {low} bis {high}: Prüfen Sie beide Breie und die Dichtung der Dose, und ersetzen Sie den Sensor, wenn es wieder so ausgeht.</translation>
     </message>
     <message>
       <source>The humidity read over {salt} is {given} %RH; 0 to 100 is allowed.</source>
-      <translation>Die über {salt} gelesene Luftfeuchte ist {given} % rF; erlaubt ist 0 bis 100.</translation>
+      <translation>Die über {salt} gelesene Luftfeuchte ist {given} % r. F.; erlaubt ist 0 bis 100.</translation>
     </message>
     <message>
       <source>The reading over {salt} lies in the future; both must be from the last {most} h: take it anew.</source>
-      <translation>Der Messwert über {salt} liegt in der Zukunft; beide müssen aus den letzten {most} h sein: messen Sie ihn neu.</translation>
+      <translation>Der Messwert über {salt} liegt in der Zukunft; beide müssen aus den letzten {most} h sein: Messen Sie ihn neu.</translation>
     </message>
     <message>
       <source>The reading over {salt} is {age} h old; both must be from the last {most} h: take it anew.</source>
-      <translation>Der Messwert über {salt} ist {age} h alt; beide müssen aus den letzten {most} h sein: messen Sie ihn neu.</translation>
+      <translation>Der Messwert über {salt} ist {age} h alt; beide müssen aus den letzten {most} h sein: Messen Sie ihn neu.</translation>
     </message>
     <message>
       <source>target of the heater</source>
@@ -177,23 +177,23 @@
     </message>
     <message>
       <source>The humidity rose by {change} %RH in {minutes} minutes; at most {most} %RH counts as flat: wait longer.</source>
-      <translation>Die Luftfeuchte stieg in {minutes} Minuten um {change} % rF; als ruhig gelten höchstens {most} % rF: warten Sie länger.</translation>
+      <translation>Die Luftfeuchte stieg in {minutes} Minuten um {change} % r. F.; als ruhig gelten höchstens {most} % r. F.: Warten Sie länger.</translation>
     </message>
     <message>
       <source>The humidity fell by {change} %RH in {minutes} minutes; at most {most} %RH counts as flat: wait longer.</source>
-      <translation>Die Luftfeuchte fiel in {minutes} Minuten um {change} % rF; als ruhig gelten höchstens {most} % rF: warten Sie länger.</translation>
+      <translation>Die Luftfeuchte fiel in {minutes} Minuten um {change} % r. F.; als ruhig gelten höchstens {most} % r. F.: Warten Sie länger.</translation>
     </message>
     <message>
       <source>Read for {seen} of the {needed} minutes on end that are needed: leave the box shut and the board plugged in.</source>
-      <translation>Gelesen sind {seen} der {needed} Minuten am Stück, die gebraucht werden: lassen Sie die Dose zu und die Messplatine angesteckt.</translation>
+      <translation>Gelesen sind {seen} der {needed} Minuten am Stück, die gebraucht werden: Lassen Sie die Dose zu und die Messplatine angesteckt.</translation>
     </message>
     <message>
       <source>The humidity strayed by {strayed} %RH; at most {most} %RH counts as flat: leave the box shut.</source>
-      <translation>Die Luftfeuchte schwankte um {strayed} % rF; als ruhig gelten höchstens {most} % rF: lassen Sie die Dose zu.</translation>
+      <translation>Die Luftfeuchte schwankte um {strayed} % r. F.; als ruhig gelten höchstens {most} % r. F.: Lassen Sie die Dose zu.</translation>
     </message>
     <message>
       <source>The temperature strayed by {strayed}; at most {most} is allowed: put the box where it keeps its temperature, and wait.</source>
-      <translation>Die Temperatur schwankte um {strayed}; erlaubt sind höchstens {most}: stellen Sie die Dose dorthin, wo sie ihre Temperatur hält, und warten Sie.</translation>
+      <translation>Die Temperatur schwankte um {strayed}; erlaubt sind höchstens {most}: Stellen Sie die Dose dorthin, wo sie ihre Temperatur hält, und warten Sie.</translation>
     </message>
     <message numerus="yes">
       <source>{n} hours</source>
@@ -231,19 +231,19 @@
     </message>
     <message>
       <source>The distance walked is {given} m; {low} to {high} m is allowed: measure it anew.</source>
-      <translation>Die gegangene Strecke ist {given} m; erlaubt ist {low} bis {high} m: messen Sie sie neu.</translation>
+      <translation>Die gegangene Strecke ist {given} m; erlaubt ist {low} bis {high} m: Messen Sie sie neu.</translation>
     </message>
     <message>
       <source>The walk took {given} s; it must be more than 0: take its time anew.</source>
-      <translation>Der Gang dauerte {given} s; es muss mehr als 0 sein: messen Sie die Zeit neu.</translation>
+      <translation>Der Gang dauerte {given} s; es muss mehr als 0 sein: Messen Sie die Zeit neu.</translation>
     </message>
     <message>
       <source>The walk at {speed} gave {found} of the {needed} readings of voltage and temperature that it takes after its first {settling} s: make it longer.</source>
-      <translation>Der Gang mit {speed} gab {found} der {needed} Messwerte von Spannung und Temperatur, die es nach den ersten {settling} s braucht: machen Sie ihn länger.</translation>
+      <translation>Der Gang mit {speed} gab {found} der {needed} Messwerte von Spannung und Temperatur, die es nach den ersten {settling} s braucht: Machen Sie ihn länger.</translation>
     </message>
     <message>
       <source>The time under the cup gave {found} of the {needed} readings of voltage and temperature that it takes after its first {settling} s: make it longer.</source>
-      <translation>Die Zeit unter dem Becher gab {found} der {needed} Messwerte von Spannung und Temperatur, die es nach den ersten {settling} s braucht: machen Sie sie länger.</translation>
+      <translation>Die Zeit unter dem Becher gab {found} der {needed} Messwerte von Spannung und Temperatur, die es nach den ersten {settling} s braucht: Machen Sie sie länger.</translation>
     </message>
   </context>
 </TS>

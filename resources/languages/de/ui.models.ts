@@ -37,7 +37,7 @@
     </message>
     <message>
       <source>{low} to {high} is allowed: remove it</source>
-      <translation>{low} bis {high} ist erlaubt: entfernen Sie diesen Gang</translation>
+      <translation>{low} bis {high} ist erlaubt: Entfernen Sie diesen Gang</translation>
     </message>
     <message>
       <source>Walk {number}, {pace}: {distance} m in about {seconds} s.</source>
@@ -205,7 +205,7 @@
     </message>
     <message>
       <source>No board is connected: plug it in by USB, or type a reading.</source>
-      <translation>Keine Platine ist verbunden: Stecken Sie sie per USB ein, oder tippen Sie einen Messwert ein.</translation>
+      <translation>Keine Platine: per USB einstecken oder einen Messwert eintippen.</translation>
     </message>
     <message>
       <source>air speed not measured</source>
@@ -1063,7 +1063,7 @@
     </message>
     <message>
       <source>Flat: {read} %RH at {temperature}; the salt gives {true} %RH.</source>
-      <translation>Steht still: {read} % rF bei {temperature}; das Salz ergibt {true} % rF.</translation>
+      <translation>Steht still: {read} % r. F. bei {temperature}; das Salz ergibt {true} % r. F.</translation>
     </message>
     <message>
       <source>The air in the box takes its time. It counts as flat when the sensor has read the same for {minutes} minutes on end; one hour in all is usual.</source>
@@ -1079,7 +1079,7 @@
     </message>
     <message>
       <source>Flat: {read} %RH at {temperature}, but over {salt} the air has {true} %RH: check that the box is tight, the slurry wet, and that it is this salt.</source>
-      <translation>Steht still: {read} % rF bei {temperature}, aber über {salt} hat die Luft {true} % rF: Prüfen Sie, ob die Dose dicht ist, der Brei nass, und ob es dieses Salz ist.</translation>
+      <translation>Steht still: {read} % r. F. bei {temperature}, aber über {salt} hat die Luft {true} % r. F.: Prüfen Sie, ob die Dose dicht ist, der Brei nass, und ob es dieses Salz ist.</translation>
     </message>
     <message>
       <source>Gain {gain}; {least} to {most} is allowed.</source>

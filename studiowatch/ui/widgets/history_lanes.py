@@ -18,7 +18,7 @@ from studiowatch.ui.widgets.history_stamps import Stamps
 
 BAR_SHARE = 0.62  # of a row's height, the rest is space
 NARROW_BAR_SHARE = 0.82  # when rows are low
-TIP_SHARE, PROMPT_SHARE = 0.22, 0.9  # of a bar's height, where warnings point to and prompts stand
+TIP_SHARE, PROMPT_SHARE = 0.22, 1.0  # of a bar's height, where warnings point to and prompts stand, clear of the words
 PLATE_SPACE_PX = 5.0
 MOST_READY_SHARE = 0.62  # half the width of a diamond, of a line of text, at most
 

@@ -147,8 +147,7 @@ class PlanPage(QScrollArea):
             one.clicked.connect(lambda _on, days=days: self._set_days(days))
             self.spans.addButton(one, days)
             row.addWidget(one)
-        self._legend = ElidedLabel("small", Tone.MUTED)
-        self._legend.setText(say(LEGEND))
+        self._legend = label("small", Tone.MUTED, say(LEGEND), wrap=True)
         self._legend.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         row.addWidget(self._legend, 1)
         return row

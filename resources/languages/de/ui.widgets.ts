@@ -273,7 +273,7 @@
     </message>
     <message>
       <source>Leave it</source>
-      <translation>Lassen</translation>
+      <translation>Doch nicht</translation>
     </message>
     <message>
       <source>Later</source>
@@ -309,7 +309,7 @@
     </message>
     <message>
       <source>It goes down now</source>
-      <translation>Sie kommt jetzt drauf</translation>
+      <translation>Jetzt auftragen</translation>
     </message>
     <message>
       <source>The brush is down on {title}</source>

@@ -17,7 +17,7 @@ from studiowatch.speech.words import say
 ANSWER_S = 20.0  # s that a call waits for: the watch looks every half second, but may be drying twenty pieces
 STALE_S = 60.0  # s after which nobody waits for an answer any more
 _LOOK_S = 0.1  # s between two looks for the answer
-_LETTER, _ANSWER = ".letter", ".answer"
+_LETTER, _ANSWER, _UNFINISHED = ".letter", ".answer", ".unfinished"
 _LONGEST = 200_000  # characters of a letter: far more than the longest notes
 
 
@@ -34,6 +34,7 @@ class Letterbox:
 
     def __init__(self, folder: Path, wall_s: Callable[[], float] = time.time) -> None:
         self._folder, self._wall_s = folder, wall_s
+        self._swept = False
 
     def collect(self, submit: Callable[[Command], Future[str]]) -> int:
         """Take all letters, have `submit` carry each out, and put its answer beside; return how many there were.
@@ -55,7 +56,17 @@ class Letterbox:
             if not is_stale:
                 count += 1
                 self._carry_out(path, text, submit)
+        if count or not self._swept:
+            self._sweep()
         return count
+
+    def _sweep(self) -> None:
+        """Throw away what nobody fetches any more: an answer whose call was ended, and what was never finished."""
+        self._swept = True
+        for path in self._folder.iterdir():
+            is_ours = path.suffix in (_ANSWER, _UNFINISHED) and not path.is_symlink()
+            if is_ours and path.is_file() and self._wall_s() - path.stat().st_mtime > STALE_S:
+                path.unlink(missing_ok=True)
 
     def _carry_out(self, path: Path, text: str, submit: Callable[[Command], Future[str]]) -> None:
         answered = partial(_answer, path.with_suffix(_ANSWER))
@@ -113,7 +124,7 @@ def _answer(path: Path, future: Future[str]) -> None:
 
 
 def _write(path: Path, text: str) -> None:
-    unfinished = path.with_name(f"{path.name}.unfinished")
+    unfinished = path.with_name(f"{path.name}{_UNFINISHED}")
     unfinished.touch(mode=0o600)
     unfinished.write_text(text, "utf-8")
     unfinished.replace(path)

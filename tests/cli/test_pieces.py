@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 import threading
 from collections.abc import Callable, Iterator
 from concurrent.futures import Future
@@ -151,6 +152,21 @@ def test_that_a_holder_that_does_not_answer_is_told_and_the_letter_taken_back(tm
         ask(folder.letters, AmendPiece(piece_key="p"), wait_s=0.0)
     lock.release()
     assert list(folder.letters.iterdir()) == []
+
+
+def test_that_answers_nobody_fetched_are_thrown_away_and_fresh_ones_and_other_files_stay(tmp_path: Path) -> None:
+    now_s = 2_000_000_000.0
+    for name, age_s in (
+        ("old.answer", 61.0),
+        ("old.answer.unfinished", 61.0),
+        ("old.letter.unfinished", 61.0),
+        ("new.answer", 59.0),
+        ("notes.txt", 1e6),
+    ):
+        (tmp_path / name).write_text("{}")
+        os.utime(tmp_path / name, (now_s - age_s, now_s - age_s))
+    assert Letterbox(tmp_path, wall_s=lambda: now_s).collect(lambda _: Future()) == 0
+    assert {path.name for path in tmp_path.iterdir()} == {"new.answer", "notes.txt"}
 
 
 def test_that_a_letter_is_carried_out_once_and_a_stale_one_not_at_all(tmp_path: Path) -> None:

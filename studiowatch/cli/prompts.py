@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
 from studiowatch.cli.answers import DONE, print_document, wrong
@@ -10,12 +11,17 @@ from studiowatch.cli.take import opened
 from studiowatch.service.happenings import iso
 from studiowatch.service.local_time import when_text
 from studiowatch.service.outfit import Outfit
+from studiowatch.service.plan_only import records_of, watch_at
 from studiowatch.service.prompt_desk import LONGEST_SNOOZE_MS
+from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.speech.words import say
 from studiowatch.store.all_records import read_all
-from studiowatch.store.database import looking
+from studiowatch.store.calibrations import kept_calibrations
+from studiowatch.store.database import Database, looking
 from studiowatch.store.folder import StudioFolder
+from studiowatch.store.readings import ReadingsStore
 from studiowatch.store.shapes import PromptRecord, TellingRecord
+from studiowatch.store.studio_file import Studio
 
 MINUTE_MS = 60_000  # ms
 MOST_MINUTES = LONGEST_SNOOZE_MS // MINUTE_MS
@@ -33,8 +39,8 @@ class _Line:
 
 def run(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> int:
     """Answer the call."""
-    lines = _open_prompts(folder)
     now_ms = outfit.clock.utc_ms()
+    lines = _open_prompts(folder, now_ms)
     if call.deed == "list":
         _list(lines, now_ms, as_json=call.json)
         return DONE
@@ -59,18 +65,33 @@ def run(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> int:
     return DONE
 
 
-def _open_prompts(folder: StudioFolder) -> list[_Line]:
-    """Return the open prompts of pieces on the rack, soonest first, as the last watch left them."""
+def _open_prompts(folder: StudioFolder, now_ms: int) -> list[_Line]:
+    """Return the open prompts of pieces on the rack, soonest first, as the last watch left them.
+
+    Those that no watch has given yet are as one that begins now would give them.
+    """
     with looking(folder.database) as database:
         studio = read_all(database, str(folder.database))
+        rows = [row for row in studio.rows if isinstance(row, PromptRecord)]
+        known = {row.key for row in rows}
+        rows += [row for row in _given_now(database, studio, folder, now_ms) if row.key not in known]
     titles = {coat.key: piece.title for piece in studio.pieces if not piece.archived for coat in piece.coats}
     snoozed = {row.key: row.snoozed_ms for row in studio.rows if isinstance(row, TellingRecord)}
     lines = []
-    for row in studio.rows:
-        if isinstance(row, PromptRecord) and row.done_ms is None and row.coat_key in titles:
+    for row in rows:
+        if row.done_ms is None and row.coat_key in titles:
             due_ms = max(row.due_ms, snoozed.get(row.key) or row.due_ms)
             lines.append(_Line(prompt=row, title=titles[row.coat_key], due_ms=due_ms, is_snoozed=due_ms > row.due_ms))
     return sorted(lines, key=lambda line: (line.due_ms, line.prompt.key))
+
+
+def _given_now(database: Database, studio: Studio, folder: StudioFolder, now_ms: int) -> Iterable[PromptRecord]:
+    """Return the prompts that a watch of this moment has."""
+    calibrations, sightings = kept_calibrations(database)
+    records = records_of(studio, calibrations=calibrations, sightings=sightings)
+    watch = watch_at(now_ms, records, ReadingsStore(database), SheetShelf.open(folder.sheets))
+    watch.write(now_ms, 0.0)  # into these records, which are gone with it
+    return records.kept_prompts.values()
 
 
 def _list(lines: list[_Line], now_ms: int, *, as_json: bool) -> None:

@@ -49,6 +49,17 @@ def test_that_prompts_of_pieces_on_the_rack_are_listed_soonest_first(call: Calla
     assert (folder / "studio.sqlite3").exists()
 
 
+def test_that_a_coat_laid_by_command_has_its_prompts_before_any_watch(call: Callable[..., Answer]) -> None:
+    """The second bubble pass comes a quarter of an hour after the laying: common practice, no source."""
+    assert call("piece", "add", "Marsh", "--width-cm", "30", "--height-cm", "30").code == 0
+    assert call("coat", "lay", "Marsh", "gloss-waterborne").code == 0
+    bubbles, cover = call("prompts", "list", "--json").document
+    assert bubbles["text"].startswith("Second bubble pass")
+    assert cover["text"].startswith("Set the mesh cover")
+    assert call("prompts", "tick", "1").out.startswith("Ticked off: Marsh: Second bubble pass")
+    assert [one["key"] for one in call("prompts", "list", "--json").document] == [cover["key"]]
+
+
 def test_that_a_tick_by_number_or_key_is_on_disk(call: Callable[..., Answer], folder: Path) -> None:
     del folder
     answer = call("prompts", "tick", "1")

@@ -11,7 +11,8 @@ from PySide6.QtWidgets import QApplication, QWidget
 from pytestqt.qtbot import QtBot
 
 from studiowatch.coats.stages import Surface
-from studiowatch.service.snapshot import Snapshot
+from studiowatch.service.snapshot import PieceView, Snapshot
+from studiowatch.ui.models.figures import room_figures
 from studiowatch.ui.models.film import Base, Layer, Section
 from studiowatch.ui.models.pace import CARDS_REDRAW_MS, ROWS_REDRAW_MS
 from studiowatch.ui.widgets import page
@@ -109,3 +110,44 @@ def test_that_a_film_that_thins_by_less_than_a_pixel_at_a_time_is_painted_all_th
         film.set_section(section(100.0 - step * FULL_UM / film.height() / 10), FULL_UM)
         QApplication.processEvents()
     assert 9 <= paints.count <= 22  # ten pixels thinner, its upper edge and the edge of what lies over it
+
+
+class Layouts(QObject):
+    """Counts how often a widget is asked to be laid out anew."""
+
+    def __init__(self, laid_out: QWidget) -> None:
+        super().__init__(laid_out)
+        self.count = 0
+        laid_out.installEventFilter(self)
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        self.count += event.type() is QEvent.Type.LayoutRequest
+        return super().eventFilter(watched, event)
+
+
+def test_that_a_reading_with_other_figures_lays_nothing_out_anew(shown: Show) -> None:
+    window = shown(FOUR_CALM)
+    QApplication.processEvents()
+    layouts = Layouts(window.page._inside)
+    for second in range(1, 11):
+        room = replace(FOUR_CALM.room, temperature_C=20.0 + second / 10, humidity_pct=50.0 + second)
+        window.page.band.set_figures(room_figures(replace(FOUR_CALM, room=room)))
+        QApplication.processEvents()
+    assert layouts.count == 0
+
+
+def dried(piece: PieceView, by_um: float) -> PieceView:
+    return replace(piece, coats=tuple(replace(coat, dry_um=coat.dry_um - by_um) for coat in piece.coats))
+
+
+def test_that_twelve_dense_cards_stay_where_they_are_while_their_films_dry(shown: Show) -> None:
+    pieces = tuple(replace(FOUR_CALM.pieces[at % 4], key=f"piece {at}") for at in range(12))
+    many = replace(FOUR_CALM, pieces=pieces)
+    window = shown(many)
+    window.page.show_snapshot(many, {})
+    QApplication.processEvents()
+    layouts = Layouts(window.page.rack._column)
+    for step in range(1, 6):
+        window.page.show_snapshot(replace(many, pieces=tuple(dried(one, step / 1000) for one in pieces)), {})
+        QApplication.processEvents()
+    assert layouts.count == 0

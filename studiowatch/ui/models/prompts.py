@@ -85,13 +85,15 @@ def _order(prompt: PromptView) -> tuple[bool, int, int]:
 def prompt_rows(snapshot: Snapshot, zone: tzinfo | None = None) -> tuple[PromptRow, ...]:
     """Return the prompts, soonest first, those about no piece last; those alike and due together are one row."""
     groups: list[list[PromptView]] = []
+    alike: dict[tuple[str, str], list[list[PromptView]]] = {}
     for prompt in sorted(snapshot.prompts, key=_order):
-        for group in groups:
-            if _belongs(prompt, group):
-                group.append(prompt)
-                break
-        else:
+        same = alike.setdefault((prompt.text, prompt.caution), [])
+        group = next((group for group in same if _belongs(prompt, group)), None)
+        if group is None:
             groups.append([prompt])
+            same.append(groups[-1])
+        else:
+            group.append(prompt)
     rows = [_row(group, snapshot.time_ms, zone) for group in groups]
     late = [row for row in rows if row.tone is Tone.CAUTION and row.piece_key]
     preparing = [_preparing(view, snapshot.time_ms) for view in snapshot.preparations]
@@ -124,10 +126,10 @@ def _preparing(view: PreparationView, now_ms: int) -> PromptRow:
 
 
 def _belongs(prompt: PromptView, group: Sequence[PromptView]) -> bool:
+    """Return whether one tick may answer `prompt` with the others of `group`, which say the same."""
     first = group[0]
     return (
-        (prompt.text, prompt.caution) == (first.text, first.caution)
-        and step_of(prompt.key) not in _DEEDS
+        step_of(prompt.key) not in _DEEDS
         and prompt.due_ms - first.due_ms <= TOGETHER_MS
         and all(prompt.piece_key != other.piece_key for other in group)
     )

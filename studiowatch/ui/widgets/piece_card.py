@@ -93,13 +93,13 @@ class PieceCardView(QFrame):
         put(self._state, card.state, card.state_tone)
         put(self._cautions, "\n".join(card.cautions), hide_empty=True)
         put(self._sealed, card.sealed, hide_empty=True)
-        put(self._learnt, card.learnt, hide_empty=True)
+        put(self._learnt, card.learnt)
         set_tip(self._learnt, card.learnt_whole)
         self.section.set_section(card.section, card.full_um)
-        put(self._ahead, card.ahead, hide_empty=True)
+        put(self._ahead, card.ahead)
         put(self._step, card.step, hide_empty=True)
         put(self._ready, card.ready, card.ready_tone, hide_empty=True)
-        put(self._likely, card.likely, hide_empty=True)
+        put(self._likely, card.likely)
         put(self._due, card.due)
         put(self._slack, card.slack, card.slack_tone, hide_empty=True)
         self.setAccessibleName(card.spoken)
@@ -112,6 +112,7 @@ class PieceCardView(QFrame):
             self._thin_out()
 
     def _thin_out(self) -> None:
+        """Show what there is room for; what were shown and hidden again would have the whole rack laid out anew."""
         is_short = self.is_short
         for part in (self._size, self._ahead, self._likely, self._learnt):
             part.setVisible(bool(part.text()) and not is_short)

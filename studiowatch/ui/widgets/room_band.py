@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from html import escape
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QSize, Qt
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QLabel, QSizePolicy, QVBoxLayout, QWidget
 
 from studiowatch.speech.words import say
@@ -22,6 +23,29 @@ _MANY = 8
 _NAME_PX, _TWO_LINES_PX = 17, 32
 
 
+class _Place(QWidget):
+    """Where a number stands: it is written into without having the page laid out anew with each reading."""
+
+    def __init__(self, shown: QLabel) -> None:
+        super().__init__()
+        self.setObjectName("inside")
+        self._shown = shown
+        shown.setParent(self)
+
+    def sizeHint(self) -> QSize:
+        """Return the size of what is shown."""
+        return self._shown.sizeHint()
+
+    def minimumSizeHint(self) -> QSize:
+        """Return the size of what is shown."""
+        return self._shown.minimumSizeHint()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Give it all of the place."""
+        super().resizeEvent(event)
+        self._shown.setGeometry(self.rect())
+
+
 class FigureView(QWidget):
     """One figure: its name, the number, and what it means for a wet coat."""
 
@@ -34,6 +58,7 @@ class FigureView(QWidget):
         self._name = label("small", Tone.MUTED)
         self._value = QLabel()
         self._value.setTextFormat(Qt.TextFormat.RichText)
+        self._place = _Place(self._value)
         self._meaning = ElidedLabel("small", Tone.MUTED)
         self._meaning.setAlignment(Qt.AlignmentFlag.AlignTop)
         self._top = QHBoxLayout()
@@ -46,7 +71,7 @@ class FigureView(QWidget):
         self._column.setSpacing(0)
         self._column.addStretch(1)  # in a band that is taller than they need, all figures stand on one line
         self._column.addLayout(self._top)
-        self._column.addWidget(self._value)
+        self._column.addWidget(self._place)
         self._column.addWidget(self._meaning)
         self._column.addStretch(1)
         self._draw()
@@ -59,6 +84,7 @@ class FigureView(QWidget):
         self._top.setSpacing(style.px(6))
         self._name.setMinimumHeight(style.px(_NAME_PX))
         self._draw()
+        self._place.updateGeometry()
 
     def set_figure(self, figure: Figure) -> None:
         """Show `figure`."""
@@ -82,6 +108,7 @@ class FigureView(QWidget):
         tone = LEVEL_TONES[figure.level] if figure.level > Level.CALM else Tone.MUTED
         put(self._meaning, figure.meaning, tone)
         self._value.setAccessibleName(figure.spoken)
+        self._place.setAccessibleName(figure.spoken)
         self.setAccessibleName(figure.spoken)
         set_tip(self, say("Why these limits? {basis}", basis=figure.basis) if figure.basis else "")
 

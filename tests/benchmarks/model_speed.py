@@ -40,10 +40,10 @@ from studiowatch.service.coat_run import DRAWS
 from studiowatch.service.outfit import OpenStore
 from studiowatch.service.rack import Rack
 from studiowatch.service.room_ahead import RoomAhead
+from studiowatch.service.rounds import ADVANCE_MS
 from studiowatch.service.sheet_shelf import SheetShelf, built_in_sheets
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.service.watched_studio import watching
-from studiowatch.service.watchkeeping import ADVANCE_MS
 from studiowatch.store.folder import StudioFolder
 from studiowatch.studio.concern import AirNow
 from studiowatch.studio.pieces import Coat, Piece

@@ -105,7 +105,7 @@ def main() -> None:
     floor_s = predict_s(count)
     watch = watch_of(rack(count))
     made = {"first": timed(lambda: watch.make_plan(START_MS + 1000))}
-    runs = watch._plans._waits.runs if watch._plans._waits else 0
+    runs = watch.desks.plans._waits.runs if watch.desks.plans._waits else 0
     made["a minute later"] = timed(lambda: watch.make_plan(START_MS + 61_000))
     later_s = ROOM_MS // 1000 + 60
     for second in range(later_s - 30, later_s):
@@ -120,8 +120,8 @@ def main() -> None:
 
     def plan_on() -> None:
         while not stop.is_set():
-            watch._plans._waits = None
-            watch._plans._making(replace(Air(temperature_C=19.0, humidity_pct=50.0)), START_MS + later_s * 1000)()
+            watch.desks.plans._waits = None
+            watch.desks.plans._making(replace(Air(temperature_C=19.0, humidity_pct=50.0)), START_MS + later_s * 1000)()
 
     with ThreadPoolExecutor(1) as worker:
         worker.submit(plan_on)

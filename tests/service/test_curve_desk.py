@@ -84,11 +84,11 @@ def test_that_the_watch_weighs_by_them_from_its_next_look_on() -> None:
     watch.open()
     watch.carry_out(outcome(), START_MS + 21 * HOUR_MS, 0.0)
     watch.look(START_MS + 21 * HOUR_MS, 0.0)
-    assert watch._rack.stacks.curves is PRIOR
+    assert watch.desks.rack.stacks.curves is PRIOR
     learnt = Curves(shifts=PRIOR.shifts - 0.1, leak=PRIOR.leak, learnt_from=1)
     later.asked[0][1].set_result(learnt)
     watch.look(START_MS + 21 * HOUR_MS + 1000, 1.0)
-    assert watch._rack.stacks.curves is learnt
+    assert watch.desks.rack.stacks.curves is learnt
 
 
 def test_that_only_the_coat_of_the_outcome_is_dried_and_kept(tmp_path: Path) -> None:

@@ -152,7 +152,7 @@ def test_that_a_worker_works_the_hours_out_as_the_watch_would_while_it_goes_on_w
     at_once = watch_over(GLOSS)
     worker = Later()
     watch = watch_over(GLOSS)
-    watch._best_hours.work = worker
+    watch.desks.best_hours.work = worker
     assert watch.snapshot(NOW_MS).best_hours == ()
     assert watch.snapshot(NOW_MS + 1000).best_hours == ()
     assert len(worker.asked) == 1  # asked once while it is at it
@@ -172,7 +172,7 @@ def test_that_a_worker_works_the_hours_out_as_the_watch_would_while_it_goes_on_w
 def test_that_what_a_worker_fails_at_is_not_hidden_and_the_earlier_hours_stand() -> None:
     watch, worker = watch_over(GLOSS), Later()
     first = watch.snapshot(NOW_MS).best_hours
-    watch._best_hours.work = worker
+    watch.desks.best_hours.work = worker
     watch.snapshot(NOW_MS + AGAIN_MS)
     _, answer = worker.asked.pop()
     answer.set_exception(ValueError("a fault of ours"))

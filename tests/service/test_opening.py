@@ -118,7 +118,7 @@ def test_that_a_log_that_cannot_be_read_is_said_and_tried_again_while_the_watch_
 def test_that_a_watch_that_is_to_end_dries_no_further_coat_and_has_no_plan_made() -> None:
     asked: list[object] = []
     watch = watch_of(Log())
-    watch.plan_work = asked.append
+    watch.desks.plans.work = asked.append
     watch.is_ending = lambda: True
     for _ in range(MANY + 1):
         watch.look(NOW_MS, NOW_MS / 1000)

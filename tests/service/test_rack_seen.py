@@ -12,7 +12,7 @@ from studiowatch.service.commands import CoverCoat, LayCoat
 from studiowatch.service.rack import Rack
 from studiowatch.service.rack_risks import coats_at_risk
 from studiowatch.service.rack_views import piece_views
-from studiowatch.service.watchkeeping import ADVANCE_MS
+from studiowatch.service.rounds import ADVANCE_MS
 from studiowatch.studio.concern import CoatAtRisk
 
 from .scripted import still
@@ -64,7 +64,7 @@ def test_that_views_are_the_same_values_between_two_dryings(studio: Studio) -> N
 
 
 def test_that_what_was_done_and_what_dried_is_seen_at_once(studio: Studio) -> None:
-    rack = studio.watch._rack
+    rack = studio.watch.desks.rack
     for step in range(MINUTE_S):
         if step == 7:
             lay(studio)
@@ -77,5 +77,5 @@ def test_that_what_was_done_and_what_dried_is_seen_at_once(studio: Studio) -> No
         assert [(one.key, one.coats, one.not_yet) for one in snapshot.pieces] == [
             (one.key, one.coats, one.not_yet) for one in afresh
         ]
-        assert list(studio.watch._seen.facts.at_risk) == coats_at_risk(rack)
-    assert studio.watch._seen.facts.at_risk[0].covered
+        assert list(studio.watch.desks.seen.facts.at_risk) == coats_at_risk(rack)
+    assert studio.watch.desks.seen.facts.at_risk[0].covered

@@ -102,7 +102,7 @@ def test_that_a_warning_goes_out_with_the_reading_that_raised_it_though_nobody_l
     watched.read(1)
     for _ in range(30):
         (count,) = watched.read(1, air_speed_m_s=FAN_M_S)
-        if watched.studio.watch._warnings.book.open:
+        if watched.studio.watch.desks.warnings.book.open:
             break
     assert count == 1
     assert [one.kind for one in watched.seen[-1].warnings] == ["air-moving"]

@@ -40,11 +40,11 @@ class Listed:
         self.unreadable = False
 
     def __getattr__(self, name: str) -> Callable[..., object]:
-        def ask(*arguments: object) -> object:
+        def ask(*arguments: object, **named: object) -> object:
             self._asked.append(name)
             if name == "minute_means" and self.unreadable:
                 raise StoreTrouble("The log could not be read.")
-            return getattr(self._part, name)(*arguments)
+            return getattr(self._part, name)(*arguments, **named)
 
         return ask
 

@@ -31,7 +31,8 @@ from tests.ui.intention_scenes import intention_states
 from tests.ui.laying_scenes import GO, LAYING_SCENES, RESTING, SOLVENT_NEAR, WAIT
 from tests.ui.past_pictures import past_states, work_states
 from tests.ui.plan_scenes import plan_states
-from tests.ui.scenes import NOW_MS, PAINT_SHEET, SCENES, SHEETS, MadeUpHistory, ScriptedClock, ScriptedDesk
+from tests.ui.scenes import NOW_MS, PAINT_SHEET, SCENES, SHEETS, MadeUpHistory, ScriptedClock
+from tests.ui.what_if_scenes import LendingDesk, what_if_states
 
 SIZES = {
     "1280x800": (1280, 800, 100),
@@ -68,7 +69,7 @@ def draw(out: Path, wanted: list[str]) -> None:
                     continue
                 settings = ViewSettings(QSettings(f"{folder}/{night}{size_name}.ini", QSettings.Format.IniFormat))
                 settings.text_pct = percent
-                desk = ScriptedDesk(offered=(*SHEETS, PAINT_SHEET))
+                desk = LendingDesk(offered=(*SHEETS, PAINT_SHEET))
                 window = build_window(
                     desk,
                     MadeUpHistory(),
@@ -96,7 +97,7 @@ def draw(out: Path, wanted: list[str]) -> None:
                 settle(50)
 
 
-def laying_states(window: StudioWindow, desk: ScriptedDesk, out: Path, suffix: str, wanted: list[str]) -> None:
+def laying_states(window: StudioWindow, desk: LendingDesk, out: Path, suffix: str, wanted: list[str]) -> None:
     """Draw each state of laying a coat: what, with the verdict; late; prepared, in part; solvent in the room."""
     states = {
         "lay-go": (GO, "orchard", lambda _form: None),
@@ -133,7 +134,7 @@ def _too_much(form: CoatDialog) -> None:
     form.what.allowance.setText("10")
 
 
-def special(window: StudioWindow, desk: ScriptedDesk, out: Path, suffix: str, wanted: list[str]) -> None:
+def special(window: StudioWindow, desk: LendingDesk, out: Path, suffix: str, wanted: list[str]) -> None:
     if not wanted or f"across_{suffix}" in wanted:
         window.toggle_across()
         for name in ("foretold", "silent", "four-calm", "four-warned"):
@@ -174,7 +175,9 @@ def special(window: StudioWindow, desk: ScriptedDesk, out: Path, suffix: str, wa
         settle(50)
     dialogs(window, out, suffix, wanted)
     pages = ((name, window) for name in chain(past_states(window, desk), board_states(window, desk)))
-    for name, pictured in chain(plan_states(window, desk), intention_states(window, desk), pages):
+    for name, pictured in chain(
+        plan_states(window, desk), intention_states(window, desk), what_if_states(window, desk), pages
+    ):
         if not wanted or f"{name}_{suffix}" in wanted:
             settle()
             save(pictured, out / f"{name}_{suffix}.png")

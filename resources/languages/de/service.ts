@@ -144,6 +144,22 @@
       <translation>{hours} h nach dem Auftragen befunden: {finding}. Das passt nicht zu Datenblatt, Menge und diesem Raum: Prüfen Sie noch einmal, auch das Aufgezeichnete; die Spanne ist deshalb weiter.</translation>
     </message>
     <message>
+      <source>No board is read and no file is kept here, so that cannot be done.</source>
+      <translation>Hier wird keine Messplatine gelesen und keine Datei geführt, darum geht das nicht.</translation>
+    </message>
+    <message>
+      <source>put off “{text}”</source>
+      <translation>„{text}“ zurückgestellt</translation>
+    </message>
+    <message>
+      <source>Nothing can be taken in here: this watch keeps no log.</source>
+      <translation>Hier lässt sich nichts übernehmen: Diese Wache führt kein Protokoll.</translation>
+    </message>
+    <message>
+      <source>ticked off “{text}”</source>
+      <translation>„{text}“ abgehakt</translation>
+    </message>
+    <message>
       <source>A look at this coat would be before it was laid; correct or take back that look first.</source>
       <translation>Eine Prüfung dieser Schicht läge vor ihrem Auftragen; berichtigen Sie zuerst diese Prüfung, oder nehmen Sie sie zurück.</translation>
     </message>
@@ -940,10 +956,6 @@
       <translation>so ist es in {number} von zehn Verläufen, die dieser Raum nach seinen bisherigen Tagen nehmen kann</translation>
     </message>
     <message>
-      <source>No board is read and no file is kept here, so that cannot be done.</source>
-      <translation>Hier wird keine Messplatine gelesen und keine Datei geführt, darum geht das nicht.</translation>
-    </message>
-    <message>
       <source>{title} has a coat of this sheet; correct that coat first, or keep the sheet.</source>
       <translation>{title} hat eine Schicht mit diesem Datenblatt; berichtigen Sie zuerst diese Schicht, oder behalten Sie das Datenblatt.</translation>
     </message>
@@ -1200,24 +1212,12 @@
       <translation>Die Warnung käme in {hours} h wieder; erlaubt sind 0 bis 24 h. Wählen Sie eine andere Zeit.</translation>
     </message>
     <message>
-      <source>The clock was set by {seconds} s.</source>
-      <translation>Die Uhr wurde um {seconds} s verstellt.</translation>
-    </message>
-    <message>
-      <source>put off “{text}”</source>
-      <translation>„{text}“ zurückgestellt</translation>
-    </message>
-    <message>
-      <source>Nothing can be taken in here: this watch keeps no log.</source>
-      <translation>Hier lässt sich nichts übernehmen: Diese Wache führt kein Protokoll.</translation>
-    </message>
-    <message>
       <source>{count} readings came faster than they could be kept.</source>
       <translation>{count} Messwerte kamen schneller, als sie sich speichern ließen.</translation>
     </message>
     <message>
-      <source>ticked off “{text}”</source>
-      <translation>„{text}“ abgehakt</translation>
+      <source>The clock was set by {seconds} s.</source>
+      <translation>Die Uhr wurde um {seconds} s verstellt.</translation>
     </message>
   </context>
 </TS>

@@ -130,6 +130,9 @@ def rebuild_store(path: Path) -> None:
 
 def open_window(clock: Clock, desk: Desk, doors: Doors, note: str) -> int:
     """Open the window; Qt is only imported for those who want one."""
+    from studiowatch.ui.unread import leave_sources_unread  # noqa: PLC0415
+
+    leave_sources_unread()
     from studiowatch.ui.app import run_window  # noqa: PLC0415
 
     folder = None if doors.folder == default_folder(data_folder()) else doors.folder

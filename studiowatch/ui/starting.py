@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QApplication, QWidget
 from studiowatch.speech.words import say
 from studiowatch.ui.settings import ViewSettings
 from studiowatch.ui.theme import LIGHT, NIGHT
+from studiowatch.ui.unread import leave_sources_unread
 
 SIZE = (1280, 800)  # px, where no size is kept yet
 TEXT_PX = 21
@@ -50,6 +51,7 @@ class StartingWindow(QWidget):
 @contextmanager
 def starting() -> Iterator[StartingWindow]:
     """Show the frame until the window is there (`end_starting`), or the start ended otherwise."""
+    leave_sources_unread()
     _application = QApplication.instance() or QApplication(["studiowatch"])
     frame = StartingWindow(ViewSettings())
     frame.show()

@@ -3,12 +3,15 @@
     python tests/benchmarks/year_file.py year.db
     python tests/benchmarks/history_frames.py year.db
     python tests/benchmarks/history_frames.py year.db coats
+    python tests/benchmarks/history_frames.py year.db bands
 
 For each width of view, a walk through the year: each step reads what is in view, on a thread of its own, and paints
 what was read. The floor walks along as many points as the picture's three panels hold (least, greatest and mean of each
 bucket), one plot of the plotting library each, at the same size, with all of its points given beforehand; its steps are
 taken in turn with ours. Times are of the processor, of all threads.
 With `coats`, the same file holds 300 coats, 2,000 warnings and 1,500 prompts, and the rack eight pieces.
+With `bands`, now stands at two thirds of the view, and what the room may do from then on is painted and left out in
+turn.
 Then, in a process of its own: the time by the clock from an empty window to the first picture of the year, and what the
 resident memory grew by.
 """
@@ -26,6 +29,7 @@ import time
 from collections import deque
 from collections.abc import Callable, Iterator
 from contextlib import closing, contextmanager
+from dataclasses import replace
 from pathlib import Path
 
 import numpy as np
@@ -35,6 +39,7 @@ from PySide6.QtWidgets import QApplication
 from studiowatch.room.readings import Channel
 from studiowatch.service.board_view import BoardView
 from studiowatch.service.past import StudioHistory
+from studiowatch.service.room_band import RoomBand
 from studiowatch.service.snapshot import PieceView, RoomView, Snapshot
 from studiowatch.store.history import HistoryReader
 from studiowatch.studio.words import Level, Sentence
@@ -185,6 +190,45 @@ def frames(path: Path, pieces: tuple[PieceView, ...] = ()) -> None:
     reader.close()
 
 
+def bands(path: Path) -> None:
+    """Print what the bands of the room to come cost in views that end after now."""
+    print(f"{'view':>8} {'points':>7} {'without':>8} {'with':>8} {'floor':>8}  with over without, over floor")
+    with shown(path) as (window, _, now_ms):
+        free = window.canvas.snapshot
+        coming = replace(free, room_band=room_band(now_ms))
+        for name, width_ms in {"8 h": 8 * HOUR_MS, "day": DAY_MS, "week": 7 * DAY_MS}.items():
+            before = window.canvas.read
+            start_ms = now_ms - 2 * width_ms // 3
+            window._move(View(start_ms=start_ms, end_ms=start_ms + width_ms, following=False))
+            wait_for(lambda before=before: window.canvas.read is not before)
+            points = 3 * len(window.canvas.data.temperature.time_ms)
+            floor = Floor(points)
+            floor.step_s(0)
+            times_s: list[tuple[float, float, float]] = []
+            for step in range(STEPS):
+                window.canvas.show_snapshot(free)
+                without_s = paint_s(window)
+                window.canvas.show_snapshot(coming)
+                times_s.append((without_s, paint_s(window), floor.step_s(step)))
+            floor.close()
+            without_s, with_s, least_s = (statistics.median(column) for column in zip(*times_s, strict=True))
+            print(
+                f"{name:>8} {points:7d} {1e3 * without_s:5.1f} ms {1e3 * with_s:5.1f} ms {1e3 * least_s:5.1f} ms  "
+                f"{with_s / without_s:.2f}, {with_s / least_s:.2f} (goal {GOAL:g})"
+            )
+
+
+def room_band(now_ms: int) -> RoomBand:
+    """Return a made-up room that swings by the day for four days, and widens."""
+    hours = np.arange(97)
+    middle = 19.0 + 2.0 * np.cos(2.0 * np.pi * hours / 24.0)
+    spread = 2.5 * (1.0 - np.exp(-hours / 12.0))
+    temperature_C = np.array([middle - spread, middle, middle + spread])
+    return RoomBand(
+        time_ms=now_ms + HOUR_MS * hours, temperature_C=temperature_C, humidity_pct=2.5 * temperature_C, is_meant=True
+    )
+
+
 def resident_mb() -> float:
     """Return the resident memory of this process, MB."""
     pages = int(Path("/proc/self/statm").read_text(encoding="ascii").split()[1])
@@ -237,11 +281,14 @@ def main() -> None:
     """Measure the file that was named."""
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
     parser.add_argument("path", type=Path)
-    parser.add_argument("part", nargs="?", choices=["frames", "coats", "first"], default="frames")
+    parser.add_argument("part", nargs="?", choices=["frames", "coats", "bands", "first"], default="frames")
     asked = parser.parse_args()
     application()
     if asked.part == "first":
         first_picture(asked.path)
+        return
+    if asked.part == "bands":
+        bands(asked.path)
         return
     if asked.part == "coats":
         coats(asked.path)

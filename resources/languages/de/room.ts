@@ -97,7 +97,7 @@
     </message>
     <message>
       <source>target of the heater</source>
-      <translation>Ziel der Heizung</translation>
+      <translation>Ziel des Heizgeräts</translation>
     </message>
     <message>
       <source>target of the dehumidifier</source>

@@ -165,7 +165,7 @@
     </message>
     <message>
       <source>a number: {low_C} to {high_C} °C of a heater, {low_pct} to {high_pct} % of a dehumidifier, {low_m_s} to {high_m_s} m/s of a fan, where 0 is off</source>
-      <translation>eine Zahl: {low_C} bis {high_C} °C bei einer Heizung, {low_pct} bis {high_pct} % bei einem Entfeuchter, {low_m_s} bis {high_m_s} m/s bei einem Ventilator, wobei 0 aus heißt</translation>
+      <translation>eine Zahl: {low_C} bis {high_C} °C bei einem Heizgerät, {low_pct} bis {high_pct} % bei einem Entfeuchter, {low_m_s} bis {high_m_s} m/s bei einem Ventilator, wobei 0 aus heißt</translation>
     </message>
     <message>
       <source>a day in quotes, "2026-03-20"</source>

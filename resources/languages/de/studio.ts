@@ -944,11 +944,11 @@
     </message>
     <message>
       <source>Mains: dry hands, a sound cable, no coiled or chained extension lead, and nothing left on alone beyond what its maker allows.</source>
-      <translation>Netzstrom: trockene Hände, ein heiles Kabel, keine aufgewickelte oder verkettete Verlängerung, und nichts unbeaufsichtigt lassen, was der Hersteller nicht erlaubt.</translation>
+      <translation>Netzstrom: trockene Hände, ein unbeschädigtes Kabel, keine aufgerollte oder verkettete Verlängerung, und nichts länger unbeaufsichtigt laufen lassen, als der Hersteller erlaubt.</translation>
     </message>
     <message>
       <source>Still air is for the coat alone: while anything gives off solvent vapour, keep the room aired.</source>
-      <translation>Ruhige Luft hilft nur der Schicht: Solange etwas Lösemitteldämpfe abgibt, lüften Sie den Raum.</translation>
+      <translation>Ruhige Luft dient nur der Schicht: Solange etwas Lösemitteldampf abgibt, den Raum weiter lüften.</translation>
     </message>
     <message>
       <source>Fresh air comes before a perfect coat. Product sheets and local codes come before this program.</source>
@@ -956,7 +956,7 @@
     </message>
     <message>
       <source>heater {hours} to {target}</source>
-      <translation>Heizung {hours} auf {target}</translation>
+      <translation>Heizgerät {hours} auf {target}</translation>
     </message>
     <message>
       <source>dehumidifier {hours} to {target}</source>

@@ -1187,11 +1187,11 @@
     </message>
     <message>
       <source>Nothing is meant so far. Say what you will have on and when: a heater in the evening, a dehumidifier by night, a fan at noon or none at all. Ready times, the plan, the best hours and warnings ahead then count on it.</source>
-      <translation>Bisher ist nichts vorgehabt. Sagen Sie, was wann laufen wird: abends eine Heizung, nachts ein Entfeuchter, mittags ein Ventilator oder gar keiner. Bereit-Zeiten, Plan, beste Stunden und Vorwarnungen rechnen dann damit.</translation>
+      <translation>Noch ist nichts vorgesehen. Sagen Sie, was wann laufen soll: abends ein Heizgerät, nachts ein Entfeuchter, mittags ein Ventilator oder gar keiner. Bereit-Zeiten, Plan, beste Stunden und Warnungen im Voraus rechnen dann damit.</translation>
     </message>
     <message>
       <source>studiowatch switches nothing on or off: you do. Take away here what you will not do after all.</source>
-      <translation>studiowatch schaltet nichts ein oder aus: Das tun Sie. Nehmen Sie hier weg, was Sie doch nicht tun werden.</translation>
+      <translation>studiowatch schaltet nichts ein oder aus: Das tun Sie. Streichen Sie hier, was Sie doch nicht tun.</translation>
     </message>
     <message>
       <source>An end that is not later than the beginning is on the next day.</source>
@@ -1214,8 +1214,8 @@
       <translation>7 Tage hintereinander</translation>
     </message>
     <message>
-      <source>every day, until you take it away</source>
-      <translation>jeden Tag, bis Sie es wegnehmen</translation>
+      <source>every day from then on</source>
+      <translation>von da an jeden Tag</translation>
     </message>
     <message>
       <source>Counted in: {intentions}</source>
@@ -1223,7 +1223,7 @@
     </message>
     <message>
       <source>Heater on</source>
-      <translation>Heizung an</translation>
+      <translation>Heizgerät an</translation>
     </message>
     <message>
       <source>Set to, {unit}</source>

@@ -81,7 +81,7 @@
     </message>
     <message>
       <source>A heater, a dehumidifier, a fan: these hours then count on it</source>
-      <translation>Heizung, Entfeuchter, Ventilator: Diese Stunden rechnen dann damit</translation>
+      <translation>Heizgerät, Entfeuchter, Ventilator: Diese Stunden rechnen dann damit</translation>
     </message>
     <message>
       <source>The board at a glance</source>
@@ -828,11 +828,11 @@
     </message>
     <message>
       <source>Take it away</source>
-      <translation>Wegnehmen</translation>
+      <translation>Streichen</translation>
     </message>
     <message>
       <source>Take away: {intention}</source>
-      <translation>Wegnehmen: {intention}</translation>
+      <translation>Streichen: {intention}</translation>
     </message>
     <message>
       <source>Add…</source>

@@ -33,7 +33,7 @@ HOW_OFTEN: dict[str, int | None] = {
     mark("2 days in a row"): 2,
     mark("3 days in a row"): 3,
     mark("7 days in a row"): 7,
-    mark("every day, until you take it away"): None,
+    mark("every day from then on"): None,
 }
 _LEAST_FAN_M_S = 0.05  # m/s, below which a fan is none
 _HEATER_C, _DRYER_PCT = 21.0, 50.0  # what a form begins with; assumption

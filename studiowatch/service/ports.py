@@ -243,6 +243,10 @@ class Records(Protocol):
         """Keep a fact about the log itself: a clock step, a resume, a reset, an overflow."""
         ...
 
+    def noted(self, kind: str) -> Sequence[tuple[int, str]]:
+        """Return the facts of one kind, UTC ms and text, in the order in which they were kept."""
+        ...
+
 
 class Desk(Protocol):
     """What the window and the commands hold: a way to ask for things, and to be told what is."""

@@ -19,7 +19,7 @@ from studiowatch.service.learning_desk import LearningDesk
 from studiowatch.service.orders import PieceCommand, carry_out
 from studiowatch.service.ports import ReadingsLog, Records
 from studiowatch.service.same_drying import dried_alike, dries_alike
-from studiowatch.service.set_clock import moved_along
+from studiowatch.service.set_clock import CLOCK_STEP, ClockStep, clock_steps, moved_along
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.stacks import DryingDropped, Stacks
 from studiowatch.service.undo_pile import Deed, UndoPile
@@ -81,6 +81,7 @@ class Rack:
         self.learning.reopen()
         self.corrections.forget()
         self.pieces = {piece.key: piece for piece in self.records.pieces()}
+        self.stacks.clock_steps = clock_steps(self.records.noted(CLOCK_STEP))
         self.dry_anew()
 
     def dry_anew(self) -> None:
@@ -210,6 +211,21 @@ class Rack:
         for coat in (coat for piece in changed for coat in piece.coats if coat.key in self.runs):
             self.runs[coat.key].coat = coat
         return changed
+
+    def note_step(self, now_ms: int, step_ms: int) -> ClockStep:
+        """Remember a step of the clock after `shift`, and return it to be put on disk.
+
+        A coat that is dried through the log from now on, here or after a restart, does not live what it left out.
+        """
+        on = {
+            coat.key
+            for piece in self.on_rack()
+            for coat in piece.coats
+            if coat.laid_ms is not None and coat.laid_ms <= now_ms - step_ms
+        }
+        step = ClockStep(time_ms=now_ms, step_ms=step_ms, stayed=frozenset(on - self._laid_here))
+        self.stacks.clock_steps.append(step)
+        return step
 
     def advance(self, air: Air, now_ms: int) -> list[StageHappened]:
         """Dry every coat in `air` until `now_ms`, beginning those whose time of laying has come."""

@@ -190,6 +190,10 @@ class MemoryRecords:
         """Keep a fact about the log."""
         self.notes.append((time_ms, kind, text))
 
+    def noted(self, kind: str) -> Sequence[tuple[int, str]]:
+        """Return the facts of one kind."""
+        return tuple((time_ms, text) for time_ms, noted, text in self.notes if noted == kind)
+
 
 def replay(
     readings: Sequence[Reading],

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import deque
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field, replace
 from functools import partial
@@ -17,6 +18,7 @@ from studiowatch.service.learning_desk import LearningDesk
 from studiowatch.service.log_air import UNSEEN_AIR, JudgedLog, Moment, moments, width_for
 from studiowatch.service.ports import ReadingsLog
 from studiowatch.service.room_now import BRIDGED_MS
+from studiowatch.service.set_clock import ClockStep, LostHours, lost_hours
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.speech.words import say
 from studiowatch.studio.labels import stack_labels
@@ -47,6 +49,8 @@ class Stacks:
         Foretells the room that the coats will dry in.
     is_ending : callable
         Whether the watch is to end: a piece that is being dried through the log is then dropped.
+    clock_steps : list of ClockStep
+        How the wall clock was set: what it left out is no drying time of a coat that is dried through the log.
     """
 
     shelf: SheetShelf
@@ -57,6 +61,8 @@ class Stacks:
     curves: Curves = PRIOR
     room: RoomToCome = STAYS
     is_ending: Callable[[], bool] = lambda: False
+    clock_steps: list[ClockStep] = field(default_factory=list)
+    _lost: deque[LostHours] = field(default_factory=deque)  # of the piece that is being dried through the log
     _judged: JudgedLog = field(init=False)
 
     def __post_init__(self) -> None:
@@ -126,16 +132,25 @@ class Stacks:
         layings_ms = [laid_ms for _, laid_ms in self._due(piece, now_ms)]
         if not layings_ms:
             return
-        self._take_log(piece, now_ms, layings_ms)
-        for coat, laid_ms in self._due(piece, now_ms):
-            top = self.top(piece)
-            if top is not None:
-                self._dry(piece, [Moment.after(top.air, top.air or UNSEEN_AIR, top.at_ms, laid_ms)])
-            self._begin(piece, coat)
+        anew = {coat.key for coat, _ in self._due(piece, now_ms)}
+        self._lost = deque(lost_hours(piece, anew, self.clock_steps))
+        try:
+            self._take_log(piece, now_ms, layings_ms)
+            self._take_rest(piece, now_ms)
+        finally:
+            self._lost.clear()
         for run in [self.runs[coat.key] for coat in laid if coat.key in self.runs]:
             run.look_ahead(self.room)
             recoat_ms = run.recoat_ms()
             run.recoat_told = recoat_ms is not None and recoat_ms <= now_ms
+
+    def _take_rest(self, piece: Piece, now_ms: int) -> None:
+        """Lay the coats that came after all that was read, and leave out what the clock left out since."""
+        ends_ms = sorted({lost.start_ms for lost in self._lost} | {laid_ms for _, laid_ms in self._due(piece, now_ms)})
+        for time_ms in ends_ms:
+            top = self.top(piece)
+            air = UNSEEN_AIR if top is None or top.air is None else top.air
+            self._take(piece, [Moment.after(air, air, time_ms if top is None else top.at_ms, time_ms)])
 
     def _take_log(self, piece: Piece, now_ms: int, layings_ms: Sequence[int]) -> None:
         """Dry the coats of `piece` through the log, as many moments at once as they are dry to touch."""
@@ -144,12 +159,14 @@ class Stacks:
         before = None if top is None else top.air
         airs, width_ms = self._judged.airs(since_ms, now_ms), partial(self._width_ms, piece)
         waiting: list[Moment] = []
-        for moment in moments(airs, since_ms, width_ms=width_ms, layings_ms=layings_ms, before=before):
+        breaks_ms = [*layings_ms, *(lost.start_ms for lost in self._lost)]
+        for moment in moments(airs, since_ms, width_ms=width_ms, layings_ms=breaks_ms, before=before):
             if self.is_ending():
                 raise DryingDropped
             waiting.append(moment)
             is_dry = self._width_ms(piece, moment.time_ms) > 0
-            if is_dry and len(waiting) < TOGETHER and not self._due(piece, moment.time_ms):
+            is_break = self._lost and self._lost[0].start_ms <= moment.time_ms
+            if is_dry and len(waiting) < TOGETHER and not is_break and not self._due(piece, moment.time_ms):
                 continue
             self._take(piece, waiting)
             waiting = []
@@ -174,10 +191,22 @@ class Stacks:
         return run is not None and run.film.seal is None and run.at_ms <= (coat.laid_ms or 0)
 
     def _take(self, piece: Piece, ahead: Sequence[Moment]) -> list[StageHappened]:
-        """Dry a piece's coats up to the last of `ahead`, the only one that may reach over a laying.
+        """Dry a piece's coats up to the last of `ahead`, the only one that may reach over a laying or lost hours.
 
-        Each coat whose time has come is laid on the one below as that is by then.
+        Each coat whose time has come is laid on the one below as that is by then; one that did not live some hours
+        is as old after them as before.
         """
+        happened: list[StageHappened] = []
+        left = ahead
+        while self._lost and self._lost[0].start_ms <= ahead[-1].time_ms:
+            lost = self._lost.popleft()
+            happened += self._take_lived(piece, [*left[:-1], replace(left[-1], time_ms=lost.start_ms)])
+            for run in [self.runs[key] for key in lost.keys if key in self.runs]:
+                run.shift(lost.end_ms - lost.start_ms)
+            left = left[-1:]
+        return happened + self._take_lived(piece, left)
+
+    def _take_lived(self, piece: Piece, ahead: Sequence[Moment]) -> list[StageHappened]:
         happened: list[StageHappened] = []
         left = ahead
         for coat, laid_ms in self._due(piece, ahead[-1].time_ms):

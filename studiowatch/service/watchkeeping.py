@@ -23,6 +23,7 @@ from studiowatch.service.outside_desk import OutsideDesk
 from studiowatch.service.plan_desk import Work
 from studiowatch.service.ports import ReadingsLog, Records
 from studiowatch.service.rounds import Rounds
+from studiowatch.service.set_clock import CLOCK_STEP
 from studiowatch.service.sheet_folder import SheetFolder
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.snapshot import Snapshot
@@ -192,7 +193,9 @@ class Watchkeeping:
         """Notice a wall clock that was set, and take everything along: its step is no drying time."""
         jump_s = self._jumps.look(now_ms, now_s)
         if jump_s:
-            self._rounds.shift(round(jump_s * 1000))
+            step_ms = round(jump_s * 1000)
+            self._rounds.shift(step_ms)
+            self.desks.ledger.note(now_ms, CLOCK_STEP, self.desks.rack.note_step(now_ms, step_ms).written())
             words = say("The clock was set by {seconds} s.", seconds=f"{jump_s:+.0f}")
             self.desks.ledger.note(now_ms, "clock-set", words)
 

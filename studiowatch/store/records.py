@@ -209,6 +209,11 @@ class RecordsStore:
         with self._database.transaction() as connection:
             connection.execute("INSERT INTO note (time_ms, kind, text) VALUES (?, ?, ?)", (time_ms, kind, text))
 
+    def noted(self, kind: str) -> Sequence[tuple[int, str]]:
+        """Return the facts of one kind, UTC ms and text, in the order in which they were kept."""
+        with self._database.view() as connection:
+            return connection.execute("SELECT time_ms, text FROM note WHERE kind = ? ORDER BY id", (kind,)).fetchall()
+
 
 def _warning(row: tuple[Any, ...]) -> WarningRecord:
     values = dict(zip(_WARNING_COLUMNS, row, strict=True))

@@ -862,12 +862,12 @@
       <translation>kein Messwert</translation>
     </message>
     <message>
-      <source>to come: with what you mean to do</source>
-      <translation>künftig: mit dem, was Sie vorhaben</translation>
+      <source>with what you mean to do</source>
+      <translation type="unfinished" />
     </message>
     <message>
-      <source>to come: as meant</source>
-      <translation>künftig: wie vorgesehen</translation>
+      <source>as meant</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <source>air</source>

@@ -863,11 +863,11 @@
     </message>
     <message>
       <source>with what you mean to do</source>
-      <translation type="unfinished" />
+      <translation>mit dem, was Sie vorhaben</translation>
     </message>
     <message>
       <source>as meant</source>
-      <translation type="unfinished" />
+      <translation>wie vorgehabt</translation>
     </message>
     <message>
       <source>air</source>

@@ -18,7 +18,7 @@ from studiowatch.coats.data_sheet import DataSheet
 from studiowatch.coats.sheet_file import SheetFaults
 from studiowatch.physics.air import Air
 from studiowatch.room.readings import Channel
-from studiowatch.service.coat_run import coat_fault
+from studiowatch.service.coat_fault import coat_fault
 from studiowatch.service.sheet_shelf import SheetShelf, SheetUnknown
 from studiowatch.speech.words import mark, say
 from studiowatch.store.studio_faults import StudioFileError

@@ -6,26 +6,24 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 
 from studiowatch.coats.anchoring import anchor
-from studiowatch.coats.data_sheet import DataSheet, Kind
+from studiowatch.coats.data_sheet import DataSheet
 from studiowatch.coats.drying_pace import pace_after
 from studiowatch.coats.evidence import NOTHING, Observation
 from studiowatch.coats.film import LONGEST_STEP_S, Film, StageReached, advance_through, lay, newly_reached
-from studiowatch.coats.learning import Seen, counted
-from studiowatch.coats.readiness import Ready, outlook, ready_by_s, ready_times, stages_of
+from studiowatch.coats.learning import Seen
+from studiowatch.coats.readiness import Ready, outlook, ready_by_s, ready_times
 from studiowatch.coats.stages import Stage
 from studiowatch.coats.standing import Standing
 from studiowatch.coats.support import Support, support_of
 from studiowatch.physics.air import Air
-from studiowatch.physics.ranges import Array, OutOfRange
+from studiowatch.physics.ranges import Array
 from studiowatch.service.air_ahead import STAYS, RoomToCome, alike, calm
 from studiowatch.service.coat_risk import CoatRisk
+from studiowatch.service.coat_tests import doubt_words, her_tests
 from studiowatch.service.log_air import Moment
-from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.snapshot import StageTime
-from studiowatch.speech.units import chosen
-from studiowatch.speech.words import say
 from studiowatch.studio.amounts import wet_um_of
-from studiowatch.studio.pieces import Coat, Finding, Piece
+from studiowatch.studio.pieces import Coat, Piece
 
 DRAWS = 256  # draws of a live coat: enough for p10 and p90 when tests weigh them, and cheap at a reading a second
 SEED = 20260301  # any fixed number: a coat shows the same range after a restart
@@ -36,29 +34,6 @@ STEADY_EVERY_MS = 600_000  # ms between two looks ahead while the air stays as i
 RESTING_EVERY_MS = 1_800_000  # ms between two looks ahead for a coat that is dry to recoat and only cures
 TRACE_EVERY_MS = 60_000  # ms between two points of a film's temperature
 HOUR_MS = 3_600_000  # ms
-YEAR_MS = 365 * 86_400_000  # ms
-OLDEST_MS = 10 * YEAR_MS  # ms, a coat laid before that is a slip of the date; assumption
-TEST_AHEAD_MS = 60_000  # ms that a test may lie ahead of the film: readings come in batches
-_ASKED = {  # the stage that each answer is about, and whether it was reached
-    Finding.TACKY: (Stage.TACK_FREE, False),
-    Finding.DRY: (Stage.TACK_FREE, True),
-    Finding.MILKY: (Stage.CLEAR, False),
-    Finding.CLEAR: (Stage.CLEAR, True),
-}
-
-
-def coat_fault(coat: Coat, piece: Piece, shelf: SheetShelf, now_ms: int | None = None) -> str:
-    """Return why a laid coat could not be watched, one sentence, or ""; without `now_ms` it may be of any age."""
-    if now_ms is not None and coat.laid_ms is not None and now_ms - coat.laid_ms > OLDEST_MS:
-        return say("The coat was laid more than {years} years ago; check its date.", years=OLDEST_MS // YEAR_MS)
-    sheet = shelf.get(coat.sheet)
-    wet_um = wet_um_of(coat, area_m2=piece.area_m2, density_kg_m3=sheet.density_kg_m3, sheet_wet_um=sheet.wet_um)
-    try:
-        lay(sheet, anchor(sheet), wet_um=wet_um, side_m=piece.side_m, thinned_pct=coat.thinned_pct)
-    except OutOfRange as fault:
-        sentence = str(fault)
-        return say("{fault}. Check the amount and the size.", fault=f"{sentence[:1].upper()}{sentence[1:]}")
-    return ""
 
 
 @dataclass(slots=True)
@@ -294,19 +269,7 @@ class CoatRun:
 
     def tests(self) -> tuple[Seen, ...]:
         """Return her tests up to now that count, of the stages that this coat goes through."""
-        stages = [stage for stage in stages_of(self.sheet) if self._tells(stage)]
-        return counted(
-            [
-                Seen(after_s=(look.time_ms - self.laid_ms) / 1000.0, stage=stage, reached=reached)
-                for look in self.coat.looks
-                for stage, reached in [_ASKED[look.finding]]
-                if stage in stages and self.laid_ms <= look.time_ms <= self.at_ms + TEST_AHEAD_MS
-            ]
-        )
-
-    def _tells(self, stage: Stage) -> bool:
-        """Return whether a test of `stage` tells anything: a solvent-borne coat that blushed is not drying slowly."""
-        return stage is not Stage.CLEAR or self.sheet.kind is not Kind.SOLVENTBORNE
+        return her_tests(self.coat, self.sheet, self.laid_ms, self.at_ms)
 
     def anew(self) -> Standing | None:
         """Return what this coat should be dried anew with for her tests, or None while its draws will do."""
@@ -318,21 +281,7 @@ class CoatRun:
 
     def _doubted(self, table: Array, tests: tuple[Seen, ...]) -> str:
         test = self.standing.surprise or self.standing.surprising(table, tests)
-        if test not in tests:
-            return ""
-        finding = next(finding for finding, asked in _ASKED.items() if asked == (test.stage, test.reached))
-        found = {"finding": finding.word, "hours": chosen().number(test.after_s / 3600.0, 1)}
-        if self.standing.surprise:
-            return say(
-                "Found {finding} {hours} h after laying, which does not fit its sheet, its amount and this room: "
-                "test again, and check what was recorded; its range is wider for it.",
-                **found,
-            )
-        return say(
-            "Found {finding} {hours} h after laying, which does not fit its sheet, its amount and this room: "
-            "test again, and check what was recorded.",
-            **found,
-        )
+        return doubt_words(test, is_wider=self.standing.surprise is not None) if test in tests else ""
 
     def reached_ms(self, stage: Stage) -> int | None:
         """Return when `stage` was reached, UTC ms, or None."""

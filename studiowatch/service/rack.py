@@ -10,7 +10,8 @@ from dataclasses import dataclass, field
 from studiowatch.coats.data_sheet import Kind
 from studiowatch.physics.air import Air
 from studiowatch.service.bench import Bench
-from studiowatch.service.coat_run import CoatRun, coat_fault
+from studiowatch.service.coat_fault import coat_fault
+from studiowatch.service.coat_run import CoatRun
 from studiowatch.service.commands import LayCoat, Refused
 from studiowatch.service.correction_desk import CorrectionDesk
 from studiowatch.service.deed_words import deed_words

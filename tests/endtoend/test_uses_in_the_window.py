@@ -270,8 +270,8 @@ def test_that_a_clouded_coat_is_recorded_asked_about_and_saved(clouded: Rack, qt
     review = window.why.review
     assert review.outcome is Outcome.MILKY_ALL_OVER
     assert review.causes[0].cause is Cause.SEALED_IN_WATER
+    qtbot.waitUntil(lambda: has(words_of(window.why), TITLES[Cause.SEALED_IN_WATER]), timeout=PATIENCE_MS)
     words, meant = words_of(window.why), review_words(review, clouded.clock.now_ms)
-    assert has(words, TITLES[Cause.SEALED_IN_WATER])
     assert has(words, meant.steps[0])
     assert min(change.chance for change in review.changes) < review.chance
 

@@ -1,0 +1,54 @@
+"""Her touch tests of one coat: which of them teach, and what is said of one that does not fit."""
+
+from __future__ import annotations
+
+from studiowatch.coats.data_sheet import DataSheet, Kind
+from studiowatch.coats.learning import Seen, counted
+from studiowatch.coats.readiness import stages_of
+from studiowatch.coats.stages import Stage
+from studiowatch.speech.units import chosen
+from studiowatch.speech.words import say
+from studiowatch.studio.pieces import Coat, Finding
+
+TEST_AHEAD_MS = 60_000  # ms that a test may lie ahead of the film: readings come in batches
+_ASKED = {  # the stage that each answer is about, and whether it was reached
+    Finding.TACKY: (Stage.TACK_FREE, False),
+    Finding.DRY: (Stage.TACK_FREE, True),
+    Finding.MILKY: (Stage.CLEAR, False),
+    Finding.CLEAR: (Stage.CLEAR, True),
+}
+
+
+def her_tests(coat: Coat, sheet: DataSheet, laid_ms: int, until_ms: int) -> tuple[Seen, ...]:
+    """Return the tests up to `until_ms` that count, of the stages that a coat of this sheet goes through."""
+    stages = [stage for stage in stages_of(sheet) if _tells(stage, sheet)]
+    return counted(
+        [
+            Seen(after_s=(look.time_ms - laid_ms) / 1000.0, stage=stage, reached=reached)
+            for look in coat.looks
+            for stage, reached in [_ASKED[look.finding]]
+            if stage in stages and laid_ms <= look.time_ms <= until_ms + TEST_AHEAD_MS
+        ]
+    )
+
+
+def doubt_words(test: Seen, *, is_wider: bool) -> str:
+    """Return what is said of a test that does not fit anything that the sheet allows."""
+    finding = next(finding for finding, asked in _ASKED.items() if asked == (test.stage, test.reached))
+    found = {"finding": finding.word, "hours": chosen().number(test.after_s / 3600.0, 1)}
+    if is_wider:
+        return say(
+            "Found {finding} {hours} h after laying, which does not fit its sheet, its amount and this room: "
+            "test again, and check what was recorded; its range is wider for it.",
+            **found,
+        )
+    return say(
+        "Found {finding} {hours} h after laying, which does not fit its sheet, its amount and this room: "
+        "test again, and check what was recorded.",
+        **found,
+    )
+
+
+def _tells(stage: Stage, sheet: DataSheet) -> bool:
+    """Return whether a test of `stage` tells anything: a solvent-borne coat that blushed is not drying slowly."""
+    return stage is not Stage.CLEAR or sheet.kind is not Kind.SOLVENTBORNE

@@ -6,7 +6,7 @@ from dataclasses import replace
 
 import numpy as np
 import pytest
-from PySide6.QtGui import QImage, QPainter
+from PySide6.QtGui import QFontMetricsF, QImage, QPainter
 from pytestqt.qtbot import QtBot
 
 from studiowatch.room.outlook import Outlook
@@ -95,24 +95,26 @@ def test_that_the_band_is_painted_right_of_now_alone(qtbot: QtBot) -> None:
 
 
 @pytest.mark.window
-@pytest.mark.parametrize(
-    ("width_px", "ahead_h", "expected"),
-    [(1400, 8.0, "with what you mean to do"), (380, 8.0, "as meant"), (1400, -1.0, "")],
-)
-def test_that_the_title_says_what_the_band_counts_on_as_far_as_there_is_room(
-    qtbot: QtBot, width_px: int, ahead_h: float, expected: str
-) -> None:
+def test_that_the_title_says_what_the_band_counts_on_as_far_as_there_is_room(qtbot: QtBot) -> None:
     canvas = HistoryCanvas()
     qtbot.addWidget(canvas)
-    canvas.resize(width_px, 600)
-    canvas.view = replace(canvas.view, start_ms=NOW_MS - 4 * HOUR_MS, end_ms=NOW_MS + round(ahead_h * HOUR_MS))
+    canvas.resize(1400, 600)
     snapshot = replace(COMING, room_band=replace(BAND, is_meant=True))
-    canvas.show_snapshot(snapshot)
-    layout = canvas.arrange()
-    picture = QImage(canvas.size(), QImage.Format.Format_RGB32)
-    painter = QPainter(picture)
-    for panel, shown in ((panels_of(DATA, EMPTY, snapshot)[0], expected), (panels_of(DATA, EMPTY, COMING)[0], "")):
+
+    def told(snapshot: Snapshot, ahead_h: float, room_px: float | None = None) -> list[str]:
+        canvas.view = replace(canvas.view, start_ms=NOW_MS - 4 * HOUR_MS, end_ms=NOW_MS + round(ahead_h * HOUR_MS))
+        canvas.show_snapshot(snapshot)
+        layout, panel = canvas.arrange(), panels_of(DATA, EMPTY, snapshot)[0]
+        picture = QImage(canvas.size(), QImage.Format.Format_RGB32)
+        painter = QPainter(picture)
         title = TitlePainter(canvas._paper(painter, layout), panel, layout.panels[0].title)
-        told = [word.text for word in title.titled(None)]
-        assert [word for word in told if "mean" in word] == ([shown] if shown else [])
-    painter.end()
+        words = title.titled(None) if room_px is None else title._counted_on(room_px)
+        painter.end()
+        return [word.text for word in words if "to come" in word.text]
+
+    long, short = "to come: with what you mean to do", "to come: as meant"
+    needed_px = [QFontMetricsF(canvas.font()).horizontalAdvance(words) for words in (long, short)]
+    assert told(snapshot, 8.0) == [long]
+    assert told(snapshot, 8.0, needed_px[0] - 1.0) == [short]
+    assert told(snapshot, 8.0, needed_px[1] - 1.0) == []
+    assert told(snapshot, -1.0) == told(COMING, 8.0) == []

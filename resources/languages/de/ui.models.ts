@@ -862,12 +862,12 @@
       <translation>kein Messwert</translation>
     </message>
     <message>
-      <source>with what you mean to do</source>
-      <translation>mit dem, was Sie vorhaben</translation>
+      <source>to come: with what you mean to do</source>
+      <translation>künftig: mit dem, was Sie vorhaben</translation>
     </message>
     <message>
-      <source>as meant</source>
-      <translation>wie vorgehabt</translation>
+      <source>to come: as meant</source>
+      <translation>künftig: wie vorgesehen</translation>
     </message>
     <message>
       <source>air</source>

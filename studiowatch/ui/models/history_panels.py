@@ -21,7 +21,7 @@ from studiowatch.ui.models.history_gaps import gap_ms, nearest_to, seen_between
 from studiowatch.ui.models.history_live import RoomData, with_live
 
 NO_READING = mark("no reading")
-AS_MEANT = (mark("with what you mean to do"), mark("as meant"))
+AS_MEANT = (mark("to come: with what you mean to do"), mark("to come: as meant"))
 
 
 class Quantity(Enum):

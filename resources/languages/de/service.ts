@@ -132,12 +132,12 @@
       <translation>Die Schicht wurde vor mehr als {years} Jahren aufgetragen; prüfen Sie ihr Datum.</translation>
     </message>
     <message>
-      <source>Found {finding} {hours} h after laying, which does not fit its sheet, its amount and this room: test again, and check what was recorded.</source>
-      <translation>{hours} h nach dem Auftragen befunden: {finding}. Das passt nicht zu Datenblatt, Menge und diesem Raum: Prüfen Sie noch einmal, auch das Aufgezeichnete.</translation>
-    </message>
-    <message>
       <source>{fault}. Check the amount and the size.</source>
       <translation>{fault}. Prüfen Sie Menge und Maße.</translation>
+    </message>
+    <message>
+      <source>Found {finding} {hours} h after laying, which does not fit its sheet, its amount and this room: test again, and check what was recorded.</source>
+      <translation>{hours} h nach dem Auftragen befunden: {finding}. Das passt nicht zu Datenblatt, Menge und diesem Raum: Prüfen Sie noch einmal, auch das Aufgezeichnete.</translation>
     </message>
     <message>
       <source>Found {finding} {hours} h after laying, which does not fit its sheet, its amount and this room: test again, and check what was recorded; its range is wider for it.</source>

@@ -116,7 +116,8 @@ class PieceCardView(QFrame):
         is_short = self.is_short
         for part in (self._size, self._ahead, self._likely, self._learnt):
             part.setVisible(bool(part.text()) and not is_short)
-        self._state.setWordWrap(not is_short)
+        if self._state.wordWrap() is is_short:  # Qt lays out anew though it is told what is so already
+            self._state.setWordWrap(not is_short)
         self.section.set_named(named=not is_short)
         px = self._style.px
         above, below = (px(6), px(7)) if is_short else (px(9), px(11))

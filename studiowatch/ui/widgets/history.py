@@ -243,7 +243,7 @@ class RoomHistory(QWidget):
 
     def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
         """Open the coat under the pointer, or the topmost of its lane."""
-        self._open(self.canvas.coat_at(self.canvas.mapFromGlobal(event.globalPosition())))
+        self._open(self.canvas.coat_at(self.canvas.mapFrom(self, event.position())))
 
     def focusInEvent(self, event: QFocusEvent) -> None:
         """Show that keys arrive here."""

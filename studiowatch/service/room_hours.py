@@ -6,7 +6,9 @@ from collections.abc import Iterable
 from dataclasses import dataclass, field
 
 import numpy as np
+import numpy.typing as npt
 
+from studiowatch.physics.ranges import Array
 from studiowatch.room.hourly_log import DAY_H, HOUR_MS, HourlyLog
 from studiowatch.room.outlook import FITTED_DAYS
 from studiowatch.service.ports import ReadingsLog
@@ -18,7 +20,10 @@ SPAN_MS = 10 * MINUTE_MS  # ms
 DAY_MS = 86_400_000  # ms
 AGAIN_MS = 10 * MINUTE_MS  # ms until a log that could not be read is tried again
 _WIDTH = 6  # sums of °C, % and m/s, and how many each is of
+_KEPT = (FITTED_DAYS + 2) * DAY_MS // SPAN_MS  # spans, the oldest overwritten: as much memory after months as at first
+_NONE = -1  # the number of a span that is not there
 
+Numbers = npt.NDArray[np.int64]
 Values = tuple[float | None, float | None, float | None]
 
 
@@ -34,7 +39,8 @@ class RoomHours:
 
     log: ReadingsLog
     read_days: int = 0
-    _spans: dict[int, list[float]] = field(default_factory=dict)
+    _numbers: Numbers = field(default_factory=lambda: np.full(_KEPT, _NONE, dtype=np.int64))
+    _sums: Array = field(default_factory=lambda: np.zeros((_KEPT, _WIDTH)))
     _read_to_ms: int | None = None
     _not_before_ms: int = 0
     _kept_ms: int | None = None
@@ -42,8 +48,8 @@ class RoomHours:
 
     def forget(self) -> None:
         """Read everything anew: the clock was set, or readings came from elsewhere."""
-        self._spans, self._read_to_ms, self.read_days, self._kept_ms = {}, None, 0, None
-        self._oldest = None
+        self._numbers.fill(_NONE)
+        self._read_to_ms, self.read_days, self._kept_ms, self._oldest = None, 0, None, None
 
     @property
     def is_whole(self) -> bool:
@@ -76,20 +82,23 @@ class RoomHours:
             return
         self._kept_ms = now_ms
         self._add([(now_ms, (air.temperature_C, air.humidity_pct, air.air_speed_m_s))])
-        oldest = (now_ms - (FITTED_DAYS + 1) * DAY_MS) // SPAN_MS
-        if next(iter(self._spans)) < oldest:
-            self._spans = {number: sums for number, sums in self._spans.items() if number >= oldest}
-            self._oldest = min(self._spans)
 
     def _add(self, minutes: Iterable[tuple[int, Values]]) -> None:
         for time_ms, values in minutes:
             number = time_ms // SPAN_MS
-            self._oldest = number if self._oldest is None else min(self._oldest, number)
-            sums = self._spans.setdefault(number, [0.0] * _WIDTH)
+            sums = self._sums[number % _KEPT]
+            if self._numbers[number % _KEPT] != number:
+                self._begin(number)
             for at, value in enumerate(values):
                 if value is not None:
                     sums[at] += value
                     sums[at + 3] += 1.0
+
+    def _begin(self, number: int) -> None:
+        """Begin a span, in the place of one that is too old by now."""
+        self._numbers[number % _KEPT] = number
+        self._sums[number % _KEPT] = 0.0
+        self._oldest = int(self._numbers[self._numbers != _NONE].min())
 
     def span_of_log_ms(self, now_ms: int) -> int:
         """Return from how long ago on, ms, there is anything of the last weeks; 0 if there is nothing."""
@@ -97,8 +106,8 @@ class RoomHours:
 
     def hourly(self, now_ms: int) -> HourlyLog:
         """Return means around each full hour before `now_ms`, and of the minutes up to now; see `HourlyLog`."""
-        numbers = np.fromiter(self._spans, np.int64, len(self._spans))
-        sums = np.array(list(self._spans.values()), dtype=np.float64).reshape(-1, _WIDTH)
+        is_there = self._numbers != _NONE
+        numbers, sums = self._numbers[is_there], self._sums[is_there]
         middles_ms = numbers * SPAN_MS + SPAN_MS // 2
         back_h = np.maximum(np.rint((now_ms - middles_ms) / HOUR_MS).astype(np.int64), 0)
         hours = int(min(back_h.max(initial=0), FITTED_DAYS * DAY_H))

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import tracemalloc
 from collections.abc import Sequence
 from math import cos, pi
 
@@ -11,6 +12,7 @@ import pytest
 from studiowatch.coats.data_sheet import DataSheet
 from studiowatch.coats.stages import Stage
 from studiowatch.physics.air import Air, AirDraws
+from studiowatch.room.hourly_log import DAY_H
 from studiowatch.room.outlook import FITTED_DAYS
 from studiowatch.room.readings import Reading
 from studiowatch.service.rack import Rack
@@ -103,6 +105,28 @@ def test_that_live_readings_make_the_same_hours_as_the_log_and_typed_ones_none()
             hours.look(AirNow(temperature_C=10.0 + minute / 60.0, humidity_pct=50.0), time_ms + second * 1000)
     told = hours.hourly(NOW_MS + 180 * MINUTE_MS)
     assert told.temperature_C[1:] == pytest.approx([11.0, 12.0, 10.0 + 174.5 / 60.0], abs=0.02)
+
+
+def test_that_weeks_take_no_more_memory_than_the_first_day_and_what_is_too_old_is_overwritten() -> None:
+    """By hand: 42 days of hours, each at the temperature of its day, take up what a day did."""
+    hours = RoomHours(log=NoLog())
+    spans_a_day, days = DAY_H * 6, FITTED_DAYS + 10
+    tracemalloc.start()
+    try:
+        for span in range(days * spans_a_day + 1):
+            air = AirNow(temperature_C=float(span // spans_a_day), humidity_pct=50.0)
+            hours.look(air, NOW_MS + span * 10 * MINUTE_MS)
+            if span == spans_a_day:
+                early, _ = tracemalloc.get_traced_memory()
+        late, _ = tracemalloc.get_traced_memory()
+    finally:
+        tracemalloc.stop()
+    assert late - early < 20_000  # bytes: a few for each of 7,000 spans would be more
+    now_ms = NOW_MS + days * 24 * HOUR_MS
+    told = hours.hourly(now_ms).temperature_C
+    assert told.size == FITTED_DAYS * DAY_H + 1
+    assert told[12::DAY_H] == pytest.approx([float(days - FITTED_DAYS + day) for day in range(FITTED_DAYS)])
+    assert FITTED_DAYS * 24 * HOUR_MS <= hours.span_of_log_ms(now_ms) <= (FITTED_DAYS + 2) * 24 * HOUR_MS
 
 
 def test_that_the_outlook_swings_with_the_room_and_is_made_anew_every_ten_minutes() -> None:

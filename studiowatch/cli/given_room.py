@@ -14,9 +14,10 @@ from studiowatch.cli.answers import wrong
 from studiowatch.coats.prediction import Room
 from studiowatch.physics.air import Air
 from studiowatch.physics.constants import STANDARD_PRESSURE_PA
-from studiowatch.service.room_now import BRIDGED_MS, STILL_M_S
+from studiowatch.service.room_now import BRIDGED_MS
 from studiowatch.speech.units import chosen
 from studiowatch.speech.words import say
+from studiowatch.studio.otherwise import STILL_M_S
 
 MINUTE_MS = 60_000  # ms; a log of seconds is taken by the minute, as the live watch takes it for a coat laid before
 

@@ -11,8 +11,9 @@ from studiowatch.physics.air import Air
 from studiowatch.room.readings import Reading
 from studiowatch.room.typed import is_typed
 from studiowatch.service.ports import ReadingsLog
-from studiowatch.service.room_now import BRIDGED_MS, STILL_M_S, WARM_UP_MS, RoomNow
+from studiowatch.service.room_now import BRIDGED_MS, WARM_UP_MS, RoomNow
 from studiowatch.store.trouble import StoreTrouble
+from studiowatch.studio.otherwise import STILL_M_S
 
 DAY_MS = 86_400_000  # ms
 OLD_MS = 7 * DAY_MS  # ms after the last laying; assumption

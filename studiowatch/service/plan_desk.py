@@ -16,12 +16,12 @@ from studiowatch.service.plan_air import PlanAir
 from studiowatch.service.planning import OnTheRack, gathered, pieces_to_plan
 from studiowatch.service.ports import ReadingsLog, Records
 from studiowatch.service.rack import Rack
-from studiowatch.service.room_now import STILL_M_S
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.snapshot import PieceView
 from studiowatch.speech.units import chosen
 from studiowatch.speech.words import say
 from studiowatch.studio.finishing_plan import finishing_plan
+from studiowatch.studio.otherwise import STILL_M_S
 from studiowatch.studio.plan_checks import StackCoat, laying_sentence
 from studiowatch.studio.plan_shapes import FinishingPlan, PiecePlan
 from studiowatch.studio.recipes import BUILT_IN, Recipe, recipe_fault, with_built_in

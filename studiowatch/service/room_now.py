@@ -12,8 +12,8 @@ from studiowatch.room.readings import Channel, Reading
 from studiowatch.room.sensor_health import SensorHealth, check
 from studiowatch.room.typed import Felt, felt_in, is_typed
 from studiowatch.studio.concern import AirNow, TypedAir
+from studiowatch.studio.otherwise import STILL_M_S
 
-STILL_M_S = 0.05  # m/s, air in a room with nothing on, where no calibrated sensor says more; assumption
 MOVING_M_S = 0.3  # m/s, air under a fan, where an uncalibrated sensor only says that it moves; assumption
 STORM_M_S = 20.0  # m/s, as fast as the transfer at a plate is taken to go on; no room has it
 LEAST_PA, MOST_PA = 60_000.0, 108_000.0  # Pa, a barometer at the highest towns and the deepest lows; assumption

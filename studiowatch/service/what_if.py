@@ -72,17 +72,18 @@ class _Asked:
 
 @dataclass(slots=True)
 class _Airs:
-    """The air that comes, for all draws; the films of one minute share it."""
+    """The air that comes, for all draws, and what is carried on beyond it; the films of one minute share both."""
 
     wide: bool
-    _known: dict[tuple[int, Otherwise], Spans] = field(default_factory=dict)
+    _known: dict[tuple[int, Otherwise], tuple[Spans, AnyAir]] = field(default_factory=dict)
 
-    def of(self, coming: Spans, at_ms: int, held: Otherwise) -> Spans:
-        """Return the air from `at_ms`, UTC ms, on with what is held."""
+    def of(self, coming: Spans, at_ms: int, held: Otherwise) -> tuple[Spans, AnyAir]:
+        """Return the air from `at_ms`, UTC ms, on with what is held, and the air after that."""
         key = (id(coming), held)
         if key not in self._known:
             spans = tuple(_widened(coming)) if self.wide else coming
-            self._known[key] = tuple(held_spans(spans, at_ms, held))
+            there = tuple(held_spans(spans, at_ms, held))
+            self._known[key] = (there, lasting(there if held.until_ms is None else spans))
         return self._known[key]
 
     def forget(self, held: Otherwise) -> None:
@@ -110,6 +111,7 @@ class WhatIf:
         whole : bool
             Whether all draws are asked, not `FEW`.
         """
+        self._airs[whole].forget(held)
         for film in self.lent.films:
             covered = film.covered or cover
             is_same = held.is_as_it_comes and covered == film.covered
@@ -153,10 +155,7 @@ class WhatIf:
     def _times(
         self, film: FilmToCome, asked: _Asked, held: Otherwise, *, covered: bool, whole: bool
     ) -> Mapping[Stage, Ready]:
-        airs = self._airs[whole]
-        airs.forget(held)
-        coming, free = airs.of(film.coming, film.at_ms, held), airs.of(film.coming, film.at_ms, _FREE)
-        for_good = lasting(coming if held.until_ms is None else free)
+        coming, for_good = self._airs[whole].of(film.coming, film.at_ms, held)
         if asked.rows is not None:
             coming = [(_drawn(air, asked.rows), span_s) for air, span_s in coming]
             for_good = _drawn(for_good, asked.rows)

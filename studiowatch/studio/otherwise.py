@@ -18,7 +18,7 @@ from studiowatch.physics.ranges import Array, OutOfRange, check
 from studiowatch.speech.units import chosen
 from studiowatch.speech.words import mark, say
 
-STILL_M_S = 0.05  # m/s, air in a room with nothing on
+STILL_M_S = 0.05  # m/s, air in a room with nothing on, where no calibrated sensor says more; assumption
 TEMPERATURE_C = (5.0, 40.0)  # °C, at which a room may be held
 HUMIDITY_PCT = (10.0, 95.0)  # %RH
 AIR_SPEED_M_S = (0.0, 3.0)  # m/s

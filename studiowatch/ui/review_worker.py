@@ -5,8 +5,6 @@ from __future__ import annotations
 import logging
 from collections.abc import Callable
 from dataclasses import dataclass
-from queue import SimpleQueue
-from threading import Thread
 
 from PySide6.QtCore import QObject, Signal
 
@@ -16,6 +14,7 @@ from studiowatch.service.review_ports import Reviews
 from studiowatch.speech.words import say
 from studiowatch.studio.review_causes import Cause
 from studiowatch.studio.review_views import Review
+from studiowatch.ui.latest_thread import LatestThread
 
 logger = logging.getLogger(__name__)
 
@@ -48,31 +47,29 @@ class ReviewWorker(QObject):
     def __init__(self, reviews: Reviews, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self._reviews = reviews
-        self._serial = 0
-        self._waiting: SimpleQueue[tuple[int, Work] | None] = SimpleQueue()
+        self._thread = LatestThread[Work]("review", self._work)
         self._worked.connect(self._tell)
-        self._thread: Thread | None = None
 
     def ask(self, coat_key: str) -> None:
         """Have the review of a coat worked out."""
-        self._begin(lambda progress: self._reviews.review(coat_key, progress))
+        self._thread.put(lambda progress: self._reviews.review(coat_key, progress))
 
     def ask_others(self, coat_key: str) -> None:
         """Have a coat and her others of the same kind read."""
-        self._begin(lambda _progress: tuple(self._reviews.others(coat_key)))
+        self._thread.put(lambda _progress: tuple(self._reviews.others(coat_key)))
 
     def ask_example(self, cause: Cause) -> None:
         """Have the made-up coat that shows a cause reviewed."""
-        self._begin(lambda _progress: Example(review=example_of(cause)))
+        self._thread.put(lambda _progress: Example(review=example_of(cause)))
 
     def ask_reliability(self) -> None:
         """Have it worked out how often each chance came true."""
-        self._begin(self._reviews.reliability)
+        self._thread.put(self._reviews.reliability)
 
     def warm(self) -> None:
         """Have the coats weighed that are not yet, and tell nobody: the next review then opens at once."""
-        if self._thread is None:
-            self._begin(self._warmed)
+        if not self._thread.is_begun:
+            self._thread.put(self._warmed)
 
     def _warmed(self, progress: Callable[[float], None]) -> object:
         self._reviews.reliability(progress)
@@ -80,21 +77,7 @@ class ReviewWorker(QObject):
 
     def close(self) -> None:
         """Bring no more answers: the window is going. What is being worked out only reads, and is given up."""
-        self._serial += 1
-        self._waiting.put(None)
-
-    def _begin(self, work: Work) -> None:
-        if self._thread is None:
-            self._thread = Thread(target=self._run, name="review", daemon=True)
-            self._thread.start()
-        self._serial += 1
-        self._waiting.put((self._serial, work))
-
-    def _run(self) -> None:
-        while (task := self._waiting.get()) is not None:
-            serial, work = task
-            if serial == self._serial:
-                self._work(serial, work)
+        self._thread.close()
 
     def _work(self, serial: int, work: Work) -> None:
         answer: object = None
@@ -108,16 +91,16 @@ class ReviewWorker(QObject):
         except Exception as error:  # the thread's top: said on the page, and loud in the log
             logger.exception("a review could not be worked out")  # not said
             trouble = say("The review cannot be worked out: {reason}", reason=error)
-        if serial == self._serial:
+        if self._thread.is_newest(serial):
             self._worked.emit(serial, answer, trouble)
 
     def _progress(self, serial: int, share: float) -> None:
-        if serial != self._serial:
+        if not self._thread.is_newest(serial):
             raise _Outdated
         self.progressed.emit(share)
 
     def _tell(self, serial: int, answer: object, trouble: str) -> None:
-        if serial != self._serial:
+        if not self._thread.is_newest(serial):
             return
         if trouble:
             self.refused.emit(trouble)

@@ -4,8 +4,6 @@ from __future__ import annotations
 
 import logging
 from dataclasses import dataclass
-from queue import SimpleQueue
-from threading import Thread
 
 from PySide6.QtCore import QObject, Signal
 
@@ -17,6 +15,7 @@ from studiowatch.speech.units import chosen
 from studiowatch.speech.words import say
 from studiowatch.studio.otherwise import Otherwise
 from studiowatch.studio.words import Sentence
+from studiowatch.ui.latest_thread import LatestThread
 
 logger = logging.getLogger(__name__)
 
@@ -50,30 +49,17 @@ class WhatIfWorker(QObject):
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
-        self._serial = 0
-        self._waiting: SimpleQueue[tuple[int, Question] | None] = SimpleQueue()
+        self._thread = LatestThread[Question]("otherwise", self._work)
         self._what_if: WhatIf | None = None
-        self._thread: Thread | None = None
         self._worked.connect(self._tell)
 
     def ask(self, question: Question) -> None:
         """Have `question` answered."""
-        if self._thread is None:
-            self._thread = Thread(target=self._run, name="otherwise", daemon=True)
-            self._thread.start()
-        self._serial += 1
-        self._waiting.put((self._serial, question))
+        self._thread.put(question)
 
     def close(self) -> None:
         """Bring no more answers: the window is going."""
-        self._serial += 1
-        self._waiting.put(None)
-
-    def _run(self) -> None:
-        while (task := self._waiting.get()) is not None:
-            serial, question = task
-            if serial == self._serial:
-                self._work(serial, question)
+        self._thread.close()
 
     def _work(self, serial: int, question: Question) -> None:
         try:
@@ -97,7 +83,7 @@ class WhatIfWorker(QObject):
             self._what_if = WhatIf(lent=films)
         pieces = []
         for piece in self._what_if.answers(held, cover=question.cover, whole=whole):
-            if serial != self._serial:
+            if not self._thread.is_newest(serial):
                 return None
             pieces.append(piece)
         return Told(
@@ -109,5 +95,5 @@ class WhatIfWorker(QObject):
         )
 
     def _tell(self, serial: int, told: Told) -> None:
-        if serial == self._serial:
+        if self._thread.is_newest(serial):
             self.answered.emit(told)

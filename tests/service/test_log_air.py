@@ -7,7 +7,8 @@ from dataclasses import replace
 from studiowatch.room.readings import Reading
 from studiowatch.service.log_air import DRY_WIDTH_MS, JudgedLog, airs, moments
 from studiowatch.service.replaying import NoLog
-from studiowatch.service.room_now import MOVING_M_S, STILL_M_S
+from studiowatch.service.room_now import MOVING_M_S
+from studiowatch.studio.otherwise import STILL_M_S
 
 from .rooms import START_MS
 

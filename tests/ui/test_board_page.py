@@ -99,8 +99,8 @@ def test_that_lines_are_listened_to_only_while_the_page_is_shown(window: StudioW
 
 def test_that_a_warning_stays_in_sight(board_page: BoardPage, show_board: Callable[[Snapshot], None]) -> None:
     show_board(FOUR_WARNED)
-    assert board_page._sentence.text() == FOUR_WARNED.sentence.headline
-    assert board_page._sentence.isVisible()
+    assert board_page.warning.headline.text() == FOUR_WARNED.sentence.headline
+    assert board_page.warning.headline.isVisible()
 
 
 def test_that_a_calibration_is_withdrawn_only_after_a_question(

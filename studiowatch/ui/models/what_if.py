@@ -8,13 +8,13 @@ from enum import StrEnum
 
 from studiowatch.coats.stages import Stage
 from studiowatch.service.films_to_come import When
+from studiowatch.service.room_now import MOVING_M_S
 from studiowatch.service.what_if import BothWays, Otherways
 from studiowatch.speech.words import mark, say
 from studiowatch.studio.otherwise import STILL_M_S, Otherwise
 from studiowatch.ui.models.times import HOUR_MS, MINUTE_MS, lasting_words, near_words
 from studiowatch.ui.models.tones import Tone
 
-FAN_M_S = 0.3  # m/s, a fan across a room; assumption
 NOTHING_YET = mark("Move a slider: every piece's ready time moves with it. Nothing in the room or the records changes.")
 NO_PIECE = mark("No piece on the rack waits for anything. Lay a coat, and ask here what another room would make of it.")
 WAITING = mark("Reading how the coats stand…")
@@ -69,7 +69,7 @@ class Wish:
         return Otherwise(
             temperature_C=self.temperature_C,
             humidity_pct=self.humidity_pct,
-            air_speed_m_s=FAN_M_S if self.air is AirWish.FAN else None,
+            air_speed_m_s=MOVING_M_S if self.air is AirWish.FAN else None,
             most_air_speed_m_s=STILL_M_S if self.air is AirWish.STILL else None,
             until_ms=None if self.hours is None else now_ms + self.hours * HOUR_MS,
         )

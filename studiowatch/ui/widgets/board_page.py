@@ -10,19 +10,17 @@ from studiowatch.service.commands import ChooseBoard, WithdrawCalibration
 from studiowatch.service.ports import Clock, Desk
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.speech.words import mark, say
-from studiowatch.studio.words import Level
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.board import short_port
 from studiowatch.ui.models.holding import WITHDRAW_DETAIL, HoldingRow
-from studiowatch.ui.models.tones import LEVEL_TONES
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.air_page import AirPage
 from studiowatch.ui.widgets.board_overview import BoardOverview
 from studiowatch.ui.widgets.columns_page import ColumnsPage
 from studiowatch.ui.widgets.humidity_page import HumidityPage
-from studiowatch.ui.widgets.marks import LevelMark
 from studiowatch.ui.widgets.question import question
-from studiowatch.ui.widgets.text import ElidedLabel, button, label, put
+from studiowatch.ui.widgets.text import button, label
+from studiowatch.ui.widgets.warning_line import WarningLine
 
 LOOK_MS = 250  # ms between two looks at the reader: lines come once a second
 TO_STUDIO, TO_BOARD = mark("← Back to the rack"), mark("← Back to the board")
@@ -50,7 +48,7 @@ class BoardPage(QWidget):
         self.humidity = HumidityPage(self._courier, clock.utc_ms)
         self.air = AirPage(self._courier, clock.utc_ms)
         self.columns = ColumnsPage(self._courier, clock.utc_ms)
-        self._mark, self._sentence = LevelMark(18), ElidedLabel("strong")
+        self.warning = WarningLine()
         self._stack = QStackedWidget()
         self._looking = QTimer(self)
         self._looking.setInterval(LOOK_MS)
@@ -63,8 +61,7 @@ class BoardPage(QWidget):
         self._top.addWidget(self.back)
         self._top.addWidget(label("headline", text=say("The board")))
         self._top.addStretch(1)
-        self._top.addWidget(self._mark)
-        self._top.addWidget(self._sentence)
+        self._top.addWidget(self.warning)
         for part in (self.overview, self.humidity, self.air, self.columns):
             self._stack.addWidget(part)
         self._whole = QVBoxLayout(self)
@@ -90,17 +87,13 @@ class BoardPage(QWidget):
         self._whole.setContentsMargins(px(14), px(8), px(14), px(6))
         self._whole.setSpacing(px(10))
         self._top.setSpacing(px(10))
-        for part in (self.overview, self.humidity, self.air, self.columns, self._mark):
+        for part in (self.overview, self.humidity, self.air, self.columns, self.warning):
             part.set_style(style)
 
     def show_snapshot(self, snapshot: Snapshot) -> None:
         """Show the studio as it is; a warning stays in sight above."""
         self._snapshot = snapshot
-        sentence = snapshot.sentence
-        self._mark.setVisible(sentence.level is not Level.CALM)
-        self._mark.set_level(sentence.level)
-        put(self._sentence, sentence.headline if sentence.level is not Level.CALM else "", LEVEL_TONES[sentence.level])
-        self._sentence.setAccessibleName(self._sentence.text())
+        self.warning.show_sentence(snapshot.sentence)
         self.overview.show_snapshot(snapshot)
         self.humidity.show_snapshot(snapshot)
         self.air.show_snapshot(snapshot)

@@ -23,21 +23,20 @@ from studiowatch.service.plan_calendar import plan_calendar
 from studiowatch.service.ports import Clock, Desk
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.speech.words import mark, say
-from studiowatch.studio.words import Level
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.best_hours import best_lines
 from studiowatch.ui.models.plan_grid import SPANS, DayGrid, day_grid, marks_of
 from studiowatch.ui.models.plan_words import PlanRow, first_words, piece_editor, plan_rows, today_rows
-from studiowatch.ui.models.tones import LEVEL_TONES, Tone
+from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.best_hours_card import BestHoursCard
 from studiowatch.ui.widgets.dialog import FormDialog
-from studiowatch.ui.widgets.marks import LevelMark
 from studiowatch.ui.widgets.plan_dialogs import HoursDialog, RecipeDialog
 from studiowatch.ui.widgets.plan_editor import PlanEditor
 from studiowatch.ui.widgets.plan_rows import NAME_UNITS, PlanRowView, TodayRowView
 from studiowatch.ui.widgets.plan_strip import PlanDays
-from studiowatch.ui.widgets.text import ElidedLabel, button, label, put
+from studiowatch.ui.widgets.text import button, label, put
+from studiowatch.ui.widgets.warning_line import WarningLine
 
 FILE_NAME = mark("finishing plan.ics")
 LEGEND = mark("▮ coat   ○ fit to handle   ◆ fit to wrap   ▶ fit to ship   ⚑ due   — from when it may be")
@@ -74,7 +73,7 @@ class PlanPage(QScrollArea):
         self.back = button(say("← Back to the rack"), "link")
         self.hours = button(say("Working hours…"), "link", say("When you work: coats are planned only then"))
         self.save = button(say("Save a calendar file…"), "link", say("For any calendar (iCalendar, RFC 5545)"))
-        self._mark, self._sentence = LevelMark(18), ElidedLabel("strong")
+        self.warning = WarningLine()
         self.first = label("headline", wrap=True)
         self._air = label("small", Tone.MUTED, wrap=True)
         self.best = BestHoursCard()
@@ -95,8 +94,7 @@ class PlanPage(QScrollArea):
         self.what_if = button(say("What if…"), "link", say("What another room would make of it (Ctrl+Shift+W)"))
         self._top.addWidget(self.what_if)
         self._top.addStretch(1)
-        self._top.addWidget(self._mark)
-        self._top.addWidget(self._sentence)
+        self._top.addWidget(self.warning)
         self._grid = QGridLayout()
         self._compose_left()
         self._whole = QVBoxLayout(self._inside)
@@ -196,7 +194,7 @@ class PlanPage(QScrollArea):
         self._grid.setSpacing(px(14))
         self._today_place.setContentsMargins(px(16), px(10), px(16), px(10))
         self._line_up()
-        for part in (self.head, self.best, self.editor, self._mark):
+        for part in (self.head, self.best, self.editor, self.warning):
             part.set_style(style)
         for row in self.rows:
             row.set_style(style)
@@ -233,11 +231,7 @@ class PlanPage(QScrollArea):
     def show_snapshot(self, snapshot: Snapshot) -> None:
         """Show the plan as it is; a warning stays in sight above."""
         self._snapshot = snapshot
-        sentence = snapshot.sentence
-        self._mark.setVisible(sentence.level is not Level.CALM)
-        self._mark.set_level(sentence.level)
-        put(self._sentence, sentence.headline if sentence.level is not Level.CALM else "", LEVEL_TONES[sentence.level])
-        self._sentence.setAccessibleName(self._sentence.text())
+        self.warning.show_sentence(snapshot.sentence)
         best = best_lines(snapshot)
         drawn = (snapshot.plan, tuple(_told(snapshot)), snapshot.recipes, best, snapshot.time_ms // 60_000)
         if drawn != self._drawn:

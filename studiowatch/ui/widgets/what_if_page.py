@@ -11,14 +11,13 @@ from studiowatch.service.lend_films import LendFilms
 from studiowatch.service.ports import Desk
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.speech.words import say
-from studiowatch.studio.words import Level
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.tones import LEVEL_TONES, Tone
 from studiowatch.ui.models.what_if import NO_PIECE, NOTHING_YET, WAITING, piece_lines
 from studiowatch.ui.style import Style
 from studiowatch.ui.what_if_worker import Question, Told, WhatIfWorker
-from studiowatch.ui.widgets.marks import LevelMark
-from studiowatch.ui.widgets.text import ElidedLabel, button, label, put
+from studiowatch.ui.widgets.text import button, label, put
+from studiowatch.ui.widgets.warning_line import WarningLine
 from studiowatch.ui.widgets.what_if_hand import WhatIfHand
 from studiowatch.ui.widgets.what_if_rows import PieceLinesView
 
@@ -49,7 +48,7 @@ class WhatIfPage(QScrollArea):
         self._asked_ms: int | None = None
         self._style, self._wide = Style(), False
         self.back = button(say("← Back to the rack"), "link")
-        self._mark, self._sentence = LevelMark(18), ElidedLabel("strong")
+        self.warning = WarningLine()
         self.hand = WhatIfHand()
         self.hand.moved.connect(self._ask)
         self.lead = label("lead", wrap=True)
@@ -66,8 +65,7 @@ class WhatIfPage(QScrollArea):
         self._top.addWidget(self.back)
         self._top.addWidget(label("headline", text=say("What if")))
         self._top.addStretch(1)
-        self._top.addWidget(self._mark)
-        self._top.addWidget(self._sentence)
+        self._top.addWidget(self.warning)
         self._left, self._right = QWidget(), QWidget()
         self._said_place, self._row_place = QVBoxLayout(self._left), QVBoxLayout(self._right)
         for part, place in ((self._left, self._said_place), (self._right, self._row_place)):
@@ -92,11 +90,7 @@ class WhatIfPage(QScrollArea):
 
     def show_snapshot(self, snapshot: Snapshot) -> None:
         """Keep up with the room: a warning stays in sight above, and the films are asked for anew now and then."""
-        sentence = snapshot.sentence
-        self._mark.setVisible(sentence.level is not Level.CALM)
-        self._mark.set_level(sentence.level)
-        put(self._sentence, sentence.headline if sentence.level is not Level.CALM else "", LEVEL_TONES[sentence.level])
-        self._sentence.setAccessibleName(self._sentence.text())
+        self.warning.show_sentence(snapshot.sentence)
         self.hand.rest_at(snapshot.room)
         if self._asked_ms is None or not 0 <= snapshot.time_ms - self._asked_ms < LENT_FOR_MS:
             self._asked_ms = snapshot.time_ms
@@ -189,7 +183,7 @@ class WhatIfPage(QScrollArea):
         self._grid.setSpacing(px(14))
         self._said_place.setSpacing(px(8))
         self._row_place.setSpacing(px(6))
-        self._mark.set_style(style)
+        self.warning.set_style(style)
         self.hand.set_style(style)
         for row in self.rows:
             row.set_style(style)

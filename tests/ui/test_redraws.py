@@ -89,12 +89,10 @@ def test_that_a_film_is_painted_again_once_it_is_a_pixel_thinner(qtbot: QtBot) -
         QApplication.processEvents()
     assert paints.count <= 1  # where the edge stands, a tenth of a pixel may be the next one
     film.set_section(section(100.0 - 3 * um_per_px), FULL_UM)
-    QApplication.processEvents()
-    assert paints.count >= 1
+    qtbot.waitUntil(lambda: paints.count >= 1)
     painted = paints.count
     film.set_section(replace(section(100.0 - 3 * um_per_px), covered=True), FULL_UM)
-    QApplication.processEvents()
-    assert paints.count == painted + 1
+    qtbot.waitUntil(lambda: paints.count == painted + 1)
 
 
 def test_that_a_film_that_thins_by_less_than_a_pixel_at_a_time_is_painted_all_the_same(qtbot: QtBot) -> None:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass
 from math import inf, isfinite
 
@@ -50,6 +50,7 @@ def outlook(
     coming: Sequence[tuple[AnyAir, float]] | None = None,
     beyond: AnyAir | None = None,
     coarse: float = 1.0,
+    wanted: Collection[Stage] = tuple(Stage),
 ) -> Array:
     """Return when each draw of `film` reaches each stage: a table, see `stage_table`.
 
@@ -57,8 +58,8 @@ def outlook(
     What nobody measures is less and less certain to stay: see `exposure.ahead`.
 
     Stages that lie behind keep the times at which they were reached. Cure, and the depth of paint, take so long that
-    they are carried on beyond `horizon_s`, which counts from now, in `beyond`, or the mean of what is coming.
-    `coarse` as in `advance_through`.
+    they are carried on beyond `horizon_s`, which counts from now, in `beyond`, or the mean of what is coming: only if
+    one of them is `wanted`. `coarse` as in `advance_through`.
 
     Raises
     ------
@@ -67,11 +68,12 @@ def outlook(
     """
     spans = _held(air, horizon_s) if coming is None else coming
     later, _ = advance_through(film, spans, covered=covered, coarse=coarse)
-    last = beyond or (lasting(spans) if spans else air)
-    cured, _ = advance(later, last, BEYOND_S, covered=covered)
     table = later.state.reached.copy()
-    for stage in _SLOW_IN_PAINT if film.sheet.kind is Kind.PAINT else _SLOW:
-        table[ROW[stage]] = cured.state.reached[ROW[stage]]
+    slow = [stage for stage in (_SLOW_IN_PAINT if film.sheet.kind is Kind.PAINT else _SLOW) if stage in wanted]
+    if slow:
+        last = beyond or (lasting(spans) if spans else air)
+        cured, _ = advance(later, last, BEYOND_S, covered=covered)
+        table[[ROW[stage] for stage in slow]] = cured.state.reached[[ROW[stage] for stage in slow]]
     return table
 
 

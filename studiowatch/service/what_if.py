@@ -27,7 +27,7 @@ from studiowatch.studio.otherwise import Otherwise
 FEW = 32  # draws that a moving slider is answered with
 WIDE_S = ((6 * 3600.0, 3600.0), (24 * 3600.0, 3 * 3600.0), (np.inf, 12 * 3600.0))
 """Up to how far ahead the few have their air in spans of which length, s."""
-COARSE = 4.0  # times as far as usual that a wet film of the few goes in a step: it moves their answer by under 0.1 %
+COARSE = 8.0  # times as far as usual that a wet film of the few goes in a step: it moves their time to go by under 1 %
 SOON_S = 60.0  # s to go, below which a time is moved along rather than stretched
 _FREE = Otherwise()
 QUANTILES = ("p10_s", "p50_s", "p90_s", "nominal_s")
@@ -99,6 +99,12 @@ class WhatIf:
     _asked: dict[tuple[str, bool], _Asked] = field(default_factory=dict)
     _airs: dict[bool, _Airs] = field(default_factory=lambda: {whole: _Airs(wide=not whole) for whole in (False, True)})
 
+    def prepare(self) -> Iterator[None]:
+        """Ask the few draws of each film in turn what they give if nothing is done, so that the first answer has it."""
+        for film in self.lent.films:
+            self._asked_of(film, whole=False)
+            yield
+
     def answers(self, held: Otherwise, *, cover: bool = False, whole: bool = False) -> Iterator[Otherways]:
         """Yield each piece as it would be, in the order of the rack.
 
@@ -167,6 +173,7 @@ class WhatIf:
             coming=coming,
             beyond=for_good,
             coarse=1.0 if whole else COARSE,
+            wanted=film.times,
         )
         return {stage: ready_at(table[ROW[stage]], asked.weights) for stage in film.times}
 

@@ -20,7 +20,7 @@ class LatestThread(Generic[Task]):
         self._name, self._work = name, work
         self._newest = 0
         self._waiting: SimpleQueue[tuple[int, Task] | None] = SimpleQueue()
-        self.is_begun = False
+        self.is_begun = self.is_closed = False
 
     def put(self, task: Task) -> None:
         """Have `task` done, and nothing that was asked for before."""
@@ -36,6 +36,7 @@ class LatestThread(Generic[Task]):
 
     def close(self) -> None:
         """Want nothing any more, and let the thread end."""
+        self.is_closed = True
         self._newest += 1
         self._waiting.put(None)
 

@@ -42,7 +42,11 @@ class Told:
 
 
 class WhatIfWorker(QObject):
-    """Answers what was asked last, first by few draws and then by all; what was asked before is given up."""
+    """Answers what was asked last, first by few draws and then by all.
+
+    What is begun with few draws is told even if something else has been asked by then: a slider that never rests is
+    followed all the same. All draws are given up then.
+    """
 
     answered = Signal(object)
     _worked = Signal(int, object)
@@ -69,13 +73,14 @@ class WhatIfWorker(QObject):
                 if told is None:
                     return
                 self._worked.emit(serial, told)
+            self._prepare(serial)
         except Exception as error:  # the thread's top: said on the page, and loud in the log
             logger.exception("what another room would do could not be worked out")  # not said
             trouble = say("This cannot be worked out: {reason}", reason=error)
             self._worked.emit(serial, Told(question=question, refused=trouble))
 
     def _told(self, serial: int, question: Question, refused: str, *, whole: bool) -> Told | None:
-        """Return the answer, or None once something else is asked."""
+        """Return the answer, or None for all draws once something else is asked."""
         films, held = question.films, question.held
         if refused:
             return Told(question=question, refused=refused, care=care(films, held))
@@ -83,7 +88,7 @@ class WhatIfWorker(QObject):
             self._what_if = WhatIf(lent=films)
         pieces = []
         for piece in self._what_if.answers(held, cover=question.cover, whole=whole):
-            if not self._thread.is_newest(serial):
+            if whole and not self._thread.is_newest(serial):
                 return None
             pieces.append(piece)
         return Told(
@@ -94,6 +99,12 @@ class WhatIfWorker(QObject):
             is_whole=whole,
         )
 
+    def _prepare(self, serial: int) -> None:
+        """Use the time until she asks for something."""
+        for _ in () if self._what_if is None else self._what_if.prepare():
+            if not self._thread.is_newest(serial):
+                return
+
     def _tell(self, serial: int, told: Told) -> None:
-        if self._thread.is_newest(serial):
+        if not self._thread.is_closed and (self._thread.is_newest(serial) or not told.is_whole):
             self.answered.emit(told)

@@ -10,6 +10,7 @@ from studiowatch.coats.stage_table import ROW
 from studiowatch.coats.stages import Stage
 from studiowatch.physics.air import Air, AirDraws
 from studiowatch.service.coat_run import HORIZON_S
+from studiowatch.service import what_if
 from studiowatch.service.films_to_come import FilmsToCome, FilmToCome
 from studiowatch.service.what_if import Otherways, WhatIf, held_spans
 from studiowatch.service.what_if_room import care, refusal, warnings_in
@@ -81,6 +82,30 @@ def test_that_few_draws_say_nearly_what_all_say(films: FilmsToCome, held: Otherw
             assert None not in (one.by_ms, all_of_them.by_ms, all_of_them.p10_ms, all_of_them.p90_ms)
             range_ms = (all_of_them.p90_ms or 0) - (all_of_them.p10_ms or 0)
             assert abs((one.by_ms or 0) - (all_of_them.by_ms or 0)) < 0.28 * range_ms
+
+
+def test_that_wider_steps_of_wet_films_hardly_move_the_time_to_go(
+    films: FilmsToCome, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def few_to_go_ms() -> list[int]:
+        told = [stage.otherwise.by_ms for one in answers(films, WARM_DRY, whole=False) for stage in one.stages]
+        return [(by_ms or 0) - films.films[0].at_ms for by_ms in told]
+
+    wide = few_to_go_ms()
+    monkeypatch.setattr(what_if, "COARSE", 1.0)
+    fine = few_to_go_ms()
+    assert wide != fine
+    assert wide == pytest.approx(fine, rel=0.01)
+
+
+def test_that_only_the_first_answer_has_more_to_ask(films: FilmsToCome) -> None:
+    """What is made ready ahead is what the first answer would have made, and is not made again."""
+    ready, plain = WhatIf(lent=films), WhatIf(lent=films)
+    assert len(list(ready.prepare())) == len(films.films)
+    made = dict(ready._asked)
+    assert list(ready.answers(WARM_DRY)) == list(plain.answers(WARM_DRY))
+    assert all(ready._asked[key] is asked for key, asked in made.items())
+    assert ready._asked.keys() == made.keys()
 
 
 def test_that_warmth_and_dry_air_dry_and_cold_and_damp_hold_up(films: FilmsToCome) -> None:

@@ -12,11 +12,12 @@ from pytestqt.qtbot import QtBot
 from studiowatch.coats.stages import Stage
 from studiowatch.service.films_to_come import When
 from studiowatch.service.lend_films import LendFilms
-from studiowatch.service.what_if import BothWays, Otherways
+from studiowatch.service.what_if import BothWays, Otherways, WhatIf
 from studiowatch.speech.units import Degrees, Units, choose, chosen
+from studiowatch.studio.otherwise import Otherwise
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.models.what_if import NO_PIECE, NOTHING_YET, AirWish, Wish, piece_lines
-from studiowatch.ui.what_if_worker import Told
+from studiowatch.ui.what_if_worker import Question, Told
 from studiowatch.ui.widgets.what_if_page import WhatIfPage
 from studiowatch.ui.window import StudioWindow
 
@@ -77,7 +78,28 @@ def test_that_every_ready_time_moves_with_the_slider(page: WhatIfPage, qtbot: Qt
     assert said(page) == before
 
 
-def test_that_only_what_was_asked_last_is_told(page: WhatIfPage, qtbot: QtBot) -> None:
+def test_that_a_slider_that_never_rests_is_followed_all_the_same(
+    page: WhatIfPage, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Each time the few draws are asked, the slider has moved on before they answer: all but its last place."""
+    places_C = [14.0, 16.0, 18.0, 20.0]
+    left, answers, films = iter(places_C[1:]), WhatIf.answers, lent(2)
+
+    def moved_on(self: WhatIf, held: Otherwise, *, cover: bool = False, whole: bool = False) -> Iterator[Otherways]:
+        if not whole and (place_C := next(left, None)) is not None:
+            page.worker.ask(Question(films=films, held=Otherwise(temperature_C=place_C), cover=cover))
+        return answers(self, held, cover=cover, whole=whole)
+
+    monkeypatch.setattr(WhatIf, "answers", moved_on)
+    told: list[Told] = []
+    page.worker.answered.connect(told.append)
+    page.worker.ask(Question(films=films, held=Otherwise(temperature_C=places_C[0]), cover=False))
+    qtbot.waitUntil(lambda: bool(told) and told[-1].is_whole, timeout=20_000)
+    assert [one.question.held.temperature_C for one in told] == [*places_C, places_C[-1]]
+    assert [one.is_whole for one in told] == [False] * 4 + [True]
+
+
+def test_that_what_was_asked_last_is_told_last(page: WhatIfPage, qtbot: QtBot) -> None:
     for place in range(10, 40, 3):
         page.hand.temperature.slider.setValue(place)
     told = settled(qtbot, page)

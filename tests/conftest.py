@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+import sys
 from collections.abc import Iterator
 
 import pytest
@@ -42,6 +43,16 @@ def plain_english() -> Iterator[None]:
     yield
     speak_by(None)
     choose(METRIC)
+
+
+@pytest.fixture(scope="module", autouse=True)
+def plain_looks() -> Iterator[None]:
+    """Have each file of tests begin with Qt's own looks, whatever text size or night the one before it ended in."""
+    yield
+    widgets = sys.modules.get("PySide6.QtWidgets")
+    if widgets is not None and widgets.QApplication.instance() is not None:
+        widgets.QApplication.instance().setStyleSheet("")
+        widgets.QApplication.setPalette(widgets.QApplication.style().standardPalette())
 
 
 @pytest.fixture

@@ -132,7 +132,7 @@ def _reaches(air: AnyAir) -> tuple[float, float]:
     return hypot(1.0, stray_K / TEMPERATURE_SPREAD_K), hypot(1.0, stray_pct / HUMIDITY_SPREAD_PCT)
 
 
-@lru_cache(maxsize=256)
+@lru_cache(maxsize=32)
 def air_at_film(air: AnyAir, draws: Draws, *, covered: bool, side_m: float, face: Face) -> PlateAir:
     """Return the transfer at a piece in this air, one value per draw; the same question gives the same object.
 

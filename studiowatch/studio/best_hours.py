@@ -7,12 +7,13 @@ hour until the coat is past clouding: until it is clear, or, where it is not mil
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import StrEnum
 from functools import cached_property
 from itertools import groupby
 
 import numpy as np
+from numpy.typing import NDArray
 
 from studiowatch.coats.data_sheet import DataSheet, Kind
 from studiowatch.physics.moist_air import dew_point, saturation_pressure
@@ -29,6 +30,7 @@ WATCHED_H = 36  # h after laying that are looked at: the draws reach no farther 
 STEPS_H = 12  # steps of five minutes an hour
 HOUR_MS = 3_600_000  # ms
 STEP_MS = HOUR_MS // STEPS_H
+TOGETHER = 32  # draws that are looked at together
 GOOD = 0.6  # chance from which an hour is named; that from which a warning ahead is said, see SOURCES.md
 SURE = 0.9  # chance from which it is named apart from those that are only likely; assumption
 _SHEET_C, _SHEET_PCT = 23.0, 50.0  # air of a sheet's own times: ISO 3270, ASTM D3924
@@ -58,6 +60,9 @@ class StartHour:
     start_ms: int
     chance: float
     reason: Reason | None
+
+
+_Chance = tuple[float, Reason | None]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -102,9 +107,10 @@ def start_hours(
     ready : Times or None
         When what lies below is ready for it, UTC ms; None for a bare support.
     """
-    walked = _Walked(room=room, sheet=sheet)
+    starts_ms = tuple(_full_hours(now_ms, clock))
     working = _joined(hours.spans(clock.day(now_ms - HOURS * HOUR_MS), 2 + 2 * HOURS // 24, clock))
-    return tuple(_judged(walked, start_ms, working, ready) for start_ms in _full_hours(now_ms, clock))
+    chances = _chances(room, sheet, starts_ms)
+    return tuple(_judged(start_ms, chance, working, ready) for start_ms, chance in zip(starts_ms, chances, strict=True))
 
 
 def stretches(hours: Sequence[StartHour]) -> tuple[Stretch, ...]:
@@ -150,8 +156,8 @@ def _joined(spans: Iterator[Span]) -> tuple[Span, ...]:
     return tuple(joined)
 
 
-def _judged(walked: _Walked, start_ms: int, working: Sequence[Span], ready: Times | None) -> StartHour:
-    chance, worst = walked.at(start_ms)
+def _judged(start_ms: int, kept: _Chance, working: Sequence[Span], ready: Times | None) -> StartHour:
+    chance, worst = kept
     reason = None if chance >= GOOD else worst
     if ready is not None and (ready.p90 is None or start_ms < ready.p90):
         reason = Reason.NOT_READY
@@ -161,53 +167,90 @@ def _judged(walked: _Walked, start_ms: int, working: Sequence[Span], ready: Time
     return StartHour(start_ms=start_ms, chance=chance, reason=reason)
 
 
+def _chances(room: Room, sheet: DataSheet, starts_ms: Sequence[int]) -> list[_Chance]:
+    """Return for each of the starts the chance of laying then, and what most often spoils it.
+
+    Some draws are looked at after the others, for all of them at once would fill 20 MB.
+    """
+    outlook = room.outlook
+    first = np.maximum(-((room.made_ms - np.asarray(starts_ms)) // STEP_MS), 0)
+    first = np.minimum(first, outlook.hours * STEPS_H)
+    failing: dict[Reason, NDArray[np.intp]] = {}
+    spoilt = np.zeros(len(first), dtype=np.intp)
+    draws = len(outlook.temperature_C)
+    for begin in range(0, draws, TOGETHER):
+        fails = _Walked(outlook=_some(outlook, slice(begin, begin + TOGETHER)), sheet=sheet).fails(first)
+        for reason, mask in fails.items():
+            failing[reason] = failing.get(reason, 0) + mask.sum(axis=0)
+        spoilt += np.any(list(fails.values()), axis=0).sum(axis=0)
+    worst = [max(failing, key=lambda reason: int(failing[reason][at])) for at in range(len(first))]
+    return [
+        (float(1.0 - count / draws), reason if count else None) for count, reason in zip(spoilt, worst, strict=True)
+    ]
+
+
+def _some(outlook: Outlook, draws: slice) -> Outlook:
+    return replace(
+        outlook,
+        temperature_C=outlook.temperature_C[draws],
+        humidity_pct=outlook.humidity_pct[draws],
+        air_speed_m_s=outlook.air_speed_m_s[draws],
+    )
+
+
 @dataclass(frozen=True, kw_only=True)
 class _Walked:
-    """The draws at steps of five minutes, and where in them each limit is broken."""
+    """Draws at steps of five minutes, and where in them each limit is broken."""
 
-    room: Room
+    outlook: Outlook
     sheet: DataSheet
 
-    def at(self, start_ms: int) -> tuple[float, Reason | None]:
-        """Return the chance of laying at `start_ms`, and what most often spoils it."""
-        first = min(max(-(-(start_ms - self.room.made_ms) // STEP_MS), 0), self._dose.shape[1] - 1)
-        dose = self._dose[:, first : first + WATCHED_H * STEPS_H]
-        past = dose >= dose[:, :1] + _milky_h(self.sheet) - 0.5 / STEPS_H  # the nearest step
-        end = first + np.where(past.any(axis=1), past.argmax(axis=1), dose.shape[1] - 1)
-        rows = np.arange(len(end))
-        failing = {reason: broken[rows, end + 1] > broken[:, first] for reason, broken in self._broken.items()}
-        fails = np.any(list(failing.values()), axis=0)
-        worst = max(failing, key=lambda reason: int(failing[reason].sum()))
-        return float(1.0 - fails.mean()), worst if fails.any() else None
+    def fails(self, first: NDArray[np.intp]) -> dict[Reason, Mask]:
+        """Return where each limit is broken before a coat laid at the step `first` is past it, (draws, starts)."""
+        end = self._end(first)
+        return {
+            reason: np.take_along_axis(broken, end + 1, axis=1) > broken[:, first]
+            for reason, broken in self._broken().items()
+        }
+
+    def _end(self, first: NDArray[np.intp]) -> NDArray[np.intp]:
+        """Return the last step that matters to a coat laid at each of `first`, (draws, starts)."""
+        dose = self._dose()
+        past = dose[:, first] + (_milky_h(self.sheet) - 0.5 / STEPS_H)  # the nearest step
+        above = max(float(past.max()), float(dose.max())) + 1.0
+        apart = np.arange(len(dose))[:, np.newaxis] * above  # so that all rows are one that rises
+        steps = dose.shape[1]
+        found = np.searchsorted((dose + apart).ravel(), (past + apart).ravel()).reshape(past.shape)
+        last = np.minimum(first + WATCHED_H * STEPS_H, steps) - 1
+        end: NDArray[np.intp] = np.minimum(found - np.arange(len(dose))[:, np.newaxis] * steps, last)
+        return end
 
     @cached_property
     def _temperature_C(self) -> Array:
-        return _stepped(self.room.outlook.temperature_C)
+        return _stepped(self.outlook.temperature_C)
 
     @cached_property
     def _humidity_pct(self) -> Array:
-        return _stepped(self.room.outlook.humidity_pct)
+        return _stepped(self.outlook.humidity_pct)
 
-    @cached_property
     def _dose(self) -> Array:
-        """Hours of drying at the sheet's own pace that have passed by each step, (draws, steps)."""
+        """Return the hours of drying at the sheet's own pace that have passed by each step, (draws, steps)."""
         pace = _pace(self.sheet, self._temperature_C, self._humidity_pct)
         dose: Array = np.cumsum(pace / STEPS_H, axis=1) - pace[:, :1] / STEPS_H
         return dose
 
-    @cached_property
-    def _broken(self) -> dict[Reason, Array]:
-        """How many steps before each one broke a limit, (draws, steps + 1)."""
+    def _broken(self) -> dict[Reason, NDArray[np.int16]]:
+        """Return how many steps before each one broke a limit, (draws, steps + 1)."""
         masks: dict[Reason, Mask] = {}
         for need in needs_of(self.sheet):
             values = self._values(need.quantity)
             masks[_reason(need)] = values < need.limit if need.is_least else values > need.limit
         if self.sheet.kind is not Kind.SOLVENTBORNE:  # that one is laid with fresh air moving through, always
-            speed, fanned = self.room.outlook.air_speed_m_s, self.room.outlook.fanned
+            speed, fanned = self.outlook.air_speed_m_s, self.outlook.fanned
             if fanned is not None:
                 masks[Reason.FAN_MEANT] = _held(np.broadcast_to(fanned, speed.shape)).astype(np.bool_)
             masks[Reason.MOVING_AIR] = _held(speed) > AIR_SPEED.caution
-        return {reason: np.pad(np.cumsum(mask, axis=1), ((0, 0), (1, 0))) for reason, mask in masks.items()}
+        return {reason: _counted(mask) for reason, mask in masks.items()}
 
     def _values(self, quantity: Quantity) -> Array:
         if quantity is Quantity.TEMPERATURE:
@@ -216,6 +259,13 @@ class _Walked:
             return self._humidity_pct
         above_K: Array = self._temperature_C - dew_point(self._temperature_C, self._humidity_pct)
         return above_K
+
+
+def _counted(mask: Mask) -> NDArray[np.int16]:
+    """Return how many are true before each place, and in all."""
+    counts = np.zeros((mask.shape[0], mask.shape[1] + 1), dtype=np.int16)
+    np.cumsum(mask, axis=1, dtype=np.int16, out=counts[:, 1:])
+    return counts
 
 
 def _milky_h(sheet: DataSheet) -> float:

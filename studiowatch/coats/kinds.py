@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Collection
+
 import numpy as np
 
 from studiowatch.coats import paint, resting, solventborne, waterborne
@@ -12,6 +14,7 @@ from studiowatch.coats.free_water import Evaporation, Layer
 from studiowatch.coats.paint import PaintProduct, PaintState
 from studiowatch.coats.seal import Hold, Seep
 from studiowatch.coats.solventborne import SolventProduct, SolventState, lose_free_solvent
+from studiowatch.coats.stages import Stage
 from studiowatch.coats.stretch import Stretch
 from studiowatch.coats.waterborne import Product, WaterState, lose_free_water
 from studiowatch.physics.constants import WATER_DENSITY
@@ -26,6 +29,11 @@ def freshly_laid(anchor: Anchor, laid: Layer, film_K: Array) -> State:
     if isinstance(anchor.product, SolventProduct):
         return solventborne.freshly_laid(laid, anchor.product, film_K)
     return waterborne.freshly_laid(laid, film_K)
+
+
+def awaiting(state: State, wanted: Collection[Stage]) -> State:
+    """Return the state as one that need go on to the stages `wanted` only; it may go on to others too."""
+    return waterborne.awaiting(state, wanted) if isinstance(state, WaterState) else state
 
 
 def is_wet(state: State) -> bool:

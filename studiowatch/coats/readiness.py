@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import inf, isfinite
 
 import numpy as np
 
+from studiowatch.coats import kinds
 from studiowatch.coats.data_sheet import DataSheet, Kind
 from studiowatch.coats.exposure import ahead
 from studiowatch.coats.film import Film, advance, advance_through
@@ -52,14 +53,14 @@ def outlook(
     coarse: float = 1.0,
     wanted: Collection[Stage] = tuple(Stage),
 ) -> Array:
-    """Return when each draw of `film` reaches each stage: a table, see `stage_table`.
+    """Return when each draw of `film` reaches each stage `wanted`: a table, see `stage_table`.
 
     The air will be as `coming` says, each with how long it holds, s, `horizon_s` in all; without it, it stays as it is.
     What nobody measures is less and less certain to stay: see `exposure.ahead`.
 
     Stages that lie behind keep the times at which they were reached. Cure, and the depth of paint, take so long that
-    they are carried on beyond `horizon_s`, which counts from now, in `beyond`, or the mean of what is coming: only if
-    one of them is `wanted`. `coarse` as in `advance_through`.
+    they are carried on beyond `horizon_s`, which counts from now, in `beyond`, or the mean of what is coming.
+    `coarse` as in `advance_through`.
 
     Raises
     ------
@@ -67,7 +68,8 @@ def outlook(
         As `advance`.
     """
     spans = _held(air, horizon_s) if coming is None else coming
-    later, _ = advance_through(film, spans, covered=covered, coarse=coarse)
+    awaiting = film if len(wanted) == len(Stage) else replace(film, state=kinds.awaiting(film.state, wanted))
+    later, _ = advance_through(awaiting, spans, covered=covered, coarse=coarse)
     table = later.state.reached.copy()
     slow = [stage for stage in (_SLOW_IN_PAINT if film.sheet.kind is Kind.PAINT else _SLOW) if stage in wanted]
     if slow:

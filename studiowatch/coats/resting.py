@@ -159,7 +159,7 @@ class _Late:
 
     def _may_come(self, stage: Stage, far_enough: Mask) -> bool:
         """Return whether `stage` is new to some draw that came `far_enough` for it at any time in the stretch."""
-        return bool((far_enough & np.isinf(self.before.reached[ROW[stage]])).any())
+        return stage in self.before.awaited and bool((far_enough & np.isinf(self.before.reached[ROW[stage]])).any())
 
     def below_mfft_s(self, reached: Array) -> Array | None:
         """Return how long the film was too cold to form, s, until it was clear as `reached` says, or None if never."""

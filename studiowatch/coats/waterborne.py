@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Collection
+from dataclasses import dataclass, replace
 from functools import partial
 
 import numpy as np
@@ -24,6 +25,7 @@ _LEVELS = (  # free water over that at packing, at which each stage of the first
 )
 
 LATE_STAGES = (Stage.CLEAR, Stage.DRY_HARD, Stage.DRY_THROUGH, Stage.DRY_TO_RECOAT, Stage.CURED)
+_AFTER_CLEAR = {Stage.DRY_HARD, Stage.DRY_THROUGH, Stage.DRY_TO_RECOAT}  # none of them before it
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -71,7 +73,7 @@ class WaterState:
     reached : ndarray, (stages, draws)
         See `stage_table`.
     awaited : tuple of Stage
-        The stages of the second part that some draw has not reached yet.
+        The stages of the second part that some draw has not reached yet; one that is not among them is not entered.
     """
 
     free: Array
@@ -88,6 +90,12 @@ class WaterState:
     def wet(self) -> bool:
         """Whether any draw still has free water."""
         return bool((self.free > 0.0).any())
+
+
+def awaiting(state: WaterState, wanted: Collection[Stage]) -> WaterState:
+    """Return the state as one that goes on to no stage of the second part but those `wanted`: that is quicker."""
+    needed = set(wanted) | ({Stage.CLEAR} if _AFTER_CLEAR & set(wanted) else set())
+    return replace(state, awaited=tuple(stage for stage in state.awaited if stage in needed))
 
 
 def freshly_laid(coat: Layer, film_K: Array) -> WaterState:

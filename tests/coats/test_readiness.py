@@ -136,3 +136,16 @@ def test_that_paint_too_is_recoated_within_the_horizon_or_not_in_sight(paint_she
     table = outlook(laid(paint_sheet), ROOM, horizon_s=3600.0)
     assert np.isinf(table[ROW[Stage.DRY_TO_RECOAT]]).all()
     assert np.isfinite(table[[ROW[Stage.DRY_THROUGH], ROW[Stage.CURED]]]).all()
+
+
+@pytest.mark.parametrize("wanted", [(Stage.CLEAR, Stage.DRY_TO_RECOAT), (Stage.DRY_TO_TOUCH, Stage.CURED)])
+def test_that_a_stage_comes_when_it_does_whatever_else_is_asked_for(
+    gloss: DataSheet, wanted: tuple[Stage, ...]
+) -> None:
+    damp = replace(ROOM, humidity_pct=70.0)
+    table = outlook(laid(gloss), damp, horizon_s=DAY_S)
+    asked = outlook(laid(gloss), damp, horizon_s=DAY_S, wanted=wanted)
+    for stage in wanted:
+        assert np.isfinite(table[ROW[stage]]).any()
+        assert np.array_equal(asked[ROW[stage]], table[ROW[stage]])
+    assert np.isinf(asked[ROW[Stage.DRY_THROUGH]]).all()  # it was not asked for, and nobody went after it

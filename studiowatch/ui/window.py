@@ -6,8 +6,8 @@ from collections.abc import Callable
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, QTimer, Signal
-from PySide6.QtGui import QCloseEvent, QHideEvent, QKeySequence, QPaintEvent, QShortcut, QShowEvent
-from PySide6.QtWidgets import QApplication, QMainWindow, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtGui import QCloseEvent, QHideEvent, QPaintEvent, QShowEvent
+from PySide6.QtWidgets import QApplication, QMainWindow, QVBoxLayout, QWidget
 
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.speech.words import mark, say
@@ -20,11 +20,10 @@ from studiowatch.ui.first_deeds import FirstDeeds
 from studiowatch.ui.menus import MenuDeeds, add_menus
 from studiowatch.ui.models.alarm import newly_raised
 from studiowatch.ui.models.board import board_line, may_type
-from studiowatch.ui.models.figures import room_figures
-from studiowatch.ui.models.notices import sentence_card
 from studiowatch.ui.models.pace import wet_titles
 from studiowatch.ui.models.prompts import next_prompt_words
 from studiowatch.ui.models.tones import Tone
+from studiowatch.ui.pages import Pages
 from studiowatch.ui.parts import Parts
 from studiowatch.ui.records_menu import RecordsDeeds
 from studiowatch.ui.review_deeds import ReviewDeeds
@@ -73,16 +72,10 @@ class StudioWindow(QMainWindow):
         self.setWindowTitle(f"studiowatch · {title_note}" if title_note else "studiowatch")
         self.setWindowIcon(parts.icon)
         self.setAccessibleName("studiowatch")
-        self.page, self.across, self.board = Page(), AcrossView(), BoardPage(parts.desk, parts.clock)
-        self.plan, self.what_if = PlanPage(parts.desk, parts.clock), WhatIfPage(parts.desk)
-        self.foot = Foot()  # last, as the keyboard reaches it
-        self.deeds = Deeds(parts.desk, parts.clock, self)
-        self.exchange = ExchangeDeeds(parts.exchange, parts.clock, self)
-        self.finishing = FinishingDeeds(parts.finishing, self.exchange, self)
-        self.why = ReviewPage()
-        self.reviews = ReviewDeeds(parts.reviews, parts.clock, self.why, self)
-        self.warned = WarningDeeds(parts, self.deeds, self)
+        self.feed = Feed(parts.desk, parts.clock, self)
         self.dressing = Dressing(parts.settings, night=night, parent=self)
+        self._make_pages(parts)
+        self._make_deeds(parts)
         self._compose()
         self._connect()
         self.menus = add_menus(
@@ -93,22 +86,36 @@ class StudioWindow(QMainWindow):
         self._dress()
         self.resize(first_size(self.screen().availableSize()))
         self.restoreGeometry(parts.settings.geometry)
-        self.feed = Feed(parts.desk, parts.clock, self)
         self.feed.came.connect(self._came)
         self.feed.due.connect(self._draw)
         self.feed.second.connect(lambda: self.warned.listen(self.feed.latest))
 
-    def _compose(self) -> None:
-        self.first_page, parts = FirstStepsPage(), self._parts
+    def _make_pages(self, parts: Parts) -> None:
+        self.page, self.across, self.board = Page(), AcrossView(), BoardPage(parts.desk, parts.clock)
+        self.plan, self.what_if = PlanPage(parts.desk, parts.clock), WhatIfPage(parts.desk)
+        self.why, self.first_page = ReviewPage(), FirstStepsPage()
+        self.foot = Foot()  # last, as the keyboard reaches it
+        self.pages = Pages(
+            parts.desk,
+            self.feed,
+            rack=self.page,
+            across=self.across,
+            board=self.board,
+            why=self.why,
+            plan=self.plan,
+            what_if=self.what_if,
+            first=self.first_page,
+        )
+
+    def _make_deeds(self, parts: Parts) -> None:
+        self.deeds = Deeds(parts.desk, parts.clock, self)
+        self.exchange = ExchangeDeeds(parts.exchange, parts.clock, self)
+        self.finishing = FinishingDeeds(parts.finishing, self.exchange, self)
+        self.reviews = ReviewDeeds(parts.reviews, parts.clock, self.why, self)
+        self.warned = WarningDeeds(parts, self.deeds, self)
         self.first = FirstDeeds(self.first_page, parts.settings, self._first_deeds(), demo=parts.demo, parent=self)
-        self._stack = QStackedWidget()
-        self._stack.addWidget(self.page)
-        self._stack.addWidget(self.across)
-        self._stack.addWidget(self.board)
-        self._stack.addWidget(self.why)
-        self._stack.addWidget(self.plan)
-        self._stack.addWidget(self.what_if)
-        self._stack.addWidget(self.first_page)
+
+    def _compose(self) -> None:
         self._foot_holder = QWidget()
         self._foot_holder.setObjectName("page")
         holder = QVBoxLayout(self._foot_holder)
@@ -119,7 +126,7 @@ class StudioWindow(QMainWindow):
         column = QVBoxLayout(whole)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
-        column.addWidget(self._stack, 1)
+        column.addWidget(self.pages, 1)
         column.addWidget(self._foot_holder)
         self.setCentralWidget(whole)
 
@@ -130,7 +137,6 @@ class StudioWindow(QMainWindow):
         page.rack.opened.connect(deeds.lay_coat)
         page.rack.menu_asked.connect(deeds.show_menu)
         page.rack.placed.connect(deeds.move)
-        page.across.clicked.connect(self.toggle_across)
         page.prompts.ticked.connect(deeds.tick)
         page.prompts.snoozed.connect(deeds.snooze)
         page.prompts.asked.connect(deeds.answer_prompt)
@@ -138,12 +144,10 @@ class StudioWindow(QMainWindow):
         page.remind.connect(deeds.remind)
         self.across.heard.connect(deeds.hear)
         self.across.remind.connect(deeds.remind)
-        self.across.left.connect(self.toggle_across)
-        QShortcut(QKeySequence("Escape"), self.across, self.toggle_across)
         foot.lay_asked.connect(self._lay)
         foot.test_asked.connect(self._test)
         foot.read_asked.connect(deeds.type_reading)
-        foot.board_asked.connect(self.show_board)
+        foot.board_asked.connect(self.pages.show_board)
         self._connect_pages()
         self.what_if.refused.connect(lambda words: self._note(words, Tone.ACT))
         for told in (deeds, self.board, self.plan, self.exchange, self.reviews, self.first):
@@ -166,16 +170,12 @@ class StudioWindow(QMainWindow):
         self._parts.tray.quit_asked.connect(self.leave)
 
     def _connect_pages(self) -> None:
-        self.board.left.connect(self.show_rack)
-        self.why.left.connect(self.show_rack)
-        self.plan.left.connect(self.show_rack)
-        self.what_if.left.connect(self.show_rack)
+        self.pages.alone.connect(self._make_way)
         self.plan.best.intend.clicked.connect(self.deeds.intentions.show)
-        self.first.over.connect(self.show_rack)
-        self.first.wanted.connect(self._show_first)
-        self.foot.plan_asked.connect(self.show_plan)
-        self.plan.what_if_asked.connect(self.show_what_if)
-        self.reviews.opened.connect(self._show_why)
+        self.first.over.connect(self.pages.show_rack)
+        self.first.wanted.connect(self.pages.show_first)
+        self.foot.plan_asked.connect(self.pages.show_plan)
+        self.reviews.opened.connect(self.pages.show_why)
         self.deeds.review_asked.connect(lambda key: self.reviews.open_piece(self.deeds.piece(key)))
         self.deeds.records.review_asked.connect(self.reviews.open_coat)
         self.foot.why_asked.connect(self._why)
@@ -183,7 +183,7 @@ class StudioWindow(QMainWindow):
 
     def _first_deeds(self) -> dict[str, Callable[[], object]]:
         return {
-            "board": self.show_board,
+            "board": self.pages.show_board,
             "reading": self.deeds.type_reading,
             "hours": self.plan.hours.click,
             "quiet": self.warned.choose_quiet_hours,
@@ -210,7 +210,7 @@ class StudioWindow(QMainWindow):
             finishing=lambda: self.finishing.open(self.deeds.piece(self.page.rack.chosen_key)),
             archive=self.deeds.records.show_archive,
             sheets=self.deeds.sheets.show_shelf,
-            find=self._find,
+            find=self.pages.find_on_rack,
             undo=self.deeds.records.undo,
             redo=self.deeds.records.redo,
             quit=self.quit,
@@ -220,13 +220,13 @@ class StudioWindow(QMainWindow):
             smaller=lambda: self.dressing.step_text(-1),
             plain_size=lambda: self.dressing.set_text_pct(100),
             units=lambda: choose_units(self._parts.settings, self.deeds, self),
-            across=self.toggle_across,
-            board=self.show_board,
+            across=self.pages.toggle_across,
+            board=self.pages.show_board,
             why=self._why,
             example=self.reviews.open_example,
             book=lambda: Book(self._parts.language, self.dressing.style, self).show(),
-            plan=self.show_plan,
-            what_if=self.show_what_if,
+            plan=self.pages.show_plan,
+            what_if=self.pages.show_what_if,
             first=self.first.show_again,
             span=self._set_span,
             records=RecordsDeeds(
@@ -278,22 +278,9 @@ class StudioWindow(QMainWindow):
         self._parts.tray.show(snapshot.sentence, self._next_prompt)
 
     def _draw(self, snapshot: Snapshot) -> None:
-        if self._stack.currentWidget() is self.across:
-            self.across.show_all(
-                sentence_card(snapshot),
-                room_figures(snapshot),
-                next_prompt_words(snapshot),
-                board_line(snapshot).trouble,
-            )
+        self.pages.show_snapshot(snapshot)
+        if self.pages.is_across:
             return
-        if self._stack.currentWidget() is self.board:
-            self.board.show_snapshot(snapshot)
-        if self._stack.currentWidget() is self.plan:
-            self.plan.show_snapshot(snapshot)
-        if self._stack.currentWidget() is self.what_if:
-            self.what_if.show_snapshot(snapshot)
-        self.first_page.show_snapshot(snapshot)
-        self.page.show_snapshot(snapshot, {sheet.name: sheet.wet_um for sheet in self._parts.desk.sheets()})
         self.foot.set_line(board_line(snapshot), self._parts.speaker.trouble)
         self.foot.set_actions(
             can_lay=bool(snapshot.pieces),
@@ -308,12 +295,6 @@ class StudioWindow(QMainWindow):
 
     def _test(self) -> None:
         self.deeds.touch_test(self.page.rack.chosen_key)
-
-    def _find(self) -> None:
-        """Go to the field that finds pieces on the rack."""
-        if self._stack.currentWidget() is self.board:
-            self.show_rack()
-        self.page.finder.begin()
 
     def own_fault(self, sentence: str) -> None:
         """Tell a fault of ours in the foot."""
@@ -354,64 +335,12 @@ class StudioWindow(QMainWindow):
             if any(coat.key == coat_key for coat in piece.coats):
                 self.page.rack.reveal(piece.key)
 
-    def _leave_across(self) -> None:
-        if self._stack.currentWidget() is self.across:
-            self.toggle_across()
-
-    def show_board(self) -> None:
-        """Go to the board page."""
-        self._leave_across()
-        if self.feed.latest is not None:
-            self.board.show_snapshot(self.feed.latest)
-        self._stack.setCurrentWidget(self.board)
-        self.board.back.setFocus()
-
     def _why(self) -> None:
         self.reviews.open_piece(self.deeds.piece(self.page.rack.chosen_key))
 
-    def _show_why(self) -> None:
-        self._leave_across()
-        self._stack.setCurrentWidget(self.why)
-        self.why.back.setFocus()
-
-    def show_plan(self) -> None:
-        """Go to the finishing plan."""
-        self._leave_across()
-        if self.feed.latest is not None:
-            self.plan.show_snapshot(self.feed.latest)
-        self._stack.setCurrentWidget(self.plan)
-        self.plan.back.setFocus()
-
-    def show_what_if(self) -> None:
-        """Go to the page that asks what another room would make of the pieces."""
-        self._leave_across()
-        self._stack.setCurrentWidget(self.what_if)
-        if self.feed.latest is not None:
-            self.what_if.show_snapshot(self.feed.latest)
-        self.what_if.hand.temperature.slider.setFocus()
-
-    def _show_first(self) -> None:
-        self._leave_across()
-        if self.feed.latest is not None:
-            self.plan.show_snapshot(self.feed.latest)  # whose working hours the second step opens
-        self._stack.setCurrentWidget(self.first_page)
-        self.first_page.next.setFocus()
-
-    def show_rack(self) -> None:
-        """Go back to the rack."""
-        self._stack.setCurrentWidget(self.page)
-        self.setFocus()
-
-    def toggle_across(self) -> None:
-        """Go to the view from across the room, or back."""
-        leaving = self._stack.currentWidget() is self.across
-        self.across.note("", Tone.MUTED)
-        full = Qt.WindowState.WindowFullScreen  # first of all: a window that must hold more outgrows a full screen
-        self.setWindowState(self.windowState() & ~full if leaving else self.windowState() | full)
-        self._stack.setCurrentWidget(self.page if leaving else self.across)
+    def _make_way(self, alone: bool) -> None:  # noqa: FBT001 - as the pages tell it
         for part in (self.menuBar(), self._foot_holder):
-            part.setVisible(leaving)
-        self.feed.draw()
+            part.setVisible(not alone)
 
     def _dress(self) -> None:
         style = self.dressing.style
@@ -420,8 +349,8 @@ class StudioWindow(QMainWindow):
         app = QApplication.instance()
         if isinstance(app, QApplication):
             app.setStyleSheet(style_sheet(style, self.logicalDpiY()))
-        for part in (self.page, self.across, self.board, self.why, self.plan, self.what_if, self.first_page, self.foot):
-            part.set_style(style)
+        self.pages.set_style(style)
+        self.foot.set_style(style)
         self.deeds.style = self.exchange.style = self.finishing.style = style
         if self._plot is not None:
             self._plot.set_theme(style.theme)
@@ -439,8 +368,7 @@ class StudioWindow(QMainWindow):
 
     def _come_across(self) -> None:
         self.come_back()
-        if self._stack.currentWidget() is not self.across:
-            self.toggle_across()
+        self.pages.show_across()
 
     def come_back(self) -> None:
         """Show the window again, in front."""

@@ -33,7 +33,7 @@ NOT_LIKELY = "The sensor's gain would be 0.62; 0.8 to 1.2 is allowed: check both
 def board_states(window: StudioWindow, desk: ScriptedDesk) -> Iterator[str]:
     """Put the page into one state after the other, and yield its name."""
     page = window.board
-    window.show_board()
+    window.pages.show_board()
     for name, snapshot, tell in (
         ("board-none", FIRST_RUN, lambda _: None),
         ("board-searching", FIRST_RUN, searching),
@@ -52,7 +52,7 @@ def board_states(window: StudioWindow, desk: ScriptedDesk) -> Iterator[str]:
     yield from _air(window, desk)
     yield from _columns(window, desk)
     page.go_to(page.overview)
-    window.show_rack()
+    window.pages.show_rack()
 
 
 def _humidity(window: StudioWindow, desk: ScriptedDesk) -> Iterator[str]:

@@ -186,7 +186,7 @@ def board_page(window: StudioWindow, desk: ScriptedDesk, qtbot: QtBot) -> BoardP
     """Return the page with a board that is read."""
     desk.publish(READ)
     qtbot.waitUntil(lambda: window.feed.latest is READ)
-    window.show_board()
+    window.pages.show_board()
     heard(desk.onlooker)
     window.board._look()
     return window.board

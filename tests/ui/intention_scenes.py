@@ -94,9 +94,9 @@ def intention_states(window: StudioWindow, desk: ScriptedDesk) -> Iterator[tuple
     laying.drop()
     _show(window, desk, MEANT)
     yield "meant-history", window
-    window.show_plan()
+    window.pages.show_plan()
     yield "meant-plan", window
-    window.show_rack()
+    window.pages.show_rack()
     if before is not None:
         _show(window, desk, before)
 

@@ -136,13 +136,13 @@ def _too_much(form: CoatDialog) -> None:
 
 def special(window: StudioWindow, desk: LendingDesk, out: Path, suffix: str, wanted: list[str]) -> None:
     if not wanted or f"across_{suffix}" in wanted:
-        window.toggle_across()
+        window.pages.toggle_across()
         for name in ("foretold", "silent", "four-calm", "four-warned"):
             desk.publish(SCENES[name])
             settle()
             save(window, out / f"across-{name}_{suffix}.png")
         save(window, out / f"across_{suffix}.png")
-        window.toggle_across()
+        window.pages.toggle_across()
         settle()
     forms = {
         "register": window.deeds.register_piece,

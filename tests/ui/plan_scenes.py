@@ -122,7 +122,7 @@ GLOSS = BestHoursView(
 def plan_states(window: StudioWindow, desk: ScriptedDesk) -> Iterator[tuple[str, QWidget]]:
     """Put the page into one state after the other, and yield its name and what to picture."""
     page = window.plan
-    window.show_plan()
+    window.pages.show_plan()
     for name, snapshot in (
         ("plan-empty", EMPTY),
         ("plan-making", FOUR_CALM),
@@ -150,4 +150,4 @@ def plan_states(window: StudioWindow, desk: ScriptedDesk) -> Iterator[tuple[str,
         form.open()
         yield name, form
         form.drop()
-    window.show_rack()
+    window.pages.show_rack()

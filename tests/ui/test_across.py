@@ -43,16 +43,16 @@ def test_that_the_window_is_its_own_size_again_before_it_must_hold_more(
 ) -> None:
     # a full screen that must hold the menu and the foot too is taken for a window taller than the screen
     window = shown(FOUR_WARNED)
-    window.toggle_across()
+    window.pages.toggle_across()
     was_full = []
     monkeypatch.setattr(window.menuBar(), "setVisible", lambda _: was_full.append(window.isFullScreen()))
-    window.toggle_across()
+    window.pages.toggle_across()
     assert was_full == [False]
 
 
 def test_that_the_view_from_across_the_room_hears(shown: Show, desk: ScriptedDesk) -> None:
     window = shown(FOUR_WARNED)
-    window.toggle_across()
+    window.pages.toggle_across()
     push(window.across, "Heard").click()
     assert desk.commands == [HearWarning(warning_key="w1")]
 
@@ -93,7 +93,7 @@ def test_that_the_sentence_stays_whole_across_the_room(
     qtbot: QtBot, shown: Show, width: int, height: int, headline: str
 ) -> None:
     window = shown(replace(FOUR_WARNED, sentence=replace(AIR, headline=headline)))
-    window.toggle_across()
+    window.pages.toggle_across()
     across = window.across
     wait_until_whole(qtbot, window, (across._headline, across._where, across._advice), width, height)
 
@@ -101,7 +101,7 @@ def test_that_the_sentence_stays_whole_across_the_room(
 @pytest.mark.parametrize("name", ["foretold", "four-warned", "silent", "many-warned", "typed-long-ago"])
 def test_that_no_advice_loses_its_end_in_any_state_of_warning(shown: Show, qtbot: QtBot, name: str) -> None:
     window = shown(SCENES[name])
-    window.toggle_across()
+    window.pages.toggle_across()
     window.feed.draw()
     wait_until_whole(qtbot, window, (window.across._headline, window.across._advice))
-    window.toggle_across()
+    window.pages.toggle_across()

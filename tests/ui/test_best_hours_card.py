@@ -34,7 +34,7 @@ def test_that_the_card_comes_and_goes_with_what_is_planned(
     shown: Callable[[Snapshot], StudioWindow], desk: ScriptedDesk, qtbot: QtBot
 ) -> None:
     window = shown(FOUR_PLANNED)
-    window.show_plan()
+    window.pages.show_plan()
     assert not window.plan.best.isVisible()
     desk.publish(replace(FOUR_PLANNED, best_hours=(GLOSS,)))
     qtbot.waitUntil(window.plan.best.isVisible)

@@ -88,8 +88,8 @@ def test_that_a_guide_that_is_left_midway_goes_on_where_it_was(window: StudioWin
     board_page.overview.humidity.click()
     board_page.humidity.onward.click()
     board_page.go_back()
-    window.show_rack()
-    window.show_board()
+    window.pages.show_rack()
+    window.pages.show_board()
     board_page.overview.humidity.click()
     assert board_page.humidity.guide.step is HumidityStep.SHUT_MAGNESIUM
 

@@ -91,9 +91,9 @@ def test_that_lines_come_with_the_reason_of_refused_ones_and_stand_while_paused(
 
 def test_that_lines_are_listened_to_only_while_the_page_is_shown(window: StudioWindow, desk: ScriptedDesk) -> None:
     assert not desk.onlooker.is_looking
-    window.show_board()
+    window.pages.show_board()
     assert desk.onlooker.is_looking
-    window.show_rack()
+    window.pages.show_rack()
     assert not desk.onlooker.is_looking
 
 

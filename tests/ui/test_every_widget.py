@@ -28,11 +28,11 @@ from .scenes import FOUR_WARNED, NOW_MS
 pytestmark = pytest.mark.window
 
 PAGES = {
-    "rack": lambda window: window.show_rack(),
-    "board": lambda window: window.show_board(),
-    "plan": lambda window: window.show_plan(),
-    "what if": lambda window: window.show_what_if(),
-    "why": lambda window: window._show_why(),
+    "rack": lambda window: window.pages.show_rack(),
+    "board": lambda window: window.pages.show_board(),
+    "plan": lambda window: window.pages.show_plan(),
+    "what if": lambda window: window.pages.show_what_if(),
+    "why": lambda window: window.pages.show_why(),
     "first steps": lambda window: window.first.show_again(),
 }
 DIALOGS = {

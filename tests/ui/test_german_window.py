@@ -39,7 +39,7 @@ NAMES = {"Gloss", "Satin", "paint"}  # of sheets and coats in the scenes, as she
 MORE_DIALOGS = {
     "units": lambda window: window.menuBar() and _trigger(window, "Einheiten und Sprache…"),
     "stop": lambda window: window._ask_to_quit(),
-    "hours": lambda window: (window.show_plan(), window.plan.hours.click()),
+    "hours": lambda window: (window.pages.show_plan(), window.plan.hours.click()),
     "sheet": lambda window: window.deeds.sheets.edit(window.deeds.sheets.show_shelf(), window._parts.desk.shelf()[0]),
 }
 
@@ -122,7 +122,7 @@ def test_that_the_rack_says_nothing_of_its_own_in_english(shown: Show, scene: st
 
 def test_that_the_view_across_the_room_says_nothing_of_its_own_in_english(shown: Show) -> None:
     window = shown(FOUR_WARNED)
-    window.toggle_across()
+    window.pages.toggle_across()
     assert english_on(window) == []
 
 

@@ -243,5 +243,5 @@ def test_that_it_is_reached_by_its_key_and_from_the_best_hours(shown: Show) -> N
     keyed[0].trigger()
     (first,) = window.findChildren(type(window.deeds.intentions.show()))[:1]
     first.accept()
-    window.show_plan()
+    window.pages.show_plan()
     assert window.plan.best.intend.isVisible()

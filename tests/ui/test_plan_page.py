@@ -41,7 +41,7 @@ Shown = Callable[[Snapshot], StudioWindow]
 @pytest.fixture
 def plan_window(shown: Shown) -> StudioWindow:
     window = shown(FOUR_PLANNED)
-    window.show_plan()
+    window.pages.show_plan()
     return window
 
 
@@ -91,7 +91,7 @@ def test_that_ctrl_p_opens_the_page_and_escape_leaves_it(shown: Shown, qtbot: Qt
 
 def test_that_what_is_to_be_laid_today_stands_in_order(shown: Shown) -> None:
     window = shown(BUSY_PLANNED)
-    window.show_plan()
+    window.pages.show_plan()
     plan = BUSY_PLANNED.plan
     assert plan is not None
     rows = [row for row in window.plan._today if row.isVisible()]
@@ -141,7 +141,7 @@ def test_that_a_recipe_of_hers_is_deleted_and_a_built_in_one_cannot_be(
 ) -> None:
     own = Recipe(name="Panels & more", sheets=("gloss-waterborne",), own=True)
     window = shown(replace(FOUR_PLANNED, recipes=(*BUILT_IN, own)))
-    window.show_plan()
+    window.pages.show_plan()
     editor = window.plan.editor
     (forget,) = [one.menu() for one in editor.recipes.actions() if one.menu() is not None]
     assert [one.text() for one in forget.actions()] == ["Panels && more"]
@@ -194,7 +194,7 @@ def test_that_the_calendar_file_is_written_and_a_folder_that_refuses_is_told(
 
 def test_that_twelve_pieces_and_none_have_as_many_rows(shown: Shown) -> None:
     window = shown(TWELVE_PLANNED)
-    window.show_plan()
+    window.pages.show_plan()
     assert sum(row.isVisibleTo(window) for row in window.plan.rows) == 12
     window.plan.show_snapshot(EMPTY)
     assert not any(row.isVisibleTo(window) for row in window.plan.rows)

@@ -139,7 +139,7 @@ def test_that_the_tray_follows_the_sentence_while_the_window_is_away(shown: Show
     assert sentence == FOUR_WARNED.sentence
     assert prompt
     tray.across_asked.emit()
-    assert window._stack.currentWidget() is window.across
+    assert window.pages.currentWidget() is window.across
 
 
 def image(icon: QIcon, side: int) -> QImage:

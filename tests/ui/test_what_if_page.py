@@ -36,7 +36,7 @@ def page(qtbot: QtBot, window: StudioWindow, desk: LendingDesk) -> WhatIfPage:
     window.show()
     desk.publish(FOUR_CALM)
     qtbot.waitUntil(lambda: window.feed.latest is not None)
-    window.show_what_if()
+    window.pages.show_what_if()
     settled(qtbot, window.what_if)
     return window.what_if
 
@@ -118,8 +118,8 @@ def test_that_the_watchs_warnings_in_that_room_stand_beside_it(page: WhatIfPage,
 
 def test_that_nothing_is_told_that_heats_beside_vapour(page: WhatIfPage, desk: LendingDesk, qtbot: QtBot) -> None:
     desk.films = lent(2, vapour=True)
-    page.window().show_rack()
-    page.window().show_what_if()
+    page.window().pages.show_rack()
+    page.window().pages.show_what_if()
     settled(qtbot, page)
     page.hand.temperature.slider.setValue(30)
     settled(qtbot, page)
@@ -129,8 +129,8 @@ def test_that_nothing_is_told_that_heats_beside_vapour(page: WhatIfPage, desk: L
 
 def test_that_a_rack_on_which_nothing_waits_teaches(page: WhatIfPage, desk: LendingDesk, qtbot: QtBot) -> None:
     desk.films = lent(0)
-    page.window().show_rack()
-    page.window().show_what_if()
+    page.window().pages.show_rack()
+    page.window().pages.show_what_if()
     settled(qtbot, page)
     assert page.lead.text() == NO_PIECE
 
@@ -144,17 +144,17 @@ def test_that_films_are_lent_once_a_minute_and_only_in_sight(
     before = lends()
     page.show_snapshot(FOUR_CALM)
     assert lends() == before
-    window.show_rack()
+    window.pages.show_rack()
     window.feed.draw()
     assert lends() == before
-    window.show_what_if()
+    window.pages.show_what_if()
     assert lends() == before + 1
 
 
 def test_that_escape_and_the_button_lead_back(page: WhatIfPage, window: StudioWindow, qtbot: QtBot) -> None:
     push(page, "← Back to the rack").click()
     assert not page.isVisible()
-    window.show_what_if()
+    window.pages.show_what_if()
     activate(window, qtbot)
     qtbot.keyClick(page.hand.temperature.slider, Qt.Key.Key_Escape)
     qtbot.waitUntil(lambda: not page.isVisible())

@@ -237,7 +237,7 @@ def test_that_trouble_of_our_own_stands_in_the_foot(shown: Show) -> None:
     window = shown(replace(FOUR_WARNED, own_fault=fault, store_trouble="The disk is full: free some space."))
     assert window.foot.trouble == f"{fault} The disk is full: free some space."
     assert "Board on ttyUSB0" in window.foot.words
-    window.toggle_across()
+    window.pages.toggle_across()
     assert any(fault in one.text() for one in window.across.findChildren(QLabel) if one.isVisible())
 
 

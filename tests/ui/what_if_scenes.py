@@ -70,7 +70,7 @@ class LendingDesk(ScriptedDesk):
 def what_if_states(window: StudioWindow, desk: LendingDesk) -> Iterator[tuple[str, QWidget]]:
     """Put the page into one state after the other, and yield its name and what to picture."""
     desk.publish(FOUR_CALM)
-    window.show_what_if()
+    window.pages.show_what_if()
     hand = window.what_if.hand
     yield "what-if", window
     hand.temperature.slider.setValue(28)
@@ -87,10 +87,10 @@ def what_if_states(window: StudioWindow, desk: LendingDesk) -> Iterator[tuple[st
         ("what-if-vapour", lent(2, vapour=True)),
     ):
         desk.films = films
-        window.show_rack()
-        window.show_what_if()
+        window.pages.show_rack()
+        window.pages.show_what_if()
         hand.let_go()
         hand.temperature.slider.setValue(26)
         yield name, window
     hand.let_go()
-    window.show_rack()
+    window.pages.show_rack()

@@ -300,6 +300,10 @@
       <translation>Ton &amp;probieren</translation>
     </message>
     <message>
+      <source>Pages</source>
+      <translation>Seiten</translation>
+    </message>
+    <message>
       <source>no JPEG could be made of it</source>
       <translation>daraus ließ sich kein JPEG machen</translation>
     </message>

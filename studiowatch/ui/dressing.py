@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QObject, QSize, Signal
+from PySide6.QtWidgets import QApplication
 
 from studiowatch.ui.settings import ViewSettings
-from studiowatch.ui.style import TEXT_SCALES_PCT, Style
+from studiowatch.ui.style import TEXT_SCALES_PCT, Style, palette, style_sheet
 from studiowatch.ui.theme import CONTRAST, LIGHT, NIGHT, Theme
 
 _FIRST_SIZE = QSize(1280, 800)
@@ -56,6 +57,13 @@ class Dressing(QObject):
         if self.style.theme is not self._theme:
             self.style = Style(theme=self._theme, scale=self.style.scale)
             self.changed.emit()
+
+    def put_on(self, dpi: int) -> None:
+        """Give the application the style in use; `dpi` is that of the screen the window is on."""
+        QApplication.setPalette(palette(self.style.theme))
+        app = QApplication.instance()
+        if isinstance(app, QApplication):
+            app.setStyleSheet(style_sheet(self.style, dpi))
 
     def step_text(self, step: int) -> None:
         """Go to the next larger or smaller text, while there is one."""

@@ -143,6 +143,11 @@ class Pages(QStackedWidget):
             if self.currentWidget() is page:
                 page.show_snapshot(snapshot)
 
+    def end(self) -> None:
+        """Bring no more answers: the window is going."""
+        for page in (self._board, self._plan, self._what_if):
+            page.end()
+
     def set_style(self, style: Style) -> None:
         """Use `style` from now on."""
         for page in self._all:

@@ -1,34 +1,30 @@
-"""The window: takes snapshots, draws them at a calm pace, and never waits for anyone."""
+"""The window: ties its pages to what she can do from them, has snapshots shown, and never waits for anyone."""
 
 from __future__ import annotations
 
 from collections.abc import Callable
-from typing import TYPE_CHECKING
 
-from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QCloseEvent, QHideEvent, QPaintEvent, QShowEvent
-from PySide6.QtWidgets import QApplication, QMainWindow, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QMainWindow, QVBoxLayout, QWidget
 
 from studiowatch.service.snapshot import Snapshot
-from studiowatch.speech.words import mark, say
 from studiowatch.ui.deeds import Deeds
 from studiowatch.ui.dressing import Dressing, first_size
 from studiowatch.ui.exchange_deeds import ExchangeDeeds
 from studiowatch.ui.feed import Feed
 from studiowatch.ui.finishing_deeds import FinishingDeeds
 from studiowatch.ui.first_deeds import FirstDeeds
+from studiowatch.ui.history_deeds import SPANS, HistoryDeeds
+from studiowatch.ui.login_deeds import LoginDeeds
 from studiowatch.ui.menus import MenuDeeds, add_menus
-from studiowatch.ui.models.alarm import newly_raised
-from studiowatch.ui.models.board import board_line, may_type
 from studiowatch.ui.models.pace import wet_titles
-from studiowatch.ui.models.prompts import next_prompt_words
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.pages import Pages
 from studiowatch.ui.parts import Parts
 from studiowatch.ui.records_menu import RecordsDeeds
 from studiowatch.ui.review_deeds import ReviewDeeds
-from studiowatch.ui.style import palette, style_sheet
-from studiowatch.ui.tray import tray_words
+from studiowatch.ui.tray_deeds import TrayDeeds
 from studiowatch.ui.units_deeds import choose_units
 from studiowatch.ui.warning_deeds import WarningDeeds
 from studiowatch.ui.widgets.across import AcrossView
@@ -42,33 +38,16 @@ from studiowatch.ui.widgets.question import stop_question
 from studiowatch.ui.widgets.review_page import ReviewPage
 from studiowatch.ui.widgets.what_if_page import WhatIfPage
 
-if TYPE_CHECKING:
-    from studiowatch.ui.widgets.history import RoomHistory
-
-SPANS = {
-    "8 h": mark("&8 h"),
-    "day": mark("&day"),
-    "week": mark("&week"),
-    "month": mark("&month"),
-    "all": mark("&all"),
-}
-TRAY_EVERY_MS = 10_000  # ms between two looks at how far the next prompt is: nobody reads the tray to the second
-NOTHING_CHOSEN = mark("Choose a stretch in which a coat dried first: drag over the room history with Shift held.")
-
 
 class StudioWindow(QMainWindow):
     """Shows the studio. `left` is emitted once, when the watch is over."""
 
     left = Signal()
-    _in_tray: tuple[object, ...] | None = None
-    _next_prompt = ""
 
     def __init__(self, parts: Parts, *, title_note: str = "", night: bool | None = None) -> None:
         super().__init__()
         self._parts = parts
         self._leaving = False
-        self._plot: RoomHistory | None = None
-        self._plot_asked = False
         self.setWindowTitle(f"studiowatch · {title_note}" if title_note else "studiowatch")
         self.setWindowIcon(parts.icon)
         self.setAccessibleName("studiowatch")
@@ -78,9 +57,7 @@ class StudioWindow(QMainWindow):
         self._make_deeds(parts)
         self._compose()
         self._connect()
-        self.menus = add_menus(
-            self, self._menu_deeds(), SPANS, starts_at_login=parts.login is not None and parts.login.is_on
-        )
+        self.menus = add_menus(self, self._menu_deeds(), SPANS, starts_at_login=self.login.is_on)
         self.dressing.changed.connect(self._dress)
         self.deeds.speak_in(parts.settings.units)
         self._dress()
@@ -112,7 +89,10 @@ class StudioWindow(QMainWindow):
         self.exchange = ExchangeDeeds(parts.exchange, parts.clock, self)
         self.finishing = FinishingDeeds(parts.finishing, self.exchange, self)
         self.reviews = ReviewDeeds(parts.reviews, parts.clock, self.why, self)
+        self.history = HistoryDeeds(parts, self.page, self.feed, self.exchange, self)
         self.warned = WarningDeeds(parts, self.deeds, self)
+        self.login = LoginDeeds(parts.login, self)
+        self.tray = TrayDeeds(parts.tray, parts.settings)
         self.first = FirstDeeds(self.first_page, parts.settings, self._first_deeds(), demo=parts.demo, parent=self)
 
     def _compose(self) -> None:
@@ -149,25 +129,29 @@ class StudioWindow(QMainWindow):
         foot.read_asked.connect(deeds.type_reading)
         foot.board_asked.connect(self.pages.show_board)
         self._connect_pages()
-        self.what_if.refused.connect(lambda words: self._note(words, Tone.ACT))
-        for told in (deeds, self.board, self.plan, self.exchange, self.reviews, self.first):
-            told.done.connect(lambda words: self._note(words, Tone.GOOD))
-            told.refused.connect(lambda words: self._note(words, Tone.ACT))
-        self.finishing.refused.connect(lambda words: self._note(words, Tone.ACT))
         deeds.tick_refused.connect(page.prompts.release)
         deeds.prompt_answered.connect(page.prompts.hold)
         deeds.made.connect(page.rack.choose_when_there)
         self._connect_warnings()
+        self._connect_notes()
 
     def _connect_warnings(self) -> None:
         self.page.later.connect(self.warned.ask_when)
-        self.warned.said.connect(lambda words: self._note(words, Tone.MUTED))
         self.warned.flashed.connect(self.page.sentence.flash)
         self.warned.flashed.connect(self.across.flash)
         self.warned.fronted.connect(self.come_back)
         self._parts.tray.opened.connect(self.come_back)
         self._parts.tray.across_asked.connect(self._come_across)
         self._parts.tray.quit_asked.connect(self.leave)
+
+    def _connect_notes(self) -> None:
+        for told in (self.deeds, self.board, self.plan, self.exchange, self.reviews, self.first, self.login):
+            told.done.connect(lambda words: self._note(words, Tone.GOOD))
+            told.refused.connect(lambda words: self._note(words, Tone.ACT))
+        for refusing in (self.what_if, self.finishing):
+            refusing.refused.connect(lambda words: self._note(words, Tone.ACT))
+        for saying in (self.warned, self.history, self.login):
+            saying.said.connect(lambda words: self._note(words, Tone.MUTED))
 
     def _connect_pages(self) -> None:
         self.pages.alone.connect(self._make_way)
@@ -178,6 +162,7 @@ class StudioWindow(QMainWindow):
         self.reviews.opened.connect(self.pages.show_why)
         self.deeds.review_asked.connect(lambda key: self.reviews.open_piece(self.deeds.piece(key)))
         self.deeds.records.review_asked.connect(self.reviews.open_coat)
+        self.history.review_asked.connect(self.reviews.open_coat)
         self.foot.why_asked.connect(self._why)
         self.deeds.sheet_asked.connect(lambda key: self.finishing.open(self.deeds.piece(key)))
 
@@ -201,7 +186,7 @@ class StudioWindow(QMainWindow):
             put_off=self.warned.put_off_first,
             try_sound=self.warned.try_sound,
             quiet=self.warned.choose_quiet_hours,
-            login=self._start_at_login,
+            login=self.login.set_on,
             edit=lambda: self.deeds.edit_piece(self.page.rack.chosen_key),
             cover=lambda: self.deeds.cover(self.page.rack.chosen_key),
             take_off=lambda: self.deeds.take_off(self.page.rack.chosen_key),
@@ -228,11 +213,11 @@ class StudioWindow(QMainWindow):
             plan=self.pages.show_plan,
             what_if=self.pages.show_what_if,
             first=self.first.show_again,
-            span=self._set_span,
+            span=self.history.set_span,
             records=RecordsDeeds(
-                save=self._save_readings,
-                save_senml=lambda: self._save_readings(senml=True),
-                review=self._review_range,
+                save=self.history.save_readings,
+                save_senml=lambda: self.history.save_readings(senml=True),
+                review=self.history.review_range,
                 save_records=self.exchange.save_records,
                 take_in=self.exchange.take_in,
                 back_up=self.exchange.back_up,
@@ -240,25 +225,9 @@ class StudioWindow(QMainWindow):
         )
 
     def paintEvent(self, event: QPaintEvent) -> None:
-        """Ask for the history once the window is on the screen: its library is slow to import."""
+        """Have the history come once the window is on the screen."""
         super().paintEvent(event)
-        if not self._plot_asked:
-            self._plot_asked = True
-            QTimer.singleShot(0, self.load_plot)
-
-    def load_plot(self) -> None:
-        """Put the history into its place."""
-        if self._plot is not None:
-            return
-        plot = self._parts.make_plot()
-        plot.set_theme(self.dressing.style.theme)
-        plot.set_history(self._parts.history)
-        self._plot = plot
-        plot.lane_opened.connect(self._open_lane)
-        plot.review_asked.connect(self.reviews.open_coat)
-        self.page.set_plot(plot)
-        if self.feed.latest is not None:
-            plot.set_snapshot(self.feed.latest)
+        self.history.come()
 
     def _came(self, before: Snapshot | None, snapshot: Snapshot) -> None:
         """Ring, tell and keep: this goes on while the window is away."""
@@ -266,29 +235,14 @@ class StudioWindow(QMainWindow):
         self.menus.show_undo(snapshot.undo)
         self.first.set_snapshot(snapshot)
         self.warned.listen(snapshot)
-        self._tell_tray(snapshot)
-        for warning in newly_raised(before, snapshot):
-            self._parts.tray.say(warning.sentence)
-
-    def _tell_tray(self, snapshot: Snapshot) -> None:
-        """Show in the tray how things stand, the next prompt to some seconds."""
-        prompts = (snapshot.prompts, snapshot.preparations, snapshot.time_ms // TRAY_EVERY_MS)
-        if prompts != self._in_tray:
-            self._in_tray, self._next_prompt = prompts, next_prompt_words(snapshot)
-        self._parts.tray.show(snapshot.sentence, self._next_prompt)
+        self.tray.take(before, snapshot)
 
     def _draw(self, snapshot: Snapshot) -> None:
         self.pages.show_snapshot(snapshot)
         if self.pages.is_across:
             return
-        self.foot.set_line(board_line(snapshot), self._parts.speaker.trouble)
-        self.foot.set_actions(
-            can_lay=bool(snapshot.pieces),
-            can_test=any(piece.top is not None for piece in snapshot.pieces),
-            can_read=may_type(snapshot),
-        )
-        if self._plot is not None:
-            self._plot.set_snapshot(snapshot)
+        self.foot.show_snapshot(snapshot, self._parts.speaker.trouble)
+        self.history.show_snapshot(snapshot)
 
     def _lay(self) -> None:
         self.deeds.lay_coat(self.page.rack.chosen_key)
@@ -304,37 +258,6 @@ class StudioWindow(QMainWindow):
         self.foot.note(words, tone)
         self.across.note(words, tone)
 
-    def _start_at_login(self, on: bool) -> None:  # noqa: FBT001 - as the menu tells it
-        entry = self._parts.login
-        if entry is None:
-            self._note(say("A made-up studio does not start at login."), Tone.MUTED)
-            return
-        try:
-            entry.set_on(on=on)
-        except OSError as fault:
-            reason = fault.strerror or fault
-            self._note(say("{path} cannot be changed: {reason}.", path=entry.path, reason=reason), Tone.ACT)
-        else:
-            self._note(say("Opens at login from now on.") if on else say("No longer opens at login."), Tone.GOOD)
-
-    def _set_span(self, span: str) -> None:
-        if self._plot is not None:
-            self._plot.set_span(span)
-
-    def _save_readings(self, *, senml: bool = False) -> None:
-        if self._plot is not None:
-            self.exchange.save_readings(self._plot.shown_range, senml=senml)
-
-    def _review_range(self) -> None:
-        if self._plot is None or not self._plot.review_range():
-            self._note(say(NOTHING_CHOSEN), Tone.MUTED)
-
-    def _open_lane(self, coat_key: str) -> None:
-        pieces = self.feed.latest.pieces if self.feed.latest else ()
-        for piece in pieces:
-            if any(coat.key == coat_key for coat in piece.coats):
-                self.page.rack.reveal(piece.key)
-
     def _why(self) -> None:
         self.reviews.open_piece(self.deeds.piece(self.page.rack.chosen_key))
 
@@ -345,15 +268,10 @@ class StudioWindow(QMainWindow):
     def _dress(self) -> None:
         style = self.dressing.style
         self.menus.show_colours(night=self.dressing.night, contrast=self.dressing.contrast)
-        QApplication.setPalette(palette(style.theme))
-        app = QApplication.instance()
-        if isinstance(app, QApplication):
-            app.setStyleSheet(style_sheet(style, self.logicalDpiY()))
-        self.pages.set_style(style)
-        self.foot.set_style(style)
+        self.dressing.put_on(self.logicalDpiY())
+        for part in (self.pages, self.foot, self.history):
+            part.set_style(style)
         self.deeds.style = self.exchange.style = self.finishing.style = style
-        if self._plot is not None:
-            self._plot.set_theme(style.theme)
 
     def showEvent(self, event: QShowEvent) -> None:
         """Draw what came while the window was away."""
@@ -387,9 +305,7 @@ class StudioWindow(QMainWindow):
             self._ask_to_quit()
             return
         self.hide()
-        if not self._parts.settings.told_of_tray:
-            self._parts.settings.told_of_tray = True
-            self._parts.tray.say(tray_words())
+        self.tray.say_going_on()
 
     def quit(self) -> None:
         """End the watch; ask first while a coat is wet."""
@@ -409,19 +325,11 @@ class StudioWindow(QMainWindow):
             return
         self._leaving = True
         self._parts.settings.geometry = self.saveGeometry()
-        self.feed.close()
-        self.deeds.close()
-        self.exchange.close()
-        self.finishing.close()
-        self.board.end()
-        self.reviews.close()
-        self.plan.end()
-        self.what_if.end()
+        for part in (self.feed, self.deeds, self.exchange, self.finishing, self.reviews):
+            part.close()
+        self.pages.end()
         self._parts.tray.close()
         self.close()
         self.left.emit()
-        if self._plot is None:
-            self._parts.history.close()  # else the plot's own thread does
-        else:
-            self._plot.stop()
+        self.history.close()
         self._parts.speaker.close()

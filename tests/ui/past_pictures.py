@@ -20,7 +20,7 @@ from tests.ui.scenes import NOW_MS, ScriptedDesk
 def past_states(window: StudioWindow, desk: ScriptedDesk) -> Iterator[str]:
     """Bring the window into each state, and yield its name."""
     del desk
-    plot = window._plot
+    plot = window.history.plot
     if plot is None:
         return
     plot._move(View(start_ms=NOW_MS - 175 * DAY_MS, end_ms=NOW_MS + 5 * DAY_MS, following=False))

@@ -54,7 +54,7 @@ def test_that_closing_without_a_tray_asks_and_names_the_wet_pieces(shown: Show, 
     with qtbot.waitSignal(window.left):
         push(box, "Stop watching").click()
     assert not window.isVisible()
-    assert window._plot.stopped
+    assert window.history.plot.stopped
 
 
 def test_that_going_on_watching_is_the_default(shown: Show, qtbot: QtBot) -> None:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import replace
 from pathlib import Path
 
@@ -15,7 +14,7 @@ from pytestqt.qtbot import QtBot
 from studiowatch.service.commands import RemindLater
 from studiowatch.service.login_entry import LoginEntry
 from studiowatch.studio.words import Level
-from studiowatch.ui.app import app_icon
+from studiowatch.ui.app import app_icon, build_window
 from studiowatch.ui.models.alarm import LOUDNESS, REPEAT_S, Sound, Step
 from studiowatch.ui.models.quiet_hours import QuietHours
 from studiowatch.ui.models.reminders import IN_TEN, IN_THIRTY, ONCE_DRY, dry_at_ms, reminders
@@ -24,10 +23,9 @@ from studiowatch.ui.tray import marked
 from studiowatch.ui.warning_deeds import NOTHING_HEARD, NOTHING_WAITS, SOUNDED
 from studiowatch.ui.widgets.quiet_dialog import QuietDialog
 from studiowatch.ui.widgets.warning_rows import WHY, WarningRowView
-from studiowatch.ui.window import StudioWindow
 
-from .conftest import KeptSpeaker, KeptTray, Show, push
-from .scenes import AIR, AIR_WARNING, EMPTY, FOUR_CALM, FOUR_WARNED, NOW_MS, ScriptedClock, ScriptedDesk
+from .conftest import KeptSpeaker, KeptTray, Show, StandInPlot, push
+from .scenes import AIR, AIR_WARNING, EMPTY, FOUR_CALM, FOUR_WARNED, NOW_MS, MadeUpHistory, ScriptedClock, ScriptedDesk
 
 pytestmark = pytest.mark.window
 MINUTE_MS = 60_000
@@ -155,15 +153,18 @@ def test_that_the_levels_differ_in_the_tray_by_shape_alone(side: int) -> None:
 
 
 def test_that_the_menu_makes_it_start_at_login(
-    make_window: Callable[[ViewSettings], StudioWindow], settings: ViewSettings, tmp_path: Path, qtbot: QtBot
+    desk: ScriptedDesk, clock: ScriptedClock, settings: ViewSettings, tmp_path: Path, qtbot: QtBot
 ) -> None:
-    window = make_window(settings)
-    qtbot.addWidget(window)
     entry = LoginEntry(path=tmp_path / "autostart" / "studiowatch.desktop", command=("studiowatch",), platform="linux")
-    window._parts = replace(window._parts, login=entry)
-    window._start_at_login(True)  # noqa: FBT003 - as the menu tells it
+    parts = {"settings": settings, "speaker": KeptSpeaker(), "tray": KeptTray(), "make_plot": StandInPlot}
+    window = build_window(desk, MadeUpHistory(), clock, login=entry, **parts)
+    qtbot.addWidget(window)
+    tick = next(action for action in window.actions() if action.text() == "&Start at login")
+    assert not tick.isChecked()
+    tick.trigger()
     assert entry.is_on
-    window._start_at_login(False)  # noqa: FBT003 - as the menu tells it
+    assert "Opens at login from now on." in window.foot.words
+    tick.trigger()
     assert not entry.is_on
     assert "No longer opens at login." in window.foot.words
     window.leave()

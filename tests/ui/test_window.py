@@ -71,8 +71,8 @@ def test_that_the_newest_of_many_snapshots_wins(window: StudioWindow, desk: Scri
 
 def test_that_a_drift_waits_and_a_warning_does_not(shown: Show, desk: ScriptedDesk, qtbot: QtBot) -> None:
     window = shown(FOUR_CALM)
-    qtbot.waitUntil(lambda: window._plot is not None)
-    plot = window._plot
+    qtbot.waitUntil(lambda: window.history.plot is not None)
+    plot = window.history.plot
     drawn = len(plot.snapshots)
     desk.publish(replace(FOUR_CALM, room=replace(FOUR_CALM.room, temperature_C=20.7)))
     QApplication.processEvents()
@@ -85,16 +85,16 @@ def test_that_a_drift_waits_and_a_warning_does_not(shown: Show, desk: ScriptedDe
 
 def test_that_a_drift_is_drawn_within_about_a_second(shown: Show, desk: ScriptedDesk, qtbot: QtBot) -> None:
     window = shown(FOUR_CALM)
-    qtbot.waitUntil(lambda: window._plot is not None)
+    qtbot.waitUntil(lambda: window.history.plot is not None)
     warmer = replace(FOUR_CALM, room=replace(FOUR_CALM.room, temperature_C=20.7))
     desk.publish(warmer)
-    qtbot.waitUntil(lambda: window._plot.snapshots[-1] is warmer, timeout=5000)
+    qtbot.waitUntil(lambda: window.history.plot.snapshots[-1] is warmer, timeout=5000)
 
 
 def test_that_the_history_comes_after_the_window_is_shown(shown: Show, qtbot: QtBot) -> None:
     window = shown(ONE_WET)
-    qtbot.waitUntil(lambda: window._plot is not None)
-    assert window._plot.snapshots[-1] is ONE_WET
+    qtbot.waitUntil(lambda: window.history.plot is not None)
+    assert window.history.plot.snapshots[-1] is ONE_WET
 
 
 def test_that_cards_show_the_rack_in_her_order(shown: Show) -> None:
@@ -139,8 +139,8 @@ def test_that_the_menu_covers_a_wet_coat_and_takes_a_piece_off(
 
 def test_that_a_lane_opened_in_the_history_chooses_its_piece(shown: Show, qtbot: QtBot) -> None:
     window = shown(FOUR_WARNED)
-    qtbot.waitUntil(lambda: window._plot is not None)
-    window._plot.lane_opened.emit("q3")
+    qtbot.waitUntil(lambda: window.history.plot is not None)
+    window.history.plot.lane_opened.emit("q3")
     assert window.page.rack.chosen_key == "lamp"
 
 
@@ -213,9 +213,9 @@ def test_that_nothing_is_pushed_out_sideways(shown: Show, width: int, height: in
 
 def test_that_night_colours_reach_the_history_and_are_kept(shown: Show, qtbot: QtBot) -> None:
     window = shown(ONE_WET)
-    qtbot.waitUntil(lambda: window._plot is not None)
+    qtbot.waitUntil(lambda: window.history.plot is not None)
     window.menus.night.trigger()
-    assert window._plot.themes[-1] == "night"
+    assert window.history.plot.themes[-1] == "night"
     assert window._parts.settings.night
 
 

@@ -156,8 +156,48 @@
       <translation>Wie trübe Schichten aussehen</translation>
     </message>
     <message>
+      <source>Choose a stretch in which a coat dried first: drag over the room history with Shift held.</source>
+      <translation>Wählen Sie zuerst einen Zeitraum, in dem eine Schicht trocknete: Ziehen Sie mit gedrückter Umschalttaste über den Raumverlauf.</translation>
+    </message>
+    <message>
+      <source>&amp;8 h</source>
+      <translation>&amp;8 h</translation>
+    </message>
+    <message>
+      <source>&amp;day</source>
+      <translation>&amp;Tag</translation>
+    </message>
+    <message>
+      <source>&amp;week</source>
+      <translation>&amp;Woche</translation>
+    </message>
+    <message>
+      <source>&amp;month</source>
+      <translation>&amp;Monat</translation>
+    </message>
+    <message>
+      <source>&amp;all</source>
+      <translation>&amp;alles</translation>
+    </message>
+    <message>
       <source>Not meant any more: {intention}</source>
       <translation>Nicht mehr vorgehabt: {intention}</translation>
+    </message>
+    <message>
+      <source>A made-up studio does not start at login.</source>
+      <translation>Ein erfundenes Atelier startet nicht beim Anmelden.</translation>
+    </message>
+    <message>
+      <source>{path} cannot be changed: {reason}.</source>
+      <translation>{path} lässt sich nicht ändern: {reason}.</translation>
+    </message>
+    <message>
+      <source>Opens at login from now on.</source>
+      <translation>Öffnet sich von jetzt an beim Anmelden.</translation>
+    </message>
+    <message>
+      <source>No longer opens at login.</source>
+      <translation>Öffnet sich nicht mehr beim Anmelden.</translation>
     </message>
     <message>
       <source>This could not be done because of a fault in the program: {fault}. Please report it.</source>
@@ -538,46 +578,6 @@
     <message>
       <source>This cannot be worked out: {reason}</source>
       <translation>Das lässt sich nicht ausrechnen: {reason}</translation>
-    </message>
-    <message>
-      <source>Choose a stretch in which a coat dried first: drag over the room history with Shift held.</source>
-      <translation>Wählen Sie zuerst einen Zeitraum, in dem eine Schicht trocknete: Ziehen Sie mit gedrückter Umschalttaste über den Raumverlauf.</translation>
-    </message>
-    <message>
-      <source>&amp;8 h</source>
-      <translation>&amp;8 h</translation>
-    </message>
-    <message>
-      <source>&amp;day</source>
-      <translation>&amp;Tag</translation>
-    </message>
-    <message>
-      <source>&amp;week</source>
-      <translation>&amp;Woche</translation>
-    </message>
-    <message>
-      <source>&amp;month</source>
-      <translation>&amp;Monat</translation>
-    </message>
-    <message>
-      <source>&amp;all</source>
-      <translation>&amp;alles</translation>
-    </message>
-    <message>
-      <source>A made-up studio does not start at login.</source>
-      <translation>Ein erfundenes Atelier startet nicht beim Anmelden.</translation>
-    </message>
-    <message>
-      <source>{path} cannot be changed: {reason}.</source>
-      <translation>{path} lässt sich nicht ändern: {reason}.</translation>
-    </message>
-    <message>
-      <source>Opens at login from now on.</source>
-      <translation>Öffnet sich von jetzt an beim Anmelden.</translation>
-    </message>
-    <message>
-      <source>No longer opens at login.</source>
-      <translation>Öffnet sich nicht mehr beim Anmelden.</translation>
     </message>
   </context>
 </TS>

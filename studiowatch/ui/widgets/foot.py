@@ -6,8 +6,9 @@ from PySide6.QtCore import QTimer, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout
 
+from studiowatch.service.snapshot import Snapshot
 from studiowatch.speech.words import say
-from studiowatch.ui.models.board import BoardLine
+from studiowatch.ui.models.board import BoardLine, board_line, may_type
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.text import ElidedLabel, button, label, put
@@ -97,8 +98,14 @@ class Foot(QFrame):
         self._words_px = px(_WORDS_UNITS)
         self._arrange()
 
-    def set_line(self, line: BoardLine, sound_trouble: str) -> None:
-        """Show the board's line, and that there is no sound."""
+    def show_snapshot(self, snapshot: Snapshot, sound_trouble: str) -> None:
+        """Show the board's line and that there is no sound; allow only the actions that have something to act on."""
+        laid = any(piece.top is not None for piece in snapshot.pieces)
+        self._read.setVisible(may_type(snapshot))
+        self._lay.setEnabled(bool(snapshot.pieces))
+        self._test.setEnabled(laid)
+        self._why.setEnabled(laid)
+        line = board_line(snapshot)
         put(self._trouble, line.trouble, hide_empty=True)
         words = f"{line.words} · {sound_trouble}" if sound_trouble else line.words
         self._line = BoardLine(words=words, tone=line.tone)
@@ -109,13 +116,6 @@ class Foot(QFrame):
         """Show `words` for a while in place of the board's line."""
         self._noting.start()
         self._show(words, tone)
-
-    def set_actions(self, *, can_lay: bool, can_test: bool, can_read: bool) -> None:
-        """Allow only the actions that have something to act on."""
-        self._read.setVisible(can_read)
-        self._lay.setEnabled(can_lay)
-        self._test.setEnabled(can_test)
-        self._why.setEnabled(can_test)
 
     @property
     def words(self) -> str:

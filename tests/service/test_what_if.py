@@ -9,8 +9,8 @@ from studiowatch.coats.readiness import outlook, ready_at
 from studiowatch.coats.stage_table import ROW
 from studiowatch.coats.stages import Stage
 from studiowatch.physics.air import Air, AirDraws
-from studiowatch.service.coat_run import HORIZON_S
 from studiowatch.service import what_if
+from studiowatch.service.coat_run import HORIZON_S
 from studiowatch.service.films_to_come import FilmsToCome, FilmToCome
 from studiowatch.service.what_if import Otherways, WhatIf, held_spans
 from studiowatch.service.what_if_room import care, refusal, warnings_in

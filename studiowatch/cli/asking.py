@@ -6,7 +6,7 @@ from pathlib import Path
 
 from studiowatch.cli.answers import FAULT, complain
 from studiowatch.cli.take import opened
-from studiowatch.service.commands import PlanCommand, Refused
+from studiowatch.service.commands import Refused
 from studiowatch.service.intention_commands import IntentionCommand
 from studiowatch.service.intention_desk import IntentionDesk, vapour_on
 from studiowatch.service.letterbox import ask
@@ -14,6 +14,7 @@ from studiowatch.service.local_time import wall_clock
 from studiowatch.service.orders import PieceCommand
 from studiowatch.service.outfit import Outfit
 from studiowatch.service.photos import PhotoFolder
+from studiowatch.service.plan_commands import PlanCommand
 from studiowatch.service.plan_desk import PlanDesk
 from studiowatch.service.rack import Rack
 from studiowatch.service.sheet_shelf import SheetShelf

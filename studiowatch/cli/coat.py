@@ -10,7 +10,7 @@ from studiowatch.cli.asking import carried_out, pieces_in, refused
 from studiowatch.cli.inputs import moment_ms
 from studiowatch.cli.piece import piece_called
 from studiowatch.cli.piece_calls import OPEN
-from studiowatch.service.commands import CoverCoat, LayCoat, PlanCoat, RecordLook, RecordOutcome, Refused
+from studiowatch.service.commands import CoverCoat, LayCoat, RecordLook, RecordOutcome, Refused
 from studiowatch.service.correction_commands import (
     CorrectCoat,
     CorrectLook,
@@ -20,6 +20,7 @@ from studiowatch.service.correction_commands import (
 )
 from studiowatch.service.orders import PieceCommand
 from studiowatch.service.outfit import Outfit
+from studiowatch.service.plan_commands import PlanCoat
 from studiowatch.speech.words import mark, say
 from studiowatch.store.folder import StudioFolder
 from studiowatch.studio.pieces import Coat, Finding, Look, Outcome, Piece

@@ -9,8 +9,9 @@ from dataclasses import dataclass
 from studiowatch.cli.answers import DONE, wrong
 from studiowatch.cli.asking import carried_out, pieces_in, refused
 from studiowatch.cli.piece import piece_called
-from studiowatch.service.commands import PlanCoats, PlanCommand, Refused, SaveRecipe, SetWorkingHours
+from studiowatch.service.commands import Refused
 from studiowatch.service.outfit import Outfit
+from studiowatch.service.plan_commands import PlanCoats, PlanCommand, SaveRecipe, SetWorkingHours
 from studiowatch.service.plan_only import records_of
 from studiowatch.service.replaying import MemoryRecords
 from studiowatch.speech.words import say

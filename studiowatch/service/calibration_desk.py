@@ -15,9 +15,10 @@ from studiowatch.room.plateau import Plateau, settle
 from studiowatch.room.readings import Reading
 from studiowatch.room.recheck import recheck_due_ms
 from studiowatch.room.typed import is_typed
+from studiowatch.service.calibration_commands import CalibrationCommand, TryCalibration, WithdrawCalibration
 from studiowatch.service.calibration_orders import Bench, calibrated
 from studiowatch.service.calibration_views import CalibrationsView, CalibrationView, DraftView
-from studiowatch.service.commands import CalibrationCommand, Refused, TryCalibration, WithdrawCalibration
+from studiowatch.service.commands import Refused
 from studiowatch.service.disk import Disk
 from studiowatch.service.ports import ReadingsLog, Records
 from studiowatch.service.prompt_desk import Reminder

@@ -17,7 +17,8 @@ from studiowatch.room.humidity_calibration import (
 from studiowatch.room.plateau import FLAT_MINUTES, MINUTE_MS, Plateau, settle
 from studiowatch.room.readings import Reading
 from studiowatch.room.walk import air_point, walked_speed_m_s
-from studiowatch.service.commands import CalibrateAirSpeed, CalibrateHumidity, Refused
+from studiowatch.service.calibration_commands import CalibrateAirSpeed, CalibrateHumidity
+from studiowatch.service.commands import Refused
 from studiowatch.service.language import behind_a_colon
 from studiowatch.speech.words import say
 

@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 from studiowatch.room.air_speed_calibration import AirSpeedCalibration
 from studiowatch.room.humidity_calibration import HumidityCalibration
 from studiowatch.room.plateau import Plateau
-from studiowatch.service.commands import CalibrateAirSpeed, CalibrateHumidity
+from studiowatch.service.calibration_commands import CalibrateAirSpeed, CalibrateHumidity
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -4,13 +4,12 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from studiowatch.service.calibration_commands import CalibrationCommand
 from studiowatch.service.commands import (
     BoardCommand,
-    CalibrationCommand,
     Command,
     HearWarning,
     OutsideCommand,
-    PlanCommand,
     Refused,
     RemindLater,
     SnoozePrompt,
@@ -26,6 +25,7 @@ from studiowatch.service.intention_commands import DropIntention, IntentionComma
 from studiowatch.service.lend_films import LendFilms
 from studiowatch.service.log_air import TICK_MS
 from studiowatch.service.outside_desk import OutsideDesk
+from studiowatch.service.plan_commands import PlanCommand
 from studiowatch.service.ports import Records
 from studiowatch.service.preparation_commands import PreparationCommand
 from studiowatch.service.rounds import Rounds

@@ -7,17 +7,17 @@ from datetime import date
 
 from studiowatch.board.mapping import ColumnMapping
 from studiowatch.coats.stages import Orientation
-from studiowatch.room.king_law import BEAD_C
 from studiowatch.room.log_columns import LogColumns
 from studiowatch.room.typed import Felt
+from studiowatch.service.calibration_commands import CalibrationCommand
 from studiowatch.service.correction_commands import CorrectionCommand, Redo, TakePhoto, Undo
 from studiowatch.service.intention_commands import IntentionCommand
 from studiowatch.service.lend_films import LendFilms
+from studiowatch.service.plan_commands import PlanCommand, PlannedCommand
 from studiowatch.service.preparation_commands import PreparationCommand
 from studiowatch.service.sheet_commands import SheetCommand
 from studiowatch.speech.units import Units
 from studiowatch.studio.pieces import Finding, Outcome, Shape
-from studiowatch.studio.working_hours import WorkingHours
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -110,66 +110,6 @@ class LayCoat:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class PlanCoat:
-    """Add a coat to come on top of a piece."""
-
-    piece_key: str
-    sheet: str
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class UnplanCoat:
-    """Take a coat to come out of the plan."""
-
-    coat_key: str
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class ReplacePlanned:
-    """Plan another product for a coat to come."""
-
-    coat_key: str
-    sheet: str
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class MovePlanned:
-    """Put a coat to come at another place among those of its piece, counted from 0 at the lowest."""
-
-    coat_key: str
-    place: int
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class PlanCoats:
-    """Put these coats, lowest first, in the place of all that are to come on a piece: a recipe is applied by it."""
-
-    piece_key: str
-    sheets: tuple[str, ...]
-
-
-PlannedCommand = PlanCoat | UnplanCoat | ReplacePlanned | MovePlanned | PlanCoats
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class SetWorkingHours:
-    """She works in these hours of the week."""
-
-    hours: WorkingHours
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class SaveRecipe:
-    """Keep these sheets, lowest first, under a name; no sheets drop the recipe."""
-
-    name: str
-    sheets: tuple[str, ...]
-
-
-PlanCommand = SetWorkingHours | SaveRecipe
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
 class CoverCoat:
     """A mesh cover was set over the coat at `covered_ms`."""
 
@@ -209,6 +149,9 @@ class ChooseBoard:
     port: str | None
 
 
+BoardCommand = AcceptColumns | ChooseBoard
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class HearWarning:
     """She has heard it: no more sound for this one."""
@@ -237,58 +180,6 @@ class SnoozePrompt:
 
     prompt_key: str
     until_ms: int
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class CalibrateHumidity:
-    """The box read flat over each salt at these UTC ms; the readings of the half hour before are in the log."""
-
-    magnesium_ms: int
-    sodium_ms: int
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Spell:
-    """From `start_ms` to `end_ms`, UTC ms."""
-
-    start_ms: int
-    end_ms: int
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Walk:
-    """The sensor was carried over `distance_m` through still air, evenly, from `start_ms` to `end_ms`, UTC ms."""
-
-    start_ms: int
-    end_ms: int
-    distance_m: float
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class CalibrateAirSpeed:
-    """The bead was under a cup, and then walked; the readings are in the log. `bead_C` is what the bead is held at."""
-
-    still: Spell
-    walks: tuple[Walk, ...]
-    bead_C: float = BEAD_C
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class TryCalibration:
-    """Show what a calibration would be, in the snapshot; nothing is kept."""
-
-    of: CalibrateHumidity | CalibrateAirSpeed
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class WithdrawCalibration:
-    """Take a calibration back: readings show what they would without it."""
-
-    calibration_key: str
-
-
-CalibrationCommand = CalibrateHumidity | CalibrateAirSpeed | TryCalibration | WithdrawCalibration
-BoardCommand = AcceptColumns | ChooseBoard
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

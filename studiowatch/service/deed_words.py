@@ -11,17 +11,10 @@ from studiowatch.service.commands import (
     HearWarning,
     LayCoat,
     MovePiece,
-    MovePlanned,
-    PlanCoat,
-    PlanCoats,
-    PlanCommand,
     RecordLook,
     RecordOutcome,
     RegisterPiece,
     RemindLater,
-    ReplacePlanned,
-    SetWorkingHours,
-    UnplanCoat,
 )
 from studiowatch.service.correction_commands import (
     CorrectCoat,
@@ -32,6 +25,15 @@ from studiowatch.service.correction_commands import (
     TakeBackOutcome,
 )
 from studiowatch.service.orders import PieceCommand
+from studiowatch.service.plan_commands import (
+    MovePlanned,
+    PlanCoat,
+    PlanCoats,
+    PlanCommand,
+    ReplacePlanned,
+    SetWorkingHours,
+    UnplanCoat,
+)
 from studiowatch.speech.words import mark, say
 from studiowatch.studio.meant import Meant
 from studiowatch.studio.meant_words import words

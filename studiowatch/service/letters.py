@@ -18,16 +18,9 @@ from studiowatch.service.commands import (
     CoverCoat,
     LayCoat,
     MovePiece,
-    MovePlanned,
-    PlanCoat,
-    PlanCoats,
     RecordLook,
     RecordOutcome,
     RegisterPiece,
-    ReplacePlanned,
-    SaveRecipe,
-    SetWorkingHours,
-    UnplanCoat,
 )
 from studiowatch.service.correction_commands import (
     CorrectCoat,
@@ -39,6 +32,15 @@ from studiowatch.service.correction_commands import (
     TakePhoto,
 )
 from studiowatch.service.intention_commands import AddIntention, DropIntention
+from studiowatch.service.plan_commands import (
+    MovePlanned,
+    PlanCoat,
+    PlanCoats,
+    ReplacePlanned,
+    SaveRecipe,
+    SetWorkingHours,
+    UnplanCoat,
+)
 from studiowatch.speech.words import mark, say
 
 _MAY_BE_ASKED = (

@@ -26,16 +26,10 @@ from studiowatch.service.commands import (
     CoverCoat,
     LayCoat,
     MovePiece,
-    MovePlanned,
-    PlanCoat,
-    PlanCoats,
-    PlannedCommand,
     RecordLook,
     RecordOutcome,
     Refused,
     RegisterPiece,
-    ReplacePlanned,
-    UnplanCoat,
 )
 from studiowatch.service.correction_commands import (
     CorrectCoat,
@@ -54,6 +48,14 @@ from studiowatch.service.correction_orders import (
     outcome_taken_back,
 )
 from studiowatch.service.piece_orders import amended, archived, moved, registered, restored
+from studiowatch.service.plan_commands import (
+    MovePlanned,
+    PlanCoat,
+    PlanCoats,
+    PlannedCommand,
+    ReplacePlanned,
+    UnplanCoat,
+)
 from studiowatch.service.replanning import planned
 from studiowatch.speech.words import mark, say
 from studiowatch.studio.pieces import Coat, Look, Piece

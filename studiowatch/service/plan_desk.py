@@ -10,9 +10,10 @@ from studiowatch.coats.belief import Belief
 from studiowatch.coats.stages import Stage
 from studiowatch.physics.air import Air
 from studiowatch.service.air_ahead import CALM_M_S, AirAhead, calm, steady
-from studiowatch.service.commands import PlanCommand, Refused, SaveRecipe, SetWorkingHours
+from studiowatch.service.commands import Refused
 from studiowatch.service.film_waits import FilmWaits
 from studiowatch.service.plan_air import PlanAir
+from studiowatch.service.plan_commands import PlanCommand, SaveRecipe, SetWorkingHours
 from studiowatch.service.planning import OnTheRack, gathered, pieces_to_plan
 from studiowatch.service.ports import ReadingsLog, Records
 from studiowatch.service.rack import Rack

@@ -6,12 +6,12 @@ from collections.abc import Callable, Sequence
 from dataclasses import replace
 
 from studiowatch.service.bench import Bench, Changed
-from studiowatch.service.commands import (
+from studiowatch.service.commands import Refused
+from studiowatch.service.plan_commands import (
     MovePlanned,
     PlanCoat,
     PlanCoats,
     PlannedCommand,
-    Refused,
     ReplacePlanned,
     UnplanCoat,
 )

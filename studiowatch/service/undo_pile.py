@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field, replace
 
-from studiowatch.service.commands import PlanCommand, Refused
+from studiowatch.service.commands import Refused
+from studiowatch.service.plan_commands import PlanCommand
 from studiowatch.service.sheet_folder import Filed
 from studiowatch.service.snapshot import UndoView
 from studiowatch.speech.words import say

@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import count
 
-from studiowatch.service.commands import ArchivePiece, Command, LayCoat, PlanCoat, RecordOutcome, RegisterPiece
+from studiowatch.service.commands import ArchivePiece, Command, LayCoat, RecordOutcome, RegisterPiece
+from studiowatch.service.plan_commands import PlanCoat
 from studiowatch.service.ports import Desk
 from studiowatch.service.snapshot import CoatView, PieceView, Snapshot
 from studiowatch.studio.pieces import Outcome

@@ -9,7 +9,7 @@ from pathlib import Path
 from studiowatch.board.events import BoardNamed, LineCounts, PortOpened, ReadingArrived
 from studiowatch.compose import open_store
 from studiowatch.room.readings import Reading
-from studiowatch.service.commands import CalibrateAirSpeed, CalibrateHumidity, Spell, Walk
+from studiowatch.service.calibration_commands import CalibrateAirSpeed, CalibrateHumidity, Spell, Walk
 from studiowatch.service.happenings import Happening
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.snapshot import Snapshot

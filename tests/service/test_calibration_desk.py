@@ -12,16 +12,8 @@ from studiowatch.board.events import PortOpened
 from studiowatch.room.air_movement import Movement
 from studiowatch.room.air_speed_calibration import AirSpeedCalibration
 from studiowatch.room.humidity_calibration import HumidityCalibration
-from studiowatch.service.commands import (
-    CalibrateHumidity,
-    LayCoat,
-    Refused,
-    RegisterPiece,
-    TickPrompt,
-    TryCalibration,
-    TypeReading,
-    WithdrawCalibration,
-)
+from studiowatch.service.calibration_commands import CalibrateHumidity, TryCalibration, WithdrawCalibration
+from studiowatch.service.commands import LayCoat, Refused, RegisterPiece, TickPrompt, TypeReading
 from studiowatch.service.happenings import PromptHappened
 
 from .calibrated_studio import DAY_S, HIGH_BY_PCT, TRUE_LOW_PCT, Studio, bead_mV, room_says

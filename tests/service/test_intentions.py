@@ -15,11 +15,12 @@ from studiowatch.coats.stages import Stage
 from studiowatch.room.intentions import Doing
 from studiowatch.room.readings import Reading
 from studiowatch.service.best_hours_desk import Views
-from studiowatch.service.commands import Command, Refused, SetWorkingHours
+from studiowatch.service.commands import Command, Refused
 from studiowatch.service.correction_commands import Redo, Undo
 from studiowatch.service.intention_commands import AddIntention, DropIntention
 from studiowatch.service.letters import NoLetter, read, written
 from studiowatch.service.local_time import wall_clock
+from studiowatch.service.plan_commands import SetWorkingHours
 from studiowatch.service.plan_only import watch_at
 from studiowatch.service.replaying import MemoryRecords, NoLog
 from studiowatch.service.room_ahead import AGAIN_MS

@@ -15,13 +15,13 @@ from studiowatch.service.commands import (
     CoverCoat,
     LayCoat,
     MovePiece,
-    PlanCoat,
     RecordLook,
     RecordOutcome,
     Refused,
     RegisterPiece,
 )
 from studiowatch.service.orders import PieceCommand, carry_out
+from studiowatch.service.plan_commands import PlanCoat
 from studiowatch.studio.pieces import Coat, Finding, Outcome, Piece
 
 NOW_MS = 1_800_000_000_000

@@ -14,9 +14,10 @@ from studiowatch.coats.prediction import predict
 from studiowatch.coats.stages import Stage
 from studiowatch.physics.air import Air
 from studiowatch.service.air_ahead import steady
-from studiowatch.service.commands import PlanCoats, Refused, SaveRecipe, SetWorkingHours
+from studiowatch.service.commands import Refused
 from studiowatch.service.film_waits import FilmWaits, PlanDropped
 from studiowatch.service.local_time import clock_text, local_date
+from studiowatch.service.plan_commands import PlanCoats, SaveRecipe, SetWorkingHours
 from studiowatch.service.plan_desk import AGAIN_MS, Work
 from studiowatch.service.replaying import MemoryRecords, NoLog
 from studiowatch.service.sheet_shelf import SheetShelf, built_in_sheets

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import pytest
 
-from studiowatch.service.commands import (
-    Command,
+from studiowatch.service.commands import Command
+from studiowatch.service.letters import NoLetter, read, written
+from studiowatch.service.plan_commands import (
     MovePlanned,
     PlanCoats,
     ReplacePlanned,
@@ -13,7 +14,6 @@ from studiowatch.service.commands import (
     SetWorkingHours,
     UnplanCoat,
 )
-from studiowatch.service.letters import NoLetter, read, written
 from studiowatch.studio.working_hours import WorkingHours
 
 

@@ -7,16 +7,16 @@ from dataclasses import replace
 
 import pytest
 
-from studiowatch.service.commands import (
+from studiowatch.service.commands import Refused
+from studiowatch.service.orders import Bench, carry_out
+from studiowatch.service.plan_commands import (
     MovePlanned,
     PlanCoat,
     PlanCoats,
     PlannedCommand,
-    Refused,
     ReplacePlanned,
     UnplanCoat,
 )
-from studiowatch.service.orders import Bench, carry_out
 from studiowatch.studio.pieces import Coat, Piece
 
 NOW_MS = 1_800_000_000_000

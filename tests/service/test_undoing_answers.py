@@ -17,11 +17,10 @@ from studiowatch.service.commands import (
     Refused,
     RegisterPiece,
     RemindLater,
-    SaveRecipe,
-    SetWorkingHours,
     SnoozePrompt,
 )
 from studiowatch.service.correction_commands import Redo, Undo
+from studiowatch.service.plan_commands import SaveRecipe, SetWorkingHours
 from studiowatch.service.replaying import MemoryRecords
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.snapshot import Snapshot, WarningView

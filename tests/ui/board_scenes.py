@@ -15,9 +15,9 @@ from studiowatch.room.humidity_calibration import SaltPoint, calibrate_humidity
 from studiowatch.room.plateau import Plateau, settle
 from studiowatch.room.readings import Reading
 from studiowatch.service.board_now import COLUMNS, SAY_COLUMNS
+from studiowatch.service.calibration_commands import CalibrateAirSpeed, CalibrateHumidity, Spell, Walk
 from studiowatch.service.calibration_views import CalibrationsView, CalibrationView, DraftView
 from studiowatch.service.columns_view import ColumnsView
-from studiowatch.service.commands import CalibrateAirSpeed, CalibrateHumidity, Spell, Walk
 from studiowatch.service.snapshot import Snapshot
 
 from .scenes import DAY_MS, FOUR_CALM, HOUR_MS, MINUTE_MS, NOW_MS, SILENT

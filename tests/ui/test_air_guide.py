@@ -7,7 +7,7 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
-from studiowatch.service.commands import Spell, Walk
+from studiowatch.service.calibration_commands import Spell, Walk
 from studiowatch.ui.models.air_guide import (
     STEPS,
     AirGuide,

@@ -14,7 +14,8 @@ from pytestqt.qtbot import QtBot
 from studiowatch.board.column_tests import ACT_MS, QUIET_MS, Kind
 from studiowatch.board.mapping import Choice
 from studiowatch.room.readings import Channel
-from studiowatch.service.commands import AcceptColumns, CalibrateAirSpeed, CalibrateHumidity, TryCalibration
+from studiowatch.service.calibration_commands import CalibrateAirSpeed, CalibrateHumidity, TryCalibration
+from studiowatch.service.commands import AcceptColumns
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.ui.models.air_guide import AirGuide, AirStep
 from studiowatch.ui.models.humidity_guide import HumidityStep

@@ -10,7 +10,8 @@ from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QAbstractButton, QMessageBox
 from pytestqt.qtbot import QtBot
 
-from studiowatch.service.commands import ChooseBoard, WithdrawCalibration
+from studiowatch.service.calibration_commands import WithdrawCalibration
+from studiowatch.service.commands import ChooseBoard
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.ui.models.board_now import HEALTHY
 from studiowatch.ui.widgets.board_page import BoardPage

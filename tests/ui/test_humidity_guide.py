@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from studiowatch.room.humidity_calibration import Salt
-from studiowatch.service.commands import CalibrateHumidity
+from studiowatch.service.calibration_commands import CalibrateHumidity
 from studiowatch.studio.words import Level
 from studiowatch.ui.models.humidity_guide import (
     STEPS,

@@ -11,7 +11,7 @@ import pytest
 from PySide6.QtCore import Qt
 from pytestqt.qtbot import QtBot
 
-from studiowatch.service.commands import (
+from studiowatch.service.plan_commands import (
     MovePlanned,
     PlanCoat,
     PlanCoats,

@@ -9,7 +9,7 @@ from studiowatch.room.air_points import FASTEST_M_S, LEAST_WALKS, SLOWEST_M_S
 from studiowatch.room.air_speed_calibration import AirSpeedCalibration
 from studiowatch.room.king_law import BEAD_C, COOLEST_BEAD_C, HOTTEST_BEAD_C
 from studiowatch.room.walk import LONGEST_M, SHORTEST_M
-from studiowatch.service.commands import CalibrateAirSpeed, Spell, Walk
+from studiowatch.service.calibration_commands import CalibrateAirSpeed, Spell, Walk
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.speech.units import chosen
 from studiowatch.speech.words import mark, say

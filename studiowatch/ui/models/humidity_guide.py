@@ -15,7 +15,7 @@ from studiowatch.room.humidity_calibration import (
     salt_humidity_pct,
 )
 from studiowatch.room.plateau import FLAT_MINUTES, MINUTE_MS, Plateau
-from studiowatch.service.commands import CalibrateHumidity
+from studiowatch.service.calibration_commands import CalibrateHumidity
 from studiowatch.speech.units import chosen
 from studiowatch.speech.words import mark, say
 from studiowatch.studio.words import Level

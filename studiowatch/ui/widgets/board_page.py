@@ -6,7 +6,8 @@ from PySide6.QtCore import QTimer, Signal
 from PySide6.QtGui import QHideEvent, QKeySequence, QShortcut, QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
 
-from studiowatch.service.commands import ChooseBoard, WithdrawCalibration
+from studiowatch.service.calibration_commands import WithdrawCalibration
+from studiowatch.service.commands import ChooseBoard
 from studiowatch.service.ports import Clock, Desk
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.speech.words import mark, say

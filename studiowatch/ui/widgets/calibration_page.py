@@ -9,7 +9,7 @@ from PySide6.QtCore import Signal
 
 from studiowatch.room.air_speed_calibration import AirSpeedCalibration
 from studiowatch.room.humidity_calibration import HumidityCalibration
-from studiowatch.service.commands import CalibrateAirSpeed, CalibrateHumidity, TryCalibration
+from studiowatch.service.calibration_commands import CalibrateAirSpeed, CalibrateHumidity, TryCalibration
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.speech.words import say
 from studiowatch.studio.words import Level

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from PySide6.QtWidgets import QLineEdit, QWidget
 
-from studiowatch.service.commands import Command, SaveRecipe, SetWorkingHours
+from studiowatch.service.commands import Command
+from studiowatch.service.plan_commands import SaveRecipe, SetWorkingHours
 from studiowatch.speech.dates import day_names
 from studiowatch.speech.words import mark, say, say_counted
 from studiowatch.studio.recipes import NAME_MOST

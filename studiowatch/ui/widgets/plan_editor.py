@@ -9,7 +9,7 @@ from typing import TypeVar
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QMenu, QScrollArea, QVBoxLayout, QWidget
 
-from studiowatch.service.commands import (
+from studiowatch.service.plan_commands import (
     MovePlanned,
     PlanCoat,
     PlanCoats,

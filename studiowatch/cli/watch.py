@@ -16,8 +16,9 @@ from studiowatch.cli.sounding import Sounding, typed
 from studiowatch.service.happenings import Happening
 from studiowatch.service.local_time import clock_text, local_date, seconds_text
 from studiowatch.service.outfit import Outfit
+from studiowatch.service.piece_view import CoatView, PieceView
 from studiowatch.service.ports import BoardSource
-from studiowatch.service.snapshot import CoatView, PieceView, RoomView, Snapshot
+from studiowatch.service.snapshot import RoomView, Snapshot
 from studiowatch.service.watched_studio import watching
 from studiowatch.speech.dates import day_of_week
 from studiowatch.speech.units import chosen

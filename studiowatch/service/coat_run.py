@@ -21,7 +21,7 @@ from studiowatch.service.air_ahead import STAYS, RoomToCome, alike, calm
 from studiowatch.service.coat_risk import CoatRisk
 from studiowatch.service.coat_tests import doubt_words, her_tests
 from studiowatch.service.log_air import Moment
-from studiowatch.service.snapshot import StageTime
+from studiowatch.service.piece_view import StageTime
 from studiowatch.studio.amounts import wet_um_of
 from studiowatch.studio.pieces import Coat, Piece
 

@@ -8,8 +8,8 @@ from functools import partial
 from itertools import islice
 
 from studiowatch.service.local_time import when_text
+from studiowatch.service.piece_view import CorrectionView
 from studiowatch.service.ports import Records
-from studiowatch.service.snapshot import CorrectionView
 from studiowatch.store.trouble import StoreTrouble
 from studiowatch.studio.corrected import corrections_between
 from studiowatch.studio.pieces import Piece

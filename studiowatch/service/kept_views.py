@@ -10,9 +10,9 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from datetime import date
 
+from studiowatch.service.piece_view import PieceView
 from studiowatch.service.rack import Rack
 from studiowatch.service.rack_views import piece_view, weighing_advice
-from studiowatch.service.snapshot import PieceView
 from studiowatch.speech.units import chosen
 from studiowatch.studio.pieces import Piece
 

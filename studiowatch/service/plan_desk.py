@@ -12,13 +12,13 @@ from studiowatch.physics.air import Air
 from studiowatch.service.air_ahead import CALM_M_S, AirAhead, calm, steady
 from studiowatch.service.commands import Refused
 from studiowatch.service.film_waits import FilmWaits
+from studiowatch.service.piece_view import PieceView
 from studiowatch.service.plan_air import PlanAir
 from studiowatch.service.plan_commands import PlanCommand, SaveRecipe, SetWorkingHours
 from studiowatch.service.planning import OnTheRack, gathered, pieces_to_plan
 from studiowatch.service.ports import ReadingsLog, Records
 from studiowatch.service.rack import Rack
 from studiowatch.service.sheet_shelf import SheetShelf
-from studiowatch.service.snapshot import PieceView
 from studiowatch.speech.units import chosen
 from studiowatch.speech.words import say
 from studiowatch.studio.finishing_plan import finishing_plan

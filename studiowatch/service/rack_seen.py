@@ -11,11 +11,11 @@ from datetime import date
 
 from studiowatch.coats.data_sheet import DataSheet
 from studiowatch.service.kept_views import MINUTE_MS, KeptViews
+from studiowatch.service.piece_view import ArchivedView, PieceView
 from studiowatch.service.rack import Rack
 from studiowatch.service.rack_coats import following_coat, vapour_in_room
 from studiowatch.service.rack_risks import coats_at_risk
 from studiowatch.service.rack_views import archived_views
-from studiowatch.service.snapshot import ArchivedView, PieceView
 from studiowatch.speech.units import Units, chosen
 from studiowatch.studio.concern import CoatAtRisk
 

@@ -14,10 +14,10 @@ from studiowatch.coats.weighing import weighing_gain
 from studiowatch.room.limits import humidity_limit
 from studiowatch.service.coat_run import CoatRun
 from studiowatch.service.local_time import when_text
+from studiowatch.service.piece_view import ArchivedView, CoatView, PieceView, SolventView
 from studiowatch.service.rack import Rack
 from studiowatch.service.rack_coats import following_coat, ready_ms, untested_label
 from studiowatch.service.sheet_shelf import SheetShelf
-from studiowatch.service.snapshot import ArchivedView, CoatView, PieceView, SolventView
 from studiowatch.studio.amounts import wet_um_of
 from studiowatch.studio.labels import next_step, slack_days, suggested_mL
 from studiowatch.studio.laying import may_cloud, not_yet

@@ -20,8 +20,9 @@ from studiowatch.service.commands import (
     SpeakIn,
     TickPrompt,
 )
+from studiowatch.service.piece_view import PieceView
 from studiowatch.service.ports import Clock, Desk
-from studiowatch.service.snapshot import PieceView, Snapshot
+from studiowatch.service.snapshot import Snapshot
 from studiowatch.speech.units import METRIC, Units, choose
 from studiowatch.speech.words import say
 from studiowatch.studio.pieces import Finding

@@ -10,9 +10,9 @@ from PySide6.QtWidgets import QFileDialog, QWidget
 
 from studiowatch.service.exchange import ExchangeFault
 from studiowatch.service.finishing_sheets import FinishingSheets
+from studiowatch.service.piece_view import PieceView
 from studiowatch.service.readings_out import Show
 from studiowatch.service.record_page import page
-from studiowatch.service.snapshot import PieceView
 from studiowatch.service.whole_file import whole_file
 from studiowatch.speech.words import mark, say
 from studiowatch.ui.exchange_deeds import ExchangeDeeds

@@ -11,8 +11,9 @@ from PySide6.QtWidgets import QDialog, QMessageBox, QWidget
 
 from studiowatch.service.commands import Command
 from studiowatch.service.correction_commands import Redo, RestorePiece, TakeBackCoat, Undo
+from studiowatch.service.piece_view import CoatView, PieceView
 from studiowatch.service.ports import Clock, Desk
-from studiowatch.service.snapshot import CoatView, PieceView, Snapshot
+from studiowatch.service.snapshot import Snapshot
 from studiowatch.speech.words import say
 from studiowatch.studio.pieces import Coat
 from studiowatch.ui.bridge import Courier

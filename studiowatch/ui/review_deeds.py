@@ -8,9 +8,9 @@ from pathlib import Path
 from PySide6.QtCore import QObject, QStandardPaths, QTimer, Signal
 from PySide6.QtWidgets import QFileDialog, QWidget
 
+from studiowatch.service.piece_view import CoatView, PieceView
 from studiowatch.service.ports import Clock
 from studiowatch.service.review_ports import Reviews
-from studiowatch.service.snapshot import CoatView, PieceView
 from studiowatch.speech.words import mark, say
 from studiowatch.studio.pieces import Outcome
 from studiowatch.studio.review_causes import Cause

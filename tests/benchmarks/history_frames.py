@@ -39,8 +39,9 @@ from PySide6.QtWidgets import QApplication
 from studiowatch.room.readings import Channel
 from studiowatch.service.board_view import BoardView
 from studiowatch.service.past import StudioHistory
+from studiowatch.service.piece_view import PieceView
 from studiowatch.service.room_band import RoomBand
-from studiowatch.service.snapshot import PieceView, RoomView, Snapshot
+from studiowatch.service.snapshot import RoomView, Snapshot
 from studiowatch.store.history import HistoryReader
 from studiowatch.studio.words import Level, Sentence
 from studiowatch.ui.models.history_fetch import Request

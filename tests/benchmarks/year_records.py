@@ -8,7 +8,7 @@ from pathlib import Path
 import numpy as np
 
 from studiowatch.coats.stages import Orientation, Stage, Surface
-from studiowatch.service.snapshot import CoatView, PieceView, StageTime
+from studiowatch.service.piece_view import CoatView, PieceView, StageTime
 from studiowatch.store.database import open_database
 from studiowatch.store.records import RecordsStore
 from studiowatch.store.shapes import PromptRecord, WarningRecord

@@ -6,9 +6,10 @@ from collections.abc import Sequence
 from itertools import count
 
 from studiowatch.service.commands import ArchivePiece, Command, LayCoat, RecordOutcome, RegisterPiece
+from studiowatch.service.piece_view import CoatView, PieceView
 from studiowatch.service.plan_commands import PlanCoat
 from studiowatch.service.ports import Desk
-from studiowatch.service.snapshot import CoatView, PieceView, Snapshot
+from studiowatch.service.snapshot import Snapshot
 from studiowatch.studio.pieces import Outcome
 
 SHEETS = ("isolation-waterborne", "gloss-waterborne", "satin-waterborne")

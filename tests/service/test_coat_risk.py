@@ -8,11 +8,11 @@ from datetime import date
 import pytest
 
 from studiowatch.physics.air import Air
+from studiowatch.service.piece_view import PieceView
 from studiowatch.service.rack import Rack
 from studiowatch.service.rack_views import piece_views
 from studiowatch.service.replaying import MemoryRecords, NoLog
 from studiowatch.service.sheet_shelf import SheetShelf
-from studiowatch.service.snapshot import PieceView
 from studiowatch.studio.pieces import Coat, Outcome, Piece
 from studiowatch.studio.review_causes import Cause
 from studiowatch.studio.words import Level

@@ -20,12 +20,12 @@ from studiowatch.service.correction_commands import Redo, Undo
 from studiowatch.service.intention_commands import AddIntention, DropIntention
 from studiowatch.service.letters import NoLetter, read, written
 from studiowatch.service.local_time import wall_clock
+from studiowatch.service.piece_view import StageTime
 from studiowatch.service.plan_commands import SetWorkingHours
 from studiowatch.service.plan_only import watch_at
 from studiowatch.service.replaying import MemoryRecords, NoLog
 from studiowatch.service.room_ahead import AGAIN_MS
 from studiowatch.service.sheet_shelf import SheetShelf
-from studiowatch.service.snapshot import StageTime
 from studiowatch.service.watchkeeping import Watchkeeping
 from studiowatch.studio.best_hours import Reason
 from studiowatch.studio.concern import Kind

@@ -12,9 +12,10 @@ from studiowatch.room.readings import Reading
 from studiowatch.room.typed import Felt
 from studiowatch.service.commands import TypeReading
 from studiowatch.service.happenings import Happening, PromptHappened
+from studiowatch.service.piece_view import CoatView
 from studiowatch.service.replaying import MemoryRecords, NoLog
 from studiowatch.service.sheet_shelf import SheetShelf
-from studiowatch.service.snapshot import CoatView, Snapshot
+from studiowatch.service.snapshot import Snapshot
 from studiowatch.service.watchkeeping import Watchkeeping
 from studiowatch.store.trouble import StoreTrouble
 from studiowatch.studio.concern import Kind

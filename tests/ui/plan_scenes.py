@@ -10,8 +10,9 @@ from PySide6.QtWidgets import QWidget
 
 from studiowatch.coats.data_sheet import DataSheet
 from studiowatch.service.best_hours_view import BestHoursView
+from studiowatch.service.piece_view import CoatView, PieceView
 from studiowatch.service.sheet_shelf import built_in_sheets
-from studiowatch.service.snapshot import CoatView, PieceView, Snapshot
+from studiowatch.service.snapshot import Snapshot
 from studiowatch.studio.finishing_plan import finishing_plan
 from studiowatch.studio.labels import suggested_mL
 from studiowatch.studio.plan_checks import StackCoat, check_stack

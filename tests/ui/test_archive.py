@@ -10,7 +10,7 @@ from pytestqt.qtbot import QtBot
 
 from studiowatch.service.commands import MovePiece
 from studiowatch.service.correction_commands import RestorePiece
-from studiowatch.service.snapshot import ArchivedView
+from studiowatch.service.piece_view import ArchivedView
 from studiowatch.ui.models.archive import NONE_FOUND, NONE_THERE
 from studiowatch.ui.models.finding import found_in_archive, found_on_rack, is_met
 from studiowatch.ui.widgets.piece_card import PieceCardView

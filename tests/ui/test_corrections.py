@@ -24,7 +24,8 @@ from studiowatch.service.correction_commands import (
     TakePhoto,
     Undo,
 )
-from studiowatch.service.snapshot import CorrectionView, PieceView, Snapshot, UndoView
+from studiowatch.service.piece_view import CorrectionView, PieceView
+from studiowatch.service.snapshot import Snapshot, UndoView
 from studiowatch.studio.pieces import Coat, Finding, Look, Outcome, Shape
 from studiowatch.ui.models.look_form import tells_outcome
 from studiowatch.ui.models.recorded import correction_lines, recorded_lines

@@ -15,7 +15,7 @@ from studiowatch.coats.support import SOAKED_SHARE, Support
 from studiowatch.room.typed import Felt
 from studiowatch.service.atlas import example_of
 from studiowatch.service.commands import TypeReading
-from studiowatch.service.snapshot import PieceView
+from studiowatch.service.piece_view import PieceView
 from studiowatch.speech.units import METRIC, US, Numbers, choose
 from studiowatch.studio.pieces import Coat, Finding, Outcome
 from studiowatch.studio.review_causes import Cause

@@ -14,8 +14,9 @@ from pytestqt.qtbot import QtBot
 from studiowatch.coats.stages import Orientation, Stage, Surface
 from studiowatch.room.readings import Channel
 from studiowatch.service.board_view import BoardView
+from studiowatch.service.piece_view import CoatView, PieceView, StageTime
 from studiowatch.service.ports import PastView, Series
-from studiowatch.service.snapshot import CoatView, PieceView, RoomView, Snapshot, StageTime
+from studiowatch.service.snapshot import RoomView, Snapshot
 from studiowatch.studio.words import Level, Sentence
 from studiowatch.ui.models.history_live import EMPTY
 from studiowatch.ui.models.history_view import HOUR_MS

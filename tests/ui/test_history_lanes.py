@@ -10,14 +10,8 @@ from hypothesis import strategies as st
 
 from studiowatch.coats.stages import Orientation, Stage, Surface
 from studiowatch.service.board_view import BoardView
-from studiowatch.service.snapshot import (
-    CoatView,
-    PieceView,
-    RoomView,
-    Snapshot,
-    StageTime,
-    WarningView,
-)
+from studiowatch.service.piece_view import CoatView, PieceView, StageTime
+from studiowatch.service.snapshot import RoomView, Snapshot, WarningView
 from studiowatch.studio.concern import Kind
 from studiowatch.studio.warnings import WarningState
 from studiowatch.studio.words import Level, Sentence

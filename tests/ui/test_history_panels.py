@@ -9,8 +9,9 @@ import pytest
 
 from studiowatch.coats.stages import Orientation, Surface
 from studiowatch.service.board_view import BoardView
+from studiowatch.service.piece_view import CoatView, PieceView
 from studiowatch.service.ports import Series
-from studiowatch.service.snapshot import CoatView, PieceView, RoomView, Snapshot
+from studiowatch.service.snapshot import RoomView, Snapshot
 from studiowatch.studio.concern import Kind
 from studiowatch.studio.words import Level, Sentence
 from studiowatch.ui.models.history_axis import TimeScale, value_scale

@@ -9,11 +9,12 @@ import pytest
 
 from studiowatch.physics.air import Air
 from studiowatch.service.commands import RecordLook
+from studiowatch.service.piece_view import PieceView
 from studiowatch.service.rack import Rack
 from studiowatch.service.rack_views import piece_views
 from studiowatch.service.replaying import MemoryRecords
 from studiowatch.service.sheet_shelf import SheetShelf
-from studiowatch.service.snapshot import PieceView, Snapshot
+from studiowatch.service.snapshot import Snapshot
 from studiowatch.studio.pieces import Coat, Finding, Piece
 from studiowatch.ui.models.learning import WAIT_MS, AnsweredTest, learnt_line, learnt_of, learnt_sentence
 

@@ -9,8 +9,9 @@ import pytest
 
 from studiowatch.coats.stages import Orientation
 from studiowatch.service.board_view import BoardView
+from studiowatch.service.piece_view import PieceView
 from studiowatch.service.room_band import RoomBand
-from studiowatch.service.snapshot import PieceView, PromptView, RoomView, Snapshot
+from studiowatch.service.snapshot import PromptView, RoomView, Snapshot
 from studiowatch.speech.units import US
 from studiowatch.studio.words import Level, Sentence
 from studiowatch.ui.models.pace import (

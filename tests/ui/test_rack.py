@@ -8,7 +8,7 @@ from datetime import UTC
 import pytest
 
 from studiowatch.coats.stages import Stage, Surface
-from studiowatch.service.snapshot import PieceView, StageTime
+from studiowatch.service.piece_view import PieceView, StageTime
 from studiowatch.ui.models.rack import PieceCard, rack_cards, state_words
 from studiowatch.ui.models.tones import Tone
 

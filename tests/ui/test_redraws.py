@@ -11,7 +11,8 @@ from PySide6.QtWidgets import QApplication, QWidget
 from pytestqt.qtbot import QtBot
 
 from studiowatch.coats.stages import Surface
-from studiowatch.service.snapshot import PieceView, Snapshot
+from studiowatch.service.piece_view import PieceView
+from studiowatch.service.snapshot import Snapshot
 from studiowatch.ui.models.figures import room_figures
 from studiowatch.ui.models.film import Base, Layer, Section
 from studiowatch.ui.models.pace import CARDS_REDRAW_MS, ROWS_REDRAW_MS

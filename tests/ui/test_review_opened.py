@@ -12,8 +12,8 @@ from PySide6.QtWidgets import QMenu, QMessageBox, QPushButton
 from pytestqt.qtbot import QtBot
 
 from studiowatch.service.atlas import example_of
+from studiowatch.service.piece_view import CoatView, PieceView
 from studiowatch.service.review_log import ReviewedCoat
-from studiowatch.service.snapshot import CoatView, PieceView
 from studiowatch.studio.pieces import Outcome
 from studiowatch.studio.review_causes import TITLES, Cause
 from studiowatch.studio.review_views import OtherCoat, Reliability, Review

@@ -9,11 +9,11 @@ from datetime import UTC, date, datetime
 import pytest
 
 from studiowatch.physics.air import Air
+from studiowatch.service.piece_view import PieceView
 from studiowatch.service.rack import Rack
 from studiowatch.service.rack_views import piece_views
 from studiowatch.service.replaying import MemoryRecords
 from studiowatch.service.sheet_shelf import SheetShelf
-from studiowatch.service.snapshot import PieceView
 from studiowatch.studio.pieces import Coat, Piece
 from studiowatch.ui.models.sealing import blush_words, sealed_words, verdict_below
 

@@ -8,8 +8,8 @@ from dataclasses import replace
 import pytest
 
 from studiowatch.coats.vapour import VENTILATE, solvent_laid_g
+from studiowatch.service.piece_view import SolventView
 from studiowatch.service.sheet_shelf import SheetShelf, choice_of
-from studiowatch.service.snapshot import SolventView
 from studiowatch.studio.hazards import STANDING_CAUTION
 from studiowatch.ui.models.coat_form import Amounts, Unit, amounts_of, cautions_of
 from studiowatch.ui.models.vapour_caution import vapour_cautions

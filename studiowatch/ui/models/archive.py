@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import tzinfo
 
-from studiowatch.service.snapshot import ArchivedView
+from studiowatch.service.piece_view import ArchivedView
 from studiowatch.speech.dates import day_of_year
 from studiowatch.speech.units import chosen
 from studiowatch.speech.words import mark, say

@@ -6,8 +6,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from studiowatch.service.commands import LayCoat
+from studiowatch.service.piece_view import CoatView, PieceView
 from studiowatch.service.product_views import SheetChoice
-from studiowatch.service.snapshot import CoatView, PieceView
 from studiowatch.speech.units import chosen
 from studiowatch.speech.words import mark, say
 from studiowatch.studio.hazards import own_cautions

@@ -9,7 +9,7 @@ from enum import StrEnum
 from studiowatch.coats.solvent import WHITE_SPIRIT
 from studiowatch.coats.stages import Surface
 from studiowatch.coats.support import Support, support_of
-from studiowatch.service.snapshot import CoatView, PieceView
+from studiowatch.service.piece_view import CoatView, PieceView
 from studiowatch.speech.words import say
 from studiowatch.studio.supports import support_words
 from studiowatch.ui.models.seen_words import SURFACE_WORDS

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from studiowatch.service.snapshot import ArchivedView, PieceView, Snapshot
+from studiowatch.service.piece_view import ArchivedView, PieceView
+from studiowatch.service.snapshot import Snapshot
 
 
 def is_met(asked: str, told: Iterable[str]) -> bool:

@@ -8,8 +8,8 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
+from studiowatch.service.piece_view import PieceView
 from studiowatch.service.ports import Series
-from studiowatch.service.snapshot import PieceView
 from studiowatch.ui.models.history_live import EMPTY
 from studiowatch.ui.models.history_view import View
 

@@ -8,7 +8,8 @@ from enum import Enum, auto
 from itertools import pairwise
 
 from studiowatch.coats.stages import Stage
-from studiowatch.service.snapshot import CoatView, PieceView, Snapshot, StageTime
+from studiowatch.service.piece_view import CoatView, PieceView, StageTime
+from studiowatch.service.snapshot import Snapshot
 from studiowatch.speech.words import mark, say
 from studiowatch.ui.models.history_marks import NO_MARKS, NO_NAMES, Marks, in_order, marks_by_title
 from studiowatch.ui.models.times import clock_words

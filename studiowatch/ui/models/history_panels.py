@@ -11,8 +11,9 @@ from numpy.typing import NDArray
 
 from studiowatch.coats.stages import Surface
 from studiowatch.room.limits import AIR_SPEED
+from studiowatch.service.piece_view import CoatView
 from studiowatch.service.ports import Series
-from studiowatch.service.snapshot import CoatView, Snapshot
+from studiowatch.service.snapshot import Snapshot
 from studiowatch.speech.units import METRIC, Degrees, Speed
 from studiowatch.speech.words import mark, say
 from studiowatch.studio.concern import Kind

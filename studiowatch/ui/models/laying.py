@@ -6,8 +6,9 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import Enum, auto
 
+from studiowatch.service.piece_view import PieceView
 from studiowatch.service.product_views import SheetChoice
-from studiowatch.service.snapshot import PieceView, PreparationView, Snapshot
+from studiowatch.service.snapshot import PreparationView, Snapshot
 from studiowatch.speech.words import mark, say
 from studiowatch.studio.chores import Task
 from studiowatch.studio.hazards import first_hazards

@@ -6,8 +6,9 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import tzinfo
 
+from studiowatch.service.piece_view import CoatView, PieceView
 from studiowatch.service.product_views import LearntView
-from studiowatch.service.snapshot import CoatView, PieceView, Snapshot
+from studiowatch.service.snapshot import Snapshot
 from studiowatch.speech.units import chosen
 from studiowatch.speech.words import say, say_counted
 from studiowatch.ui.models.times import MINUTE_MS, SECOND_MS, near_words, near_words_beside

@@ -6,7 +6,7 @@ from datetime import tzinfo
 
 from studiowatch.coats.stages import Stage, Surface
 from studiowatch.service.commands import RecordLook, RecordOutcome
-from studiowatch.service.snapshot import CoatView
+from studiowatch.service.piece_view import CoatView
 from studiowatch.speech.words import mark, say
 from studiowatch.studio.pieces import Finding, Outcome
 from studiowatch.ui.models.seen_words import capital

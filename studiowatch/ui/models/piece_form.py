@@ -8,7 +8,7 @@ from datetime import date
 from studiowatch.coats.stages import Orientation
 from studiowatch.service.commands import AmendPiece, Paint, RegisterPiece
 from studiowatch.service.piece_orders import NOTES_MOST
-from studiowatch.service.snapshot import CoatView, PieceView
+from studiowatch.service.piece_view import CoatView, PieceView
 from studiowatch.speech.units import chosen
 from studiowatch.speech.words import mark, say
 from studiowatch.studio import supports

@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
+from studiowatch.service.piece_view import CoatView, PieceView
 from studiowatch.service.product_views import SheetChoice
-from studiowatch.service.snapshot import CoatView, PieceView, Snapshot
+from studiowatch.service.snapshot import Snapshot
 from studiowatch.speech.words import mark, say, say_counted
 from studiowatch.studio.labels import suggested_mL, volume_text
 from studiowatch.studio.plan_shapes import FinishingPlan, Milestone, MilestoneTime, PiecePlan, PlannedCoat, TodayStep

@@ -7,7 +7,8 @@ from dataclasses import dataclass
 from datetime import tzinfo
 
 from studiowatch.coats.stages import Stage, Surface
-from studiowatch.service.snapshot import CoatView, PieceView, Snapshot, StageTime
+from studiowatch.service.piece_view import CoatView, PieceView, StageTime
+from studiowatch.service.snapshot import Snapshot
 from studiowatch.speech.units import Hours, chosen
 from studiowatch.speech.words import mark, say
 from studiowatch.studio.plan_words import slack_text

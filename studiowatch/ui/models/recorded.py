@@ -8,7 +8,7 @@ from enum import StrEnum
 
 from studiowatch.service.commands import Command
 from studiowatch.service.correction_commands import TakeBackLook, TakeBackOutcome
-from studiowatch.service.snapshot import CoatView, PieceView
+from studiowatch.service.piece_view import CoatView, PieceView
 from studiowatch.speech.units import chosen
 from studiowatch.speech.words import mark, say
 from studiowatch.studio.pieces import Coat, Outcome

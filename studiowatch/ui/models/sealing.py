@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import tzinfo
 
-from studiowatch.service.snapshot import CoatView, PieceView
+from studiowatch.service.piece_view import CoatView, PieceView
 from studiowatch.speech.units import chosen
 from studiowatch.speech.words import mark, say
 from studiowatch.studio.words import Sentence

@@ -6,8 +6,8 @@ from studiowatch.coats.remarks import SHUT_CHANGES_PER_H, SMALL_ROOM_M3
 from studiowatch.coats.solvent import WHITE_SPIRIT
 from studiowatch.coats.vapour import TEMPERATURE_C, VENTILATE, vapour_build_up
 from studiowatch.physics.constants import REFERENCE_TEMPERATURE_C
+from studiowatch.service.piece_view import PieceView, SolventView
 from studiowatch.service.product_views import SheetChoice
-from studiowatch.service.snapshot import PieceView, SolventView
 from studiowatch.speech.units import chosen
 from studiowatch.speech.words import say
 from studiowatch.ui.models.coat_form import Amounts

@@ -8,7 +8,8 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QPixmap
 from PySide6.QtWidgets import QLineEdit, QWidget
 
-from studiowatch.service.snapshot import ArchivedView, Snapshot
+from studiowatch.service.piece_view import ArchivedView
+from studiowatch.service.snapshot import Snapshot
 from studiowatch.speech.words import say
 from studiowatch.ui.models.archive import NONE_FOUND, NONE_THERE, archive_line, archive_words
 from studiowatch.ui.models.finding import found_in_archive

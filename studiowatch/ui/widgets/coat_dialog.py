@@ -8,9 +8,10 @@ from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QWidget
 
 from studiowatch.service.commands import Command, LayCoat
+from studiowatch.service.piece_view import PieceView
 from studiowatch.service.preparation_commands import StartPreparation
 from studiowatch.service.product_views import SheetChoice
-from studiowatch.service.snapshot import PieceView, Snapshot
+from studiowatch.service.snapshot import Snapshot
 from studiowatch.speech.units import chosen
 from studiowatch.speech.words import mark, say
 from studiowatch.studio.preparation import CoatToLay

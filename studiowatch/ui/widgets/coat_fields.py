@@ -17,8 +17,8 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from studiowatch.service.piece_view import PieceView
 from studiowatch.service.product_views import SheetChoice
-from studiowatch.service.snapshot import PieceView
 from studiowatch.speech.words import mark, say
 from studiowatch.ui.models.amounts import Unit, amount_words, offered_units
 from studiowatch.ui.models.coat_form import (

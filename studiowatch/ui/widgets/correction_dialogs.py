@@ -9,8 +9,8 @@ from PySide6.QtWidgets import QCheckBox, QComboBox, QLineEdit, QWidget
 
 from studiowatch.service.commands import Command, LayCoat
 from studiowatch.service.correction_commands import CorrectCoat, CorrectLook
+from studiowatch.service.piece_view import CoatView, PieceView
 from studiowatch.service.product_views import SheetChoice
-from studiowatch.service.snapshot import CoatView, PieceView
 from studiowatch.speech.words import mark, say
 from studiowatch.studio.pieces import Coat, Finding, Look
 from studiowatch.ui.bridge import Courier

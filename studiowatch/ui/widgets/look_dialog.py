@@ -8,7 +8,8 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QComboBox, QGridLayout, QLabel, QPushButton, QWidget
 
 from studiowatch.service.commands import Command
-from studiowatch.service.snapshot import CoatView, PieceView, Snapshot
+from studiowatch.service.piece_view import CoatView, PieceView
+from studiowatch.service.snapshot import Snapshot
 from studiowatch.speech.words import mark, say
 from studiowatch.studio.pieces import Finding
 from studiowatch.ui.bridge import Courier

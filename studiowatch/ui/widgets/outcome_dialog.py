@@ -8,7 +8,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QComboBox, QGridLayout, QPushButton, QWidget
 
 from studiowatch.service.commands import Command, RecordOutcome
-from studiowatch.service.snapshot import CoatView, PieceView
+from studiowatch.service.piece_view import CoatView, PieceView
 from studiowatch.speech.words import mark, say
 from studiowatch.studio.pieces import Outcome
 from studiowatch.ui.bridge import Courier

@@ -21,8 +21,8 @@ from PySide6.QtWidgets import (
 
 from studiowatch.coats.stages import Orientation
 from studiowatch.service.commands import AmendPiece, Command, RegisterPiece
+from studiowatch.service.piece_view import PieceView
 from studiowatch.service.product_views import SheetChoice
-from studiowatch.service.snapshot import PieceView
 from studiowatch.speech.words import mark, say
 from studiowatch.studio.pieces import PANELS_MOST, Shape
 from studiowatch.studio.supports import support_words

@@ -7,7 +7,8 @@ from collections.abc import Callable
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QDialog, QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
-from studiowatch.service.snapshot import PieceView, Snapshot
+from studiowatch.service.piece_view import PieceView
+from studiowatch.service.snapshot import Snapshot
 from studiowatch.speech.words import mark, say
 from studiowatch.ui.models.recorded import (
     NO_CORRECTION,

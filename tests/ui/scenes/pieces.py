@@ -8,7 +8,7 @@ from datetime import date
 from math import exp
 
 from studiowatch.coats.stages import Orientation, Stage, Surface
-from studiowatch.service.snapshot import CoatView, PieceView, StageTime
+from studiowatch.service.piece_view import CoatView, PieceView, StageTime
 from studiowatch.studio.pieces import Coat
 from studiowatch.studio.words import Level, Sentence
 from studiowatch.ui.models.times import DAY_MS, HOUR_MS, MINUTE_MS

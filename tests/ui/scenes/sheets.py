@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
+from studiowatch.service.piece_view import SolventView
 from studiowatch.service.product_views import LearntView, SheetChoice
-from studiowatch.service.snapshot import SolventView
 
 SHEETS = (
     SheetChoice(

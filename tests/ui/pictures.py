@@ -103,7 +103,7 @@ def laying_states(window: StudioWindow, desk: LendingDesk, out: Path, suffix: st
         "lay-go": (GO, "orchard", lambda _form: None),
         "lay-panels": (GO, "panels", lambda _form: None),
         "lay-wait": (WAIT, "orchard", lambda _form: None),
-        "lay-late": (GO, "orchard", lambda form: form.earlier_field.setChecked(True)),
+        "lay-late": (GO, "orchard", lambda form: form.buttons.earlier.setChecked(True)),
         "lay-ready": (RESTING, "orchard", lambda _form: None),
         "lay-solvent": (SOLVENT_NEAR, "orchard", lambda form: form.sheet_field.setCurrentIndex(4)),
         "lay-solvent-ready": (SOLVENT_NEAR, "orchard", _prepare_solvent),

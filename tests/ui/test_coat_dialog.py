@@ -189,8 +189,8 @@ def test_that_three_pieces_are_laid_one_after_the_other(shown: Show, desk: Scrip
     form = shown(RESTING).deeds.lay_coat("orchard")
     for title in ("Orchard at Low Water", "Blue Ladder", "Lamp in the Fog"):
         qtbot.waitUntil(lambda title=title: form.heading.text() == f"Lay a coat: {title}")
-        assert form.brush_down.accessibleName() == f"The brush is down on {title}"
-        form.brush_down.click()
+        assert form.buttons.brush_down.accessibleName() == f"The brush is down on {title}"
+        form.buttons.brush_down.click()
     qtbot.waitUntil(lambda: is_gone(form))
     assert [one.piece_key for one in desk.commands] == ["orchard", "ladder", "lamp"]
 
@@ -205,10 +205,10 @@ def test_that_others_of_the_same_coat_may_be_laid_along(shown: Show, desk: Scrip
 
 def test_that_leaving_it_ends_the_preparation_and_later_does_not(shown: Show, desk: ScriptedDesk, qtbot: QtBot) -> None:
     form = shown(RESTING).deeds.lay_coat("orchard")
-    form.keep.click()
+    form.buttons.keep.click()
     assert desk.commands == []
     form = shown(RESTING).deeds.lay_coat("orchard")
-    form.leave.click()
+    form.buttons.leave.click()
     assert desk.commands == [EndPreparation(preparation_key="prep")]
     qtbot.waitUntil(lambda: is_gone(form))
 
@@ -218,10 +218,10 @@ def test_that_a_coat_that_is_on_already_is_recorded_by_one_press_for_its_time(
     shown: Show, desk: ScriptedDesk, minutes: int
 ) -> None:
     form = shown(GO).deeds.lay_coat("orchard")
-    form.earlier_field.click()
-    assert form.brush_down.text() == "Record it"
+    form.buttons.earlier.click()
+    assert form.buttons.brush_down.text() == "Record it"
     form.when.ago[minutes].click()
-    form.brush_down.click()
+    form.buttons.brush_down.click()
     assert desk.commands[-1].laid_ms == NOW_MS - minutes * 60_000
     assert desk.commands[-1].volume_mL is None
 

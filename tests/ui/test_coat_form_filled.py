@@ -44,7 +44,7 @@ def test_that_grams_are_suggested_from_the_density(shown: Show, desk: ScriptedDe
 
 def test_that_a_coat_laid_earlier_keeps_its_time(shown: Show, desk: ScriptedDesk) -> None:
     form = shown(FOUR_WARNED).deeds.lay_coat("orchard")
-    form.earlier_field.setChecked(True)
+    form.buttons.earlier.setChecked(True)
     earlier_ms = NOW_MS - 45 * 60_000
     form.time_field.setDateTime(QDateTime.fromMSecsSinceEpoch(earlier_ms))
     form.command_or_fault()
@@ -53,7 +53,7 @@ def test_that_a_coat_laid_earlier_keeps_its_time(shown: Show, desk: ScriptedDesk
 
 def test_that_a_coat_cannot_be_laid_tomorrow(shown: Show, desk: ScriptedDesk) -> None:
     form = shown(FOUR_WARNED).deeds.lay_coat("orchard")
-    form.earlier_field.setChecked(True)
+    form.buttons.earlier.setChecked(True)
     form.time_field.setDateTime(QDateTime.fromMSecsSinceEpoch(NOW_MS + 86_400_000))
     form.command_or_fault()
     assert "future" in form.fault_words
@@ -107,9 +107,9 @@ def test_that_a_piece_that_is_not_ready_says_so_before_the_room(shown: Show) -> 
 def test_that_the_form_and_its_button_name_the_piece(shown: Show) -> None:
     form = shown(FOUR_WARNED).deeds.lay_coat("ladder")
     assert form.heading.text() == "Lay a coat: Blue Ladder"
-    assert form.brush_down.text() == "The brush is down on Blue Ladder"
+    assert form.buttons.brush_down.text() == "The brush is down on Blue Ladder"
     form.piece_field.setCurrentText("Two Herons, Waiting")
-    assert form.brush_down.text() == "The brush is down on Two Herons, Waiting"
+    assert form.buttons.brush_down.text() == "The brush is down on Two Herons, Waiting"
 
 
 def test_that_an_amount_far_too_large_is_asked_once_more(shown: Show, desk: ScriptedDesk) -> None:

@@ -12,18 +12,16 @@ from studiowatch.service.piece_view import PieceView
 from studiowatch.service.preparation_commands import StartPreparation
 from studiowatch.service.product_views import SheetChoice
 from studiowatch.service.snapshot import Snapshot
-from studiowatch.speech.units import chosen
-from studiowatch.speech.words import mark, say
+from studiowatch.speech.words import say
 from studiowatch.studio.preparation import CoatToLay
 from studiowatch.ui.bridge import Courier
-from studiowatch.ui.models.amounts import Unit, turn_text, volume_unit
+from studiowatch.ui.models.amounts import Unit
 from studiowatch.ui.models.coat_form import (
     SheetOption,
     amount_doubt,
     amounts_of,
     read_coat,
     sheet_options,
-    short_title,
 )
 from studiowatch.ui.models.laying import (
     LayingStep,
@@ -39,25 +37,19 @@ from studiowatch.ui.models.laying import (
 )
 from studiowatch.ui.models.notices import SentenceCard
 from studiowatch.ui.models.tones import Tone
-from studiowatch.ui.plain import literal, set_tip
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.chore_list import ChoreList
+from studiowatch.ui.widgets.coat_buttons import CoatButtons
 from studiowatch.ui.widgets.coat_fields import CoatFields
 from studiowatch.ui.widgets.coat_preparing import Preparing
 from studiowatch.ui.widgets.coat_when import WhenFields
 from studiowatch.ui.widgets.dialog import FormDialog
-from studiowatch.ui.widgets.form_lines import CautionList, add_primary
+from studiowatch.ui.widgets.form_lines import CautionList
 from studiowatch.ui.widgets.sentence import SentenceView
-from studiowatch.ui.widgets.text import button, label, put
+from studiowatch.ui.widgets.text import label, put
 
-BRUSH_DOWN_WORDS = mark("The brush is down")
-PREPARE_WORDS = mark("Prepare")
-LATE_WORDS = mark("It is on already…")
-LEAVE_WORDS = mark("Leave it")
-KEEP_WORDS = mark("Later")
-RECORD_WORDS = mark("Record it")
 _LARGE_PX, _LARGEST_SCALE = 26, 1.5  # of the verdict at 100 %; a scale beyond which it grows no more
-_TWO_COLUMNS_UNITS, _BESIDE_UNITS = 640, 760  # wide enough for two columns, and for a long name on the button
+_TWO_COLUMNS_UNITS = 640  # wide enough for two columns of chores
 _SHORT_UNITS = 480  # so low that only the first caution stands, and the others are scrolled to
 _SECOND_MS = 1000
 
@@ -112,17 +104,10 @@ class CoatDialog(FormDialog):
         self.body.addStretch(1)
         self.standing.addWidget(self._cautions)
         self.standing.addWidget(self._waiting)
-        self.leave, self.back, self.keep = button(say(LEAVE_WORDS)), button(say("Back")), button(say(KEEP_WORDS))
-        self.earlier_field = button(say(LATE_WORDS))
-        self.earlier_field.setCheckable(True)
-        self.earlier_field.setAccessibleName(say("The brush went down earlier"))
-        for one in (self.leave, self.back, self.keep, self.earlier_field):
-            self.foot.addWidget(one)
-        self.begin = button(say(PREPARE_WORDS), "big")
-        self.foot.addWidget(self.begin)
-        self.brush_down = add_primary(self, say(BRUSH_DOWN_WORDS), "big")
+        self.buttons = CoatButtons(self)
 
     def _connect(self) -> None:
+        buttons = self.buttons
         self.piece_field.currentIndexChanged.connect(self._show_piece)
         self.sheet_field.currentIndexChanged.connect(self._show_sheet)
         self.unit_field.currentIndexChanged.connect(self._show_amount)
@@ -130,13 +115,11 @@ class CoatDialog(FormDialog):
             field.textChanged.connect(self._show_amount)
         self.what.torch.toggled.connect(self._show_cautions)
         self.what.along_changed.connect(self._show_cautions)
-        self.earlier_field.toggled.connect(lambda late: self._go(LayingStep.LATE if late else LayingStep.WHAT))
-        self.back.clicked.connect(lambda: self._go(LayingStep.WHAT))
-        set_tip(self.keep, say("Closes this; the timers run on"))
-        self.keep.clicked.connect(self.drop)
-        set_tip(self.leave, say("Ends the preparation"))
-        self.leave.clicked.connect(self.preparing.end)
-        self.begin.clicked.connect(self.prepare)
+        buttons.earlier.toggled.connect(lambda late: self._go(LayingStep.LATE if late else LayingStep.WHAT))
+        buttons.back.clicked.connect(lambda: self._go(LayingStep.WHAT))
+        buttons.keep.clicked.connect(self.drop)
+        buttons.leave.clicked.connect(self.preparing.end)
+        buttons.begin.clicked.connect(self.prepare)
         self.chores.pressed.connect(self.preparing.press)
         self.preparing.changed.connect(self._show_chores)
         self.preparing.begun.connect(lambda: self._go(LayingStep.READY))
@@ -176,60 +159,40 @@ class CoatDialog(FormDialog):
         if coat.piece_key in keys:
             self.piece_field.setCurrentIndex(keys.index(coat.piece_key))
         self.sheet_field.setCurrentIndex(option_for(coat, self._options))
-        unit = volume_unit() if coat.grams is None else Unit.GRAMS
-        self.unit_field.setCurrentText(unit)
-        amount = coat.volume_mL if coat.grams is None else coat.grams
-        self.what.allowance.clear()  # what is kept is what lies on the piece
-        self.amount_field.setText("" if amount is None else turn_text(amount, unit))
-        self.thinned_field.setText(chosen().plain(coat.thinned_pct) if coat.thinned_pct else "")
+        self.what.fill(coat)
         if self.preparing.now is not None:
             self.what.torch.setChecked(self.preparing.now.torch)
 
     def _go(self, step: LayingStep) -> None:
         """Show one step, with its own button for Enter."""
         self._step = step
-        is_what, is_ready, is_late = (step is one for one in (LayingStep.WHAT, LayingStep.READY, LayingStep.LATE))
+        is_ready, is_late = step is LayingStep.READY, step is LayingStep.LATE
         shown = {
             self.what: not is_ready,
             self.when: is_late,
             self._room: not is_late,
             self._cancel: not is_ready,
-            self.earlier_field: not is_ready,
-            self.begin: is_what,
-            self.brush_down: not is_what,
-            **dict.fromkeys((self._pour, self.chores, self.leave, self.back, self.keep), is_ready),
+            self._pour: is_ready,
+            self.chores: is_ready,
+            **self.buttons.shown_at(step),
         }
         for part, is_shown in sorted(shown.items(), key=lambda pair: pair[1]):
             part.setVisible(is_shown)  # what goes first, so that the form is never as wide as all of it
         self.what.set_late(late=is_late, sheet=self._option.sheet)
-        self.earlier_field.setText(say("It goes down now") if is_late else say(LATE_WORDS))
-        self.begin.setDefault(is_what)
-        self.brush_down.setDefault(not is_what)
-        self._name_button()
+        self.buttons.go(step)
+        self.buttons.name_by(self._piece.title, step)
         self._show_room()
         self._show_cautions()
         self._show_chores()
-        (self.brush_down if is_ready else self.amount_field).setFocus()
+        (self.buttons.brush_down if is_ready else self.amount_field).setFocus()
         self.to_top()
-
-    def _name_button(self) -> None:
-        """Name the button by the piece, as far as that fits beside the others; the heading names it in any case."""
-        title = self._piece.title
-        if self._step is LayingStep.LATE:
-            words = spoken = say(RECORD_WORDS)
-        else:
-            words, spoken = say(BRUSH_DOWN_WORDS), say("The brush is down on {title}", title=title)
-            if self.screen().availableSize().width() > self._px(_BESIDE_UNITS):
-                words = literal(say("The brush is down on {title}", title=short_title(title)))
-        self.brush_down.setText(words)
-        self.brush_down.setAccessibleName(spoken)
 
     def _px(self, units: int) -> int:
         return self.dress.px(units)
 
     def _show_piece(self) -> None:
         put(self.heading, say("Lay a coat: {title}", title=self._piece.title))
-        self._name_button()
+        self.buttons.name_by(self._piece.title, self._step)
         self._options = sheet_options(self._piece, self._sheets)
         self.sheet_field.blockSignals(True)  # noqa: FBT003 - Qt's own
         self.sheet_field.clear()

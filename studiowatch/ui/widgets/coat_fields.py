@@ -19,8 +19,10 @@ from PySide6.QtWidgets import (
 
 from studiowatch.service.piece_view import PieceView
 from studiowatch.service.product_views import SheetChoice
+from studiowatch.speech.units import chosen
 from studiowatch.speech.words import mark, say
-from studiowatch.ui.models.amounts import Unit, amount_words, offered_units
+from studiowatch.studio.preparation import CoatToLay
+from studiowatch.ui.models.amounts import Unit, amount_words, offered_units, turn_text, volume_unit
 from studiowatch.ui.models.coat_form import (
     SheetOption,
     Thickness,
@@ -121,17 +123,26 @@ class CoatFields(QWidget):
         """The keys of the other pieces that are to be laid too."""
         return tuple(key for key, chip in self._chips.items() if chip.isChecked())
 
+    def fill(self, coat: CoatToLay) -> None:
+        """Fill in how much of `coat` lies on the piece, as it was typed."""
+        unit = volume_unit() if coat.grams is None else Unit.GRAMS
+        self.unit.setCurrentText(unit)
+        amount = coat.volume_mL if coat.grams is None else coat.grams
+        self.allowance.clear()  # what is kept is what lies on the piece
+        self.amount.setText("" if amount is None else turn_text(amount, unit))
+        self.thinned.setText(chosen().plain(coat.thinned_pct) if coat.thinned_pct else "")
+
     def offer_along(self, others: Sequence[tuple[PieceView, SheetOption]]) -> None:
         """Offer other pieces; those that were chosen stay so."""
         keys = [piece.key for piece, _ in others]
         if keys == list(self._chips):
             return
-        chosen = set(self.along_keys)
+        taken = set(self.along_keys)
         for chip in self._chips.values():
             self._along.removeWidget(chip)
             chip.hide()
             chip.deleteLater()
-        self._chips = {piece.key: self._chip(piece, checked=piece.key in chosen) for piece, _ in others}
+        self._chips = {piece.key: self._chip(piece, checked=piece.key in taken) for piece, _ in others}
         for at, chip in enumerate(self._chips.values()):
             self._along.addWidget(chip, at // _CHIPS_BESIDE, at % _CHIPS_BESIDE)
         for column in range(_CHIPS_BESIDE):

@@ -170,7 +170,7 @@ class StudioWindow(QMainWindow):
         return {
             "board": self.pages.show_board,
             "reading": self.deeds.type_reading,
-            "hours": self.plan.hours.click,
+            "hours": self.plan.today.hours.click,
             "quiet": self.warned.choose_quiet_hours,
             "register": self.deeds.register_piece,
         }

@@ -138,12 +138,12 @@ def plan_states(window: StudioWindow, desk: ScriptedDesk) -> Iterator[tuple[str,
         page.show_snapshot(snapshot)
         yield name, window
     page.show_snapshot(FOUR_PLANNED)
-    page.choose("ladder")
-    page.spans.button(4).click()
+    page.table.choose("ladder")
+    page.table.spans.button(4).click()
     yield "plan-days", window
-    page.spans.button(35).click()
+    page.table.spans.button(35).click()
     yield "plan-weeks", window
-    page.spans.button(14).click()
+    page.table.spans.button(14).click()
     for name, form in (
         ("plan-hours", HoursDialog(WorkingHours(), page._courier, window.dressing.style, window)),
         ("plan-recipe", RecipeDialog(("gloss-waterborne",), page._courier, window.dressing.style, window)),

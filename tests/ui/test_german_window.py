@@ -39,7 +39,7 @@ NAMES = {"Gloss", "Satin", "paint"}  # of sheets and coats in the scenes, as she
 MORE_DIALOGS = {
     "units": lambda window: window.menuBar() and _trigger(window, "Einheiten und Sprache…"),
     "stop": lambda window: window._ask_to_quit(),
-    "hours": lambda window: (window.pages.show_plan(), window.plan.hours.click()),
+    "hours": lambda window: (window.pages.show_plan(), window.plan.today.hours.click()),
     "sheet": lambda window: window.deeds.sheets.edit(window.deeds.sheets.show_shelf(), window._parts.desk.shelf()[0]),
 }
 

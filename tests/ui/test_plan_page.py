@@ -83,7 +83,7 @@ def test_that_ctrl_p_opens_the_page_and_escape_leaves_it(shown: Shown, qtbot: Qt
     action = next(action for action in window.actions() if action.shortcut().toString() == "Ctrl+P")
     action.trigger()
     assert window.plan.isVisible()
-    assert window.plan.first.text() == FOUR_PLANNED.plan.first  # type: ignore[union-attr]
+    assert window.plan.today.first.text() == FOUR_PLANNED.plan.first  # type: ignore[union-attr]
     with qtbot.waitSignal(window.plan.left):
         window.plan.back.click()
     assert window.page.isVisible()
@@ -94,18 +94,18 @@ def test_that_what_is_to_be_laid_today_stands_in_order(shown: Shown) -> None:
     window.pages.show_plan()
     plan = BUSY_PLANNED.plan
     assert plan is not None
-    rows = [row for row in window.plan._today if row.isVisible()]
+    rows = [row for row in window.plan.today.steps if row.isVisible()]
     assert len(rows) == len(plan.today) >= 2
     assert all(step.piece_title in row.accessibleName() for row, step in zip(rows, plan.today, strict=True))
 
 
 def test_that_choosing_a_row_shows_that_piece(plan_window: StudioWindow, qtbot: QtBot) -> None:
     page = plan_window.plan
-    qtbot.keyClick(page.rows[1], Qt.Key.Key_Return)
+    qtbot.keyClick(page.table.rows[1], Qt.Key.Key_Return)
     assert page.editor._title.text() == "Blue Ladder"
-    qtbot.mouseClick(page.rows[0], Qt.MouseButton.LeftButton)
+    qtbot.mouseClick(page.table.rows[0], Qt.MouseButton.LeftButton)
     assert page.editor._title.text() == "Orchard at Low Water"
-    assert [row.property("chosen") for row in page.rows[:2]] == ["true", "false"]
+    assert [row.property("chosen") for row in page.table.rows[:2]] == ["true", "false"]
 
 
 def test_that_coats_to_come_are_moved_changed_taken_out_and_added(
@@ -166,7 +166,7 @@ def test_that_coats_to_come_are_kept_as_a_recipe_under_a_name(
 
 
 def test_that_hours_are_set_and_a_slip_names_its_day(plan_window: StudioWindow, desk: ScriptedDesk) -> None:
-    plan_window.plan.hours.click()
+    plan_window.plan.today.hours.click()
     (form,) = plan_window.findChildren(HoursDialog)
     form.days["sunday"].setText("10 to 2")
     form.command_or_fault()
@@ -195,11 +195,11 @@ def test_that_the_calendar_file_is_written_and_a_folder_that_refuses_is_told(
 def test_that_twelve_pieces_and_none_have_as_many_rows(shown: Shown) -> None:
     window = shown(TWELVE_PLANNED)
     window.pages.show_plan()
-    assert sum(row.isVisibleTo(window) for row in window.plan.rows) == 12
+    assert sum(row.isVisibleTo(window) for row in window.plan.table.rows) == 12
     window.plan.show_snapshot(EMPTY)
-    assert not any(row.isVisibleTo(window) for row in window.plan.rows)
+    assert not any(row.isVisibleTo(window) for row in window.plan.table.rows)
     assert not window.plan.editor.isVisibleTo(window)
-    assert not window.plan.save.isEnabled()
+    assert not window.plan.today.save.isEnabled()
 
 
 def test_that_a_piece_without_coats_to_come_says_how_to_plan_some(plan_window: StudioWindow) -> None:
@@ -213,7 +213,7 @@ def test_that_a_piece_without_coats_to_come_says_how_to_plan_some(plan_window: S
 
 def test_that_everything_has_a_name_for_those_who_listen(plan_window: StudioWindow) -> None:
     page = plan_window.plan
-    for row in page.rows:
+    for row in page.table.rows:
         assert row.accessibleName()
         assert row.accessibleDescription()
     for coat in page.editor.coats:

@@ -284,28 +284,16 @@
       <translation>Erfassen</translation>
     </message>
     <message>
-      <source>Recorded: {coat} laid on {title}</source>
-      <translation>Erfasst: {coat} auf {title} aufgetragen</translation>
-    </message>
-    <message>
-      <source>Lay a coat</source>
-      <translation>Schicht auftragen</translation>
-    </message>
-    <message>
-      <source>The brush went down earlier</source>
-      <translation>Schon früher aufgetragen</translation>
+      <source>Ends the preparation</source>
+      <translation>Beendet die Vorbereitung</translation>
     </message>
     <message>
       <source>Closes this; the timers run on</source>
       <translation>Schließt dies; die Uhren laufen weiter</translation>
     </message>
     <message>
-      <source>Ends the preparation</source>
-      <translation>Beendet die Vorbereitung</translation>
-    </message>
-    <message>
-      <source>Lay a coat: {title}</source>
-      <translation>Schicht auftragen: {title}</translation>
+      <source>The brush went down earlier</source>
+      <translation>Schon früher aufgetragen</translation>
     </message>
     <message>
       <source>It goes down now</source>
@@ -314,6 +302,18 @@
     <message>
       <source>The brush is down on {title}</source>
       <translation>Der Pinsel liegt auf: {title}</translation>
+    </message>
+    <message>
+      <source>Recorded: {coat} laid on {title}</source>
+      <translation>Erfasst: {coat} auf {title} aufgetragen</translation>
+    </message>
+    <message>
+      <source>Lay a coat</source>
+      <translation>Schicht auftragen</translation>
+    </message>
+    <message>
+      <source>Lay a coat: {title}</source>
+      <translation>Schicht auftragen: {title}</translation>
     </message>
     <message>
       <source>I break bubbles with a torch</source>
@@ -1128,28 +1128,8 @@ fehlt</translation>
       <translation>Abschlussplan.ics</translation>
     </message>
     <message>
-      <source>▮ coat   ○ fit to handle   ◆ fit to wrap   ▶ fit to ship   ⚑ due   — from when it may be</source>
-      <translation>▮ Schicht   ○ anfassbar   ◆ verpackbar   ▶ versandfertig   ⚑ Liefertermin   — ab wann es sein kann</translation>
-    </message>
-    <message>
       <source>Finishing plan</source>
       <translation>Abschlussplan</translation>
-    </message>
-    <message>
-      <source>Working hours…</source>
-      <translation>Arbeitszeiten…</translation>
-    </message>
-    <message>
-      <source>When you work: coats are planned only then</source>
-      <translation>Wann Sie arbeiten: Nur dann werden Schichten geplant</translation>
-    </message>
-    <message>
-      <source>Save a calendar file…</source>
-      <translation>Kalenderdatei speichern…</translation>
-    </message>
-    <message>
-      <source>For any calendar (iCalendar, RFC 5545)</source>
-      <translation>Für jeden Kalender (iCalendar, RFC 5545)</translation>
     </message>
     <message>
       <source>What if…</source>
@@ -1160,24 +1140,12 @@ fehlt</translation>
       <translation>Was ein anderer Raum daraus machen würde (Strg+Umschalt+W)</translation>
     </message>
     <message>
-      <source>What to do first today</source>
-      <translation>Was heute zuerst zu tun ist</translation>
-    </message>
-    <message>
-      <source>Pieces over the days</source>
-      <translation>Bilder über die Tage</translation>
-    </message>
-    <message>
       <source>Save a calendar file</source>
       <translation>Kalenderdatei speichern</translation>
     </message>
     <message>
       <source>Calendar files (*.ics)</source>
       <translation>Kalenderdateien (*.ics)</translation>
-    </message>
-    <message>
-      <source>Show {span}</source>
-      <translation>{span} zeigen</translation>
     </message>
     <message>
       <source>The plan was saved as {name}.</source>
@@ -1202,6 +1170,38 @@ fehlt</translation>
     <message>
       <source>Take out</source>
       <translation>Herausnehmen</translation>
+    </message>
+    <message>
+      <source>▮ coat   ○ fit to handle   ◆ fit to wrap   ▶ fit to ship   ⚑ due   — from when it may be</source>
+      <translation>▮ Schicht   ○ anfassbar   ◆ verpackbar   ▶ versandfertig   ⚑ Liefertermin   — ab wann es sein kann</translation>
+    </message>
+    <message>
+      <source>Pieces over the days</source>
+      <translation>Bilder über die Tage</translation>
+    </message>
+    <message>
+      <source>Show {span}</source>
+      <translation>{span} zeigen</translation>
+    </message>
+    <message>
+      <source>What to do first today</source>
+      <translation>Was heute zuerst zu tun ist</translation>
+    </message>
+    <message>
+      <source>Working hours…</source>
+      <translation>Arbeitszeiten…</translation>
+    </message>
+    <message>
+      <source>When you work: coats are planned only then</source>
+      <translation>Wann Sie arbeiten: Nur dann werden Schichten geplant</translation>
+    </message>
+    <message>
+      <source>Save a calendar file…</source>
+      <translation>Kalenderdatei speichern…</translation>
+    </message>
+    <message>
+      <source>For any calendar (iCalendar, RFC 5545)</source>
+      <translation>Für jeden Kalender (iCalendar, RFC 5545)</translation>
     </message>
     <message>
       <source>Read this one</source>

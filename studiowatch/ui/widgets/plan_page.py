@@ -7,7 +7,6 @@ from pathlib import Path
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import (
-    QButtonGroup,
     QFileDialog,
     QFrame,
     QGridLayout,
@@ -18,31 +17,26 @@ from PySide6.QtWidgets import (
 )
 
 from studiowatch.service.commands import Command
-from studiowatch.service.local_time import wall_clock
 from studiowatch.service.plan_calendar import plan_calendar
 from studiowatch.service.ports import Clock, Desk
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.speech.words import mark, say
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.best_hours import best_lines
-from studiowatch.ui.models.plan_grid import SPANS, DayGrid, day_grid, marks_of
-from studiowatch.ui.models.plan_words import PlanRow, first_words, piece_editor, plan_rows, today_rows
-from studiowatch.ui.models.tones import Tone
+from studiowatch.ui.models.plan_words import piece_editor
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.best_hours_card import BestHoursCard
 from studiowatch.ui.widgets.dialog import FormDialog
 from studiowatch.ui.widgets.plan_dialogs import HoursDialog, RecipeDialog
 from studiowatch.ui.widgets.plan_editor import PlanEditor
-from studiowatch.ui.widgets.plan_rows import NAME_UNITS, PlanRowView, TodayRowView
-from studiowatch.ui.widgets.plan_strip import PlanDays
-from studiowatch.ui.widgets.text import button, label, put
+from studiowatch.ui.widgets.plan_table import PlanTable
+from studiowatch.ui.widgets.plan_today import TodayCard
+from studiowatch.ui.widgets.text import button, label
 from studiowatch.ui.widgets.warning_line import WarningLine
 
 FILE_NAME = mark("finishing plan.ics")
-LEGEND = mark("▮ coat   ○ fit to handle   ◆ fit to wrap   ▶ fit to ship   ⚑ due   — from when it may be")
 _WIDE_UNITS, _EDITOR_UNITS, _LEAST = 1000, 380, 420
 _ANY_WIDTH = 16_777_215  # px, as the toolkit has it
-_EDGE = 2  # px, a row's frame
 
 
 class PlanPage(QScrollArea):
@@ -61,27 +55,17 @@ class PlanPage(QScrollArea):
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self._clock = clock
-        self._zone = wall_clock()
         self._courier = Courier(desk, self)
         self._sheets = {sheet.name: sheet for sheet in desk.sheets()}
         self._snapshot: Snapshot | None = None
         self._drawn: object = None
-        self._chosen = ""
-        self._days = SPANS["2 weeks"]
         self._wide: bool | None = None
         self._style = Style()
         self.back = button(say("← Back to the rack"), "link")
-        self.hours = button(say("Working hours…"), "link", say("When you work: coats are planned only then"))
-        self.save = button(say("Save a calendar file…"), "link", say("For any calendar (iCalendar, RFC 5545)"))
         self.warning = WarningLine()
-        self.first = label("headline", wrap=True)
-        self._air = label("small", Tone.MUTED, wrap=True)
-        self.best = BestHoursCard()
+        self.today, self.best, self.table = TodayCard(), BestHoursCard(), PlanTable()
         self.editor = PlanEditor(desk.sheets())
         self.editor.hide()  # until there is a piece
-        self.rows: list[PlanRowView] = []
-        self._today: list[TodayRowView] = []
-        self.head = PlanDays()
         self._compose()
         self._connect()
 
@@ -107,78 +91,17 @@ class PlanPage(QScrollArea):
         self._left.setObjectName("inside")
         self._column = QVBoxLayout(self._left)
         self._column.setContentsMargins(0, 0, 0, 0)
-        self._column.addWidget(self._today_card())
-        self._column.addWidget(self.best)
-        self._choosing = QWidget()
-        self._choosing.setObjectName("inside")
-        choices = QVBoxLayout(self._choosing)
-        choices.setContentsMargins(0, 0, 0, 0)
-        choices.setSpacing(0)
-        choices.addLayout(self._choices())
-        self._head_row = QHBoxLayout()
-        self._head_row.addWidget(self.head)
-        choices.addLayout(self._head_row)
-        self._column.addWidget(self._choosing)
-        self._column.addWidget(self._list(), 1)
-
-    def _today_card(self) -> QFrame:
-        card = QFrame()
-        card.setProperty("card", "plain")
-        card.setAccessibleName(say("What to do first today"))
-        self._today_place = QVBoxLayout(card)
-        self._today_place.addWidget(self.first)
-        under = QHBoxLayout()
-        under.addWidget(self._air, 1)
-        under.addWidget(self.hours)
-        under.addWidget(self.save)
-        self._today_place.addLayout(under)
-        return card
-
-    def _choices(self) -> QHBoxLayout:
-        """Return the chooser of how many days are shown, and what the marks mean."""
-        row = QHBoxLayout()
-        self.spans = QButtonGroup(self)
-        for name, days in SPANS.items():
-            one = button(say(name), "span", say("Show {span}", span=say(name)))
-            one.setCheckable(True)
-            one.setChecked(days == self._days)
-            one.clicked.connect(lambda _on, days=days: self._set_days(days))
-            self.spans.addButton(one, days)
-            row.addWidget(one)
-        self._legend = label("small", Tone.MUTED, say(LEGEND), wrap=True)
-        self._legend.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
-        row.addWidget(self._legend, 1)
-        return row
-
-    def _list(self) -> QScrollArea:
-        """Return the rows; beside the chosen piece they scroll by themselves."""
-        self._rows_inside = QWidget()
-        self._rows_inside.setObjectName("inside")
-        self._row_place = QVBoxLayout(self._rows_inside)
-        self._row_place.setContentsMargins(0, 0, 0, 0)
-        self._row_place.addStretch(1)
-        self._scroll = QScrollArea()
-        self._scroll.setAccessibleName(say("Pieces over the days"))
-        self._scroll.setWidgetResizable(True)
-        self._scroll.setFrameShape(QFrame.Shape.NoFrame)
-        self._scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        self._scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self._scroll.setWidget(self._rows_inside)
-        self._scroll.verticalScrollBar().rangeChanged.connect(self._line_up)
-        return self._scroll
-
-    def _line_up(self) -> None:
-        """Have the days stand over their columns, beside a scroll bar or not."""
-        px, bar = self._style.px, self._scroll.verticalScrollBar()
-        wide = bar.sizeHint().width() if bar.maximum() > 0 else 0
-        self._head_row.setContentsMargins(px(10 + NAME_UNITS + 8) + _EDGE, 0, px(10) + _EDGE + wide, 0)
+        for part in (self.today, self.best):
+            self._column.addWidget(part)
+        self._column.addWidget(self.table, 1)
 
     def _connect(self) -> None:
         self.back.clicked.connect(self.left)
         self.what_if.clicked.connect(self.what_if_asked)
         QShortcut(QKeySequence("Escape"), self, self.left.emit)
-        self.hours.clicked.connect(self._ask_hours)
-        self.save.clicked.connect(self._ask_file)
+        self.today.hours.clicked.connect(self._ask_hours)
+        self.today.save.clicked.connect(self._ask_file)
+        self.table.chosen.connect(self._show_chosen)
         self.editor.asked.connect(self._send)
         self.editor.save_asked.connect(self._ask_recipe)
 
@@ -190,16 +113,9 @@ class PlanPage(QScrollArea):
         self._whole.setSpacing(px(10))
         self._top.setSpacing(px(8))
         self._column.setSpacing(px(8))
-        self._row_place.setSpacing(px(6))
         self._grid.setSpacing(px(14))
-        self._today_place.setContentsMargins(px(16), px(10), px(16), px(10))
-        self._line_up()
-        for part in (self.head, self.best, self.editor, self.warning):
+        for part in (self.today, self.best, self.table, self.editor, self.warning):
             part.set_style(style)
-        for row in self.rows:
-            row.set_style(style)
-        for step in self._today:
-            step.set_style(style)
         self._wide = None
         self._reflow(self.viewport().width())
 
@@ -226,7 +142,7 @@ class PlanPage(QScrollArea):
         """Give the chosen piece its width where there is one, and the rows all their height where the page scrolls."""
         has_pieces = self._snapshot is not None and bool(self._snapshot.pieces)
         self._grid.setColumnMinimumWidth(1, self._style.px(_EDITOR_UNITS) if self._wide and has_pieces else 0)
-        self._scroll.setMinimumHeight(0 if self._wide else self._rows_inside.sizeHint().height())
+        self.table.show_whole(whole=not self._wide)
 
     def show_snapshot(self, snapshot: Snapshot) -> None:
         """Show the plan as it is; a warning stays in sight above."""
@@ -236,61 +152,17 @@ class PlanPage(QScrollArea):
         drawn = (snapshot.plan, tuple(_told(snapshot)), snapshot.recipes, best, snapshot.time_ms // 60_000)
         if drawn != self._drawn:
             self._drawn = drawn
+            self.today.show_snapshot(snapshot)
             self.best.show_lines(best)
-            self._draw(snapshot)
+            self.table.show_snapshot(snapshot)
+            self._show_chosen()
+            self._stretch()
 
-    def _draw(self, snapshot: Snapshot) -> None:
-        plan = snapshot.plan
-        put(self.first, first_words(snapshot))
-        put(self._air, "" if plan is None or not snapshot.pieces else plan.air)
-        today = () if plan is None else today_rows(plan)
-        while len(self._today) < len(today):
-            view = TodayRowView()
-            view.set_style(self._style)
-            self._today_place.insertWidget(1 + len(self._today), view)
-            self._today.append(view)
-        for at, one in enumerate(self._today):
-            one.setVisible(at < len(today))
-            if at < len(today):
-                one.set_row(today[at])
-        grid = None if plan is None else day_grid(plan, self._days, self._zone, snapshot.time_ms)
-        self.head.set_grid(grid)
-        self._draw_rows(snapshot, grid)
-        self.save.setEnabled(plan is not None and bool(snapshot.pieces))
-        self._choosing.setVisible(bool(snapshot.pieces))
-        self._stretch()
-
-    def _draw_rows(self, snapshot: Snapshot, grid: DayGrid | None) -> None:
-        rows = plan_rows(snapshot)
-        if self._chosen not in {row.key for row in rows}:
-            self._chosen = rows[0].key if rows else ""
-        while len(self.rows) < len(rows):
-            view = PlanRowView()
-            view.set_style(self._style)
-            view.chosen.connect(self.choose)
-            self._row_place.insertWidget(len(self.rows), view)
-            self.rows.append(view)
-        for at, shown in enumerate(self.rows):
-            shown.setVisible(at < len(rows))
-            if at < len(rows):
-                self._fill(shown, rows[at], snapshot, grid)
-        self.editor.show_piece(piece_editor(snapshot, self._chosen, self._sheets), snapshot.recipes)
-
-    def _fill(self, view: PlanRowView, row: PlanRow, snapshot: Snapshot, grid: DayGrid | None) -> None:
-        plan = None if snapshot.plan is None else snapshot.plan.piece(row.key)
-        marks = () if plan is None or grid is None else marks_of(plan, grid, snapshot.time_ms)
-        view.set_row(row, grid, marks, is_chosen=row.key == self._chosen)
-
-    def choose(self, key: str) -> None:
-        """Show the plan of one piece beside the days."""
-        self._chosen = key
-        if self._snapshot is not None:
-            self._draw(self._snapshot)
-
-    def _set_days(self, days: int) -> None:
-        self._days = days
-        if self._snapshot is not None:
-            self._draw(self._snapshot)
+    def _show_chosen(self) -> None:
+        """Show the plan of the chosen piece beside the days."""
+        snapshot = self._snapshot
+        if snapshot is not None:
+            self.editor.show_piece(piece_editor(snapshot, self.table.chosen_key, self._sheets), snapshot.recipes)
 
     def _send(self, command: Command, words: str) -> None:
         self._courier.send(command, owner=self, done=lambda _key: self.done.emit(words), refused=self.refused.emit)

@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
-from functools import partial
+from collections.abc import Sequence
 from typing import TypeVar
 
 from PySide6.QtCore import QObject, QPoint, Qt, Signal
@@ -13,12 +12,8 @@ from studiowatch.service.commands import (
     ArchivePiece,
     Command,
     CoverCoat,
-    HearWarning,
     MovePiece,
-    RemindLater,
-    SnoozePrompt,
     SpeakIn,
-    TickPrompt,
 )
 from studiowatch.service.piece_view import PieceView
 from studiowatch.service.ports import Clock, Desk
@@ -29,9 +24,7 @@ from studiowatch.studio.pieces import Finding
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.intention_deeds import IntentionDeeds
 from studiowatch.ui.models.learning import AnsweredTest
-from studiowatch.ui.models.look_form import ANSWERS, BY_EYE, BY_TOUCH
-from studiowatch.ui.models.prompts import Deed, PromptRow
-from studiowatch.ui.models.times import REMIND_AFTER_MS, SNOOZE_AFTER_MS, clock_words
+from studiowatch.ui.models.look_form import ANSWERS
 from studiowatch.ui.record_deeds import RecordDeeds
 from studiowatch.ui.sheet_deeds import SheetDeeds
 from studiowatch.ui.style import Style
@@ -48,13 +41,11 @@ FormT = TypeVar("FormT", bound=FormDialog)
 class Deeds(QObject):
     """Opens the forms over `window` and carries the small commands.
 
-    `done` and `refused` tell in words how one went; `prompt_answered` carries the row of a prompt that a form answered.
+    `done` and `refused` tell in words how one went, `made` carries the key of a new piece.
     """
 
     done = Signal(str)
     refused = Signal(str)
-    tick_refused = Signal(str)
-    prompt_answered = Signal(object)
     made = Signal(str)
     review_asked = Signal(str)
     sheet_asked = Signal(str)
@@ -215,57 +206,6 @@ class Deeds(QObject):
         if words:
             self.done.emit(words)
 
-    def answer_prompt(self, row: PromptRow) -> FormDialog | None:
-        """Open the form that answers a prompt; the prompt is ticked once that is recorded."""
-        if row.deed is Deed.READ:
-            reading = self.type_reading()
-            reading.recorded.connect(lambda _key: self.prompt_answered.emit(row))
-            return reading
-        if row.deed is Deed.PREPARE:
-            return self.lay_coat(row.piece_key)
-        form: CoatDialog | LookDialog | None
-        if row.deed is Deed.LAY:
-            form = self.lay_coat(row.piece_key)
-        else:
-            form = self.touch_test(row.piece_key, row.text, BY_EYE if row.deed is Deed.LOOK else BY_TOUCH)
-        if form is not None:
-            form.piece_field.setEnabled(False)  # the prompt is about this piece only
-            form.recorded.connect(lambda _key: self._tick_answered(row))
-        return form
-
-    def _tick_answered(self, row: PromptRow) -> None:
-        self.prompt_answered.emit(row)
-        for key in row.keys:
-            # What was recorded may have taken the prompt away already; then there is nothing left to tick.
-            self._courier.send(TickPrompt(prompt_key=key), owner=self, done=_ignore, refused=_ignore)
-
-    def hear(self, warning_key: str) -> None:
-        """Say that the warning was heard."""
-        self._send(HearWarning(warning_key=warning_key), say("Heard: no more sound for this warning."))
-
-    def remind(self, warning_key: str, until_ms: int | None = None) -> None:
-        """Put the warning off until `until_ms`, UTC ms, or for ten minutes."""
-        now_ms = self._clock.utc_ms()
-        until_ms = now_ms + REMIND_AFTER_MS if until_ms is None else until_ms
-        words = say("Put off until {time}.", time=clock_words(until_ms, now_ms))
-        self._send(RemindLater(warning_key=warning_key, until_ms=until_ms), words)
-
-    def tick(self, prompt_keys: Sequence[str]) -> None:
-        """Say that prompts were done."""
-        for key in prompt_keys:
-            refused = partial(self.tick_refused.emit, key)
-            self._send(TickPrompt(prompt_key=key), say("Ticked off."), refused=refused)
-
-    def snooze(self, prompt_keys: Sequence[str]) -> None:
-        """Put prompts off for five minutes."""
-        now_ms = self._clock.utc_ms()
-        until_ms = now_ms + SNOOZE_AFTER_MS
-        for key in prompt_keys:
-            self._send(
-                SnoozePrompt(prompt_key=key, until_ms=until_ms),
-                say("Put off until {time}.", time=clock_words(until_ms, now_ms)),
-            )
-
     def move(self, piece_key: str, place: int) -> None:
         """Put a piece at another place in the rack."""
         self._send(MovePiece(piece_key=piece_key, place=place))
@@ -328,18 +268,9 @@ class Deeds(QObject):
         form.open()
         return form
 
-    def _send(self, command: Command, words: str = "", refused: Callable[[], None] | None = None) -> None:
+    def _send(self, command: Command, words: str = "") -> None:
         def answered(_key: str) -> None:
             if words:
                 self.done.emit(words)
 
-        def declined(sentence: str) -> None:
-            self.refused.emit(sentence)
-            if refused is not None:
-                refused()
-
-        self._courier.send(command, owner=self, done=answered, refused=declined)
-
-
-def _ignore(_answer: str) -> None:
-    """Take an answer that changes nothing."""
+        self._courier.send(command, owner=self, done=answered, refused=self.refused.emit)

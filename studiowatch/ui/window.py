@@ -22,6 +22,7 @@ from studiowatch.ui.models.pace import wet_titles
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.pages import Pages
 from studiowatch.ui.parts import Parts
+from studiowatch.ui.prompt_deeds import PromptDeeds
 from studiowatch.ui.records_menu import RecordsDeeds
 from studiowatch.ui.review_deeds import ReviewDeeds
 from studiowatch.ui.tray_deeds import TrayDeeds
@@ -90,7 +91,8 @@ class StudioWindow(QMainWindow):
         self.finishing = FinishingDeeds(parts.finishing, self.exchange, self)
         self.reviews = ReviewDeeds(parts.reviews, parts.clock, self.why, self)
         self.history = HistoryDeeds(parts, self.page, self.feed, self.exchange, self)
-        self.warned = WarningDeeds(parts, self.deeds, self)
+        self.warned = WarningDeeds(parts, self.deeds, self.page, self.across, self)
+        self.prompted = PromptDeeds(parts.desk, parts.clock, self.deeds, self.page.prompts, self)
         self.login = LoginDeeds(parts.login, self)
         self.tray = TrayDeeds(parts.tray, parts.settings)
         self.first = FirstDeeds(self.first_page, parts.settings, self._first_deeds(), demo=parts.demo, parent=self)
@@ -117,35 +119,27 @@ class StudioWindow(QMainWindow):
         page.rack.opened.connect(deeds.lay_coat)
         page.rack.menu_asked.connect(deeds.show_menu)
         page.rack.placed.connect(deeds.move)
-        page.prompts.ticked.connect(deeds.tick)
-        page.prompts.snoozed.connect(deeds.snooze)
-        page.prompts.asked.connect(deeds.answer_prompt)
-        page.heard.connect(deeds.hear)
-        page.remind.connect(deeds.remind)
-        self.across.heard.connect(deeds.hear)
-        self.across.remind.connect(deeds.remind)
+        deeds.made.connect(page.rack.choose_when_there)
         foot.lay_asked.connect(self._lay)
         foot.test_asked.connect(self._test)
         foot.read_asked.connect(deeds.type_reading)
+        foot.why_asked.connect(self._why)
         foot.board_asked.connect(self.pages.show_board)
+        foot.plan_asked.connect(self.pages.show_plan)
         self._connect_pages()
-        deeds.tick_refused.connect(page.prompts.release)
-        deeds.prompt_answered.connect(page.prompts.hold)
-        deeds.made.connect(page.rack.choose_when_there)
-        self._connect_warnings()
+        self._connect_tray()
         self._connect_notes()
 
-    def _connect_warnings(self) -> None:
-        self.page.later.connect(self.warned.ask_when)
-        self.warned.flashed.connect(self.page.sentence.flash)
-        self.warned.flashed.connect(self.across.flash)
-        self.warned.fronted.connect(self.come_back)
-        self._parts.tray.opened.connect(self.come_back)
-        self._parts.tray.across_asked.connect(self._come_across)
-        self._parts.tray.quit_asked.connect(self.leave)
+    def _connect_tray(self) -> None:
+        tray = self._parts.tray
+        for asking in (tray.opened, self.warned.fronted):
+            asking.connect(self.come_back)
+        tray.across_asked.connect(self._come_across)
+        tray.quit_asked.connect(self.leave)
 
     def _connect_notes(self) -> None:
-        for told in (self.deeds, self.board, self.plan, self.exchange, self.reviews, self.first, self.login):
+        deeds = (self.deeds, self.warned, self.prompted, self.exchange, self.reviews, self.first, self.login)
+        for told in (*deeds, self.board, self.plan):
             told.done.connect(lambda words: self._note(words, Tone.GOOD))
             told.refused.connect(lambda words: self._note(words, Tone.ACT))
         for refusing in (self.what_if, self.finishing):
@@ -158,12 +152,10 @@ class StudioWindow(QMainWindow):
         self.plan.best.intend.clicked.connect(self.deeds.intentions.show)
         self.first.over.connect(self.pages.show_rack)
         self.first.wanted.connect(self.pages.show_first)
-        self.foot.plan_asked.connect(self.pages.show_plan)
         self.reviews.opened.connect(self.pages.show_why)
         self.deeds.review_asked.connect(lambda key: self.reviews.open_piece(self.deeds.piece(key)))
         self.deeds.records.review_asked.connect(self.reviews.open_coat)
         self.history.review_asked.connect(self.reviews.open_coat)
-        self.foot.why_asked.connect(self._why)
         self.deeds.sheet_asked.connect(lambda key: self.finishing.open(self.deeds.piece(key)))
 
     def _first_deeds(self) -> dict[str, Callable[[], object]]:
@@ -325,7 +317,8 @@ class StudioWindow(QMainWindow):
             return
         self._leaving = True
         self._parts.settings.geometry = self.saveGeometry()
-        for part in (self.feed, self.deeds, self.exchange, self.finishing, self.reviews):
+        deeds = (self.deeds, self.warned, self.prompted, self.exchange, self.finishing, self.reviews)
+        for part in (self.feed, *deeds):
             part.close()
         self.pages.end()
         self._parts.tray.close()

@@ -149,10 +149,10 @@ def test_that_the_prompt_to_read_again_opens_the_form_and_a_reading_answers_it(
     row = prompt_rows(TYPED_LONG_AGO, UTC)[0]
     assert row.deed is Deed.READ
     assert row.when == "now, since 14:00 · Orchard at Low Water"
-    form = window.deeds.answer_prompt(row)
+    form = window.prompted.answer(row)
     form.temperature_field.setText("19")
     form.humidity_field.setText("50")
-    with qtbot.waitSignal(window.deeds.prompt_answered) as answered:
+    with qtbot.waitSignal(window.prompted.answered) as answered:
         form.command_or_fault()
     assert answered.args == [row]
     assert [type(command) for command in desk.commands] == [TypeReading]

@@ -12,16 +12,8 @@
       <translation>Das ging wegen eines Fehlers im Programm nicht; nichts wurde festgehalten.</translation>
     </message>
     <message>
-      <source>Put off until {time}.</source>
-      <translation>Aufgeschoben bis {time}.</translation>
-    </message>
-    <message>
       <source>{title} was taken off the rack.</source>
       <translation>{title} wurde vom Gestell genommen.</translation>
-    </message>
-    <message>
-      <source>Heard: no more sound for this warning.</source>
-      <translation>Gehört: Diese Warnung tönt nicht mehr.</translation>
     </message>
     <message>
       <source>Cover set over {title}.</source>
@@ -74,10 +66,6 @@
     <message>
       <source>No coat was laid yet: there is nothing to touch.</source>
       <translation>Noch ist keine Schicht aufgetragen: Es gibt nichts zu berühren.</translation>
-    </message>
-    <message>
-      <source>Ticked off.</source>
-      <translation>Abgehakt.</translation>
     </message>
     <message>
       <source>Choose a piece with a coat on it first.</source>
@@ -360,6 +348,14 @@
       <translation>es ist beschädigt ({reason})</translation>
     </message>
     <message>
+      <source>Put off until {time}.</source>
+      <translation>Aufgeschoben bis {time}.</translation>
+    </message>
+    <message>
+      <source>Ticked off.</source>
+      <translation>Abgehakt.</translation>
+    </message>
+    <message>
       <source>The review weighs what the room did under it, and says what to do now.</source>
       <translation>Der Rückblick wägt ab, was der Raum während des Trocknens tat, und sagt, was jetzt zu tun ist.</translation>
     </message>
@@ -570,6 +566,10 @@
     <message>
       <source>That is the sound of a warning, as loud as it gets.</source>
       <translation>So klingt eine Warnung, wenn sie am lautesten ist.</translation>
+    </message>
+    <message>
+      <source>Heard: no more sound for this warning.</source>
+      <translation>Gehört: Diese Warnung tönt nicht mehr.</translation>
     </message>
     <message>
       <source>When to be reminded</source>

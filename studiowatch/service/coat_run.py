@@ -17,10 +17,11 @@ from studiowatch.coats.standing import Standing
 from studiowatch.coats.support import Support, support_of
 from studiowatch.physics.air import Air
 from studiowatch.physics.ranges import Array
-from studiowatch.service.air_ahead import STAYS, RoomToCome, alike, calm
+from studiowatch.service.air_ahead import STAYS, RoomToCome, calm
 from studiowatch.service.coat_risk import CoatRisk
 from studiowatch.service.coat_tests import doubt_words, her_tests
 from studiowatch.service.log_air import Moment
+from studiowatch.service.looked_ahead import LookedAhead
 from studiowatch.service.piece_view import StageTime
 from studiowatch.studio.amounts import wet_um_of
 from studiowatch.studio.pieces import Coat, Piece
@@ -28,10 +29,6 @@ from studiowatch.studio.pieces import Coat, Piece
 DRAWS = 256  # draws of a live coat: enough for p10 and p90 when tests weigh them, and cheap at a reading a second
 SEED = 20260301  # any fixed number: a coat shows the same range after a restart
 HORIZON_S = 96 * 3600.0  # s, how far ahead a ready time is sought
-AHEAD_EVERY_MS = 60_000  # ms of board time between two looks ahead
-FORETOLD_EVERY_MS = 180_000  # ms where the room is foretold, which takes a wandering room into account: assumption
-STEADY_EVERY_MS = 600_000  # ms between two looks ahead while the air stays as it is: they would say the same
-RESTING_EVERY_MS = 1_800_000  # ms between two looks ahead for a coat that is dry to recoat and only cures
 TRACE_EVERY_MS = 60_000  # ms between two points of a film's temperature
 HOUR_MS = 3_600_000  # ms
 
@@ -90,13 +87,8 @@ class CoatRun:
     weights: Array | None = None
     pace: float = 0.0
     risk: CoatRisk | None = None
-    _ahead_ms: int | None = None
-    _ahead_air: Air | None = None
-    _ahead_covered: bool = False
-    _held: Array | None = (
-        None  # the table in air that stays, which tests are learnt by: the room to come taught nothing
-    )
-    _was_foretold: bool = False
+    _looked: LookedAhead | None = None
+    _held: Array | None = None  # the table in air that stays: tests are learnt by it, the room to come taught nothing
 
     @classmethod
     def begin(cls, coat: Coat, piece: Piece, sheet: DataSheet, over: CoatRun | None, standing: Standing) -> CoatRun:
@@ -202,8 +194,8 @@ class CoatRun:
         """Move the run along with a wall clock that was set: the film is as old as it was."""
         self.laid_ms += step_ms
         self.at_ms += step_ms
-        if self._ahead_ms is not None:
-            self._ahead_ms += step_ms
+        if self._looked is not None:
+            self._looked = self._looked.shifted(step_ms)
 
     def _below(self) -> Iterator[tuple[CoatRun, Film]]:
         """Yield the runs below and their films as this coat's film has them, from the nearest down."""
@@ -223,39 +215,35 @@ class CoatRun:
             self.film_trace = (*self.film_trace, (self.at_ms, film_C))
 
     def is_ahead_due(self, room: RoomToCome = STAYS) -> bool:
-        """Whether `ahead` is older than a minute, than ten in steady air, or was told before the room was foretold.
-
-        Where the room is foretold a minute hardly moves its times: a coat waits longer, the more so once it is dry.
-        """
-        if self.air is None or self._ahead_ms is None or self._ahead_air is None:
+        """Whether `ahead` was told too long ago, or before the room was foretold; before the first air it never is."""
+        if self.air is None or self._looked is None:
             return self.air is not None
         if self.is_cured and Stage.CURED in self.ahead:
             return False
+        is_resting = self.reached_ms(Stage.DRY_TO_RECOAT) is not None
+        return self._looked.is_stale(self._looking(self.air, room), is_wet=self.film.is_wet, is_resting=is_resting)
+
+    def _looking(self, air: Air, room: RoomToCome) -> LookedAhead:
+        """Return what a look ahead would go by now."""
         is_foretold = room.made_ms is not None
-        if is_foretold and not self._was_foretold:
-            return True
-        is_steady = self.covered is self._ahead_covered and alike(self._ahead_air, calm(self.air))
-        every_ms = STEADY_EVERY_MS if is_steady else FORETOLD_EVERY_MS if is_foretold else AHEAD_EVERY_MS
-        if is_foretold and not self.film.is_wet:
-            every_ms = STEADY_EVERY_MS if self.reached_ms(Stage.DRY_TO_RECOAT) is None else RESTING_EVERY_MS
-        return self.at_ms - self._ahead_ms >= every_ms
+        return LookedAhead(at_ms=self.at_ms, air=calm(air), is_covered=self.covered, is_foretold=is_foretold)
 
     def heed_the_room(self) -> None:
         """Have `ahead` told anew with the next air: the room to come is another."""
-        self._ahead_ms = None
+        self._looked = None
 
     def look_ahead(self, room: RoomToCome = STAYS) -> None:
         """Bring `ahead` up to date; before the first air there is nothing to go by."""
         if self.air is None:
             return
-        air = calm(self.air)
+        looking = self._looking(self.air, room)
+        air = looking.air
         coming = room.spans(air, self.at_ms, HORIZON_S)
         self.table = outlook(self.film, air, horizon_s=HORIZON_S, covered=self.covered, coming=coming)
         self._held = self.table
         if coming is not None and self.tests():
             self._held = outlook(self.film, air, horizon_s=HORIZON_S, covered=self.covered)
-        self._ahead_ms, self._ahead_air, self._ahead_covered = self.at_ms, air, self.covered
-        self._was_foretold = room.made_ms is not None
+        self._looked = looking
         self.weigh()
 
     def weigh(self) -> None:

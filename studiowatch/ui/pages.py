@@ -96,8 +96,9 @@ class Pages(QStackedWidget):
 
     def find_on_rack(self) -> None:
         """Go to the field that finds pieces on the rack."""
-        if self.currentWidget() is self._board:
-            self.show_rack()
+        if self.is_across:
+            self.toggle_across()
+        self.show_rack()
         self._rack.finder.begin()
 
     def show_across(self) -> None:

@@ -102,6 +102,18 @@ def test_that_ctrl_f_finds_on_the_rack_and_escape_shows_all_again(shown: Show, q
     assert len(window.page.rack._views) == 20
 
 
+@pytest.mark.parametrize("page", ["show_board", "show_plan", "show_what_if", "show_why", "show_first", "show_across"])
+def test_that_finding_goes_to_the_rack_from_any_page(shown: Show, qtbot: QtBot, page: str) -> None:
+    window = shown(TWENTY)
+    activate(window, qtbot)
+    getattr(window.pages, page)()
+    action = next(action for action in window.actions() if action.shortcut().toString() == "Ctrl+F")
+    action.trigger()
+    assert window.page.isVisible()
+    assert window.page.finder.field.isVisible()
+    assert window.menuBar().isVisible()
+
+
 def test_that_what_was_found_is_not_reordered(shown: Show, desk: ScriptedDesk) -> None:
     window = shown(TWENTY)
     window.page.finder.begin()

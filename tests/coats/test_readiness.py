@@ -139,9 +139,7 @@ def test_that_paint_too_is_recoated_within_the_horizon_or_not_in_sight(paint_she
 
 
 @pytest.mark.parametrize("wanted", [(Stage.CLEAR, Stage.DRY_TO_RECOAT), (Stage.DRY_TO_TOUCH, Stage.CURED)])
-def test_that_a_stage_comes_when_it_does_whatever_else_is_asked_for(
-    gloss: DataSheet, wanted: tuple[Stage, ...]
-) -> None:
+def test_that_a_stage_comes_when_it_does_whatever_else_is_asked(gloss: DataSheet, wanted: tuple[Stage, ...]) -> None:
     damp = replace(ROOM, humidity_pct=70.0)
     table = outlook(laid(gloss), damp, horizon_s=DAY_S)
     asked = outlook(laid(gloss), damp, horizon_s=DAY_S, wanted=wanted)

@@ -7,6 +7,7 @@ import sys
 from collections.abc import Mapping, Sequence
 
 from studiowatch.language import speak
+from studiowatch.service.heap import settle_heap
 from studiowatch.service.screen import has_screen
 
 FOLDER = "--folder"
@@ -25,6 +26,7 @@ def wants_window(words: Sequence[str], environ: Mapping[str, str], platform: str
 def main() -> int:
     """Run studiowatch and return its exit code."""
     words = sys.argv[1:]
+    settle_heap()
     speak()
     if not wants_window(words, os.environ, sys.platform):
         from studiowatch.compose import answer  # noqa: PLC0415 - the frame of a window comes first

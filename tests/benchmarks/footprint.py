@@ -109,7 +109,9 @@ def run_program(folder: Path, then: Callable[[StudioWindow], None]) -> int:
     """Start the program on `folder` with the simulated board, and call `then` with the window at its first frame."""
     from studiowatch import compose as program
     from studiowatch.cli.commands import run
+    from studiowatch.service.heap import settle_heap
 
+    settle_heap()
     parts = program.outfit()
 
     def open_window(desk: Desk, doors: Doors, note: str) -> int:

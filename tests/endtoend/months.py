@@ -39,6 +39,7 @@ from studiowatch.board.simulated_room import SimulatedRoom
 from studiowatch.compose import outfit
 from studiowatch.room.readings import Reading
 from studiowatch.service.happenings import Happening, PromptHappened, WarningHappened
+from studiowatch.service.heap import settle_heap
 from studiowatch.service.outfit import OpenStore
 from studiowatch.service.ports import ReadingsLog
 from studiowatch.service.snapshot import Snapshot
@@ -330,6 +331,7 @@ def line_of(day: Day, stored: int, told: int) -> str:
 
 def main() -> int:
     """Run the long form."""
+    settle_heap()
     call = argparse.ArgumentParser(description=__doc__)
     call.add_argument("days", type=float)
     call.add_argument("folder", type=Path, nargs="?")

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field, replace
+from functools import lru_cache
 
 from studiowatch.physics.air import Air
 from studiowatch.physics.moist_air import dew_point
@@ -22,6 +23,11 @@ STALE_MS = 10_000  # ms, a channel that failed for this long is "not measured"
 WARM_UP_MS = 1_200_000  # ms of the log that tell what still air was here: assumption
 BRIDGED_MS = 600_000  # ms, a film goes on drying in the last air known for this long, no longer
 _MOVES = {None: Movement.UNKNOWN, Felt.STILL: Movement.STILL, Felt.MOVING: Movement.MOVING}
+
+
+@lru_cache(maxsize=4)  # the same reading is judged, tended by and shown
+def _dew_point_C(temperature_C: float, humidity_pct: float) -> float:
+    return float(dew_point(temperature_C, humidity_pct))
 
 
 @dataclass(slots=True)
@@ -193,7 +199,7 @@ class RoomNow:
         temperature_C, humidity_pct = self.value(Channel.TEMPERATURE), self.value(Channel.HUMIDITY)
         if temperature_C is None or not humidity_pct:
             return None
-        return float(dew_point(temperature_C, humidity_pct))
+        return _dew_point_C(temperature_C, humidity_pct)
 
     def air_now(self, now_ms: int) -> AirNow:
         """Return the room as the watch judges it at `now_ms`."""

@@ -12,7 +12,7 @@ from studiowatch.studio.concern import Kind
 from studiowatch.studio.warnings import WarningState
 from studiowatch.studio.words import Level, Sentence
 from studiowatch.ui.models.board import board_line
-from studiowatch.ui.models.notices import sentence_card, warning_rows
+from studiowatch.ui.models.notices import PAST_ROWS, sentence_card, warning_rows
 from studiowatch.ui.models.pace import NEVER_SPOKE, STALLED, is_event, stalled, wet_titles
 
 from .scenes import (
@@ -78,6 +78,17 @@ def test_that_a_past_warning_is_told_in_the_past(kind: Kind, now: str, past: str
     gone = warning("w2", sentence, WarningState.CLEARED, 3_600_000, kind=kind.value)
     rows = warning_rows(replace(FOUR_WARNED, warnings=(open_one, gone)), UTC)
     assert [row.headline for row in rows] == [now, past]
+
+
+def test_that_only_the_latest_past_warnings_stand_below_those_that_are_open() -> None:
+    sentence = Sentence(level=Level.ACT, headline="Too damp for one drying coat")
+    still = [warning(f"now {at}", sentence, WarningState.HEARD, 60_000, kind=Kind.DAMP.value) for at in range(2)]
+    gone = [
+        warning(f"{at} h ago", sentence, WarningState.CLEARED, at * 3_600_000, kind=Kind.DAMP.value)
+        for at in range(1, 51)
+    ]
+    keys = [row.key for row in warning_rows(replace(FOUR_WARNED, warnings=(*still, *gone)), UTC)]
+    assert keys == ["now 0", "now 1", *(f"{at} h ago" for at in range(1, PAST_ROWS + 1))]
 
 
 def test_that_the_sentence_says_which_pieces_and_since_when() -> None:

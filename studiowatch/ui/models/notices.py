@@ -13,6 +13,7 @@ from studiowatch.studio.words import Level, Sentence
 from studiowatch.ui.models.times import clock_words, lasting_words
 from studiowatch.ui.models.tones import LEVEL_WORDS
 
+PAST_ROWS = 12  # past warnings that stand below the open ones
 _HEARABLE = frozenset({WarningState.RAISED, WarningState.REMIND})
 _PAST: dict[str, tuple[tuple[str, str], ...]] = {
     Kind.AIR_MOVING: ((mark("Air is moving over"), mark("Air moved over")),),
@@ -115,8 +116,9 @@ def _state_words(warning: WarningView, now_ms: int, zone: tzinfo | None) -> str:
 
 
 def warning_rows(snapshot: Snapshot, zone: tzinfo | None = None) -> tuple[WarningRow, ...]:
-    """Return the warnings as the snapshot orders them: open first, then the latest past ones."""
-    return tuple(_warning_row(one, snapshot.time_ms, zone) for one in snapshot.warnings)
+    """Return the warnings as the snapshot orders them: open first, then the latest past ones; history has the rest."""
+    still_open = sum(one.state is not WarningState.CLEARED for one in snapshot.warnings)
+    return tuple(_warning_row(one, snapshot.time_ms, zone) for one in snapshot.warnings[: still_open + PAST_ROWS])
 
 
 def _warning_row(warning: WarningView, now_ms: int, zone: tzinfo | None) -> WarningRow:

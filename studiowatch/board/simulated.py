@@ -50,14 +50,16 @@ class SimulatedPort:
     Parameters
     ----------
     clock : Clock
-        Tells the room's day and paces the lines, one a second.
+        Tells the room's day and paces the lines.
     room : SimulatedRoom
         What the board measures.
     fan_spell_s : tuple of float or None
         A fan runs between these seconds after the port was made.
     advance : callable or None
-        If given, the port does not wait for the next second but calls this with 1000 (ms): a `SteppedClock`'s
+        If given, the port does not wait for the next line but calls this with the period, ms: a `SteppedClock`'s
         `advance` makes board time run as fast as it is read.
+    period_ms : int
+        From one data line to the next, ms.
 
     The controls may be used from any thread.
     """
@@ -69,12 +71,14 @@ class SimulatedPort:
         room: SimulatedRoom,
         fan_spell_s: tuple[float, float] | None = None,
         advance: Callable[[int], None] | None = None,
+        period_ms: int = PERIOD_MS,
     ) -> None:
         made_ms = clock.utc_ms()
         self._spell_ms = tuple(made_ms + round(1000 * at_s) for at_s in fan_spell_s or (0.0, 0.0))
         self._clock = clock
         self._room = room
         self._advance = advance
+        self._period_ms = period_ms
         self._changed = Condition()
         self._plugged = True
         self._cancelled = False
@@ -104,7 +108,7 @@ class SimulatedPort:
         """Return the lines that are due, waiting at most `timeout_s` for the next. Raises `PortGone`."""
         with self._changed:
             if self._advance is not None and not self._waiting and timeout_s > 0:
-                self._advance(PERIOD_MS)
+                self._advance(self._period_ms)
             elif not self._waiting:
                 self._changed.wait_for(self._interrupted, self._until_due_s(timeout_s))
             self._cancelled = False
@@ -166,18 +170,18 @@ class SimulatedPort:
         return min(max(self._next_s - self._clock.monotonic_s(), 0.0), timeout_s)
 
     def _due_lines(self) -> Iterator[bytes]:
-        """Yield a data line for each second that has come, and a hello every 60 lines."""
+        """Yield a data line for each period that has come, and a hello every 60 lines."""
         while self._next_s <= self._clock.monotonic_s():
             behind_ms = round(1000 * (self._clock.monotonic_s() - self._next_s))
             if self._number and self._number % HELLO_EVERY == 0:
                 yield self._hello()
             yield self._data(self._clock.utc_ms() - behind_ms)
             self._number += 1
-            self._next_s += PERIOD_MS / 1000
+            self._next_s += self._period_ms / 1000
 
     def _hello(self) -> bytes:
         fields = {"v": "1", "id": "51A0D3E0", "fw": "simulated/1", "b": str(self._boots), "th": "simulated"}
-        fields |= {"sn": "00000001", "per": str(PERIOD_MS), "ch": "t:Cel,h:%RH,v:m/s,p:Pa,pm:count"}
+        fields |= {"sn": "00000001", "per": str(self._period_ms), "ch": "t:Cel,h:%RH,v:m/s,p:Pa,pm:count"}
         return encode(Kind.HELLO, fields)
 
     def _data(self, time_ms: int) -> bytes:

@@ -1,6 +1,6 @@
 """Months of board time at speed: bytes through the real reader, keeper, store and window; the bytes move the clock.
 
-    xvfb-run -a -s "-screen 0 1400x900x24" python tests/endtoend/months.py 90 [FOLDER] [--pieces 12]
+    xvfb-run -a -s "-screen 0 1400x900x24" python tests/endtoend/months.py 90 [FOLDER] [--pieces 12] [--every 1]
 
 lays a coat each day, and finishes pieces and begins others (`painting.py`); SIGTERM ends it earlier. It prints a line
 for each day of board time, and at the end what must hold: resident memory flat after the first day (the slope in MB a
@@ -52,7 +52,7 @@ from tests.endtoend.whole import NoTray, QuietSpeaker
 
 BEGAN_MS = int(datetime(2026, 3, 2, 9, 0, tzinfo=UTC).timestamp() * 1000)
 DAY_MS = 86_400_000
-MOST_WAITING = 60  # lines, and so seconds, by which the board and its clock may be ahead of the watch
+MOST_WAITING_S = 60  # s by which the board and its clock may be ahead of the watch
 SPOILT_EVERY = 997  # lines, of which one has a bit flipped on its way: a prime, so that it meets all kinds of lines
 PIECES = 12
 LATE_THREADS = 2  # begun when first asked for, later on a crowded machine: one reads the history, one makes plans
@@ -91,23 +91,23 @@ class HeldClock:
 
 
 class PacedBoard(SimulatedPort):
-    """The simulated board, a second of it at each read, held up while the watch is far behind or the end is reached.
+    """The simulated board, a period of it at each read, held up while the watch is far behind or the end is reached.
 
     Every so many lines one has a bit flipped; `sent` and `spoilt` count them.
     """
 
-    def __init__(self, clock: HeldClock, taken: Callable[[], int], end_ms: int) -> None:
+    def __init__(self, clock: HeldClock, taken: Callable[[], int], end_ms: int, period_ms: int) -> None:
         self._moved, self._taken, self._end_ms = clock, taken, end_ms
         self.sent = self.data = self.spoilt = self.spoilt_data = 0
         self.ended = threading.Event()
-        super().__init__(clock=clock, room=SimulatedRoom(seed=7), advance=self._step)
+        super().__init__(clock=clock, room=SimulatedRoom(seed=7), advance=self._step, period_ms=period_ms)
 
     def _step(self, step_ms: int) -> None:
         if self._moved.now_ms >= self._end_ms:
             self.ended.set()
             time.sleep(0.01)  # the reader asks on until it is stopped
             return
-        while self.sent - self.spoilt - self._taken() > MOST_WAITING:
+        while (self.sent - self.spoilt - self._taken()) * step_ms > 1000 * MOST_WAITING_S:
             time.sleep(0.001)
         self._moved.advance(step_ms)
 
@@ -220,7 +220,7 @@ class Months:
         wrong = []
         for kind in (WarningHappened.__name__, PromptHappened.__name__):
             times_ms = [time_ms for told, time_ms in self.told if told == kind]
-            if any(later - sooner < -1000 * MOST_WAITING for sooner, later in pairwise(times_ms)):
+            if any(later - sooner < -1000 * MOST_WAITING_S for sooner, later in pairwise(times_ms)):
                 wrong.append(f"{kind} was told out of order")
         return wrong
 
@@ -239,7 +239,7 @@ def measured(day: float) -> Day:
 
 @contextmanager
 def running(
-    folder: Path, board_days: float, months: Months, pieces: int
+    folder: Path, board_days: float, months: Months, pieces: int, every_s: int
 ) -> Iterator[tuple[PacedBoard, HeldClock, CountedLog, Painter]]:
     """Run everything on the paced board, with a coat laid on each of so many pieces."""
     clock = HeldClock(BEGAN_MS)
@@ -259,7 +259,7 @@ def running(
         if snapshot.own_fault and snapshot.own_fault not in months.faults:
             months.faults.append(snapshot.own_fault)
 
-    board = PacedBoard(clock, lambda: months.good, BEGAN_MS + round(board_days * DAY_MS))
+    board = PacedBoard(clock, lambda: months.good, BEGAN_MS + round(board_days * DAY_MS), 1000 * every_s)
     reader = Reader(clock=clock, wanted=SIMULATED_NAME, open_port=board.open, list_ports=lambda: ())
     studio = StudioFolder(path=folder / "studio")
     with watching(
@@ -293,6 +293,7 @@ def run(
     say: Callable[[str], None] = lambda _: None,
     *,
     pieces: int = PIECES,
+    every_s: int = 1,
     works: bool = False,
     stop: threading.Event | None = None,
 ) -> Months:
@@ -302,7 +303,7 @@ def run(
     """
     app = QApplication.instance() or QApplication(["studiowatch"])
     months = Months()
-    with months.hearing_faults(), running(folder, board_days, months, pieces) as (board, clock, log, painter):
+    with months.hearing_faults(), running(folder, board_days, months, pieces, every_s) as (board, clock, log, painter):
         next_day = step_days
         while not (board.ended.wait(0.02) or (stop is not None and stop.is_set())):
             app.processEvents()
@@ -336,6 +337,7 @@ def main() -> int:
     call.add_argument("days", type=float)
     call.add_argument("folder", type=Path, nargs="?")
     call.add_argument("--pieces", type=int, default=PIECES)
+    call.add_argument("--every", type=int, default=1, help="s between two readings")
     asked = call.parse_args()
     stop = threading.Event()
     signal.signal(signal.SIGTERM, lambda *_: stop.set())
@@ -345,7 +347,8 @@ def main() -> int:
         def say(line: str) -> None:
             print(f"{time.monotonic() - began_s:7.0f} s  {line}", flush=True)
 
-        months = run(asked.folder or Path(holder), asked.days, 1.0, say, pieces=asked.pieces, works=True, stop=stop)
+        folder = asked.folder or Path(holder)
+        months = run(folder, asked.days, 1.0, say, pieces=asked.pieces, every_s=asked.every, works=True, stop=stop)
         days = months.days[-1].day
         print(f"{days:.2f} days of board time in {time.monotonic() - began_s:.0f} s; {len(months.told)} things told")
     if days > SETTLED_DAYS + 1:

@@ -25,4 +25,5 @@ def settle_heap() -> bool:
         return False
     mallopt = ctypes.CDLL(None).mallopt
     wanted = ((_ARENA_MAX, ARENAS), (_MMAP_THRESHOLD, APART_BYTES), (_TRIM_THRESHOLD, LEFT_BYTES))
-    return sum(mallopt(name, value) for name, value in wanted) == len(wanted)  # each says 1 if it did
+    done = [int(mallopt(name, value)) for name, value in wanted]  # 1 if it did
+    return all(done)

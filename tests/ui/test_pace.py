@@ -7,9 +7,9 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
-from studiowatch.coats.stages import Orientation
+from studiowatch.coats.stages import Orientation, Stage, Surface
 from studiowatch.service.board_view import BoardView
-from studiowatch.service.piece_view import PieceView
+from studiowatch.service.piece_view import CoatView, PieceView, StageTime
 from studiowatch.service.room_band import RoomBand
 from studiowatch.service.snapshot import PromptView, RoomView, Snapshot
 from studiowatch.speech.units import US
@@ -58,7 +58,21 @@ def test_that_an_event_is_drawn_at_once() -> None:
     assert history_due(DRAWN, replace(later(0), room_band=BAND), 32_000.0)
 
 
-def test_that_cards_wait_only_while_every_piece_is_the_very_same() -> None:
+def test_that_cards_wait_while_films_only_thin_and_not_once_something_is_otherwise() -> None:
+    clear = StageTime(stage=Stage.CLEAR, time_ms=DRAWN.time_ms, reached=False)
+    coat = CoatView(
+        key="c",
+        sheet="gloss",
+        label="gloss 1",
+        sheen="gloss",
+        clear_film=True,
+        laid_ms=DRAWN.time_ms,
+        surface=Surface.WET,
+        milky=True,
+        wet_um=100.0,
+        dry_um=30.0,
+        stages=(clear,),
+    )
     piece = PieceView(
         key="p",
         title="Kiln",
@@ -67,13 +81,24 @@ def test_that_cards_wait_only_while_every_piece_is_the_very_same() -> None:
         support="",
         orientation=Orientation.FACE_UP,
         due=None,
-        coats=(),
+        coats=(coat,),
     )
     before = replace(DRAWN, pieces=(piece,))
     soon = replace(before, time_ms=before.time_ms + CARDS_REDRAW_MS - 1)
     assert not cards_due(before, soon)
     assert cards_due(before, replace(soon, time_ms=soon.time_ms + 1))
-    assert cards_due(before, replace(soon, pieces=(replace(piece),)))
+    assert not cards_due(before, replace(soon, pieces=(replace(piece),)))
+    thinner = replace(coat, water_g_m2=20.0, film_C=17.5, stages=(replace(clear, time_ms=DRAWN.time_ms + 1),))
+    assert not cards_due(before, replace(soon, pieces=(replace(piece, coats=(thinner,), next_ms=DRAWN.time_ms),)))
+    for otherwise in (
+        replace(coat, surface=Surface.TACKY),
+        replace(coat, covered=True),
+        replace(coat, milky=False),
+        replace(coat, stages=(replace(clear, reached=True),)),
+        replace(coat, doubt="That does not fit its sheet."),
+    ):
+        assert cards_due(before, replace(soon, pieces=(replace(piece, coats=(otherwise,)),)))
+    assert cards_due(before, replace(soon, pieces=(replace(piece, title="Kilns"),)))
     assert cards_due(before, replace(soon, pieces=()))
     assert cards_due(before, replace(soon, units=US))
 

@@ -2,17 +2,19 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from dataclasses import fields, replace
+from operator import attrgetter
 
 from studiowatch.coats.stages import Surface
 from studiowatch.service.board_view import BoardView
+from studiowatch.service.piece_view import CoatView, PieceView
 from studiowatch.service.snapshot import RoomView, Snapshot
 from studiowatch.speech.words import mark, say
 from studiowatch.studio.words import Level, Sentence
 from studiowatch.ui.models.times import IN_SECONDS_MS
 
 CALM_REDRAW_MS = 1000
-CARDS_REDRAW_MS = 5000  # as often as a wet film moves
+CARDS_REDRAW_MS = 15_000  # in which the fastest film thins by less than a pixel of its section
 ROWS_REDRAW_MS = 5000  # longest wait of the prompts' rows while what they count down is said in minutes
 HISTORY_REDRAW_MS = 20_000  # longest wait of the room history for drift: the room band shows each reading
 STALLED_AFTER_MS = 30_000  # the keeper gives a snapshot every second or so: assumption, wide margin
@@ -21,6 +23,21 @@ STALLED = Sentence(
     headline=mark("The watch has stopped"),
     detail=mark("Nothing new has come from the watch for half a minute: these figures are old."),
     advice=mark("Close studiowatch and start it again; look after wet coats yourself until then."),
+)
+
+_DRIFTING = {"coats", "stages", "next_ms", "next_p10_ms", "next_p90_ms", "would_seal_g_m2", "solvents", "may_cloud"} | {
+    "dry_um",
+    "water_g_m2",
+    "film_C",
+    "film_trace",
+    "sealed_in_g_m2",
+    "trapped_g_m2",
+    "soaked_g_m2",
+    "blush_min",
+    "risk",
+}  # fields that go on with time, or that are looked into apart
+_PIECE, _COAT = (
+    attrgetter(*(one.name for one in fields(view) if one.name not in _DRIFTING)) for view in (PieceView, CoatView)
 )
 
 NEVER_SPOKE = replace(
@@ -70,14 +87,23 @@ def history_due(drawn: Snapshot | None, snapshot: Snapshot, ms_per_px: float) ->
 def cards_due(drawn: Snapshot, snapshot: Snapshot) -> bool:
     """Return whether the rack's cards may say something else than those that were made of `drawn`.
 
-    A piece moved on, a test was learnt from, or time passed. The watch hands a piece on as the very same value while
-    nothing of it changed.
+    Something happened to a piece, a test was learnt from, or time passed: a film thins, and time to go is counted down.
+    The watch hands a piece on as the very same value while nothing of it changed.
     """
-    is_same = len(drawn.pieces) == len(snapshot.pieces) and all(
-        one is other for one, other in zip(drawn.pieces, snapshot.pieces, strict=True)
-    )
     is_soon = 0 <= snapshot.time_ms - drawn.time_ms < CARDS_REDRAW_MS
+    is_same = drawn.pieces is snapshot.pieces or _lasting(drawn) == _lasting(snapshot)
     return not (is_same and is_soon and drawn.learnt == snapshot.learnt and drawn.units == snapshot.units)
+
+
+def _lasting(snapshot: Snapshot) -> list[tuple[object, ...]]:
+    """Return what cards say of the pieces but for figures that drift while a film dries."""
+    return [
+        (
+            *_PIECE(piece),
+            *((*_COAT(coat), tuple((one.stage, one.reached) for one in coat.stages)) for coat in piece.coats),
+        )
+        for piece in snapshot.pieces
+    ]
 
 
 def rows_due(drawn: Snapshot, snapshot: Snapshot) -> bool:

@@ -198,7 +198,8 @@ class Keeper:
             count += 1
             self._guard(watch, self._attend, watch, item)
             self._guard(watch, watch.speak)
-        self._guard(watch, watch.look, self._clock.utc_ms(), self._clock.monotonic_s(), self._inbox.overflowed)
+        now_ms, now_s, lost = self._clock.utc_ms(), self._clock.monotonic_s(), self._inbox.overflowed
+        self._guard(watch, watch.look, now_ms, now_s, lost, is_seen=self._closely)
         self._guard(watch, watch.speak)
         self._guard(watch, watch.write, self._clock.utc_ms(), self._clock.monotonic_s())
         if self._is_due(watch) and not self._guard(watch, self._publish, watch):

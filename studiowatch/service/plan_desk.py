@@ -30,6 +30,7 @@ from studiowatch.studio.words import Sentence
 from studiowatch.studio.working_hours import WallClock, WorkingHours
 
 AGAIN_MS = 60_000  # ms after which the plan is made anew though nothing was done: the coats dry
+UNSEEN_AGAIN_MS = 600_000  # ms, the same while nobody looks
 ROOM_MS = 1_800_000  # ms in which a room that wanders does not have the coats to come followed anew
 LOOK_BACK_MS = (3_600_000, 86_400_000)  # ms of log that are looked through for the last air
 FORETOLD_MS = 3_600_000  # ms in which an outlook dates the coats to come: it foresaw how the room wanders
@@ -51,6 +52,8 @@ class PlanDesk:
         Turns the air as it is now into the air ahead.
     plan : FinishingPlan or None
         The newest.
+    is_seen : bool
+        Whether somebody looks; else a plan is made anew for the drying of the coats only now and then.
     """
 
     rack: Rack
@@ -59,6 +62,7 @@ class PlanDesk:
     work: Work | None = None
     room_ahead: Callable[[Air], AirAhead] = steady
     plan: FinishingPlan | None = None
+    is_seen: bool = True
     hours: WorkingHours = field(default_factory=WorkingHours)
     recipes: tuple[Recipe, ...] = BUILT_IN
     _asked: Future[FinishingPlan] | None = None
@@ -138,7 +142,8 @@ class PlanDesk:
             asked, self._asked = self._asked, None
             self.plan = asked.result()
         since_ms = now_ms - (self._asked_ms or 0)
-        if self._asked is None and (self._marked or not 0 <= since_ms < AGAIN_MS):
+        again_ms = AGAIN_MS if self.is_seen else UNSEEN_AGAIN_MS
+        if self._asked is None and (self._marked or not 0 <= since_ms < again_ms):
             self._marked, self._asked_ms = False, now_ms
             self._asked = self.work(self._making(air, now_ms))
         return is_new

@@ -167,9 +167,13 @@ class Watchkeeping:
         """Carry out a command; see `CommandDesk`. Films and warnings follow with the next look."""
         return self._commands.carry_out(command, now_ms, now_s)
 
-    def look(self, now_ms: int, now_s: float, overflowed: int = 0) -> None:
-        """Look at the clock: notice silence, prompts, jumps and overflow. Nothing is written here."""
+    def look(self, now_ms: int, now_s: float, overflowed: int = 0, *, is_seen: bool = True) -> None:
+        """Look at the clock: notice silence, prompts, jumps and overflow. Nothing is written here.
+
+        While it is not seen what is only shown is brought up to date seldom.
+        """
         rounds = self._rounds
+        self.desks.plans.is_seen = is_seen
         self.mind_the_clock(now_ms, now_s)
         if self.is_ending():
             self.desks.plans.close()

@@ -40,7 +40,7 @@ if TYPE_CHECKING:
     from studiowatch.ui.window import StudioWindow
 
 STARTS = 7  # pairs of starts
-SETTLE_S = 75.0  # after the first finishing plan is there: weeks of the log are read by then, a day a second
+SETTLE_S = 240.0  # after the first finishing plan is there: weeks of the log are read, what her coats teach is learnt
 HIDDEN_SETTLE_S = 5.0
 VISIBLE_GOAL_PCT, HIDDEN_GOAL_PCT, RESIDENT_GOAL_MB, START_GOAL = 1.0, 0.4, 180.0, 1.5
 DEMO_COPIES = (0.0, 9.0, 30.0)  # h by which the demo's pieces were laid earlier in each copy

@@ -209,6 +209,23 @@ def test_that_a_plan_is_made_anew_after_a_minute_or_when_something_was_done() ->
     assert len(later.asked) == 1
 
 
+def test_that_a_plan_nobody_sees_waits_until_somebody_looks_or_something_is_done() -> None:
+    later = Later()
+    watch = watch_of(piece(), work=later)
+    later.work()
+    for second in range(1, 5 * AGAIN_MS // 1000):
+        watch.look(START_MS + second * 1000, float(second), is_seen=False)
+    assert not later.asked
+    again_s = 5 * AGAIN_MS // 1000
+    watch.look(START_MS + again_s * 1000, float(again_s), is_seen=True)
+    assert len(later.asked) == 1
+    later.work()
+    watch.carry_out(PlanCoats(piece_key="p", sheets=("satin-waterborne",)), START_MS + again_s * 1000, float(again_s))
+    watch.look(START_MS + (again_s + 2) * 1000, again_s + 2.0, is_seen=False)
+    watch.look(START_MS + (again_s + 3) * 1000, again_s + 3.0, is_seen=False)
+    assert len(later.asked) == 1
+
+
 def test_that_a_watch_that_is_closed_does_not_wait_for_a_plan_that_is_being_made() -> None:
     later = Later()
     watch = watch_of(piece(), work=later)

@@ -8,6 +8,7 @@ from collections.abc import Iterator
 
 import pytest
 from hypothesis import settings
+from pytestqt.qtbot import QtBot
 
 from studiowatch.coats.data_sheet import DataSheet, Kind, Sheen
 from studiowatch.speech.units import METRIC, choose
@@ -25,8 +26,13 @@ def pytest_addoption(parser: pytest.Parser) -> None:
 os.environ["STUDIOWATCH_LANGUAGE"] = "en"  # for what tests start as a process of its own
 
 
+PATIENCE_MS = 60_000  # ms that a window is waited for: a busy machine is no fault of it
+
+
 def pytest_configure() -> None:
-    """Give this worker the screen that was opened for it; a run without workers keeps the first."""
+    """Give this worker the screen that was opened for it, and patience; a run without workers keeps the first."""
+    for wait in (QtBot.waitUntil, QtBot.waitSignal, QtBot.waitExposed, QtBot.waitActive):
+        wait.__kwdefaults__["timeout"] = PATIENCE_MS
     screens = os.environ.get("STUDIOWATCH_TEST_SCREENS", "").split()
     number = int(os.environ.get("PYTEST_XDIST_WORKER", "gw0").removeprefix("gw"))
     if screens:

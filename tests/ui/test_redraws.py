@@ -124,9 +124,22 @@ class Layouts(QObject):
         return super().eventFilter(watched, event)
 
 
-def test_that_a_reading_with_other_figures_lays_nothing_out_anew(shown: Show) -> None:
+def settle(window: StudioWindow, qtbot: QtBot) -> None:
+    """Wait until the history is in its place, which comes after the first frame, and nothing is left to lay out."""
+    qtbot.waitUntil(lambda: window.history.plot is not None)
+    layouts = Layouts(window.page._inside)
+
+    def is_calm() -> bool:
+        before = layouts.count
+        QApplication.processEvents()
+        return layouts.count == before
+
+    qtbot.waitUntil(is_calm)
+
+
+def test_that_a_reading_with_other_figures_lays_nothing_out_anew(shown: Show, qtbot: QtBot) -> None:
     window = shown(FOUR_CALM)
-    QApplication.processEvents()
+    settle(window, qtbot)
     layouts = Layouts(window.page._inside)
     for second in range(1, 11):
         room = replace(FOUR_CALM.room, temperature_C=20.0 + second / 10, humidity_pct=50.0 + second)
@@ -139,12 +152,12 @@ def dried(piece: PieceView, by_um: float) -> PieceView:
     return replace(piece, coats=tuple(replace(coat, dry_um=coat.dry_um - by_um) for coat in piece.coats))
 
 
-def test_that_twelve_dense_cards_stay_where_they_are_while_their_films_dry(shown: Show) -> None:
+def test_that_twelve_dense_cards_stay_where_they_are_while_their_films_dry(shown: Show, qtbot: QtBot) -> None:
     pieces = tuple(replace(FOUR_CALM.pieces[at % 4], key=f"piece {at}") for at in range(12))
     many = replace(FOUR_CALM, pieces=pieces)
     window = shown(many)
     window.page.show_snapshot(many, {})
-    QApplication.processEvents()
+    settle(window, qtbot)
     layouts = Layouts(window.page.rack._column)
     for step in range(1, 6):
         window.page.show_snapshot(replace(many, pieces=tuple(dried(one, step / 1000) for one in pieces)), {})

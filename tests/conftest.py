@@ -32,7 +32,7 @@ PATIENCE_MS = 60_000  # ms that a window is waited for: a busy machine is no fau
 def pytest_configure() -> None:
     """Give this worker the screen that was opened for it, and patience; a run without workers keeps the first."""
     for wait in (QtBot.waitUntil, QtBot.waitSignal, QtBot.waitExposed, QtBot.waitActive):
-        wait.__kwdefaults__["timeout"] = PATIENCE_MS
+        wait.__kwdefaults__ = {**(wait.__kwdefaults__ or {}), "timeout": PATIENCE_MS}
     screens = os.environ.get("STUDIOWATCH_TEST_SCREENS", "").split()
     number = int(os.environ.get("PYTEST_XDIST_WORKER", "gw0").removeprefix("gw"))
     if screens:

@@ -68,14 +68,14 @@ def outlook(
         As `advance`.
     """
     spans = _held(air, horizon_s) if coming is None else coming
-    awaiting = film if len(wanted) == len(Stage) else replace(film, state=kinds.awaiting(film.state, wanted))
+    awaiting = replace(film, state=kinds.awaiting(film.state, wanted))
     later, _ = advance_through(awaiting, spans, covered=covered, coarse=coarse)
     table = later.state.reached.copy()
-    slow = [stage for stage in (_SLOW_IN_PAINT if film.sheet.kind is Kind.PAINT else _SLOW) if stage in wanted]
+    slow = [ROW[stage] for stage in (_SLOW_IN_PAINT if film.sheet.kind is Kind.PAINT else _SLOW) if stage in wanted]
     if slow:
         last = beyond or (lasting(spans) if spans else air)
         cured, _ = advance(later, last, BEYOND_S, covered=covered)
-        table[[ROW[stage] for stage in slow]] = cured.state.reached[[ROW[stage] for stage in slow]]
+        table[slow] = cured.state.reached[slow]
     return table
 
 

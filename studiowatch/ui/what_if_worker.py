@@ -73,7 +73,8 @@ class WhatIfWorker(QObject):
                 if told is None:
                     return
                 self._worked.emit(serial, told)
-            self._prepare(serial)
+            if not refused:
+                self._prepare(serial)
         except Exception as error:  # the thread's top: said on the page, and loud in the log
             logger.exception("what another room would do could not be worked out")  # not said
             trouble = say("This cannot be worked out: {reason}", reason=error)

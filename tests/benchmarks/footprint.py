@@ -149,8 +149,10 @@ def tell_start(window: StudioWindow) -> None:
 def tell_frame() -> None:
     """Start as the program does, print when the window's frame was painted, and end."""
     from studiowatch.language import speak
+    from studiowatch.service.heap import settle_heap
     from studiowatch.ui.starting import starting
 
+    settle_heap()
     speak()
     with starting() as frame:
         if not frame.is_painted:

@@ -25,17 +25,11 @@ STALLED = Sentence(
     advice=mark("Close studiowatch and start it again; look after wet coats yourself until then."),
 )
 
-_DRIFTING = {"coats", "stages", "next_ms", "next_p10_ms", "next_p90_ms", "would_seal_g_m2", "solvents", "may_cloud"} | {
-    "dry_um",
-    "water_g_m2",
-    "film_C",
-    "film_trace",
-    "sealed_in_g_m2",
-    "trapped_g_m2",
-    "soaked_g_m2",
-    "blush_min",
-    "risk",
-}  # fields that go on with time, or that are looked into apart
+_DRIFTING = {  # fields that go on with time, or that are looked into apart
+    *("coats", "next_ms", "next_p10_ms", "next_p90_ms", "would_seal_g_m2", "solvents", "may_cloud"),
+    *("stages", "dry_um", "water_g_m2", "film_C", "film_trace", "blush_min", "risk"),
+    *("sealed_in_g_m2", "trapped_g_m2", "soaked_g_m2"),
+}
 _PIECE, _COAT = (
     attrgetter(*(one.name for one in fields(view) if one.name not in _DRIFTING)) for view in (PieceView, CoatView)
 )

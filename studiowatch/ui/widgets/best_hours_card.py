@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QFrame, QLabel, QVBoxLayout
 from studiowatch.speech.words import say
 from studiowatch.ui.models.best_hours import BestLine
 from studiowatch.ui.style import Style
+from studiowatch.ui.widgets.rows import fill_views
 from studiowatch.ui.widgets.text import button, label, put, set_property
 
 
@@ -37,13 +38,15 @@ class BestHoursCard(QFrame):
 
     def show_lines(self, lines: Sequence[BestLine]) -> None:
         """Show `lines`."""
-        while len(self.lines) < len(lines):
-            made = label("body", wrap=True)
-            self._column.insertWidget(len(self.lines), made)
-            self.lines.append(made)
-        for at, shown in enumerate(self.lines):
-            shown.setVisible(at < len(lines))
-            if at < len(lines):
-                put(shown, lines[at].text, lines[at].tone)
-                set_property(shown, "role", "strong" if lines[at].strong else "body")
+        fill_views(self.lines, lines, self._make_line, _fill)
         self.setVisible(bool(lines))
+
+    def _make_line(self, at: int) -> QLabel:
+        made = label("body", wrap=True)
+        self._column.insertWidget(at, made)
+        return made
+
+
+def _fill(shown: QLabel, line: BestLine) -> None:
+    put(shown, line.text, line.tone)
+    set_property(shown, "role", "strong" if line.strong else "body")

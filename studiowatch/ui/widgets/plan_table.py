@@ -14,6 +14,7 @@ from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.plan_rows import NAME_UNITS, PlanRowView
 from studiowatch.ui.widgets.plan_strip import PlanDays
+from studiowatch.ui.widgets.rows import fill_views
 from studiowatch.ui.widgets.text import button, label
 
 LEGEND = mark("▮ coat   ○ fit to handle   ◆ fit to wrap   ▶ fit to ship   ⚑ due   — from when it may be")
@@ -115,16 +116,14 @@ class PlanTable(QWidget):
         self._choosing.setVisible(bool(snapshot.pieces))
         if self.chosen_key not in {row.key for row in rows}:
             self.chosen_key = rows[0].key if rows else ""
-        while len(self.rows) < len(rows):
-            view = PlanRowView()
-            view.set_style(self._style)
-            view.chosen.connect(self.choose)
-            self._row_place.insertWidget(len(self.rows), view)
-            self.rows.append(view)
-        for at, shown in enumerate(self.rows):
-            shown.setVisible(at < len(rows))
-            if at < len(rows):
-                self._fill(shown, rows[at], snapshot, grid)
+        fill_views(self.rows, rows, self._make_row, lambda view, row: self._fill(view, row, snapshot, grid))
+
+    def _make_row(self, at: int) -> PlanRowView:
+        view = PlanRowView()
+        view.set_style(self._style)
+        view.chosen.connect(self.choose)
+        self._row_place.insertWidget(at, view)
+        return view
 
     def _fill(self, view: PlanRowView, row: PlanRow, snapshot: Snapshot, grid: DayGrid | None) -> None:
         plan = None if snapshot.plan is None else snapshot.plan.piece(row.key)

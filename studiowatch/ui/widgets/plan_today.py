@@ -10,6 +10,7 @@ from studiowatch.ui.models.plan_words import first_words, today_rows
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.plan_rows import TodayRowView
+from studiowatch.ui.widgets.rows import fill_views
 from studiowatch.ui.widgets.text import button, label, put
 
 
@@ -48,12 +49,10 @@ class TodayCard(QFrame):
         put(self._air, "" if plan is None or not snapshot.pieces else plan.air)
         self.save.setEnabled(plan is not None and bool(snapshot.pieces))
         today = () if plan is None else today_rows(plan)
-        while len(self.steps) < len(today):
-            view = TodayRowView()
-            view.set_style(self._style)
-            self._column.insertWidget(1 + len(self.steps), view)
-            self.steps.append(view)
-        for at, one in enumerate(self.steps):
-            one.setVisible(at < len(today))
-            if at < len(today):
-                one.set_row(today[at])
+        fill_views(self.steps, today, self._make_step, TodayRowView.set_row)
+
+    def _make_step(self, at: int) -> TodayRowView:
+        view = TodayRowView()
+        view.set_style(self._style)
+        self._column.insertWidget(1 + at, view)
+        return view

@@ -15,6 +15,7 @@ from studiowatch.ui.models.tones import LEVEL_TONES, Tone
 from studiowatch.ui.plain import set_tip
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.marks import LevelMark
+from studiowatch.ui.widgets.rows import fill_views
 from studiowatch.ui.widgets.text import ElidedLabel, label, put
 
 FIGURE_PX, _UNIT_PX = 49, 16
@@ -144,21 +145,19 @@ class RoomBand(QFrame):
                 self._grid.setColumnStretch(column, 0)  # a column that nothing stands in any more takes no width
             for index, view in enumerate(self._views):
                 self._grid.removeWidget(view)
-                self._place(index)
+                self._place(index, view)
 
-    def _place(self, index: int) -> None:
+    def _place(self, index: int, view: FigureView) -> None:
         row, column = divmod(index, self._columns)
-        self._grid.addWidget(self._views[index], row, column)
+        self._grid.addWidget(view, row, column)
         self._grid.setColumnStretch(column, _SHARES[column % len(_SHARES)])
 
     def set_figures(self, figures: tuple[Figure, ...]) -> None:
         """Show `figures`, as many as there are."""
-        while len(self._views) < len(figures):
-            view = FigureView()
-            view.set_style(self._style)
-            self._views.append(view)
-            self._place(len(self._views) - 1)
-        for index, view in enumerate(self._views):
-            view.setVisible(index < len(figures))
-            if index < len(figures):
-                view.set_figure(figures[index])
+        fill_views(self._views, figures, self._make_view, FigureView.set_figure)
+
+    def _make_view(self, index: int) -> FigureView:
+        view = FigureView()
+        view.set_style(self._style)
+        self._place(index, view)
+        return view

@@ -16,6 +16,18 @@ Row = TypeVar("Row")
 View = TypeVar("View", bound=QWidget)
 
 
+def fill_views(
+    views: list[View], rows: Sequence[Row], make: Callable[[int], View], fill: Callable[[View, Row], None]
+) -> None:
+    """Fill a view for each row, made and put in its place by `make` where there is none; what is too many is hidden."""
+    while len(views) < len(rows):
+        views.append(make(len(views)))
+    for at, view in enumerate(views):
+        view.setVisible(at < len(rows))
+        if at < len(rows):
+            fill(view, rows[at])
+
+
 class RowList(QFrame, Generic[Row, View]):
     """A card with rows one below the other, scrolled when they are many."""
 

@@ -16,6 +16,7 @@ from studiowatch.ui.models.tones import LEVEL_TONES, Tone
 from studiowatch.ui.models.what_if import NO_PIECE, NOTHING_YET, WAITING, piece_lines
 from studiowatch.ui.style import Style
 from studiowatch.ui.what_if_worker import Question, Told, WhatIfWorker
+from studiowatch.ui.widgets.rows import fill_views
 from studiowatch.ui.widgets.text import button, label, put
 from studiowatch.ui.widgets.warning_line import WarningLine
 from studiowatch.ui.widgets.what_if_hand import WhatIfHand
@@ -127,15 +128,7 @@ class WhatIfPage(QScrollArea):
             return
         lines = piece_lines(told.pieces, told.question.films.now_ms)
         self._show_lead(told)
-        while len(self.rows) < len(lines):
-            view = PieceLinesView()
-            view.set_style(self._style)
-            self._row_place.insertWidget(1 + len(self.rows), view)
-            self.rows.append(view)
-        for at, view in enumerate(self.rows):
-            view.setVisible(at < len(lines))
-            if at < len(lines):
-                view.show_piece(lines[at])
+        fill_views(self.rows, lines, self._make_row, PieceLinesView.show_piece)
         self._show_beside(told)
         self._stretch()
 
@@ -164,14 +157,18 @@ class WhatIfPage(QScrollArea):
             for one in told.warnings
         ]
         said += [(words, Tone.MUTED) for words in told.care]
-        while len(self.beside) < len(said):
-            made = label("body", wrap=True)
-            self._said_place.addWidget(made)
-            self.beside.append(made)
-        for at, shown in enumerate(self.beside):
-            shown.setVisible(at < len(said))
-            if at < len(said):
-                put(shown, *said[at])
+        fill_views(self.beside, said, self._make_beside, lambda shown, one: put(shown, *one))
+
+    def _make_row(self, at: int) -> PieceLinesView:
+        view = PieceLinesView()
+        view.set_style(self._style)
+        self._row_place.insertWidget(1 + at, view)
+        return view
+
+    def _make_beside(self, _at: int) -> QLabel:
+        made = label("body", wrap=True)
+        self._said_place.addWidget(made)
+        return made
 
     def set_style(self, style: Style) -> None:
         """Use `style` from now on."""

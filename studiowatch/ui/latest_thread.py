@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from queue import SimpleQueue
-from threading import Thread
+from threading import Lock, Thread
 from typing import Generic, TypeVar
 
 Task = TypeVar("Task")
@@ -20,6 +20,7 @@ class LatestThread(Generic[Task]):
         self._name, self._work = name, work
         self._newest = 0
         self._waiting: SimpleQueue[tuple[int, Task] | None] = SimpleQueue()
+        self._telling = Lock()
         self.is_begun = self.is_closed = False
 
     def put(self, task: Task) -> None:
@@ -34,9 +35,16 @@ class LatestThread(Generic[Task]):
         """Return whether the task of this number is still what is wanted."""
         return number == self._newest
 
+    def tell(self, deliver: Callable[..., None], *words: object) -> None:
+        """Have the thread deliver `words`, unless it is closed: whom they are for may be gone by then."""
+        with self._telling:
+            if not self.is_closed:
+                deliver(*words)
+
     def close(self) -> None:
-        """Want nothing any more, and let the thread end."""
-        self.is_closed = True
+        """Want nothing any more, and let the thread end; nothing is delivered from now on."""
+        with self._telling:
+            self.is_closed = True
         self._newest += 1
         self._waiting.put(None)
 

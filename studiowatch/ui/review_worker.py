@@ -92,12 +92,12 @@ class ReviewWorker(QObject):
             logger.exception("a review could not be worked out")  # not said
             trouble = say("The review cannot be worked out: {reason}", reason=error)
         if self._thread.is_newest(serial):
-            self._worked.emit(serial, answer, trouble)
+            self._thread.tell(self._worked.emit, serial, answer, trouble)
 
     def _progress(self, serial: int, share: float) -> None:
         if not self._thread.is_newest(serial):
             raise _Outdated
-        self.progressed.emit(share)
+        self._thread.tell(self.progressed.emit, share)
 
     def _tell(self, serial: int, answer: object, trouble: str) -> None:
         if not self._thread.is_newest(serial):

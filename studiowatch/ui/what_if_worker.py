@@ -72,16 +72,16 @@ class WhatIfWorker(QObject):
                 told = self._told(serial, question, refused, whole=whole)
                 if told is None:
                     return
-                self._worked.emit(serial, told)
+                self._thread.tell(self._worked.emit, serial, told)
             if not refused:
                 self._prepare(serial)
         except Exception as error:  # the thread's top: said on the page, and loud in the log
             logger.exception("what another room would do could not be worked out")  # not said
             trouble = say("This cannot be worked out: {reason}", reason=error)
-            self._worked.emit(serial, Told(question=question, refused=trouble))
+            self._thread.tell(self._worked.emit, serial, Told(question=question, refused=trouble))
 
     def _told(self, serial: int, question: Question, refused: str, *, whole: bool) -> Told | None:
-        """Return the answer, or None for all draws once something else is asked."""
+        """Return the answer, or None once nothing is wanted any more, or for all draws something else."""
         films, held = question.films, question.held
         if refused:
             return Told(question=question, refused=refused, care=care(films, held))
@@ -89,7 +89,7 @@ class WhatIfWorker(QObject):
             self._what_if = WhatIf(lent=films)
         pieces = []
         for piece in self._what_if.answers(held, cover=question.cover, whole=whole):
-            if whole and not self._thread.is_newest(serial):
+            if self._thread.is_closed or (whole and not self._thread.is_newest(serial)):
                 return None
             pieces.append(piece)
         return Told(

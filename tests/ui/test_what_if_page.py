@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from threading import Event
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QLabel
+from PySide6.QtWidgets import QApplication, QLabel
 from pytestqt.qtbot import QtBot
 
 from studiowatch.coats.stages import Stage
@@ -97,6 +98,32 @@ def test_that_a_slider_that_never_rests_is_followed_all_the_same(
     qtbot.waitUntil(lambda: bool(told) and told[-1].is_whole, timeout=20_000)
     assert [one.question.held.temperature_C for one in told] == [*places_C, places_C[-1]]
     assert [one.is_whole for one in told] == [False] * 4 + [True]
+
+
+def test_that_nothing_is_told_to_a_window_that_is_gone(
+    page: WhatIfPage, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """The window goes while the few draws are asked: what the thread finds then would reach a widget of the past."""
+    answers, over = WhatIf.answers, Event()
+
+    def while_it_goes(
+        self: WhatIf, held: Otherwise, *, cover: bool = False, whole: bool = False
+    ) -> Iterator[Otherways]:
+        page.worker.close()
+        yield from answers(self, held, cover=cover, whole=whole)
+
+    def work(serial: int, question: Question) -> None:
+        worked(serial, question)
+        over.set()
+
+    worked, emitted = page.worker._work, []
+    monkeypatch.setattr(page.worker._thread, "_work", work)
+    monkeypatch.setattr(WhatIf, "answers", while_it_goes)
+    page.worker._worked.connect(lambda *told: emitted.append(told))
+    page.worker.ask(Question(films=lent(2), held=Otherwise(temperature_C=14.0), cover=False))
+    qtbot.waitUntil(over.is_set)
+    QApplication.processEvents()
+    assert emitted == []
 
 
 def test_that_what_was_asked_last_is_told_last(page: WhatIfPage, qtbot: QtBot) -> None:

@@ -4,9 +4,11 @@ from __future__ import annotations
 
 import signal
 import sys
-import threading
+import time
 from collections.abc import Callable
-from contextlib import ExitStack
+from contextlib import ExitStack, suppress
+from math import inf
+from queue import Empty, SimpleQueue
 from types import FrameType
 
 from studiowatch.cli.answers import DONE, complain
@@ -29,6 +31,7 @@ from studiowatch.studio.sentence import OPENING
 
 ENDING = ("SIGINT", "SIGTERM", "SIGHUP")  # a closed terminal ends the watch in good order, too
 ROOM_EVERY_MS = 10_000  # ms between two printed readings
+NOTICED_S = 0.5  # s, within which a signal is noticed at any moment
 RACK_EVERY_MS = 600_000  # ms between two printed racks
 
 
@@ -121,10 +124,10 @@ def run(
     sound: bool = False,
 ) -> int:
     """Watch until asked to stop, or for `seconds`; with `sound`, warnings are heard too."""
-    ended = threading.Event()
+    endings: SimpleQueue[int] = SimpleQueue()  # takes one signal in the middle of another, where an event would hang
 
-    def end(_number: int, _frame: FrameType | None) -> None:
-        ended.set()
+    def end(number: int, _frame: FrameType | None) -> None:
+        endings.put(number)
 
     for name in ENDING:
         number = getattr(signal, name, None)
@@ -146,5 +149,14 @@ def run(
         if sounding is not None and sys.stdin.isatty():
             complain(say("Press Enter once you have heard a warning; it is then silent."))
             sounding.take_answers(keeper, typed())
-        ended.wait(seconds)
+        _wait_for(endings, inf if seconds is None else seconds)
     return DONE
+
+
+def _wait_for(endings: SimpleQueue[int], seconds: float) -> None:
+    """Wait for a signal, or for so long; again and again, since one that comes just before a wait does not wake it."""
+    until_s = time.monotonic() + seconds
+    while (left_s := until_s - time.monotonic()) > 0.0:
+        with suppress(Empty):
+            endings.get(timeout=min(left_s, NOTICED_S))
+            return

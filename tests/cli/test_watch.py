@@ -5,7 +5,9 @@ from __future__ import annotations
 import signal
 import subprocess
 import sys
+import time
 from collections.abc import Callable, Sequence
+from contextlib import ExitStack
 from dataclasses import replace
 from pathlib import Path
 
@@ -25,6 +27,8 @@ from studiowatch.studio.words import Level, Sentence
 
 from .conftest import Answer
 
+PATIENCE_S = 60.0
+
 
 def test_that_the_demo_prints_readings_and_ready_times_and_leaves_her_records_alone(
     call: Callable[..., Answer], tmp_path: Path, monkeypatch: pytest.MonkeyPatch
@@ -33,7 +37,8 @@ def test_that_the_demo_prints_readings_and_ready_times_and_leaves_her_records_al
 
     def show(printer: Printer, snapshot: Snapshot) -> None:
         own(printer, snapshot)
-        if snapshot.room.temperature_C is not None and any(piece.next_ms is not None for piece in snapshot.pieces):
+        is_printed = printer._room_ms is not None and printer._rack_ms is not None
+        if is_printed and any(piece.next_ms is not None for piece in snapshot.pieces):
             signal.raise_signal(signal.SIGINT)  # as she would once she has seen enough
 
     monkeypatch.setattr(Printer, "show", show)
@@ -65,6 +70,30 @@ def test_that_recording_stores_what_the_board_sent(call: Callable[..., Answer], 
         assert len(store.log.between(0, 2**62)) >= 2
     finally:
         store.close()
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="signals of POSIX")
+def test_that_signals_right_behind_each_other_end_it_in_good_order(tmp_path: Path) -> None:
+    """A terminal that closes while the computer shuts down sends several: five of twelve such ends once hung."""
+    calls = [
+        [sys.executable, "-u", "-m", "studiowatch", "--folder", str(tmp_path / f"{number}"), "record", "--simulated"]
+        for number in range(8)
+    ]
+    with ExitStack() as all_of_them:
+        watches = [all_of_them.enter_context(subprocess.Popen(one, stdout=subprocess.PIPE)) for one in calls]
+        for number, watch in enumerate(watches):
+            all_of_them.callback(watch.kill)
+            assert watch.stdout is not None
+            assert watch.stdout.readline()
+            for name in ("SIGINT", "SIGTERM", "SIGHUP", "SIGINT", "SIGTERM"):
+                watch.send_signal(signal.Signals[name])
+                until_s = time.perf_counter() + 20e-6 * (number + 2)  # any sleep is longer than what is to be met
+                while time.perf_counter() < until_s:
+                    pass
+        ended = {watch.wait(PATIENCE_S) for watch in watches}
+    late = {-signal.SIGINT, -signal.SIGTERM, -signal.SIGHUP}  # the last may come once all is over, to Python's own end
+    assert 0 in ended
+    assert ended <= {0, *late}
 
 
 def test_that_a_database_of_another_program_is_refused_in_one_sentence_and_not_touched(

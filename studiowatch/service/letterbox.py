@@ -14,7 +14,7 @@ from studiowatch.service.commands import Command, Refused
 from studiowatch.service.letters import NoLetter, read, written
 from studiowatch.speech.words import say
 
-ANSWER_S = 20.0  # s that a call waits for: the watch looks every half second, but may be drying twenty pieces
+ANSWER_S = 20.0  # s that a call waits for: the watch looks each second, but may be drying twenty pieces
 STALE_S = 60.0  # s after which nobody waits for an answer any more
 _LOOK_S = 0.1  # s between two looks for the answer
 _LETTER, _ANSWER, _UNFINISHED = ".letter", ".answer", ".unfinished"

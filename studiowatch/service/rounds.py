@@ -18,7 +18,7 @@ from studiowatch.service.studio_desks import StudioDesks
 from studiowatch.store.trouble import StoreTrouble
 from studiowatch.studio.review_curves import Curves
 
-ADVANCE_MS = 5_000  # ms of readings that dry the films in one step
+ADVANCE_MS = 10_000  # ms of readings that dry the films in one step
 JUDGE_EVERY_MS = 1_000  # ms without a reading after which the room is judged by the clock alone
 
 

@@ -16,6 +16,7 @@ from studiowatch.store.quiet import connect_quietly, log_of
 from studiowatch.store.trouble import StoreRefused, StoreTrouble, in_plain_words
 
 BUSY_TIMEOUT_MS = 5_000  # ms, assumption: longer than any transaction of ours, shorter than her patience
+_CACHE_KIB = 512  # of pages that a connection keeps: the system caches the file anyway
 _LOG_LIMIT_BYTES = 16 * 2**20  # bytes, assumption: what a long read let the log grow by is given back above this
 
 
@@ -133,6 +134,7 @@ def open_database(
             check_same_thread=False,
         )
         try:
+            connection.execute(f"PRAGMA cache_size = {-_CACHE_KIB}")
             if not read_only:
                 _prepare(connection, path, steps)
         except BaseException:

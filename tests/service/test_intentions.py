@@ -25,6 +25,7 @@ from studiowatch.service.plan_commands import SetWorkingHours
 from studiowatch.service.plan_only import watch_at
 from studiowatch.service.replaying import MemoryRecords, NoLog
 from studiowatch.service.room_ahead import AGAIN_MS
+from studiowatch.service.rounds import ADVANCE_MS
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.watchkeeping import Watchkeeping
 from studiowatch.studio.best_hours import Reason
@@ -314,7 +315,7 @@ def test_that_a_fan_that_is_meant_brings_a_wet_coat_s_ready_time_forward_in_ever
     watch = watch_over(wet, log=WarmRoom())
     free = told(NOW_MS + 6000)
     watch.carry_out(fan(0.0, 4.0), NOW_MS + 6000, 6.0)
-    blown = told(NOW_MS + 12_000)
+    blown = told(NOW_MS + 6000 + ADVANCE_MS)
     for part in ("p10_ms", "time_ms", "p90_ms"):
         assert getattr(blown, part) < getattr(free, part), part
 

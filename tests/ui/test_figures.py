@@ -66,6 +66,12 @@ def test_that_dust_is_shown_only_where_it_is_counted() -> None:
     assert shown(FAN_ROOM)["Dust"].meaning == "2,400 /m³\nover 5 µm"
 
 
+@pytest.mark.parametrize(("count", "told"), [(0.0, "0"), (7.0, "7"), (44_288.0, "44,000"), (44_612.0, "45,000")])
+def test_that_dust_is_told_no_finer_than_it_is_counted(count: float, told: str) -> None:
+    room = replace(CALM_ROOM, particles_per_m3_5um=count)
+    assert shown(room)["Dust"].meaning == f"{told} /m³\nover 5 µm"
+
+
 @pytest.mark.parametrize(
     ("count", "word"),
     # ISO 14644-1:2015, table 1: class 8 has up to 29 300, class 9 up to 293 000 particles of 5 µm and more per m³.

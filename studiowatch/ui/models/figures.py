@@ -199,8 +199,13 @@ def _dust(particles_per_m3: float, units: Units) -> Figure:
         value = say("some", about="dust")
     else:
         value = say("high", about="dust")
-    meaning = f"{units.count(particles_per_m3)} /m³\n{say('over 5 µm')}"
+    meaning = f"{units.count(_as_counted(particles_per_m3))} /m³\n{say('over 5 µm')}"
     return Figure(name=say("Dust"), value=value, meaning=meaning, basis=say(DUST.basis))
+
+
+def _as_counted(particles_per_m3: float) -> float:
+    """Return a count with as many figures as a cheap counter can tell apart, two: assumption, some ten in a hundred."""
+    return float(f"{particles_per_m3:.1e}")
 
 
 def _minus(figure: str) -> str:

@@ -16,6 +16,7 @@ from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.marks import LevelMark
 from studiowatch.ui.widgets.rows import RowList
+from studiowatch.ui.widgets.steady import Steady
 from studiowatch.ui.widgets.text import button, label, put, set_property
 
 TARGET_PX = 42
@@ -42,8 +43,9 @@ class TickTarget(QAbstractButton):
 
     def set_tone(self, tone: Tone) -> None:
         """Draw the ring in `tone`."""
-        self._tone = tone
-        self.update()
+        if tone is not self._tone:
+            self._tone = tone
+            self.update()
 
     def sizeHint(self) -> QSize:
         """Return the size of the target."""
@@ -104,7 +106,7 @@ class PromptRowView(QWidget):
         words.setSpacing(1)
         words.addStretch(1)
         words.addWidget(self._text)
-        words.addWidget(self._when)
+        words.addWidget(Steady(self._when))
         words.addWidget(self._care)
         words.addWidget(self.later, 0, Qt.AlignmentFlag.AlignLeft)
         words.addStretch(1)

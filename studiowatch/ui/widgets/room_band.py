@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from html import escape
 
-from PySide6.QtCore import QSize, Qt
-from PySide6.QtGui import QResizeEvent
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QLabel, QSizePolicy, QVBoxLayout, QWidget
 
 from studiowatch.speech.words import say
@@ -16,35 +15,13 @@ from studiowatch.ui.plain import set_tip
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.marks import LevelMark
 from studiowatch.ui.widgets.rows import fill_views
+from studiowatch.ui.widgets.steady import Steady
 from studiowatch.ui.widgets.text import ElidedLabel, label, put
 
 FIGURE_PX, _UNIT_PX = 49, 16
 _SHARES = (31, 26, 33, 31)  # of the width, fixed: a figure does not move aside when another one's words change
 _MANY = 8
 _NAME_PX, _TWO_LINES_PX = 17, 32
-
-
-class _Place(QWidget):
-    """Where a number stands: it is written into without having the page laid out anew with each reading."""
-
-    def __init__(self, shown: QLabel) -> None:
-        super().__init__()
-        self.setObjectName("inside")
-        self._shown = shown
-        shown.setParent(self)
-
-    def sizeHint(self) -> QSize:
-        """Return the size of what is shown."""
-        return self._shown.sizeHint()
-
-    def minimumSizeHint(self) -> QSize:
-        """Return the size of what is shown."""
-        return self._shown.minimumSizeHint()
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        """Give it all of the place."""
-        super().resizeEvent(event)
-        self._shown.setGeometry(self.rect())
 
 
 class FigureView(QWidget):
@@ -59,9 +36,10 @@ class FigureView(QWidget):
         self._name = label("small", Tone.MUTED)
         self._value = QLabel()
         self._value.setTextFormat(Qt.TextFormat.RichText)
-        self._place = _Place(self._value)
+        self._place = Steady(self._value)
         self._meaning = ElidedLabel("small", Tone.MUTED)
         self._meaning.setAlignment(Qt.AlignmentFlag.AlignTop)
+        self._meant = Steady(self._meaning)
         self._top = QHBoxLayout()
         self._top.setContentsMargins(0, 0, 0, 0)
         self._top.addWidget(self._name)
@@ -73,7 +51,7 @@ class FigureView(QWidget):
         self._column.addStretch(1)  # in a band that is taller than they need, all figures stand on one line
         self._column.addLayout(self._top)
         self._column.addWidget(self._place)
-        self._column.addWidget(self._meaning)
+        self._column.addWidget(self._meant)
         self._column.addStretch(1)
         self._draw()
 
@@ -81,11 +59,12 @@ class FigureView(QWidget):
         """Use `style` from now on."""
         self._style = style
         self._mark.set_style(style)
-        self._meaning.setMinimumHeight(style.px(_TWO_LINES_PX))
+        self._meant.setMinimumHeight(style.px(_TWO_LINES_PX))
         self._top.setSpacing(style.px(6))
         self._name.setMinimumHeight(style.px(_NAME_PX))
         self._draw()
         self._place.updateGeometry()
+        self._meant.updateGeometry()
 
     def set_figure(self, figure: Figure) -> None:
         """Show `figure`."""
@@ -102,9 +81,10 @@ class FigureView(QWidget):
         quiet = figure.stale or figure.value == NOT_MEASURED
         colour = theme.muted if quiet else colours[figure.level]
         unit = f"&nbsp;{escape(figure.unit).replace(' ', '&nbsp;')}" if figure.unit else ""
-        self._value.setText(
+        put(
+            self._value,
             f'<span style="font-size:{px(FIGURE_PX)}px; font-weight:700; color:{colour}">{escape(figure.value)}</span>'
-            f'<span style="font-size:{px(_UNIT_PX)}px; color:{theme.muted}">{unit}</span>'
+            f'<span style="font-size:{px(_UNIT_PX)}px; color:{theme.muted}">{unit}</span>',
         )
         tone = LEVEL_TONES[figure.level] if figure.level > Level.CALM else Tone.MUTED
         put(self._meaning, figure.meaning, tone)

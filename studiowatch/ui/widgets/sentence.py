@@ -12,6 +12,7 @@ from studiowatch.ui.models.tones import LEVEL_TONES, Tone
 from studiowatch.ui.plain import set_tip
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.marks import LevelMark
+from studiowatch.ui.widgets.steady import Steady
 from studiowatch.ui.widgets.text import button, label, put, set_property
 
 HEARD_WORDS = mark("Heard")
@@ -45,6 +46,7 @@ class SentenceView(QFrame):
         self._mark = LevelMark(54)
         self._headline = label("headline", wrap=True)
         self._detail = label("body", wrap=True)
+        self._detailed = Steady(self._detail)
         self._advice = label("strong", wrap=True)
         self._note = label("strong", Tone.MUTED)
         self._heard = button(say(HEARD_WORDS), "primary", say("No more sound for this warning"))
@@ -61,7 +63,7 @@ class SentenceView(QFrame):
         self._words = QVBoxLayout()
         self._words.addStretch(1)
         self._words.addWidget(self._headline)
-        self._words.addWidget(self._detail)
+        self._words.addWidget(self._detailed)
         self._words.addLayout(self._foot)
         self._words.addStretch(1)
         self._row = QHBoxLayout(self)
@@ -85,7 +87,8 @@ class SentenceView(QFrame):
         set_property(self, "card", CARD_KINDS[one.level])
         self._mark.set_level(one.level, good=one.level is Level.CALM)
         put(self._headline, one.headline, Tone.GOOD if one.level is Level.CALM else LEVEL_TONES[one.level])
-        put(self._detail, one.detail, hide_empty=True)
+        put(self._detail, one.detail)
+        self._detailed.setVisible(bool(one.detail))
         put(self._advice, one.advice, hide_empty=True)
         put(self._note, card.note, hide_empty=True)
         self._heard.setVisible(card.can_hear)

@@ -31,7 +31,7 @@ from studiowatch.service.watchkeeping import Watchkeeping
 from studiowatch.speech.words import say
 
 LOOK_S = 1.25  # s, longest time between two looks at the clock: a board that speaks each second brings the looks itself
-SELDOM_S = 30.0  # s between two snapshots while nobody looks and nothing happens: the tray tells time no finer
+SELDOM_S = 20.0  # s between two snapshots while nobody looks and nothing happens: the tray tells time no finer
 JOIN_S = 30.0  # s, a stop that takes longer is a fault: the first coats take ten on a machine that is busy otherwise
 
 P = ParamSpec("P")

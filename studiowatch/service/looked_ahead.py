@@ -8,7 +8,7 @@ from studiowatch.physics.air import Air
 from studiowatch.service.air_ahead import alike
 
 AHEAD_EVERY_MS = 60_000  # ms of board time between two looks ahead
-FORETOLD_EVERY_MS = 180_000  # ms where the room is foretold, which takes a wandering room into account: assumption
+FORETOLD_EVERY_MS = 300_000  # ms where the room is foretold, which takes a wandering room into account: assumption
 STEADY_EVERY_MS = 600_000  # ms between two looks ahead while the air stays as it is: they would say the same
 RESTING_EVERY_MS = 1_800_000  # ms between two looks ahead for a coat that is dry to recoat and only cures
 

@@ -26,7 +26,7 @@ from studiowatch.studio.pieces import Coat, Piece
 from studiowatch.studio.review_curves import PRIOR, Curves
 
 TOGETHER = 256  # moments of the log that a stack which nobody can mark any more takes in one step
-RESTING_MS = 30_000  # ms between two steps of such a stack while it is watched
+RESTING_MS = 60_000  # ms between two steps of such a stack while it is watched
 
 
 class DryingDropped(Exception):  # noqa: N818 - nobody waits for it any more, so it is no fault
@@ -104,7 +104,7 @@ class Stacks:
     def advance(self, piece: Piece, air: Air, now_ms: int) -> list[StageHappened]:
         """Dry the coats of `piece` in `air` until `now_ms`, beginning those whose time of laying has come.
 
-        A stack that is dry to touch is taken along every half a minute only: it hardly changes.
+        A stack that is dry to touch is taken along every minute only: it hardly changes.
         """
         top = self.top(piece)
         if top is None:

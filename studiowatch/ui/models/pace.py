@@ -15,7 +15,7 @@ from studiowatch.ui.models.times import IN_SECONDS_MS
 
 CALM_REDRAW_MS = 1000
 CARDS_REDRAW_MS = 15_000  # in which the fastest film thins by less than a pixel of its section
-ROWS_REDRAW_MS = 5000  # longest wait of the prompts' rows while what they count down is said in minutes
+ROWS_REDRAW_MS = 15_000  # longest wait of the prompts' rows while what they count down is said in minutes
 HISTORY_REDRAW_MS = 60_000  # longest wait of the room history for drift: the room band shows each reading
 STALLED_AFTER_MS = 30_000  # the keeper gives a snapshot every second or so: assumption, wide margin
 STALLED = Sentence(

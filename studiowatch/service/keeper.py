@@ -18,6 +18,7 @@ from studiowatch.service.commands import AcceptColumns, BoardCommand, Command, R
 from studiowatch.service.correction_commands import Redo, TakePhoto, Undo
 from studiowatch.service.errand_thread import in_a_thread
 from studiowatch.service.fault_words import fault_words
+from studiowatch.service.heap import give_back
 from studiowatch.service.inbox import Errand, Inbox
 from studiowatch.service.leavings import Leavings
 from studiowatch.service.letterbox import Letterbox
@@ -32,6 +33,7 @@ from studiowatch.speech.words import say
 
 LOOK_S = 1.25  # s, longest time between two looks at the clock: a board that speaks each second brings the looks itself
 SELDOM_S = 20.0  # s between two snapshots while nobody looks and nothing happens: the tray tells time no finer
+GIVE_BACK_S = 120.0  # s between two returns of what the C library holds of freed memory
 JOIN_S = 30.0  # s, a stop that takes longer is a fault: the first coats take ten on a machine that is busy otherwise
 
 P = ParamSpec("P")
@@ -82,6 +84,7 @@ class Keeper:
         self._latest: Snapshot | None = None
         self._closely = True
         self._handed_s: float | None = None
+        self._gave_back_s = clock.monotonic_s()
         self._left = Leavings()
         self._thread = threading.Thread(target=self._run, name="keeper", daemon=True)
 
@@ -204,7 +207,13 @@ class Keeper:
         self._guard(watch, watch.write, self._clock.utc_ms(), self._clock.monotonic_s())
         if self._is_due(watch) and not self._guard(watch, self._publish, watch):
             self._guard(watch, self._publish_fault, watch)
+        self._guard(watch, self._tidy)
         return count
+
+    def _tidy(self) -> None:
+        if self._clock.monotonic_s() - self._gave_back_s >= GIVE_BACK_S:
+            self._gave_back_s = self._clock.monotonic_s()
+            give_back()
 
     def _collect(self, letters: Letterbox) -> None:
         letters.collect(self.submit)

@@ -161,7 +161,8 @@ def needs_name(widget: QWidget) -> bool:
     """Say whether a reader of the screen comes to `widget`: it takes the keyboard, or is one of ours."""
     if widget.objectName().startswith("qt_"):
         return False
-    ours = type(widget).__module__.startswith("studiowatch") and type(widget).__name__ != "_Column"
+    holds = type(widget).__name__ in {"_Column", "Steady"}  # what stands in them speaks
+    ours = type(widget).__module__.startswith("studiowatch") and not holds
     return widget.isVisible() and (ours or widget.focusPolicy() is not Qt.FocusPolicy.NoFocus)
 
 

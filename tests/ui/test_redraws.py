@@ -6,8 +6,7 @@ from collections.abc import Callable
 from dataclasses import replace
 
 import pytest
-from PySide6.QtCore import QEvent, QObject
-from PySide6.QtWidgets import QApplication, QWidget
+from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from studiowatch.coats.stages import Surface
@@ -20,25 +19,13 @@ from studiowatch.ui.widgets import page
 from studiowatch.ui.widgets.film_section import FilmSection
 from studiowatch.ui.window import StudioWindow
 
+from . import counting
 from .scenes import FOUR_CALM
 
 pytestmark = pytest.mark.window
 Show = Callable[[Snapshot], StudioWindow]
 MINUTE_S = 60
 FULL_UM = 260.0
-
-
-class Paints(QObject):
-    """Counts the paint events of a widget."""
-
-    def __init__(self, painted: QWidget) -> None:
-        super().__init__(painted)
-        self.count = 0
-        painted.installEventFilter(self)
-
-    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        self.count += event.type() is QEvent.Type.Paint
-        return super().eventFilter(watched, event)
 
 
 def counted(monkeypatch: pytest.MonkeyPatch, name: str) -> list[Snapshot]:
@@ -83,7 +70,7 @@ def test_that_a_film_is_painted_again_once_it_is_a_pixel_thinner(qtbot: QtBot) -
     with qtbot.waitExposed(film):
         film.show()
     QApplication.processEvents()
-    paints = Paints(film)
+    paints = counting.paints(film)
     um_per_px = FULL_UM / film.height()
     for step in range(1, 11):
         film.set_section(section(100.0 - step * um_per_px / 100), FULL_UM)
@@ -104,30 +91,17 @@ def test_that_a_film_that_thins_by_less_than_a_pixel_at_a_time_is_painted_all_th
     with qtbot.waitExposed(film):
         film.show()
     QApplication.processEvents()
-    paints = Paints(film)
+    paints = counting.paints(film)
     for step in range(1, 101):
         film.set_section(section(100.0 - step * FULL_UM / film.height() / 10), FULL_UM)
         QApplication.processEvents()
     assert 9 <= paints.count <= 22  # ten pixels thinner, its upper edge and the edge of what lies over it
 
 
-class Layouts(QObject):
-    """Counts how often a widget is asked to be laid out anew."""
-
-    def __init__(self, laid_out: QWidget) -> None:
-        super().__init__(laid_out)
-        self.count = 0
-        laid_out.installEventFilter(self)
-
-    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        self.count += event.type() is QEvent.Type.LayoutRequest
-        return super().eventFilter(watched, event)
-
-
 def settle(window: StudioWindow, qtbot: QtBot) -> None:
     """Wait until the history is in its place, which comes after the first frame, and nothing is left to lay out."""
     qtbot.waitUntil(lambda: window.history.plot is not None)
-    layouts = Layouts(window.page._inside)
+    layouts = counting.layouts(window.page._inside)
 
     def is_calm() -> bool:
         before = layouts.count
@@ -140,7 +114,7 @@ def settle(window: StudioWindow, qtbot: QtBot) -> None:
 def test_that_a_reading_with_other_figures_lays_nothing_out_anew(shown: Show, qtbot: QtBot) -> None:
     window = shown(FOUR_CALM)
     settle(window, qtbot)
-    layouts = Layouts(window.page._inside)
+    layouts = counting.layouts(window.page._inside)
     for second in range(1, 11):
         room = replace(FOUR_CALM.room, temperature_C=20.0 + second / 10, humidity_pct=50.0 + second)
         window.page.band.set_figures(room_figures(replace(FOUR_CALM, room=room)))
@@ -158,7 +132,7 @@ def test_that_twelve_dense_cards_stay_where_they_are_while_their_films_dry(shown
     window = shown(many)
     window.page.show_snapshot(many, {})
     settle(window, qtbot)
-    layouts = Layouts(window.page.rack._column)
+    layouts = counting.layouts(window.page.rack._column)
     for step in range(1, 6):
         window.page.show_snapshot(replace(many, pieces=tuple(dried(one, step / 1000) for one in pieces)), {})
         QApplication.processEvents()

@@ -2,28 +2,16 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, QObject
 from PySide6.QtWidgets import QApplication, QLabel, QVBoxLayout, QWidget
 from pytestqt.qtbot import QtBot
 
 from studiowatch.ui.widgets.steady import Steady
 
+from . import counting
+from .counting import EventCount
+
 MARGIN_PX = 8
 LONG = "The film is 4.2 °C above the dew point (13.5 °C), and two pieces are still drying. " * 2
-
-
-class Layouts(QObject):
-    """Counts how often a widget is laid out anew."""
-
-    def __init__(self, watched: QWidget) -> None:
-        super().__init__(watched)
-        self.count = 0
-        watched.installEventFilter(self)
-
-    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        del watched
-        self.count += event.type() is QEvent.Type.LayoutRequest
-        return False
 
 
 def settle() -> None:
@@ -32,7 +20,7 @@ def settle() -> None:
         QApplication.processEvents()
 
 
-def page_with(qtbot: QtBot, label: QLabel) -> tuple[QWidget, Layouts]:
+def page_with(qtbot: QtBot, label: QLabel) -> tuple[QWidget, EventCount]:
     page = QWidget()
     qtbot.addWidget(page)
     column = QVBoxLayout(page)
@@ -43,7 +31,7 @@ def page_with(qtbot: QtBot, label: QLabel) -> tuple[QWidget, Layouts]:
     page.show()
     qtbot.waitExposed(page)
     settle()
-    return page, Layouts(page)
+    return page, counting.layouts(page)
 
 
 def test_that_words_as_tall_as_before_do_not_lay_the_page_out(qtbot: QtBot) -> None:

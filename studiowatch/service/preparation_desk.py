@@ -132,6 +132,10 @@ class PreparationDesk:
                 after = advance(after, Ended(time_ms=now_ms))
             self._keep_later(after)
 
+    def has_due(self, now_ms: int) -> bool:
+        """Return whether a timer ran out of which nobody was told yet."""
+        return any(rested(preparation, now_ms) for preparation in self._open.values())
+
     def due(self, rack: Rack, now_ms: int) -> list[PromptHappened]:
         """Return the timers that ran out, each once."""
         told = []

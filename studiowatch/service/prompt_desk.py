@@ -122,13 +122,20 @@ class PromptDesk:
                 )
             )
 
-    def due(self, now_ms: int) -> list[PromptHappened]:
-        """Return the prompts that fell due, each once, over a restart too; after it was put off, once more."""
-        fresh = [
+    def has_due(self, now_ms: int) -> bool:
+        """Return whether a prompt fell due of which nobody was told yet."""
+        return bool(self._fresh(now_ms))
+
+    def _fresh(self, now_ms: int) -> list[tuple[Prompt, Tended]]:
+        return [
             pair
             for key, pair in self._open.items()
             if self._due_at(pair[0]) <= now_ms and self._telling(key).told_ms is None
         ]
+
+    def due(self, now_ms: int) -> list[PromptHappened]:
+        """Return the prompts that fell due, each once, over a restart too; after it was put off, once more."""
+        fresh = self._fresh(now_ms)
         for prompt, _ in fresh:
             self._tell(replace(self._telling(prompt.key), told_ms=now_ms))
         told = [

@@ -80,12 +80,18 @@ class Rounds:
             self._judged_ms = None  # the next look judges at once what was dried until now
 
     def read(self, reading: Reading) -> None:
-        """Judge the room by a reading, and dry the films once there are enough of them."""
+        """Judge the room by a reading; dry the films once there are enough of them, or where a prompt falls due."""
+        now_ms = reading.time_ms
         self.desks.room.take(reading)
-        self.judge(reading.time_ms)
-        since_ms = reading.time_ms - (self._dried_ms or 0)
-        if not (self.is_opening or self.is_ending() or 0 <= since_ms < ADVANCE_MS):
-            self.dry(reading.time_ms)
+        self.judge(now_ms)
+        since_ms = now_ms - (self._dried_ms or 0)
+        if self.is_opening or self.is_ending() or (0 <= since_ms < ADVANCE_MS and not self._has_due(now_ms)):
+            return
+        self.dry(now_ms)
+
+    def _has_due(self, now_ms: int) -> bool:
+        """Return whether something is to be told, for which the films are brought up to now first."""
+        return self.desks.prompts.has_due(now_ms) or self.desks.preparations.has_due(now_ms)
 
     def dry(self, now_ms: int) -> None:
         """Dry the films in the air since the last time, and tend the prompts that follow from them."""

@@ -172,10 +172,10 @@ def start_at_login(folder: StudioFolder | None) -> LoginEntry:
 
 
 def sound_trouble() -> str:
-    """Return why nothing can be heard here, or ""."""
-    from studiowatch.ui.sound import sound_trouble as trouble  # noqa: PLC0415
+    """Return why a warning would not be heard here, or ""; one is played without a sound."""
+    from studiowatch.ui.sound import tried_silently  # noqa: PLC0415
 
-    return trouble()
+    return tried_silently()
 
 
 def sound_way() -> str:

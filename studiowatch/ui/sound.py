@@ -75,23 +75,20 @@ class DeviceSpeaker:
     def _run(self) -> None:
         while (wanted := self._wanted.get()) is not None:
             try:
-                self._trouble = self._sound(*wanted)
+                self._trouble = _sound(*wanted)
             except Exception:  # the thread's top: the next warning is to be heard all the same
                 logger.exception("a sound could not be played")  # not said
                 self._trouble = say(NO_SOUND)
-
-    @staticmethod
-    def _sound(sound: Sound, loudness: float) -> str:
-        try:
-            trouble = _play(sound, loudness)
-        except miniaudio.MiniaudioError:
-            trouble = say(NO_SOUND)
-        return "" if trouble and play_elsewhere(wave_file(sound, loudness)) else trouble
 
 
 def sound_trouble() -> str:
     """Return why nothing can be heard on this machine, or ""."""
     return "" if _backends() or player_name() else say(NO_SOUND)
+
+
+def tried_silently() -> str:
+    """Play a warning to its end without a sound, and return why it would not be heard, or ""."""
+    return sound_trouble() or _sound(Sound.ATTENTION, 0.0)
 
 
 def sound_way() -> str:
@@ -123,6 +120,15 @@ def wave_file(sound: Sound, loudness: float) -> bytes:
 
 def _scaled(samples: bytes, loudness: float) -> bytes:
     return (np.frombuffer(samples, "<i2") * loudness).astype("<i2").tobytes()
+
+
+def _sound(sound: Sound, loudness: float) -> str:
+    """Play `sound` through the device, else the platform's player, and return why it was not heard, or ""."""
+    try:
+        trouble = _play(sound, loudness)
+    except miniaudio.MiniaudioError:
+        trouble = say(NO_SOUND)
+    return "" if trouble and play_elsewhere(wave_file(sound, loudness)) else trouble
 
 
 def _play(sound: Sound, loudness: float) -> str:

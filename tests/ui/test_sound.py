@@ -14,7 +14,15 @@ import pytest
 
 from studiowatch.ui import sound as sound_module
 from studiowatch.ui.models.alarm import Sound
-from studiowatch.ui.sound import NO_SOUND, DeviceSpeaker, sound_file, sound_trouble, sound_way, wave_file
+from studiowatch.ui.sound import (
+    NO_SOUND,
+    DeviceSpeaker,
+    sound_file,
+    sound_trouble,
+    sound_way,
+    tried_silently,
+    wave_file,
+)
 
 from .make_sounds import SCORES, samples
 
@@ -150,8 +158,15 @@ def test_that_a_player_that_fails_is_no_sound(made_player: Path, tmp_path: Path)
     speaker = DeviceSpeaker()
     speaker.play(Sound.ATTENTION)
     speaker.close()
-    assert speaker.trouble == NO_SOUND
+    assert speaker.trouble == tried_silently() == NO_SOUND
     assert not made_player.exists()
+
+
+def test_that_a_try_plays_the_warning_without_a_sound(made_player: Path) -> None:
+    assert tried_silently() == ""
+    with wave.open(str(made_player)) as played:
+        assert played.getnframes() == read(Sound.ATTENTION)[0].size
+        assert set(played.readframes(played.getnframes())) == {0}
 
 
 def test_that_a_machine_without_anything_says_what_is_left(monkeypatch: pytest.MonkeyPatch) -> None:

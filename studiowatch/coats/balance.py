@@ -186,7 +186,7 @@ def _paint_water(here: Here, state: PaintState) -> Terms:
     diffusivity = here.film.anchor.draws.paint_diffusivity_m2_s
     return {
         "left_g_m2": term("g/m²", here.film.water_g_m2, mark("water left in the layer")),
-        "share_left": term("", state.share_kept, mark("share of the water still there (Crank's series)")),
+        "share_left": term("", state.share_kept(), mark("share of the water still there (Crank's series)")),
         "fourier": term("", state.fourier, mark("D t/h² so far")),
         "fourier_through": term("", THROUGH_NUMBER, mark("D t/h² when dry through")),
         "diffusivity_m2_s": term("m²/s", diffusivity, mark("D, in the paint at 23 °C, in air of any humidity")),

@@ -33,7 +33,7 @@ def pace_after(pace: float, before: Film, after: Film) -> float:
 
 def _peclet(before: Film, after: Film) -> float:
     """Return the Péclet number between two moments, but for the product's own factor, m kg/(m² s K)."""
-    lost = float(before.water_kg_m2[0] - after.water_kg_m2[0])
+    lost = (before.water_g_m2 - after.water_g_m2) / 1000.0
     flux = lost / (after.elapsed_s - before.elapsed_s)
     return float(after.layer.wet_m[0]) * flux / float(after.state.film_K[0])
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from math import inf, isfinite
 
@@ -20,6 +21,7 @@ from studiowatch.physics.constants import WATER_DENSITY, ZERO_CELSIUS_K
 from studiowatch.physics.ranges import Array, Mask
 
 State = WaterState | SolventState | PaintState
+_ALL, _NOMINAL = slice(None), slice(0, 1)  # of the draws
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -99,21 +101,29 @@ class Film:
     @property
     def water_kg_m2(self) -> Array:
         """Water still in this coat itself, free and bound, kg/m² per draw; solvent, if it is solvent-borne."""
-        if isinstance(self.state, WaterState):
-            return self.state.free - self.pooled_kg_m2 + self.state.bound * self.layer.polymer_kg_m2
-        if isinstance(self.state, SolventState):
-            return self.state.free - self.pooled_kg_m2 + self.state.retained
-        return WATER_DENSITY * (self.layer.wet_m - self.layer.dry_m) * self.state.share_kept
+        return self._water_kg_m2(_ALL)
 
     @property
     def water_g_m2(self) -> float:
         """Water still in this coat itself, free and bound, g/m²; solvent, if it is solvent-borne."""
-        return 1000.0 * float(self.water_kg_m2[0])
+        return 1000.0 * float(self._water_kg_m2(_NOMINAL)[0])
+
+    def _water_kg_m2(self, of: slice) -> Array:
+        state, layer = self.state, self.layer
+        if isinstance(state, PaintState):
+            return WATER_DENSITY * (layer.wet_m[of] - layer.dry_m[of]) * state.share_kept(of)
+        own = state.free[of] - sum((below.free[of] for below in self._wet_below()), start=0.0)
+        if isinstance(state, SolventState):
+            return own + state.retained[of]
+        return own + state.bound[of] * layer.polymer_kg_m2[of]
 
     @property
     def pooled_kg_m2(self) -> Array | float:
         """Free water, or solvent, of still wet coats below that leaves with this coat's own, kg/m² per draw."""
-        return sum((film.state.free for film in self.below if not isinstance(film.state, PaintState)), start=0.0)
+        return sum((state.free for state in self._wet_below()), start=0.0)
+
+    def _wet_below(self) -> Iterator[WaterState | SolventState]:
+        return (film.state for film in self.below if not isinstance(film.state, PaintState))
 
     @property
     def trapped_kg_m2(self) -> Array:
@@ -124,7 +134,7 @@ class Film:
     @property
     def trapped_g_m2(self) -> float:
         """Water still sealed in below this coat, g/m²."""
-        return 1000.0 * float(self.trapped_kg_m2[0])
+        return sum(film.water_g_m2 for film in self.below if film.seal is not None and film.seal.mask[0])
 
     @property
     def below_mfft(self) -> float | None:

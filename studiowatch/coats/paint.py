@@ -69,10 +69,9 @@ class PaintState:
     sealed_left: Array
     reached: Array
 
-    @property
-    def share_kept(self) -> Array:
-        """Share of its water that the layer still holds."""
-        return share_kept(self.fourier) * self.sealed_left
+    def share_kept(self, of: slice = slice(None)) -> Array:
+        """Return the share of its water that the layer still holds, in all draws or those `of` a slice."""
+        return share_kept(self.fourier[of]) * self.sealed_left[of]
 
 
 def share_kept(fourier: Array) -> Array:

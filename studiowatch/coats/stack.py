@@ -34,7 +34,7 @@ _HELD_BY_PAINT = (Stage.DRY_HARD, Stage.DRY_THROUGH)  # it dries on for weeks: o
 
 def sealed_in_g_m2(film: Film) -> float:
     """Return the water that a coat laid now would seal in, g/m²: none from what is ready."""
-    return 1000.0 * sum(float(one.water_kg_m2[0]) for one in (*film.below, film) if one.unready[0])
+    return sum(one.water_g_m2 for one in (*film.below, film) if one.unready[0])
 
 
 def covered_by(anchor: Anchor, top: Layer, over: Film) -> tuple[tuple[Film, ...], Layer]:

@@ -139,7 +139,7 @@ def _stays_kg_m2(film: Film) -> Array | float:
     if isinstance(film.state, WaterState):
         return _KEPT * film.layer.polymer_kg_m2
     if isinstance(film.state, PaintState):
-        return KEPT_PAINT * film.water_kg_m2 / np.maximum(film.state.share_kept, 1e-9)
+        return KEPT_PAINT * film.water_kg_m2 / np.maximum(film.state.share_kept(), 1e-9)
     return 0.0
 
 

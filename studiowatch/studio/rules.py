@@ -139,15 +139,15 @@ def too_cold(scene: Scene) -> Concern | None:
 
 def near_dew_point(scene: Scene) -> Concern | None:
     """Say that a film is so cold that water may settle on it, in air that is not damp for it in itself."""
-    damp_air = damp(scene)
-    spoken_for = () if damp_air is None else damp_air.piece_keys
-    margins = [(margin_K, coat) for margin_K, coat in _dew_margins(scene) if coat.piece_key not in spoken_for]
     before = scene.standing_before(Kind.NEAR_DEW_POINT)
-    standings = [(dew_margin_standing(margin_K, before), coat) for margin_K, coat in margins]
-    touched = _touched(standings)
-    if not touched:
+    near = [(margin_K, coat) for margin_K, coat in _dew_margins(scene) if dew_margin_standing(margin_K, before)]
+    damp_air = damp(scene) if near else None
+    spoken_for = () if damp_air is None else damp_air.piece_keys
+    margins = [(margin_K, coat) for margin_K, coat in near if coat.piece_key not in spoken_for]
+    if not margins:
         return None
-    level = _level(standings)
+    touched = [coat for _, coat in margins]
+    level = _level([(dew_margin_standing(margin_K, before), coat) for margin_K, coat in margins])
     titles = titles_of(touched)
     sentence = Sentence(
         level=level,

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import os
 import time
 import uuid
 from collections.abc import Callable
@@ -41,12 +42,12 @@ class Letterbox:
 
         A letter is taken away before it is carried out: none is carried out twice. What is no file is no letter.
         """
-        if not self._folder.is_dir():
+        try:
+            letters = self._letters()
+        except (FileNotFoundError, NotADirectoryError):
             return 0
         count = 0
-        for path in sorted(self._folder.glob(f"*{_LETTER}")):
-            if path.is_symlink() or not path.is_file():
-                continue
+        for path in letters:
             try:
                 is_stale = self._wall_s() - path.stat().st_mtime > STALE_S
                 text = path.read_text("utf-8", errors="replace")[:_LONGEST]
@@ -59,6 +60,12 @@ class Letterbox:
         if count or not self._swept:
             self._sweep()
         return count
+
+    def _letters(self) -> list[Path]:
+        """Return the letters in the order of their names."""
+        with os.scandir(self._folder) as found:
+            names = [one.name for one in found if one.name.endswith(_LETTER) and one.is_file(follow_symlinks=False)]
+        return [self._folder / name for name in sorted(names)]
 
     def _sweep(self) -> None:
         """Throw away what nobody fetches any more: an answer whose call was ended, and what was never finished."""

@@ -225,8 +225,7 @@ class CoatRun:
 
     def _looking(self, air: Air, room: RoomToCome) -> LookedAhead:
         """Return what a look ahead would go by now."""
-        is_foretold = room.made_ms is not None
-        return LookedAhead(at_ms=self.at_ms, air=calm(air), is_covered=self.covered, is_foretold=is_foretold)
+        return LookedAhead(at_ms=self.at_ms, air=calm(air), is_covered=self.covered, foretold_ms=room.made_ms)
 
     def heed_the_room(self) -> None:
         """Have `ahead` told anew with the next air: the room to come is another."""

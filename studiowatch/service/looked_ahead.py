@@ -8,8 +8,8 @@ from studiowatch.physics.air import Air
 from studiowatch.service.air_ahead import alike
 
 AHEAD_EVERY_MS = 60_000  # ms of board time between two looks ahead
-FORETOLD_EVERY_MS = 300_000  # ms where the room is foretold, which takes a wandering room into account: assumption
-STEADY_EVERY_MS = 600_000  # ms between two looks ahead while the air stays as it is: they would say the same
+ANEW_EVERY_MS = 300_000  # ms where the room was foretold anew since
+STEADY_EVERY_MS = 600_000  # ms while the air stays as it is, or as it was foretold: they would say the same
 RESTING_EVERY_MS = 1_800_000  # ms between two looks ahead for a coat that is dry to recoat and only cures
 
 
@@ -25,28 +25,35 @@ class LookedAhead:
         The air it dried in, without what moved it.
     is_covered : bool
         Whether a mesh cover stood over it.
-    is_foretold : bool
-        Whether the room to come was foretold; else it was held to stay as it is.
+    foretold_ms : int or None
+        UTC ms at which the room to come was foretold; None where it was held to stay as it is.
     """
 
     at_ms: int
     air: Air
     is_covered: bool
-    is_foretold: bool
+    foretold_ms: int | None
 
     def is_stale(self, now: LookedAhead, *, is_wet: bool, is_resting: bool) -> bool:
         """Return whether it is to be looked ahead again, by what would be gone by `now`.
 
         That is after a minute, after ten in steady air, and at once when the room is foretold at last. Where it is
-        foretold a minute hardly moves the times: a coat waits longer, the more so once it is dry.
+        foretold, a room that wanders as it was said to moves no time: a coat waits until it is foretold anew, and once
+        it is dry longer.
         """
-        if now.is_foretold and not self.is_foretold:
+        if now.foretold_ms is not None and self.foretold_ms is None:
             return True
-        is_steady = now.is_covered is self.is_covered and alike(self.air, now.air)
-        every_ms = STEADY_EVERY_MS if is_steady else FORETOLD_EVERY_MS if now.is_foretold else AHEAD_EVERY_MS
-        if now.is_foretold and not is_wet:
-            every_ms = RESTING_EVERY_MS if is_resting else STEADY_EVERY_MS
-        return now.at_ms - self.at_ms >= every_ms
+        return now.at_ms - self.at_ms >= self._every_ms(now, is_wet=is_wet, is_resting=is_resting)
+
+    def _every_ms(self, now: LookedAhead, *, is_wet: bool, is_resting: bool) -> int:
+        is_same_cover = now.is_covered is self.is_covered
+        is_steady = is_same_cover and alike(self.air, now.air)
+        if now.foretold_ms is None:
+            return STEADY_EVERY_MS if is_steady else AHEAD_EVERY_MS
+        if not is_wet:
+            return RESTING_EVERY_MS if is_resting else STEADY_EVERY_MS
+        is_as_foretold = is_same_cover and now.air.age_s is None and now.foretold_ms == self.foretold_ms
+        return STEADY_EVERY_MS if is_steady or is_as_foretold else ANEW_EVERY_MS
 
     def shifted(self, step_ms: int) -> LookedAhead:
         """Return the same after a wall clock was set `step_ms` on."""

@@ -1,4 +1,4 @@
-"""Snapshots on their way to the screen: events at once, drift once a second, and silence noticed."""
+"""Snapshots on their way to the screen: events at once, drift once a second at most, and silence noticed."""
 
 from __future__ import annotations
 
@@ -6,22 +6,24 @@ from PySide6.QtCore import QElapsedTimer, QObject, Qt, QTimer, Signal
 
 from studiowatch.service.ports import Clock, Desk
 from studiowatch.service.snapshot import Snapshot
+from studiowatch.studio.warnings import WarningState
 from studiowatch.ui.bridge import SnapshotBridge
 from studiowatch.ui.models.pace import CALM_REDRAW_MS, STALLED_AFTER_MS, is_event, stalled
 
 _SECOND_MS = 1000
+_SELDOM_MS = 5000  # while nobody looks, and nothing is to be rung for
 
 
 class Feed(QObject):
     """Takes the desk's snapshots on the window's thread.
 
     `came` is emitted with every snapshot that is fetched, and the one before it or None; `due` with one that must be
-    drawn now; `second` once a second while the feed is open.
+    drawn now; `ticked` once a second while one looks or a warning is raised, and else every few.
     """
 
     came = Signal(object, object)
     due = Signal(object)
-    second = Signal()
+    ticked = Signal()
 
     def __init__(self, desk: Desk, clock: Clock, parent: QObject) -> None:
         super().__init__(parent)
@@ -34,9 +36,8 @@ class Feed(QObject):
         self._pending, self._seconds = QTimer(self), QTimer(self)
         self._pending.setSingleShot(True)
         self._pending.timeout.connect(self.draw)
-        self._seconds.setInterval(_SECOND_MS)
         self._seconds.timeout.connect(self._tick)
-        self._seconds.start()
+        self._seconds.start(_SELDOM_MS)
         self._bridge = SnapshotBridge(self)
         self._bridge.arrived.connect(self._fetch, Qt.ConnectionType.QueuedConnection)
         desk.subscribe(self._bridge.offer)
@@ -46,6 +47,7 @@ class Feed(QObject):
         """Draw only while `awake`: a window that is away is not drawn, and asks for few snapshots."""
         self._awake = awake
         self._desk.look(closely=awake)
+        self._tick_in_time()
         if awake:
             self.draw()
 
@@ -72,6 +74,7 @@ class Feed(QObject):
             return
         before, self.latest = self.latest, snapshot
         self._since_heard.restart()
+        self._tick_in_time()
         self.came.emit(before, snapshot)
         waited_ms = self._since_drawn.elapsed() if self._since_drawn.isValid() else CALM_REDRAW_MS
         if is_event(self._drawn, snapshot) or waited_ms >= CALM_REDRAW_MS:
@@ -79,8 +82,15 @@ class Feed(QObject):
         elif not self._pending.isActive():
             self._pending.start(CALM_REDRAW_MS - waited_ms)
 
+    def _tick_in_time(self) -> None:
+        """Tick as often as somebody may notice."""
+        raised = self.latest is not None and any(one.state is WarningState.RAISED for one in self.latest.warnings)
+        every_ms = _SECOND_MS if self._awake or raised else _SELDOM_MS
+        if self._seconds.interval() != every_ms:
+            self._seconds.setInterval(every_ms)
+
     def _tick(self) -> None:
-        self.second.emit()
+        self.ticked.emit()
         if self._is_stalled():
             self.draw()
 

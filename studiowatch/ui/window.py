@@ -66,7 +66,7 @@ class StudioWindow(QMainWindow):
         self.restoreGeometry(parts.settings.geometry)
         self.feed.came.connect(self._came)
         self.feed.due.connect(self._draw)
-        self.feed.second.connect(lambda: self.warned.listen(self.feed.latest))
+        self.feed.ticked.connect(lambda: self.warned.listen(self.feed.latest))
 
     def _make_pages(self, parts: Parts) -> None:
         self.page, self.across, self.board = Page(), AcrossView(), BoardPage(parts.desk, parts.clock)

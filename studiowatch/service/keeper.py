@@ -32,6 +32,7 @@ from studiowatch.service.watchkeeping import Watchkeeping
 from studiowatch.speech.words import say
 
 LOOK_S = 1.25  # s, longest time between two looks at the clock: a board that speaks each second brings the looks itself
+CLOSELY_S = 1.5  # s between two snapshots of mere drift while one looks: every second reading of most boards
 SELDOM_S = 20.0  # s between two snapshots while nobody looks and nothing happens: the tray tells time no finer
 GIVE_BACK_S = 120.0  # s between two returns of what the C library holds of freed memory
 JOIN_S = 30.0  # s, a stop that takes longer is a fault: the first coats take ten on a machine that is busy otherwise
@@ -150,7 +151,7 @@ class Keeper:
         self._listeners.append(listener)
 
     def look(self, *, closely: bool) -> None:
-        """Hand out a snapshot with each reading, or seldom; see `studiowatch.service.ports.Desk`."""
+        """Hand out a snapshot with every other reading, or seldom; see `studiowatch.service.ports.Desk`."""
         self._closely = closely
         if closely:
             self._inbox.wake()
@@ -205,7 +206,7 @@ class Keeper:
         self._guard(watch, watch.look, now_ms, now_s, lost, is_seen=self._closely)
         self._guard(watch, watch.speak)
         self._guard(watch, watch.write, self._clock.utc_ms(), self._clock.monotonic_s())
-        if self._is_due(watch) and not self._guard(watch, self._publish, watch):
+        if self._is_due(watch, count) and not self._guard(watch, self._publish, watch):
             self._guard(watch, self._publish_fault, watch)
         self._guard(watch, self._tidy)
         return count
@@ -261,12 +262,18 @@ class Keeper:
             ) from fault
         return ""
 
-    def _is_due(self, watch: Watchkeeping) -> bool:
-        """Return whether a snapshot is to go out: at once after what happened, for drift as closely as one looks."""
+    def _is_due(self, watch: Watchkeeping, count: int) -> bool:
+        """Return whether a snapshot is to go out after `count` things came.
+
+        At once after what happened, for drift as closely as one looks; what one sees is brought up to date at the
+        latest when nothing more comes.
+        """
         if watch.changed or not watch.drifted:
             return watch.changed
         waited_s = None if self._handed_s is None else self._clock.monotonic_s() - self._handed_s
-        return self._closely or waited_s is None or waited_s >= SELDOM_S
+        if waited_s is None or (self._closely and not count):
+            return True
+        return waited_s >= (CLOSELY_S if self._closely else SELDOM_S)
 
     def _publish(self, watch: Watchkeeping) -> None:
         self._handed_s = self._clock.monotonic_s()

@@ -1,4 +1,4 @@
-"""What follows from the rack alone, kept between two readings: films are dried every ten seconds, not each second.
+"""What follows from the rack alone, kept between two readings: films are dried every half minute, not each second.
 
 Whoever dries films or changes a piece says so, and what is asked for next is made anew.
 """

@@ -18,7 +18,7 @@ from studiowatch.service.studio_desks import StudioDesks
 from studiowatch.store.trouble import StoreTrouble
 from studiowatch.studio.review_curves import Curves
 
-ADVANCE_MS = 10_000  # ms of readings that dry the films in one step
+ADVANCE_MS = 30_000  # ms of readings that dry the films in one step; from the log it is a minute
 JUDGE_EVERY_MS = 1_000  # ms without a reading after which the room is judged by the clock alone
 
 
@@ -80,14 +80,15 @@ class Rounds:
             self._judged_ms = None  # the next look judges at once what was dried until now
 
     def read(self, reading: Reading) -> None:
-        """Judge the room by a reading; dry the films once there are enough of them, or where a prompt falls due."""
-        now_ms = reading.time_ms
-        self.desks.room.take(reading)
+        """Judge the room by a reading; dry the films once there are enough of them, or where that cannot wait."""
+        now_ms, room = reading.time_ms, self.desks.room
+        typed_ms = room.typed_ms
+        room.take(reading)
         self.judge(now_ms)
         since_ms = now_ms - (self._dried_ms or 0)
-        if self.is_opening or self.is_ending() or (0 <= since_ms < ADVANCE_MS and not self._has_due(now_ms)):
-            return
-        self.dry(now_ms)
+        is_soon = 0 <= since_ms < ADVANCE_MS and room.typed_ms == typed_ms and not self._has_due(now_ms)
+        if not (self.is_opening or self.is_ending() or is_soon):
+            self.dry(now_ms)
 
     def _has_due(self, now_ms: int) -> bool:
         """Return whether something is to be told, for which the films are brought up to now first."""

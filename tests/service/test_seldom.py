@@ -81,8 +81,13 @@ def watched(studio: Studio) -> Watched:
     return made
 
 
-def test_that_each_reading_is_handed_out_while_one_looks(watched: Watched) -> None:
-    assert watched.read(MINUTE_S) == [1] * MINUTE_S
+def test_that_every_other_reading_is_handed_out_while_one_looks_and_the_last_when_no_more_come(
+    watched: Watched,
+) -> None:
+    assert watched.read(MINUTE_S) == [0, 1] * (MINUTE_S // 2)
+    watched.read(1)
+    watched.keeper._turn(watched.studio.watch, 0.0)
+    assert watched.seen[-1].board.counts.good == watched.good
 
 
 def test_that_readings_are_handed_out_seldom_while_nobody_looks_and_the_newest_with_a_look(watched: Watched) -> None:

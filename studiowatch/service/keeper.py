@@ -32,7 +32,7 @@ from studiowatch.service.watchkeeping import Watchkeeping
 from studiowatch.speech.words import say
 
 LOOK_S = 1.25  # s, longest time between two looks at the clock: a board that speaks each second brings the looks itself
-CLOSELY_S = 1.5  # s between two snapshots of mere drift while one looks: every second reading of most boards
+CLOSELY_S = 1.5  # s between two snapshots of mere drift while one looks: every other reading of most boards
 SELDOM_S = 20.0  # s between two snapshots while nobody looks and nothing happens: the tray tells time no finer
 GIVE_BACK_S = 120.0  # s between two returns of what the C library holds of freed memory
 JOIN_S = 30.0  # s, a stop that takes longer is a fault: the first coats take ten on a machine that is busy otherwise

@@ -20,6 +20,7 @@ pytestmark = pytest.mark.window
 Show = Callable[[Snapshot], StudioWindow]
 MODELS = ("room_figures", "sentence_card", "rack_cards", "prompt_rows", "warning_rows")
 READINGS = 20
+SECOND_MS = 1000
 
 
 class Paints(QObject):
@@ -76,6 +77,18 @@ def test_that_a_window_that_is_away_builds_and_paints_nothing(qtbot: QtBot, show
     qtbot.waitUntil(lambda: paints.count > 0)
     assert set(built) == set(MODELS)
     assert window.page.sentence.headline == FOUR_WARNED.sentence.headline
+
+
+def test_that_it_ticks_each_second_only_while_one_looks_or_a_warning_is_raised(shown: Show) -> None:
+    window = shown(FOUR_CALM)
+    assert window.feed._seconds.interval() == SECOND_MS
+    window.hide()
+    QApplication.processEvents()
+    assert window.feed._seconds.interval() > SECOND_MS
+    readings(window, FOUR_WARNED)
+    assert window.feed._seconds.interval() == SECOND_MS
+    readings(window, FOUR_CALM)
+    assert window.feed._seconds.interval() > SECOND_MS
 
 
 def test_that_the_watch_is_told_whether_anybody_looks(shown: Show, desk: ScriptedDesk) -> None:

@@ -1,0 +1,46 @@
+"""A coat is looked ahead at again when that would say something else, and not before."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+
+from studiowatch.physics.air import Air
+from studiowatch.service.looked_ahead import LookedAhead
+
+MINUTE_MS = 60_000
+AIR = Air(temperature_C=20.0, humidity_pct=50.0, air_speed_m_s=0.05)
+WANDERED = replace(AIR, humidity_pct=54.0)
+BEFORE = LookedAhead(at_ms=0, air=AIR, is_covered=False, foretold_ms=-MINUTE_MS)
+HELD = replace(BEFORE, foretold_ms=None)
+
+
+def minutes_until_stale(before: LookedAhead, now: LookedAhead, *, is_wet: bool = True, is_resting: bool = False) -> int:
+    return next(
+        minutes
+        for minutes in range(1, 120)
+        if before.is_stale(replace(now, at_ms=minutes * MINUTE_MS), is_wet=is_wet, is_resting=is_resting)
+    )
+
+
+@pytest.mark.parametrize(
+    ("before", "now", "minutes"),
+    [
+        (HELD, HELD, 10),  # a room that is held to stay, and does
+        (HELD, replace(HELD, air=WANDERED), 1),
+        (HELD, BEFORE, 1),  # foretold at last
+        (BEFORE, replace(BEFORE, air=WANDERED), 10),  # as it was foretold that it would wander
+        (BEFORE, replace(BEFORE, air=WANDERED, foretold_ms=0), 5),  # foretold anew
+        (BEFORE, replace(BEFORE, air=WANDERED, is_covered=True), 5),
+        (BEFORE, replace(BEFORE, air=replace(AIR, age_s=60.0)), 5),  # the board is gone, and the room was typed
+    ],
+)
+def test_that_a_wet_coat_is_looked_ahead_at_again_after(before: LookedAhead, now: LookedAhead, minutes: int) -> None:
+    assert minutes_until_stale(before, now) == minutes
+
+
+@pytest.mark.parametrize(("is_resting", "minutes"), [(False, 10), (True, 30)])
+def test_that_a_dry_coat_waits_longer_once_it_only_cures(is_resting: bool, minutes: int) -> None:  # noqa: FBT001
+    anew = replace(BEFORE, air=WANDERED, foretold_ms=0)
+    assert minutes_until_stale(BEFORE, anew, is_wet=False, is_resting=is_resting) == minutes

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+import shutil
 import sys
 from dataclasses import dataclass
 from pathlib import Path
@@ -89,7 +90,7 @@ class StudioFolder:
             raise FolderRefused(sentence) from fault
 
     def clear(self) -> None:
-        """Delete the records: for a made-up studio only.
+        """Delete the records and all that was kept beside them: for a made-up studio only.
 
         Raises
         ------
@@ -97,8 +98,16 @@ class StudioFolder:
             If they cannot be deleted.
         """
         try:
-            for old in self.path.glob(f"{self.database.name}*"):
-                old.unlink()
+            for old in (
+                *self.path.glob(f"{self.database.name}*"),
+                self.severities,
+                self.board_columns,
+                self.last_board,
+            ):
+                old.unlink(missing_ok=True)
+            for old in (self.sheets, self.photos, self.letters):
+                if old.is_dir() and not old.is_symlink():
+                    shutil.rmtree(old)
         except OSError as fault:
             sentence = say(
                 "{path} cannot be deleted: {fault}. Delete it by hand.",

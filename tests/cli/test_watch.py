@@ -125,6 +125,18 @@ def test_that_a_port_that_can_be_no_board_is_refused(call: Callable[..., Answer]
         assert "no serial port" in answer.err
 
 
+def test_that_the_demo_begins_anew_without_what_an_earlier_one_left(
+    call: Callable[..., Answer], tmp_path: Path
+) -> None:
+    left = [tmp_path / "demo" / name for name in ("sheets/own.toml", "photos/piece.jpg", "severities.json")]
+    for path in left:
+        path.parent.mkdir(parents=True, exist_ok=True)
+        path.write_text("of an earlier demonstration", "utf-8")
+    answer = call("demo", "--headless", "--seconds", "1")
+    assert answer.code == 0
+    assert not any(path.exists() for path in left)
+
+
 def test_that_the_demo_takes_no_folder_of_hers(call: Callable[..., Answer], tmp_path: Path) -> None:
     answer = call("--folder", tmp_path, "demo", "--headless", "--seconds", "1")
     assert answer.code == 2

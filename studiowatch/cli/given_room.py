@@ -12,7 +12,7 @@ from studiowatch.board.room_log import RoomRow
 from studiowatch.cli import figures, inputs
 from studiowatch.cli.answers import wrong
 from studiowatch.coats.prediction import Room
-from studiowatch.physics.air import Air
+from studiowatch.physics.air import Air, steady_speed
 from studiowatch.physics.constants import STANDARD_PRESSURE_PA
 from studiowatch.service.room_now import BRIDGED_MS
 from studiowatch.speech.units import chosen
@@ -95,7 +95,7 @@ def _mean_air(rows: Sequence[RoomRow]) -> Air:
     return Air(
         temperature_C=fmean(one.temperature_C for one in readings if one.temperature_C is not None),
         humidity_pct=fmean(one.humidity_pct for one in readings if one.humidity_pct is not None),
-        air_speed_m_s=fmean(STILL_M_S if one.air_speed_m_s is None else one.air_speed_m_s for one in readings),
+        air_speed_m_s=steady_speed([STILL_M_S if one.air_speed_m_s is None else one.air_speed_m_s for one in readings]),
         pressure_Pa=fmean(STANDARD_PRESSURE_PA if one.pressure_Pa is None else one.pressure_Pa for one in readings),
     )
 

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from math import fsum, sqrt
 
 from studiowatch.physics.ranges import Array
 
@@ -59,3 +61,13 @@ class AirDraws:
 
 
 AnyAir = Air | AirDraws
+
+
+def steady_speed(speeds_m_s: Sequence[float]) -> float:
+    """Return the steady speed, m/s, that carries off as much as these in turn, each for as long, none negative.
+
+    A film in gusts dries slower than in their mean: what laminar flow along a plate carries goes with the root of its
+    speed, see `plate_transfer.forced_nusselt`.
+    """
+    steady_m_s = (fsum(map(sqrt, speeds_m_s)) / len(speeds_m_s)) ** 2
+    return min(max(steady_m_s, min(speeds_m_s)), max(speeds_m_s))  # a speed that stays is that speed, free of rounding

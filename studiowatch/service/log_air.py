@@ -7,7 +7,7 @@ from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, field, replace
 
 from studiowatch.coats.film_state import Film
-from studiowatch.physics.air import Air
+from studiowatch.physics.air import Air, steady_speed
 from studiowatch.room.readings import Reading
 from studiowatch.room.typed import is_typed
 from studiowatch.service.ports import ReadingsLog
@@ -192,7 +192,7 @@ def _mean(group: Sequence[tuple[int, Air]]) -> Moment:
     air = Air(
         temperature_C=sum(air.temperature_C for _, air in group) / count,
         humidity_pct=sum(air.humidity_pct for _, air in group) / count,
-        air_speed_m_s=sum(air.air_speed_m_s for _, air in group) / count,
+        air_speed_m_s=steady_speed([air.air_speed_m_s for _, air in group]),
         pressure_Pa=sum(air.pressure_Pa for _, air in group) / count,
         age_s=max((air.age_s for _, air in group if air.age_s is not None), default=None),
         speed_is_measured=all(air.speed_is_measured for _, air in group),

@@ -112,7 +112,10 @@ class ReadingsLog(Protocol):
         ...
 
     def minute_means(self, start_ms: int, end_ms: int) -> Sequence[Reading]:
-        """Return one reading per minute that has any, each channel the mean of that minute, at the minute's middle."""
+        """Return one reading per minute that has any, each channel the mean of that minute, at the minute's middle.
+
+        Of air speed it is the steady one that carries off as much, see `physics.air.steady_speed`.
+        """
         ...
 
 

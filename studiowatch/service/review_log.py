@@ -9,6 +9,7 @@ from itertools import groupby
 from statistics import fmean
 from typing import Any, Protocol
 
+from studiowatch.physics.air import steady_speed
 from studiowatch.room.air_movement import Movement
 from studiowatch.room.readings import Channel, Reading
 from studiowatch.room.typed import is_typed
@@ -73,7 +74,8 @@ def _mean(readings: Sequence[Reading]) -> Reading:
     means: dict[str, Any] = {}
     for channel in Channel:
         values = [value for reading in readings if (value := reading.value(channel)) is not None]
-        means[channel.value] = fmean(values) if values else None
+        mean = steady_speed if channel is Channel.AIR_SPEED else fmean
+        means[channel.value] = mean(values) if values else None
     return Reading(time_ms=round(fmean(reading.time_ms for reading in readings)), **means)
 
 

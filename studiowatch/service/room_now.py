@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field, replace
 from functools import lru_cache
 
-from studiowatch.physics.air import Air
+from studiowatch.physics.air import Air, steady_speed
 from studiowatch.physics.moist_air import dew_point
 from studiowatch.room.air_movement import SPEED, VOLTAGE, AirMovement, AirSignal, Movement, observe
 from studiowatch.room.readings import Channel, Reading
@@ -41,12 +41,12 @@ class _Last:
 
 @dataclass(slots=True)
 class _Sums:
-    """Sums of the air since the films were last advanced."""
+    """Sums of the air since the films were last advanced; of air speed, the values: see `steady_speed`."""
 
     count: int = 0
     temperature_C: float = 0.0
     humidity_pct: float = 0.0
-    air_speed_m_s: float = 0.0
+    speeds_m_s: list[float] = field(default_factory=list)
 
 
 @dataclass(slots=True)
@@ -96,7 +96,7 @@ class RoomNow:
             self._sums.count += 1
             self._sums.temperature_C += air.temperature_C
             self._sums.humidity_pct += air.humidity_pct
-            self._sums.air_speed_m_s += air.air_speed_m_s
+            self._sums.speeds_m_s.append(air.air_speed_m_s)
 
     def fail(self, time_ms: int) -> None:
         """Take it that the board spoke, but measured nothing: each channel counts as not measured until it is read."""
@@ -191,7 +191,7 @@ class RoomNow:
             air,
             temperature_C=sums.temperature_C / sums.count,
             humidity_pct=sums.humidity_pct / sums.count,
-            air_speed_m_s=sums.air_speed_m_s / sums.count,
+            air_speed_m_s=steady_speed(sums.speeds_m_s),
         )
 
     def dew_point_C(self) -> float | None:

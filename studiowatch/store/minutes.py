@@ -1,11 +1,13 @@
 """Means of each minute, summed where the readings lie: by the database for rows, in arrays for sealed hours.
 
-Typed readings are no part of a mean: they are few, and each holds until the next.
+Typed readings are no part of a mean: they are few, and each holds until the next. Of air speed the roots are summed:
+see `physics.air.steady_speed`.
 """
 
 from __future__ import annotations
 
 import sqlite3
+from math import sqrt
 from typing import Any
 
 import numpy as np
@@ -20,7 +22,10 @@ _MINUTE_MS = 60_000
 # a row of sums: minute, lines without a checksum, then sum and count of each channel
 _SUMS_OF_ROWS = (
     f"SELECT time_ms / {_MINUTE_MS}, sum(checked = 0), "  # noqa: S608 - names of our own enum
-    + ", ".join(f"total({channel}), count({channel})" for channel in CHANNELS)
+    + ", ".join(
+        f"total({'root(' + channel + ')' if channel is Channel.AIR_SPEED else channel}), count({channel})"
+        for channel in CHANNELS
+    )
     + " FROM reading WHERE time_ms >= ? AND time_ms < ? GROUP BY 1"
 )
 _WIDTH = 2 + 2 * len(CHANNELS)
@@ -32,6 +37,7 @@ def minute_means(connection: sqlite3.Connection, start_ms: int, end_ms: int) -> 
     Typed ones are left out of the means and stand among them as they are.
     """
     typed = _typed(connection, start_ms, end_ms)
+    connection.create_function("root", 1, _root, deterministic=True)
     rows = connection.execute(_SUMS_OF_ROWS, (start_ms, end_ms)).fetchall()
     parts = [np.array(rows, dtype=np.float64).reshape(-1, _WIDTH)]
     parts += [
@@ -57,8 +63,17 @@ def _typed(connection: sqlite3.Connection, start_ms: int, end_ms: int) -> list[R
 
 def _less(typed: Reading) -> Numbers:
     """Return the row of sums that takes a typed reading out of those of its minute."""
-    pairs = [pair for channel in CHANNELS for pair in _counted(typed.value(channel))]
+    pairs = [pair for channel in CHANNELS for pair in _counted(_summed(channel, typed.value(channel)))]
     return np.array([[typed.time_ms // _MINUTE_MS, -1.0, *pairs]])
+
+
+def _root(speed_m_s: float | None) -> float | None:
+    return None if speed_m_s is None else sqrt(speed_m_s)
+
+
+def _summed(channel: Channel, value: float | None) -> float | None:
+    """Return what of a value is summed."""
+    return _root(value) if channel is Channel.AIR_SPEED else value
 
 
 def _counted(value: float | None) -> tuple[float, float]:
@@ -72,16 +87,21 @@ def _sums_of_chunk(time_ms: Integers, checked: Integers, columns: dict[Channel, 
     sums[:, 1] = np.bincount(where, weights=checked == 0, minlength=minutes.size)
     for channel, values in columns.items():
         there = ~np.isnan(values)
+        summed = np.sqrt(values) if channel is Channel.AIR_SPEED else values
         at = 2 + 2 * CHANNELS.index(channel)
-        sums[:, at] = np.bincount(where, weights=np.where(there, values, 0.0), minlength=minutes.size)
+        sums[:, at] = np.bincount(where, weights=np.where(there, summed, 0.0), minlength=minutes.size)
         sums[:, at + 1] = np.bincount(where, weights=there, minlength=minutes.size)
     return sums
+
+
+def _mean(channel: Channel, mean: float) -> float:
+    return mean**2 if channel is Channel.AIR_SPEED else mean
 
 
 def _reading(sums: list[float]) -> Reading:
     minute, unchecked, *pairs = sums
     means: dict[str, Any] = {
-        channel: total / count if count else None
+        channel: _mean(channel, total / count) if count else None
         for channel, total, count in zip(CHANNELS, pairs[::2], pairs[1::2], strict=True)
     }
     return Reading(time_ms=int(minute) * _MINUTE_MS + _MINUTE_MS // 2, checked=not unchecked, **means)

@@ -65,7 +65,8 @@ class ReadingsStore:
     def minute_means(self, start_ms: int, end_ms: int) -> Sequence[Reading]:
         """Return one reading per minute that has any with start <= time < end, at the minute's middle.
 
-        Each channel is the mean of what was read of it in that minute, or None. `checked` is True if every line was.
+        Each channel is the mean of what was read of it in that minute, or None; of air speed it is the steady one that
+        carries off as much, see `physics.air.steady_speed`. `checked` is True if every line was.
         """
         with self._database.view() as connection:
             return minute_means(connection, start_ms, end_ms)

@@ -126,15 +126,18 @@ def test_that_a_minute_without_a_value_is_none_and_an_unchecked_line_marks_its_m
 
 
 @pytest.mark.parametrize("sealed_hours", [0, 1, 2, 5])
-def test_that_minute_means_are_numpys_means(readings_store: ReadingsStore, sealed_hours: int) -> None:
+def test_that_minute_means_are_numpys_means_and_of_air_speed_the_mean_root_squared(
+    readings_store: ReadingsStore, sealed_hours: int
+) -> None:
     dice = random.Random(20260302)
     at_s = sorted(dice.sample(range(3 * 3600), 7_000))
     temperature = [round(dice.gauss(20, 2), 2) for _ in at_s]
     humidity = [round(dice.gauss(50, 5), 1) if dice.random() < 0.9 else None for _ in at_s]
+    speed = [round(dice.expovariate(10.0), 3) if dice.random() < 0.9 else None for _ in at_s]
     readings_store.append(
         [
-            Reading(time_ms=T0 + at * 1000, temperature_C=warmth, humidity_pct=damp)
-            for at, warmth, damp in zip(at_s, temperature, humidity, strict=True)
+            Reading(time_ms=T0 + at * 1000, temperature_C=warmth, humidity_pct=damp, air_speed_m_s=blows)
+            for at, warmth, damp, blows in zip(at_s, temperature, humidity, speed, strict=True)
         ],
     )
     readings_store.seal(T0 + sealed_hours * HOUR_MS)
@@ -148,6 +151,9 @@ def test_that_minute_means_are_numpys_means(readings_store: ReadingsStore, seale
         values = np.array(column, dtype=float)
         expected = [np.nanmean(values[inside & (seconds // 60 == minute)]) for minute in minutes]
         assert [getattr(mean, name) for mean in means] == pytest.approx(expected, rel=1e-12)
+    roots = np.sqrt(np.array(speed, dtype=float))
+    expected = [np.nanmean(roots[inside & (seconds // 60 == minute)]) ** 2 for minute in minutes]
+    assert [mean.air_speed_m_s for mean in means] == pytest.approx(expected, rel=1e-12)
 
 
 _READINGS = st.lists(

@@ -159,6 +159,13 @@ def test_that_the_metainfo_is_valid() -> None:
     assert done.returncode == 0, done.stdout + done.stderr
 
 
+def test_that_the_bundle_begins_where_the_program_does() -> None:
+    words = [sys.executable, str(RESOURCES / "packaging" / "start.py"), "--version"]
+    done = subprocess.run(words, capture_output=True, text=True, check=False, cwd=ROOT)
+    assert done.returncode == 0, done.stderr
+    assert studiowatch.__version__ in done.stdout
+
+
 def test_that_every_icon_is_of_its_size_and_of_the_present_drawing() -> None:
     sys.path.insert(0, str(RESOURCES / "packaging"))
     try:

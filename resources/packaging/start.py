@@ -2,7 +2,7 @@
 
 import sys
 
-from studiowatch.compose import main
+from studiowatch.__main__ import main
 
 if __name__ == "__main__":
     sys.exit(main())

@@ -2,7 +2,8 @@
 
     xvfb-run -a -s "-screen 0 1400x900x24" python tests/endtoend/months.py 90 [FOLDER] [--pieces 12] [--every 1]
 
-lays a coat each day, and finishes pieces and begins others (`painting.py`); SIGTERM ends it earlier. It prints a line
+begins with pieces of one, two and three coats, lays a coat each day, and finishes pieces and begins others
+(`painting.py`), so that the studio holds about as many coats on every day; SIGTERM ends it earlier. It prints a line
 for each day of board time, and at the end what must hold: resident memory flat after the first day (the slope in MB a
 month), threads and open files as many as on the first day, every line of the board accounted for, no reading lost
 between reader and log, and warnings and prompts told in order. Exit code 1 if one of them does not.
@@ -47,7 +48,7 @@ from studiowatch.service.watched_studio import watching
 from studiowatch.store.folder import StudioFolder
 from studiowatch.ui.app import build_window
 from studiowatch.ui.settings import ViewSettings
-from tests.endtoend.painting import Painter
+from tests.endtoend.painting import SHEETS, Painter
 from tests.endtoend.whole import NoTray, QuietSpeaker
 
 BEGAN_MS = int(datetime(2026, 3, 2, 9, 0, tzinfo=UTC).timestamp() * 1000)
@@ -241,7 +242,7 @@ def measured(day: float) -> Day:
 def running(
     folder: Path, board_days: float, months: Months, pieces: int, every_s: int
 ) -> Iterator[tuple[PacedBoard, HeldClock, CountedLog, Painter]]:
-    """Run everything on the paced board, with a coat laid on each of so many pieces."""
+    """Run everything on the paced board, with so many pieces as far as pieces are on any later day."""
     clock = HeldClock(BEGAN_MS)
     logs: list[CountedLog] = []
     parts = outfit()
@@ -266,8 +267,8 @@ def running(
         replace(parts, clock=clock, open_store=open_store), studio, reader, tell=months.tell, listener=listen
     ) as keeper:
         painter = Painter(keeper)
-        for _ in range(pieces):
-            painter.begin_piece(BEGAN_MS)
+        for number in range(pieces):
+            painter.begin_piece(BEGAN_MS, coats=1 + number % len(SHEETS))
         window = build_window(
             keeper,
             parts.open_history(studio.database),

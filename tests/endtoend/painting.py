@@ -16,6 +16,7 @@ SHEETS = ("isolation-waterborne", "gloss-waterborne", "satin-waterborne")
 SIZES = 2  # of pieces: each is followed ahead by itself for the plan, which would cost more than all else here
 VOLUME_ML = 20.0
 ANSWER_S = 120.0
+DAY_MS = 86_400_000
 
 
 class Painter:
@@ -25,14 +26,19 @@ class Painter:
         self._desk = desk
         self._numbers = count(1)
 
-    def begin_piece(self, laid_ms: int) -> None:
-        """Put another piece on the rack, lay its first coat at a UTC ms, and plan the others."""
+    def begin_piece(self, laid_ms: int, coats: int = 1) -> None:
+        """Put another piece on the rack, its newest coat laid at a UTC ms, those below days before, and others planned.
+
+        A studio that begins with as many `coats` on its pieces as it has ever after holds as much from the first day.
+        """
         number = next(self._numbers)
         key = self._ask(RegisterPiece(title=f"Tide {number}", width_cm=40 + 10 * (number % SIZES), height_cm=50))
-        first, *others = SHEETS
-        self._ask(LayCoat(piece_key=key, laid_ms=laid_ms, sheet=first, volume_mL=VOLUME_ML))
-        for sheet in others:
-            self._ask(PlanCoat(piece_key=key, sheet=sheet))
+        for place, sheet in enumerate(SHEETS, start=1):
+            if place <= coats:
+                at_ms = laid_ms - (coats - place) * DAY_MS
+                self._ask(LayCoat(piece_key=key, laid_ms=at_ms, sheet=sheet, volume_mL=VOLUME_ML))
+            else:
+                self._ask(PlanCoat(piece_key=key, sheet=sheet))
 
     def work(self, seen: Snapshot) -> None:
         """Do a day's work: on the piece whose newest coat is the oldest."""

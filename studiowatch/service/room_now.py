@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field, replace
 from functools import lru_cache
+from math import sqrt
 
-from studiowatch.physics.air import Air, steady_speed
+from studiowatch.physics.air import Air
 from studiowatch.physics.moist_air import dew_point
 from studiowatch.room.air_movement import SPEED, VOLTAGE, AirMovement, AirSignal, Movement, observe
 from studiowatch.room.readings import Channel, Reading
@@ -41,12 +42,12 @@ class _Last:
 
 @dataclass(slots=True)
 class _Sums:
-    """Sums of the air since the films were last advanced; of air speed, the values: see `steady_speed`."""
+    """Sums of the air since the films were last advanced; of speed those of its roots: `physics.air.steady_speed`."""
 
     count: int = 0
     temperature_C: float = 0.0
     humidity_pct: float = 0.0
-    speeds_m_s: list[float] = field(default_factory=list)
+    root_speed: float = 0.0
 
 
 @dataclass(slots=True)
@@ -96,7 +97,7 @@ class RoomNow:
             self._sums.count += 1
             self._sums.temperature_C += air.temperature_C
             self._sums.humidity_pct += air.humidity_pct
-            self._sums.speeds_m_s.append(air.air_speed_m_s)
+            self._sums.root_speed += sqrt(air.air_speed_m_s)
 
     def fail(self, time_ms: int) -> None:
         """Take it that the board spoke, but measured nothing: each channel counts as not measured until it is read."""
@@ -182,16 +183,16 @@ class RoomNow:
         return MOVING_M_S if self.moves in (Movement.MOVING, Movement.FAN) else STILL_M_S
 
     def mean_air(self, now_ms: int | None = None) -> Air | None:
-        """Return the mean air since the last call, or the present one if nothing came since, or if it was typed."""
+        """Return the mean air since the last call, or the present one if hardly a reading came, or it was typed."""
         air, sums = self.air(now_ms), self._sums
         self._sums = _Sums()
-        if air is None or air.age_s is not None or sums.count == 0:
+        if air is None or air.age_s is not None or sums.count <= 1:
             return air
         return replace(
             air,
             temperature_C=sums.temperature_C / sums.count,
             humidity_pct=sums.humidity_pct / sums.count,
-            air_speed_m_s=steady_speed(sums.speeds_m_s),
+            air_speed_m_s=(sums.root_speed / sums.count) ** 2,
         )
 
     def dew_point_C(self) -> float | None:

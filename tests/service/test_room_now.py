@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+import pytest
+
 from studiowatch.room.air_movement import Movement
 from studiowatch.service.room_now import RoomNow
 
@@ -71,6 +73,17 @@ def test_that_the_mean_is_of_what_came_since_the_last_one() -> None:
     second = now.mean_air()
     assert second is not None
     assert second.humidity_pct == 60.0
+
+
+def test_that_gusts_count_as_the_steady_speed_that_carries_off_as_much() -> None:
+    """Of 0.09 and 0.25 m/s in turn the roots are 0.3 and 0.5: their mean squared, by hand, is 0.16."""
+    now = RoomNow(began_ms=START_MS)
+    base = room(1)[0]
+    for step in range(30):
+        now.take(replace(base, time_ms=START_MS + step * 1000, air_speed_m_s=0.25 if step % 2 else 0.09))
+    mean = now.mean_air()
+    assert mean is not None
+    assert mean.air_speed_m_s == pytest.approx(0.16)
 
 
 def test_that_a_film_dries_on_under_a_sensor_that_stands_still_and_not_under_one_that_leapt() -> None:

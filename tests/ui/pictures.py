@@ -41,6 +41,7 @@ SIZES = {
     "1280x800-200": (1280, 800, 200),
 }
 _SETTLE_MS = 350
+_ROUNDS = 3  # of what waits, such as laying out: on a busy machine the time to settle is over before that is done
 
 
 class Mute:
@@ -192,6 +193,8 @@ def dialogs(window: StudioWindow, out: Path, suffix: str, wanted: list[str]) -> 
 
 
 def save(widget: QWidget | QDialog | None, path: Path) -> None:
+    for _ in range(_ROUNDS):
+        QApplication.processEvents()
     if widget is None or not widget.grab().save(str(path)):
         raise SystemExit(f"could not draw {path}")
     print(path.name)  # noqa: T201 - run by hand

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from dataclasses import dataclass
 from math import inf, isfinite
 
@@ -112,7 +111,7 @@ class Film:
         state, layer = self.state, self.layer
         if isinstance(state, PaintState):
             return WATER_DENSITY * (layer.wet_m[of] - layer.dry_m[of]) * state.share_kept(of)
-        own = state.free[of] - sum((below.free[of] for below in self._wet_below()), start=0.0)
+        own = state.free[of] - self._pooled_kg_m2(of)
         if isinstance(state, SolventState):
             return own + state.retained[of]
         return own + state.bound[of] * layer.polymer_kg_m2[of]
@@ -120,10 +119,11 @@ class Film:
     @property
     def pooled_kg_m2(self) -> Array | float:
         """Free water, or solvent, of still wet coats below that leaves with this coat's own, kg/m² per draw."""
-        return sum((state.free for state in self._wet_below()), start=0.0)
+        return self._pooled_kg_m2(_ALL)
 
-    def _wet_below(self) -> Iterator[WaterState | SolventState]:
-        return (film.state for film in self.below if not isinstance(film.state, PaintState))
+    def _pooled_kg_m2(self, of: slice) -> Array | float:
+        wet = (film.state.free[of] for film in self.below if not isinstance(film.state, PaintState))
+        return sum(wet, start=0.0)
 
     @property
     def trapped_kg_m2(self) -> Array:

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from math import fsum, sqrt
+from statistics import fmean
+from typing import TypeVar
 
 from studiowatch.physics.ranges import Array
 
@@ -61,13 +62,27 @@ class AirDraws:
 
 
 AnyAir = Air | AirDraws
+Speed = TypeVar("Speed", float, Array)
+
+
+def carried(speed_m_s: Speed) -> Speed:
+    """Return what air of a speed carries off a film, in a measure of its own; the speed must not be negative.
+
+    Laminar flow along a plate carries with the root of its speed, see `plate_transfer.forced_nusselt`.
+    """
+    root: Speed = speed_m_s**0.5
+    return root
+
+
+def speed_that_carries(share: float) -> float:
+    """Return the speed, m/s, of which `carried` is `share`."""
+    return share**2
 
 
 def steady_speed(speeds_m_s: Sequence[float]) -> float:
-    """Return the steady speed, m/s, that carries off as much as these in turn, each for as long, none negative.
+    """Return the steady speed, m/s, that carries off as much as these in turn, each for as long.
 
-    A film in gusts dries slower than in their mean: what laminar flow along a plate carries goes with the root of its
-    speed, see `plate_transfer.forced_nusselt`.
+    A film in gusts dries slower than in their mean.
     """
-    steady_m_s = (fsum(map(sqrt, speeds_m_s)) / len(speeds_m_s)) ** 2
+    steady_m_s = speed_that_carries(fmean(map(carried, speeds_m_s)))
     return min(max(steady_m_s, min(speeds_m_s)), max(speeds_m_s))  # a speed that stays is that speed, free of rounding

@@ -13,14 +13,13 @@ STEPS_H = 6  # steps of ten minutes an hour
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Passing:
-    """When each draw has moved by so much: hours from now; infinite where it has not within the hours looked at."""
+    """When each draw has moved by so much: hours from now; infinite where it has not within the hours looked at.
+
+    `chance` is the share of the draws that do, 0 to 1; it is asked with each reading.
+    """
 
     after_h: Array
-
-    @property
-    def chance(self) -> float:
-        """Share of the draws that do, 0 to 1."""
-        return float(np.isfinite(self.after_h).mean())
+    chance: float
 
     def by(self, share: float) -> float:
         """Return when this share of all draws has, h; infinite if fewer do."""
@@ -67,4 +66,4 @@ def _walked(draws: Array, passed_h: float, hours: float) -> tuple[Array, Array]:
 
 def _first(steps: Array, there: Mask) -> Passing:
     after_h: Array = np.where(there.any(axis=1), steps[there.argmax(axis=1)], np.inf)
-    return Passing(after_h=after_h)
+    return Passing(after_h=after_h, chance=float(np.isfinite(after_h).mean()))

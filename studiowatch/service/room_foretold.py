@@ -59,7 +59,6 @@ class RoomForetold:
     _of: Outlook | None = None
     _minute: int | None = None
     _passings: dict[tuple[Figure, float, bool], Passing] = field(default_factory=dict)
-    _crossings: dict[tuple[Figure, float, bool], Crossing | None] = field(default_factory=dict)
 
     def take(self, air: AirNow, now_ms: int) -> None:
         """Take the room as measured now."""
@@ -78,12 +77,16 @@ class RoomForetold:
             return self.line.until(figure, distance, said_before=said_before)
         if distance == 0.0:
             return None
-        self._freshen(outlook)
-        key = (figure, round(distance, 1), said_before)
-        if key not in self._crossings:
-            told = self._passing(outlook, figure, distance, is_lasting=False)
-            self._crossings[key] = _crossing(told, UPHELD_AT if said_before else SAID_AT)
-        return self._crossings[key]
+        told = self._passing(outlook, figure, distance, is_lasting=False)
+        if told.chance < (UPHELD_AT if said_before else SAID_AT):
+            return None
+        passed_h = told.after_h[np.isfinite(told.after_h)]
+        return Crossing(
+            low_ms=round(told.by(0.1) * HOUR_MS),
+            middle_ms=round(float(np.median(passed_h)) * HOUR_MS),
+            high_ms=round(min(told.by(0.9), WITHIN_H) * HOUR_MS),
+            by_days=True,
+        )
 
     def fan_from_ms(self, now_ms: int) -> int | None:
         """Return when a fan is meant to go on; see `studio.heading.Heading`."""
@@ -106,7 +109,6 @@ class RoomForetold:
                 return None
             basis = say((_RISING if distance > 0.0 else _FALLING)[figure])
             return Guess(time_ms=now_ms + crossing.middle_ms, basis=basis)
-        self._freshen(outlook)
         told = self._passing(outlook, figure, distance, is_lasting=True)
         if told.chance < FIT_SHARE:
             return None
@@ -119,8 +121,7 @@ class RoomForetold:
     def _known(self, now_ms: int) -> Outlook | None:
         return self.room.outlook if self.room.hours.span_of_log_ms(now_ms) >= KNOWN_MS else None
 
-    def _freshen(self, told: Outlook) -> None:
-        """Forget what was asked of another outlook, or a minute ago."""
+    def _passing(self, told: Outlook, figure: Figure, distance: float, *, is_lasting: bool) -> Passing:
         if told is not self._of:
             self._of, self._draws = told, {}
             self._minute = None
@@ -128,33 +129,17 @@ class RoomForetold:
         if minute != self._minute:
             self._minute = minute
             self._passings.clear()
-            self._crossings.clear()
-
-    def _passing(self, told: Outlook, figure: Figure, distance: float, *, is_lasting: bool) -> Passing:
         key = (figure, round(distance, 1), is_lasting)
         if key not in self._passings:
             if figure not in self._draws:
                 self._draws[figure] = _drawn(told, figure)
-            passed_h = (self._minute or 0) / 60.0
+            passed_h = minute / 60.0
             self._passings[key] = (
                 lasting_passing(self._draws[figure], passed_h, distance, WAIT_H, LASTS_H)
                 if is_lasting
                 else passing(self._draws[figure], passed_h, distance, WITHIN_H)
             )
         return self._passings[key]
-
-
-def _crossing(told: Passing, chance: float) -> Crossing | None:
-    """Return when the draws pass, or None if fewer than `chance` of them do."""
-    if told.chance < chance:
-        return None
-    passed_h = told.after_h[np.isfinite(told.after_h)]
-    return Crossing(
-        low_ms=round(told.by(0.1) * HOUR_MS),
-        middle_ms=round(float(np.median(passed_h)) * HOUR_MS),
-        high_ms=round(min(told.by(0.9), WITHIN_H) * HOUR_MS),
-        by_days=True,
-    )
 
 
 def _drawn(told: Outlook, figure: Figure) -> Array:

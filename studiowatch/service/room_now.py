@@ -5,9 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass, field, replace
 from functools import lru_cache
-from math import sqrt
 
-from studiowatch.physics.air import Air
+from studiowatch.physics.air import Air, carried, speed_that_carries
 from studiowatch.physics.moist_air import dew_point
 from studiowatch.room.air_movement import SPEED, VOLTAGE, AirMovement, AirSignal, Movement, observe
 from studiowatch.room.readings import Channel, Reading
@@ -42,12 +41,12 @@ class _Last:
 
 @dataclass(slots=True)
 class _Sums:
-    """Sums of the air since the films were last advanced; of speed those of its roots: `physics.air.steady_speed`."""
+    """Sums of the air since the films were last advanced; of its speed what it `carried` off."""
 
     count: int = 0
     temperature_C: float = 0.0
     humidity_pct: float = 0.0
-    root_speed: float = 0.0
+    carried: float = 0.0
 
 
 @dataclass(slots=True)
@@ -97,7 +96,7 @@ class RoomNow:
             self._sums.count += 1
             self._sums.temperature_C += air.temperature_C
             self._sums.humidity_pct += air.humidity_pct
-            self._sums.root_speed += sqrt(air.air_speed_m_s)
+            self._sums.carried += carried(air.air_speed_m_s)
 
     def fail(self, time_ms: int) -> None:
         """Take it that the board spoke, but measured nothing: each channel counts as not measured until it is read."""
@@ -192,7 +191,7 @@ class RoomNow:
             air,
             temperature_C=sums.temperature_C / sums.count,
             humidity_pct=sums.humidity_pct / sums.count,
-            air_speed_m_s=(sums.root_speed / sums.count) ** 2,
+            air_speed_m_s=speed_that_carries(sums.carried / sums.count),
         )
 
     def dew_point_C(self) -> float | None:

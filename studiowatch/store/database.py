@@ -8,6 +8,7 @@ from contextlib import closing, contextmanager
 from pathlib import Path
 from typing import Any
 
+from studiowatch.physics.air import carried
 from studiowatch.speech.words import say
 from studiowatch.store.header import read_header, refuse_foreign, refuse_unwritable
 from studiowatch.store.migrations import STEPS, Step, migrate
@@ -20,6 +21,10 @@ _CACHE_KIB = 512  # of pages that a connection keeps: the system caches the file
 _LOG_LIMIT_BYTES = 16 * 2**20  # bytes, assumption: what a long read let the log grow by is given back above this
 
 
+def _carried(speed_m_s: float | None) -> float | None:
+    return None if speed_m_s is None else carried(speed_m_s)
+
+
 class Database:
     """One connection to the file, for one thread at a time.
 
@@ -30,6 +35,7 @@ class Database:
         self._connection = connection
         self.path = path
         self._file = _which_file(path)
+        connection.create_function("carried", 1, _carried, deterministic=True)
 
     @contextmanager
     def transaction(self) -> Iterator[sqlite3.Connection]:

@@ -1,17 +1,17 @@
 """Means of each minute, summed where the readings lie: by the database for rows, in arrays for sealed hours.
 
-Typed readings are no part of a mean: they are few, and each holds until the next. Of air speed the roots are summed:
-see `physics.air.steady_speed`.
+Typed readings are no part of a mean: they are few, and each holds until the next. Of air speed is summed what it
+carries off: see `physics.air.carried`.
 """
 
 from __future__ import annotations
 
 import sqlite3
-from math import sqrt
 from typing import Any
 
 import numpy as np
 
+from studiowatch.physics.air import carried, speed_that_carries
 from studiowatch.room.readings import Channel, Reading
 from studiowatch.room.typed import is_typed
 from studiowatch.store.packing import Integers, Numbers
@@ -23,7 +23,7 @@ _MINUTE_MS = 60_000
 _SUMS_OF_ROWS = (
     f"SELECT time_ms / {_MINUTE_MS}, sum(checked = 0), "  # noqa: S608 - names of our own enum
     + ", ".join(
-        f"total({'root(' + channel + ')' if channel is Channel.AIR_SPEED else channel}), count({channel})"
+        f"total({'carried(' + channel + ')' if channel is Channel.AIR_SPEED else channel}), count({channel})"
         for channel in CHANNELS
     )
     + " FROM reading WHERE time_ms >= ? AND time_ms < ? GROUP BY 1"
@@ -37,7 +37,6 @@ def minute_means(connection: sqlite3.Connection, start_ms: int, end_ms: int) -> 
     Typed ones are left out of the means and stand among them as they are.
     """
     typed = _typed(connection, start_ms, end_ms)
-    connection.create_function("root", 1, _root, deterministic=True)
     rows = connection.execute(_SUMS_OF_ROWS, (start_ms, end_ms)).fetchall()
     parts = [np.array(rows, dtype=np.float64).reshape(-1, _WIDTH)]
     parts += [
@@ -63,21 +62,14 @@ def _typed(connection: sqlite3.Connection, start_ms: int, end_ms: int) -> list[R
 
 def _less(typed: Reading) -> Numbers:
     """Return the row of sums that takes a typed reading out of those of its minute."""
-    pairs = [pair for channel in CHANNELS for pair in _counted(_summed(channel, typed.value(channel)))]
+    pairs = [pair for channel in CHANNELS for pair in _counted(channel, typed.value(channel))]
     return np.array([[typed.time_ms // _MINUTE_MS, -1.0, *pairs]])
 
 
-def _root(speed_m_s: float | None) -> float | None:
-    return None if speed_m_s is None else sqrt(speed_m_s)
-
-
-def _summed(channel: Channel, value: float | None) -> float | None:
-    """Return what of a value is summed."""
-    return _root(value) if channel is Channel.AIR_SPEED else value
-
-
-def _counted(value: float | None) -> tuple[float, float]:
-    return (0.0, 0.0) if value is None else (-value, -1.0)
+def _counted(channel: Channel, value: float | None) -> tuple[float, float]:
+    if value is None:
+        return 0.0, 0.0
+    return -(carried(value) if channel is Channel.AIR_SPEED else value), -1.0
 
 
 def _sums_of_chunk(time_ms: Integers, checked: Integers, columns: dict[Channel, Numbers]) -> Numbers:
@@ -87,7 +79,7 @@ def _sums_of_chunk(time_ms: Integers, checked: Integers, columns: dict[Channel, 
     sums[:, 1] = np.bincount(where, weights=checked == 0, minlength=minutes.size)
     for channel, values in columns.items():
         there = ~np.isnan(values)
-        summed = np.sqrt(values) if channel is Channel.AIR_SPEED else values
+        summed = carried(values) if channel is Channel.AIR_SPEED else values
         at = 2 + 2 * CHANNELS.index(channel)
         sums[:, at] = np.bincount(where, weights=np.where(there, summed, 0.0), minlength=minutes.size)
         sums[:, at + 1] = np.bincount(where, weights=there, minlength=minutes.size)
@@ -95,7 +87,7 @@ def _sums_of_chunk(time_ms: Integers, checked: Integers, columns: dict[Channel, 
 
 
 def _mean(channel: Channel, mean: float) -> float:
-    return mean**2 if channel is Channel.AIR_SPEED else mean
+    return speed_that_carries(mean) if channel is Channel.AIR_SPEED else mean
 
 
 def _reading(sums: list[float]) -> Reading:

@@ -140,14 +140,17 @@ def too_cold(scene: Scene) -> Concern | None:
 def near_dew_point(scene: Scene) -> Concern | None:
     """Say that a film is so cold that water may settle on it, in air that is not damp for it in itself."""
     before = scene.standing_before(Kind.NEAR_DEW_POINT)
-    near = [(margin_K, coat) for margin_K, coat in _dew_margins(scene) if dew_margin_standing(margin_K, before)]
-    damp_air = damp(scene) if near else None
+    every = [(margin_K, dew_margin_standing(margin_K, before), coat) for margin_K, coat in _dew_margins(scene)]
+    if not any(standing for _, standing, _ in every):
+        return None  # as with most readings: whether the air is damp need not be asked
+    damp_air = damp(scene)
     spoken_for = () if damp_air is None else damp_air.piece_keys
-    margins = [(margin_K, coat) for margin_K, coat in near if coat.piece_key not in spoken_for]
-    if not margins:
+    margins = [(margin_K, coat) for margin_K, _, coat in every if coat.piece_key not in spoken_for]
+    standings = [(standing, coat) for _, standing, coat in every if coat.piece_key not in spoken_for]
+    touched = _touched(standings)
+    if not touched:
         return None
-    touched = [coat for _, coat in margins]
-    level = _level([(dew_margin_standing(margin_K, before), coat) for margin_K, coat in margins])
+    level = _level(standings)
     titles = titles_of(touched)
     sentence = Sentence(
         level=level,

@@ -88,7 +88,7 @@ def sound_trouble() -> str:
 
 def tried_silently() -> str:
     """Play a warning to its end without a sound, and return why it would not be heard, or ""."""
-    return sound_trouble() or _sound(Sound.ATTENTION, 0.0)
+    return _sound(Sound.ATTENTION, 0.0)
 
 
 def sound_way() -> str:

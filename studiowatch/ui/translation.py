@@ -27,7 +27,8 @@ def translation(language: str) -> Translate | None:
 def translate_dialogs(language: str, application: QCoreApplication) -> None:
     """Have Qt's own buttons and dialogs speak a language too, as far as Qt does."""
     translator = QTranslator(application)
-    if translator.load(f"qtbase_{language}", QLibraryInfo.path(QLibraryInfo.LibraryPath.TranslationsPath)):
+    where = QLibraryInfo.path(QLibraryInfo.TranslationsPath)  # type: ignore[attr-defined]  # not in its stubs
+    if translator.load(f"qtbase_{language}", where):
         application.installTranslator(translator)
 
 

@@ -48,11 +48,10 @@ from studiowatch.service.watched_studio import watching
 from studiowatch.store.folder import StudioFolder
 from studiowatch.ui.app import build_window
 from studiowatch.ui.settings import ViewSettings
-from tests.endtoend.painting import SHEETS, Painter
+from tests.endtoend.painting import DAY_MS, SHEETS, Painter
 from tests.endtoend.whole import NoTray, QuietSpeaker
 
 BEGAN_MS = int(datetime(2026, 3, 2, 9, 0, tzinfo=UTC).timestamp() * 1000)
-DAY_MS = 86_400_000
 MOST_WAITING_S = 60  # s by which the board and its clock may be ahead of the watch
 SPOILT_EVERY = 997  # lines, of which one has a bit flipped on its way: a prime, so that it meets all kinds of lines
 PIECES = 12

@@ -32,6 +32,7 @@ from studiowatch.service.watchkeeping import Watchkeeping
 from studiowatch.speech.words import say
 
 LOOK_S = 1.25  # s, longest time between two looks at the clock: a board that speaks each second brings the looks itself
+COUNTED_S = 0.5  # s between two snapshots while one looks and seconds are counted down: every reading of most boards
 CLOSELY_S = 1.5  # s between two snapshots of mere drift while one looks: every other reading of most boards
 SELDOM_S = 20.0  # s between two snapshots while nobody looks and nothing happens: the tray tells time no finer
 GIVE_BACK_S = 120.0  # s between two returns of what the C library holds of freed memory
@@ -273,7 +274,12 @@ class Keeper:
         waited_s = None if self._handed_s is None else self._clock.monotonic_s() - self._handed_s
         if waited_s is None or (self._closely and not count):
             return True
-        return waited_s >= (CLOSELY_S if self._closely else SELDOM_S)
+        return waited_s >= self._drift_s()
+
+    def _drift_s(self) -> float:
+        if not self._closely:
+            return SELDOM_S
+        return COUNTED_S if self._latest is not None and self._latest.counts_seconds else CLOSELY_S
 
     def _publish(self, watch: Watchkeeping) -> None:
         self._handed_s = self._clock.monotonic_s()

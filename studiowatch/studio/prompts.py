@@ -14,6 +14,7 @@ __all__ = ["CoatToTend", "FilmNow", "Prompt", "Step", "prompt_key", "prompts_for
 
 SECOND_PASS_MS = 15 * 60_000  # ms after laying: bubbles have risen and drips have gathered; common practice
 COVER_MS = 20 * 60_000  # ms after laying: no more bubbles rise; common practice
+IN_SECONDS_MS = 2 * 60_000  # ms before it is due from which one counts its seconds
 OPEN_FILM = FilmNow()
 NONE_BEFORE: Mapping[str, int] = MappingProxyType({})
 

@@ -10,8 +10,8 @@ from studiowatch.service.board_view import BoardView
 from studiowatch.service.piece_view import CoatView, PieceView
 from studiowatch.service.snapshot import RoomView, Snapshot
 from studiowatch.speech.words import mark, say
+from studiowatch.studio.prompts import IN_SECONDS_MS
 from studiowatch.studio.words import Level, Sentence
-from studiowatch.ui.models.times import IN_SECONDS_MS
 
 CALM_REDRAW_MS = 1000
 CARDS_REDRAW_MS = 15_000  # in which the fastest film thins by less than a pixel of its section

@@ -7,6 +7,7 @@ from datetime import UTC, date, datetime, tzinfo
 from studiowatch.speech.dates import day_of_month, weekday
 from studiowatch.speech.units import chosen
 from studiowatch.speech.words import say, say_counted
+from studiowatch.studio.prompts import IN_SECONDS_MS
 
 SECOND_MS = 1000
 MINUTE_MS = 60 * SECOND_MS
@@ -14,7 +15,6 @@ HOUR_MS = 60 * MINUTE_MS
 DAY_MS = 24 * HOUR_MS
 REMIND_AFTER_MS = 10 * MINUTE_MS
 SNOOZE_AFTER_MS = 5 * MINUTE_MS
-IN_SECONDS_MS = 2 * MINUTE_MS  # a countdown below that is told in seconds
 _WEEK_DAYS = 6
 
 

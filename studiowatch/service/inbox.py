@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import queue
 import threading
-from collections.abc import Iterator
 from concurrent.futures import Future
 from dataclasses import dataclass
 
@@ -70,17 +69,23 @@ class Inbox:
         """Let a waiting `take` return."""
         self._queue.put(None)
 
-    def take(self, timeout_s: float) -> Iterator[BoardEvent | Errand]:
-        """Yield what has come, so many at the most, waiting up to `timeout_s` for the first."""
-        wait_s = timeout_s
-        for _ in range(AT_ONCE):
+    def take(self, timeout_s: float, together: int = 1) -> list[BoardEvent | Errand]:
+        """Return what has come, so many at the most, waiting up to `timeout_s` for the first.
+
+        It waits as long for each further one until so many readings are `together`; anything else ends the wait.
+        """
+        items: list[BoardEvent | Errand] = []
+        while len(items) < AT_ONCE:
+            is_waiting = len(items) < together and all(isinstance(item, ReadingArrived) for item in items)
             try:
-                item = self._queue.get(timeout=wait_s)
+                item = self._queue.get(timeout=timeout_s if is_waiting else 0.0)
             except queue.Empty:
-                return
-            wait_s = 0.0
-            if item is not None:
-                yield item
+                break
+            if item is None:
+                timeout_s = 0.0
+            else:
+                items.append(item)
+        return items
 
     def close(self) -> None:
         """Take nothing more; what waits may still be taken."""
@@ -90,7 +95,7 @@ class Inbox:
     def refuse_rest(self) -> None:
         """Close, and refuse the commands that nobody will carry out any more."""
         self.close()
-        while items := list(self.take(0.0)):
+        while items := self.take(0.0):
             for item in items:
                 if isinstance(item, Errand) and item.answer.set_running_or_notify_cancel():
                     item.answer.set_exception(Refused(say(CLOSING)))

@@ -22,6 +22,7 @@ from studiowatch.service.heap import give_back
 from studiowatch.service.inbox import Errand, Inbox
 from studiowatch.service.leavings import Leavings
 from studiowatch.service.letterbox import Letterbox
+from studiowatch.service.pace import LOOK_S, Pace
 from studiowatch.service.photos import PhotoFolder
 from studiowatch.service.ports import BoardSource, Clock
 from studiowatch.service.product_views import SheetChoice, SheetEntry
@@ -31,10 +32,6 @@ from studiowatch.service.snapshot import Snapshot
 from studiowatch.service.watchkeeping import Watchkeeping
 from studiowatch.speech.words import say
 
-LOOK_S = 1.25  # s, longest time between two looks at the clock: a board that speaks each second brings the looks itself
-COUNTED_S = 0.5  # s between two snapshots while one looks and seconds are counted down: every reading of most boards
-CLOSELY_S = 1.5  # s between two snapshots of mere drift while one looks: every other reading of most boards
-SELDOM_S = 20.0  # s between two snapshots while nobody looks and nothing happens: the tray tells time no finer
 GIVE_BACK_S = 120.0  # s between two returns of what the C library holds of freed memory
 JOIN_S = 30.0  # s, a stop that takes longer is a fault: the first coats take ten on a machine that is busy otherwise
 
@@ -83,9 +80,7 @@ class Keeper:
         self._listeners: list[Callable[[Snapshot], None]] = []
         self._stopping = threading.Event()
         self._opened: Future[None] = Future()
-        self._latest: Snapshot | None = None
-        self._closely = True
-        self._handed_s: float | None = None
+        self._pace = Pace()
         self._gave_back_s = clock.monotonic_s()
         self._left = Leavings()
         self._thread = threading.Thread(target=self._run, name="keeper", daemon=True)
@@ -152,8 +147,8 @@ class Keeper:
         self._listeners.append(listener)
 
     def look(self, *, closely: bool) -> None:
-        """Hand out a snapshot with every other reading, or seldom; see `studiowatch.service.ports.Desk`."""
-        self._closely = closely
+        """Keep pace with who looks; see `studiowatch.service.ports.Desk`."""
+        self._pace.closely = closely
         if closely:
             self._inbox.wake()
 
@@ -199,12 +194,12 @@ class Keeper:
         if self._letters is not None:
             self._guard(watch, self._collect, self._letters)
         count = 0
-        for item in self._inbox.take(wait_s):
+        for item in self._inbox.take(wait_s, self._pace.together):
             count += 1
             self._guard(watch, self._attend, watch, item)
             self._guard(watch, watch.speak)
         now_ms, now_s, lost = self._clock.utc_ms(), self._clock.monotonic_s(), self._inbox.overflowed
-        self._guard(watch, watch.look, now_ms, now_s, lost, is_seen=self._closely)
+        self._guard(watch, watch.look, now_ms, now_s, lost, is_seen=self._pace.closely)
         self._guard(watch, watch.speak)
         self._guard(watch, watch.write, self._clock.utc_ms(), self._clock.monotonic_s())
         if self._is_due(watch, count) and not self._guard(watch, self._publish, watch):
@@ -264,33 +259,19 @@ class Keeper:
         return ""
 
     def _is_due(self, watch: Watchkeeping, count: int) -> bool:
-        """Return whether a snapshot is to go out after `count` things came.
-
-        At once after what happened, for drift as closely as one looks; what one sees is brought up to date at the
-        latest when nothing more comes.
-        """
-        if watch.changed or not watch.drifted:
-            return watch.changed
-        waited_s = None if self._handed_s is None else self._clock.monotonic_s() - self._handed_s
-        if waited_s is None or (self._closely and not count):
-            return True
-        return waited_s >= self._drift_s()
-
-    def _drift_s(self) -> float:
-        if not self._closely:
-            return SELDOM_S
-        return COUNTED_S if self._latest is not None and self._latest.counts_seconds else CLOSELY_S
+        """Return whether a snapshot is to go out after `count` things came: at once after what happened."""
+        return watch.changed or (watch.drifted and self._pace.is_due(self._clock.monotonic_s(), count))
 
     def _publish(self, watch: Watchkeeping) -> None:
-        self._handed_s = self._clock.monotonic_s()
+        self._pace.handed_s = self._clock.monotonic_s()
         seen = watch.snapshot(self._clock.utc_ms())
-        self._latest = replace(seen, store_trouble=seen.store_trouble or self._other_trouble())
-        self._hand_out(watch, self._latest)
+        self._pace.latest = replace(seen, store_trouble=seen.store_trouble or self._other_trouble())
+        self._hand_out(watch, self._pace.latest)
 
     def _publish_fault(self, watch: Watchkeeping) -> None:
         """Show the fault on what was seen last, since no snapshot could be taken."""
-        if self._latest is not None:
-            self._hand_out(watch, replace(self._latest, own_fault=watch.own_fault))
+        if self._pace.latest is not None:
+            self._hand_out(watch, replace(self._pace.latest, own_fault=watch.own_fault))
 
     def _hand_out(self, watch: Watchkeeping, snapshot: Snapshot) -> None:
         for listener in tuple(self._listeners):

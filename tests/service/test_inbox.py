@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import queue
+
 import pytest
 
 from studiowatch.board.events import BoardTrouble, LineCounts, PortLost, ReadingArrived
@@ -32,23 +34,60 @@ def test_that_readings_beyond_the_limit_are_counted_and_a_lost_port_is_still_tol
         inbox.deliver(arrived(number))
     inbox.deliver(BoardTrouble(time_ms=0, code="bus", message="", counts=LineCounts()))
     inbox.deliver(PortLost(time_ms=0, port="p", reason="gone"))
-    taken = list(inbox.take(0.0))
+    taken = inbox.take(0.0)
     assert [type(event) for event in taken] == [ReadingArrived] * 3 + [PortLost]
     assert inbox.overflowed == 8
 
 
 def test_that_taking_from_an_empty_inbox_ends_and_a_wake_ends_the_wait() -> None:
     inbox = Inbox()
-    assert list(inbox.take(0.0)) == []
+    assert inbox.take(0.0) == []
     inbox.wake()
-    assert list(inbox.take(60.0)) == []
+    assert inbox.take(60.0) == []
+
+
+class Delivering:
+    """A queue that delivers its items one by one, then nothing; it keeps how long it was asked to wait for each, s."""
+
+    def __init__(self, *items: object) -> None:
+        self.items = list(items)
+        self.waits_s: list[float] = []
+
+    def get(self, timeout: float) -> object:
+        self.waits_s.append(timeout)
+        if not self.items:
+            raise queue.Empty
+        return self.items.pop(0)
+
+
+LOST = PortLost(time_ms=0, port="p", reason="gone")
+
+
+@pytest.mark.parametrize(
+    ("items", "together", "waits_s"),
+    [
+        pytest.param((arrived(1),), 1, [5.0, 0.0], id="the-first-alone"),
+        pytest.param((arrived(1), arrived(2)), 2, [5.0, 5.0, 0.0], id="the-second-too"),
+        pytest.param((arrived(1),), 2, [5.0, 5.0], id="a-second-that-does-not-come"),
+        pytest.param((LOST,), 2, [5.0, 0.0], id="what-cannot-wait"),
+        pytest.param((arrived(1), LOST), 3, [5.0, 5.0, 0.0], id="what-cannot-wait-after-a-reading"),
+        pytest.param((arrived(1), None), 3, [5.0, 5.0, 0.0], id="a-wake"),
+    ],
+)
+def test_that_readings_are_waited_for_and_nothing_else(
+    items: tuple[object, ...], together: int, waits_s: list[float]
+) -> None:
+    inbox = Inbox()
+    inbox._queue = delivering = Delivering(*items)
+    assert inbox.take(5.0, together) == [item for item in items if item is not None]
+    assert delivering.waits_s == waits_s
 
 
 def test_that_a_backlog_is_taken_in_parts() -> None:
     inbox = Inbox()
     for number in range(2 * AT_ONCE + 5):
         inbox.deliver(arrived(number))
-    assert [len(list(inbox.take(0.0))) for _ in range(4)] == [AT_ONCE, AT_ONCE, 5, 0]
+    assert [len(inbox.take(0.0)) for _ in range(4)] == [AT_ONCE, AT_ONCE, 5, 0]
 
 
 def test_that_nothing_is_taken_in_after_the_end_and_whoever_asks_is_answered() -> None:
@@ -62,4 +101,4 @@ def test_that_nothing_is_taken_in_after_the_end_and_whoever_asks_is_answered() -
         with pytest.raises(Refused, match="closing"):
             answer.result(0)
     inbox.deliver(arrived(2))
-    assert list(inbox.take(0.0)) == []
+    assert inbox.take(0.0) == []

@@ -9,7 +9,8 @@ import pytest
 from studiowatch.board.events import BoardTrouble, LineCounts, LineRefused, PortLost, ReadingArrived
 from studiowatch.board.onlooker import Onlooker
 from studiowatch.service.commands import LayCoat
-from studiowatch.service.keeper import SELDOM_S, Keeper
+from studiowatch.service.keeper import Keeper
+from studiowatch.service.pace import SELDOM_S
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.studio.prompts import COVER_MS, IN_SECONDS_MS, SECOND_PASS_MS

@@ -9,7 +9,7 @@ import pytest
 
 from studiowatch.coats.stages import Orientation, Stage, Surface
 from studiowatch.service.board_view import BoardView
-from studiowatch.service.keeper import LOOK_S, SELDOM_S
+from studiowatch.service.pace import LOOK_S, SELDOM_S
 from studiowatch.service.piece_view import CoatView, PieceView, StageTime
 from studiowatch.service.room_band import RoomBand
 from studiowatch.service.snapshot import PromptView, RoomView, Snapshot

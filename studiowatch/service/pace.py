@@ -1,0 +1,54 @@
+"""How often the keeper takes what came and hands out what it sees: by who looks, and by what is due."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from studiowatch.service.snapshot import Snapshot
+
+LOOK_S = 1.25  # s, longest time between two looks at the clock: a board that speaks each second brings the looks itself
+TOGETHER = 2  # readings taken at once while nobody looks: to wake up for each costs more than to take it
+COUNTED_S = 0.5  # s between two snapshots while one looks and seconds are counted down: every reading of most boards
+CLOSELY_S = 1.5  # s between two snapshots of mere drift while one looks: every other reading of most boards
+SELDOM_S = 20.0  # s between two snapshots while nobody looks and nothing happens: the tray tells time no finer
+
+
+@dataclass(slots=True)
+class Pace:
+    """The keeper's pace.
+
+    Attributes
+    ----------
+    closely : bool
+        Whether one looks.
+    latest : Snapshot or None
+        What was handed out last, at the monotonic time `handed_s`, s; None before the first.
+    """
+
+    closely: bool = True
+    latest: Snapshot | None = None
+    handed_s: float | None = None
+
+    @property
+    def together(self) -> int:
+        """How many readings may wait for one another: one where it matters in which second they are taken."""
+        return 1 if self.closely or self._counts_seconds else TOGETHER
+
+    def is_due(self, now_s: float, count: int) -> bool:
+        """Return whether mere drift is to go out after `count` things came.
+
+        As closely as one looks; and what one sees is brought up to date at the latest when nothing more comes.
+        """
+        if self.handed_s is None or (self.closely and not count):
+            return True
+        return now_s - self.handed_s >= self._every_s
+
+    @property
+    def _every_s(self) -> float:
+        if not self.closely:
+            return SELDOM_S
+        return COUNTED_S if self._counts_seconds else CLOSELY_S
+
+    @property
+    def _counts_seconds(self) -> bool:
+        return self.latest is None or self.latest.counts_seconds

@@ -126,12 +126,6 @@ class Film:
         return sum(wet, start=0.0)
 
     @property
-    def trapped_kg_m2(self) -> Array:
-        """Water still sealed in below this coat, kg/m² per draw."""
-        sealed = (np.where(film.seal.mask, film.water_kg_m2, 0.0) for film in self.below if film.seal is not None)
-        return sum(sealed, start=np.zeros(len(self.anchor.draws)))
-
-    @property
     def trapped_g_m2(self) -> float:
         """Water still sealed in below this coat, g/m²."""
         return sum(film.water_g_m2 for film in self.below if film.seal is not None and film.seal.mask[0])

@@ -186,9 +186,10 @@ def test_that_each_draw_seals_in_its_own(gloss: DataSheet) -> None:
     tied = anchor(gloss, sample(64, 3))
     below, _ = advance(lay(gloss, tied, wet_um=gloss.wet_um, side_m=SIDE_M), ROOM, 5.0 * HOUR_S)
     above = lay(gloss, tied, wet_um=gloss.wet_um, side_m=SIDE_M, over=below)
-    some = above.trapped_kg_m2 > 0.0
-    assert 0 < some.sum() < 64
-    np.testing.assert_array_equal(some, below.unready)
+    seal = above.below[0].seal
+    assert seal is not None
+    assert 0 < seal.mask.sum() < 64
+    np.testing.assert_array_equal(seal.mask, below.unready)
 
 
 def test_that_a_slow_coat_does_not_dry_faster_for_being_covered_by_a_quick_one(gloss: DataSheet) -> None:

@@ -21,6 +21,7 @@ DAY_MS = 86_400_000  # ms
 AGAIN_MS = 10 * MINUTE_MS  # ms until a log that could not be read is tried again
 _WIDTH = 6  # sums of °C, % and m/s, and how many each is of
 _KEPT = (FITTED_DAYS + 2) * DAY_MS // SPAN_MS  # spans, the oldest overwritten: as much memory after months as at first
+_MOST_H = FITTED_DAYS * DAY_H  # hours back from now that are told
 _NONE = -1  # the number of a span that is not there
 
 Numbers = npt.NDArray[np.int64]
@@ -105,18 +106,24 @@ class RoomHours:
         return 0 if self._oldest is None else max(0, now_ms - self._oldest * SPAN_MS)
 
     def hourly(self, now_ms: int) -> HourlyLog:
-        """Return means around each full hour before `now_ms`, and of the minutes up to now; see `HourlyLog`."""
+        """Return means around each full hour before `now_ms`, and of the minutes up to now; see `HourlyLog`.
+
+        All spans are gone through, those too that are not there: numpy keeps some arrays of each small size for the
+        next of it, and of a size that rises with each span it would gather megabytes in a week.
+        """
         is_there = self._numbers != _NONE
-        numbers, sums = self._numbers[is_there], self._sums[is_there]
-        middles_ms = numbers * SPAN_MS + SPAN_MS // 2
-        back_h = np.maximum(np.rint((now_ms - middles_ms) / HOUR_MS).astype(np.int64), 0)
-        hours = int(min(back_h.max(initial=0), FITTED_DAYS * DAY_H))
-        inside = (back_h <= hours) & (middles_ms <= now_ms + SPAN_MS)
-        totals = np.zeros((hours + 1, _WIDTH))
-        np.add.at(totals, hours - back_h[inside], sums[inside])
-        newest = np.sort(numbers[inside & (numbers >= now_ms // SPAN_MS - 1)])[-2:]
-        if newest.size:  # now is the last minutes: a room that was changed is not what it was half an hour ago
-            totals[-1] = sums[np.isin(numbers, newest)].sum(axis=0)
+        middles_ms = self._numbers * SPAN_MS + SPAN_MS // 2
+        back_h = np.where(is_there, np.maximum(np.rint((now_ms - middles_ms) / HOUR_MS).astype(np.int64), 0), 0)
+        hours = int(min(back_h.max(), _MOST_H))
+        inside = is_there & (back_h <= hours) & (middles_ms <= now_ms + SPAN_MS)
+        totals = np.zeros((_MOST_H + 1, _WIDTH))
+        np.add.at(totals, _MOST_H - np.where(inside, back_h, 0), np.where(inside[:, np.newaxis], self._sums, 0.0))
+        newest = np.where(inside & (self._numbers >= now_ms // SPAN_MS - 1), self._numbers, _NONE)
+        last_but_one, last = np.sort(newest)[-2:]
+        if last != _NONE:  # now is the last minutes: a room that was changed is not what it was half an hour ago
+            is_now = (newest != _NONE) & (newest >= last_but_one)
+            totals[-1] = np.where(is_now[:, np.newaxis], self._sums, 0.0).sum(axis=0)
         counts = totals[:, 3:]
-        means = np.divide(totals[:, :3], counts, out=np.full((hours + 1, 3), np.nan), where=counts > 0.0)
-        return HourlyLog(temperature_C=means[:, 0], humidity_pct=means[:, 1], air_speed_m_s=means[:, 2])
+        means = np.divide(totals[:, :3], counts, out=np.full((_MOST_H + 1, 3), np.nan), where=counts > 0.0)
+        told = means[-1 - hours :]
+        return HourlyLog(temperature_C=told[:, 0], humidity_pct=told[:, 1], air_speed_m_s=told[:, 2])

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import subprocess
+import sys
 import tracemalloc
 from collections.abc import Sequence
 from math import cos, pi
@@ -127,6 +129,32 @@ def test_that_weeks_take_no_more_memory_than_the_first_day_and_what_is_too_old_i
     assert told.size == FITTED_DAYS * DAY_H + 1
     assert told[12::DAY_H] == pytest.approx([float(days - FITTED_DAYS + day) for day in range(FITTED_DAYS)])
     assert FITTED_DAYS * 24 * HOUR_MS <= hours.span_of_log_ms(now_ms) <= (FITTED_DAYS + 2) * 24 * HOUR_MS
+
+
+EIGHT_DAYS = """
+import ctypes
+from studiowatch.service.replaying import NoLog
+from studiowatch.service.room_hours import SPAN_MS, RoomHours
+from studiowatch.studio.concern import AirNow
+class Held(ctypes.Structure):
+    _fields_ = [(name, ctypes.c_size_t) for name in
+        ("arena", "ordblks", "smblks", "hblks", "hblkhd", "usmblks", "fsmblks", "uordblks", "fordblks", "keepcost")]
+c = ctypes.CDLL(None)
+c.mallinfo2.restype = Held
+hours, a_day = RoomHours(log=NoLog()), 144
+for span in range(8 * a_day):
+    hours.look(AirNow(temperature_C=20.0, humidity_pct=50.0), span * SPAN_MS)
+    hours.hourly(span * SPAN_MS)
+    if span == a_day:
+        early = c.mallinfo2().uordblks
+print(c.mallinfo2().uordblks - early)
+"""
+
+
+@pytest.mark.skipif(not sys.platform.startswith("linux"), reason="the GNU C library's own account: mallinfo(3)")
+def test_that_a_log_that_grows_leaves_nothing_in_the_heap_each_time_it_is_gone_through() -> None:
+    done = subprocess.run([sys.executable, "-c", EIGHT_DAYS], capture_output=True, text=True, check=True)
+    assert int(done.stdout) < 200_000  # bytes; two kilobytes each time would be 2 MB
 
 
 def test_that_the_outlook_swings_with_the_room_and_is_made_anew_every_ten_minutes() -> None:

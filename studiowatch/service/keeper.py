@@ -194,7 +194,7 @@ class Keeper:
         if self._letters is not None:
             self._guard(watch, self._collect, self._letters)
         count = 0
-        for item in self._inbox.take(wait_s, self._pace.together):
+        for item in self._inbox.take(wait_s, self._pace.together(self._clock.utc_ms())):
             count += 1
             self._guard(watch, self._attend, watch, item)
             self._guard(watch, watch.speak)

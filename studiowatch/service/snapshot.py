@@ -16,7 +16,6 @@ from studiowatch.speech.units import METRIC, Units
 from studiowatch.studio.concern import TypedAir
 from studiowatch.studio.plan_shapes import FinishingPlan
 from studiowatch.studio.preparation import ChoreNow, Phase, Preparation
-from studiowatch.studio.prompts import IN_SECONDS_MS
 from studiowatch.studio.recipes import BUILT_IN, Recipe
 from studiowatch.studio.warnings import WarningState
 from studiowatch.studio.words import Level, Sentence
@@ -164,9 +163,8 @@ class Snapshot:
         """Return whether the room is fit to lay `sheet` now, or None if the sheet is not known."""
         return dict(self.room_checks).get(sheet)
 
-    @property
-    def counts_seconds(self) -> bool:
-        """Whether something is due so soon that its seconds are counted: a prompt, or the timer of a chore."""
+    def is_due_within(self, length_ms: int, now_ms: int) -> bool:
+        """Return whether a prompt or the timer of a chore falls due within `length_ms` from UTC `now_ms` on."""
         timers = (chore.until_ms for one in self.preparations for chore in one.chores if chore.until_ms is not None)
         dues_ms = (*timers, *(prompt.due_ms for prompt in self.prompts))
-        return any(0 < due_ms - self.time_ms < IN_SECONDS_MS for due_ms in dues_ms)
+        return any(0 <= due_ms - now_ms < length_ms for due_ms in dues_ms)

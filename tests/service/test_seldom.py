@@ -10,7 +10,7 @@ from studiowatch.board.events import BoardTrouble, LineCounts, LineRefused, Port
 from studiowatch.board.onlooker import Onlooker
 from studiowatch.service.commands import LayCoat
 from studiowatch.service.keeper import Keeper
-from studiowatch.service.pace import SELDOM_S
+from studiowatch.service.pace import SELDOM_S, SOON_MS, TOGETHER
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.studio.prompts import COVER_MS, IN_SECONDS_MS, SECOND_PASS_MS
@@ -102,6 +102,18 @@ def test_that_each_reading_is_handed_out_while_seconds_are_counted_down(watched:
     assert watched.read(MINUTE_S) == [1] * MINUTE_S
     watched.keeper.look(closely=False)
     assert sum(watched.read(40)) == 40 / SELDOM_S
+
+
+def test_that_readings_wait_for_one_another_while_nobody_looks_and_nothing_falls_due(watched: Watched) -> None:
+    watched.studio.ask(LayCoat(piece_key="marsh", laid_ms=watched.studio.clock.now_ms, sheet=SHEET, volume_mL=43))
+    watched.read(2)
+    pace = watched.keeper._pace
+    assert pace.latest is not None
+    due_ms = min(prompt.due_ms for prompt in pace.latest.prompts)
+    assert pace.together(due_ms - SOON_MS - 1) == 1  # somebody looks
+    pace.closely = False
+    moments_ms = (due_ms - SOON_MS - 1, due_ms - SOON_MS, due_ms - SOON_MS + 1, due_ms, due_ms + 1)
+    assert [pace.together(now_ms) for now_ms in moments_ms] == [TOGETHER, TOGETHER, 1, 1, TOGETHER]
 
 
 def test_that_readings_are_handed_out_seldom_while_nobody_looks_and_the_newest_with_a_look(watched: Watched) -> None:

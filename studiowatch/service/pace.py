@@ -5,11 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from studiowatch.service.snapshot import Snapshot
-from studiowatch.studio.prompts import IN_SECONDS_MS
 
 LOOK_S = 1.25  # s, longest time between two looks at the clock: a board that speaks each second brings the looks itself
 TOGETHER = 2  # readings taken at once while nobody looks: to wake up for each costs more than to take it
-COUNTED_S = 0.5  # s between two snapshots while one looks and seconds are counted down: every reading of most boards
 CLOSELY_S = 1.5  # s between two snapshots of mere drift while one looks: every other reading of most boards
 SOON_MS = 5_000  # ms before something falls due from which each reading is taken by itself, so that it is told in time
 SELDOM_S = 20.0  # s between two snapshots while nobody looks and nothing happens: the tray tells time no finer
@@ -33,7 +31,8 @@ class Pace:
 
     def together(self, now_ms: int) -> int:
         """Return how many readings may wait for one another: one where it matters in which second they are taken."""
-        return 1 if self.closely or self._falls_due(SOON_MS, now_ms) else TOGETHER
+        is_alone = self.closely or self.latest is None or self.latest.is_due_within(SOON_MS, now_ms)
+        return 1 if is_alone else TOGETHER
 
     def is_due(self, now_s: float, count: int) -> bool:
         """Return whether mere drift is to go out after `count` things came.
@@ -42,12 +41,4 @@ class Pace:
         """
         if self.handed_s is None or (self.closely and not count):
             return True
-        return now_s - self.handed_s >= self._every_s()
-
-    def _every_s(self) -> float:
-        if not self.closely or self.latest is None:
-            return SELDOM_S
-        return COUNTED_S if self._falls_due(IN_SECONDS_MS, self.latest.time_ms) else CLOSELY_S
-
-    def _falls_due(self, length_ms: int, now_ms: int) -> bool:
-        return self.latest is not None and self.latest.is_due_within(length_ms, now_ms)
+        return now_s - self.handed_s >= (CLOSELY_S if self.closely else SELDOM_S)

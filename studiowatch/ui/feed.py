@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from PySide6.QtCore import QElapsedTimer, QObject, Qt, QTimer, Signal
 
 from studiowatch.service.ports import Clock, Desk
 from studiowatch.service.snapshot import Snapshot
+from studiowatch.studio.prompts import IN_SECONDS_MS
 from studiowatch.studio.warnings import WarningState
 from studiowatch.ui.bridge import SnapshotBridge
 from studiowatch.ui.models.pace import CALM_REDRAW_MS, STALLED_AFTER_MS, is_event, stalled
@@ -18,12 +21,14 @@ class Feed(QObject):
     """Takes the desk's snapshots on the window's thread.
 
     `came` is emitted with every snapshot that is fetched, and the one before it or None; `due` with one that must be
-    drawn now; `ticked` once a second while one looks or a warning is raised, and else every few.
+    drawn now; `ticked` once a second while one looks or a warning is raised, and else every few; `counted`, between
+    two that are drawn, with the last one as of now where seconds of it are counted down.
     """
 
     came = Signal(object, object)
     due = Signal(object)
     ticked = Signal()
+    counted = Signal(object)
 
     def __init__(self, desk: Desk, clock: Clock, parent: QObject) -> None:
         super().__init__(parent)
@@ -93,6 +98,10 @@ class Feed(QObject):
         self.ticked.emit()
         if self._is_stalled():
             self.draw()
+            return
+        now_ms = self._clock.utc_ms()
+        if self._awake and self._drawn is not None and self._drawn.is_due_within(IN_SECONDS_MS, now_ms):
+            self.counted.emit(replace(self._drawn, time_ms=now_ms))
 
     def _is_stalled(self) -> bool:
         return self._since_heard.elapsed() > STALLED_AFTER_MS

@@ -58,6 +58,7 @@ class Pages(QStackedWidget):
         for beside in (board, why, plan, what_if):
             beside.left.connect(self.show_rack)
         plan.what_if_asked.connect(self.show_what_if)
+        feed.counted.connect(self.count_down)
         rack.across.clicked.connect(self.toggle_across)
         across.left.connect(self.toggle_across)
         QShortcut(QKeySequence("Escape"), across, self.toggle_across)
@@ -138,6 +139,13 @@ class Pages(QStackedWidget):
         self._show_beside(snapshot)
         self._first.show_snapshot(snapshot)
         self._rack.show_snapshot(snapshot, {sheet.name: sheet.wet_um for sheet in self._desk.sheets()})
+
+    def count_down(self, snapshot: Snapshot) -> None:
+        """Bring the seconds of what is due soon up to a moment between two snapshots."""
+        if self.is_across:
+            self._across.say_next(next_prompt_words(snapshot))
+        else:
+            self._rack.count_down(snapshot)
 
     def _show_beside(self, snapshot: Snapshot) -> None:
         for page in (self._board, self._plan, self._what_if):

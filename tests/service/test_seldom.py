@@ -13,7 +13,6 @@ from studiowatch.service.keeper import Keeper
 from studiowatch.service.pace import SELDOM_S, SOON_MS, TOGETHER
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.snapshot import Snapshot
-from studiowatch.studio.prompts import COVER_MS, IN_SECONDS_MS, SECOND_PASS_MS
 from studiowatch.studio.watch import SILENT_AFTER_S
 
 from .rooms import FAN_M_S
@@ -90,18 +89,6 @@ def test_that_every_other_reading_is_handed_out_while_one_looks_and_the_last_whe
     watched.read(1)
     watched.keeper._turn(watched.studio.watch, 0.0)
     assert watched.seen[-1].board.counts.good == watched.good
-
-
-def test_that_each_reading_is_handed_out_while_seconds_are_counted_down(watched: Watched) -> None:
-    now_ms = watched.studio.clock.now_ms
-    watched.studio.ask(LayCoat(piece_key="marsh", laid_ms=now_ms, sheet=SHEET, volume_mL=43))
-    soonest_s = min(SECOND_PASS_MS, COVER_MS) // 1000
-    watched.read(soonest_s - IN_SECONDS_MS // 1000 - 10)
-    assert sum(watched.read(8)) == 4
-    watched.read(4)
-    assert watched.read(MINUTE_S) == [1] * MINUTE_S
-    watched.keeper.look(closely=False)
-    assert sum(watched.read(40)) == 40 / SELDOM_S
 
 
 def test_that_readings_wait_for_one_another_while_nobody_looks_and_nothing_falls_due(watched: Watched) -> None:

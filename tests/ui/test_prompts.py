@@ -15,7 +15,7 @@ from studiowatch.ui.widgets.coat_dialog import CoatDialog
 
 from .conftest import Show
 from .laying_scenes import RESTING
-from .scenes import EMPTY, FOUR_WARNED, NOW_MS, ScriptedDesk
+from .scenes import EMPTY, FOUR_WARNED, NOW_MS, ScriptedClock, ScriptedDesk
 
 MINUTE_MS = 60_000
 
@@ -173,3 +173,22 @@ def test_that_the_row_of_a_preparation_opens_it_where_it_stood(shown: Show) -> N
     form = window.findChild(CoatDialog)
     assert form.step is LayingStep.READY
     assert form.heading.text() == "Lay a coat: Orchard at Low Water"
+
+
+def test_that_each_second_is_counted_between_two_snapshots_while_one_looks(shown: Show, clock: ScriptedClock) -> None:
+    window = shown(replace(FOUR_WARNED, prompts=(prompt(Step.BUBBLES, "kiln", NOW_MS + 45_500),)))
+    (view,) = window.page.prompts.views
+    told = []
+    for _ in range(3):
+        clock.now_ms += 1000
+        window.feed._tick()
+        told.append(view._when.text().split(",")[0])
+    assert told == ["in 45 s", "in 44 s", "in 43 s"]
+    window.pages.toggle_across()
+    clock.now_ms += 2000
+    window.feed._tick()
+    assert "in 41 s" in window.across._prompt.text()
+    window.feed.set_awake(awake=False)
+    clock.now_ms += 1000
+    window.feed._tick()
+    assert "in 41 s" in window.across._prompt.text()

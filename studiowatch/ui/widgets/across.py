@@ -118,6 +118,10 @@ class AcrossView(QWidget):
             view.set_figure(figure)
         self._fit()
 
+    def say_next(self, prompt: str) -> None:
+        """Show the next prompt as it reads by now."""
+        put(self._prompt, prompt)
+
     def flash(self) -> None:
         """Show the sentence in full colour for a moment, where nothing can be heard."""
         flash_card(self._sentence)

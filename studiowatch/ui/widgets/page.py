@@ -113,6 +113,10 @@ class Page(QScrollArea):
             self.prompts.show_rows(prompt_rows(snapshot))
         self.warnings.set_rows(warning_rows(snapshot))
 
+    def count_down(self, snapshot: Snapshot) -> None:
+        """Bring the seconds of what is due soon up to a moment between two snapshots."""
+        self.prompts.show_rows(prompt_rows(snapshot))
+
     def _show_rack(self) -> None:
         """Show the pieces that are looked for, or all."""
         if self._shown is None:

@@ -22,7 +22,7 @@ class Feed(QObject):
 
     `came` is emitted with every snapshot that is fetched, and the one before it or None; `due` with one that must be
     drawn now; `ticked` once a second while one looks or a warning is raised, and else every few; `counted`, between
-    two that are drawn, with the last one as of now where seconds of it are counted down.
+    two that came, with the last one as of now where seconds of it are counted down.
     """
 
     came = Signal(object, object)
@@ -48,8 +48,18 @@ class Feed(QObject):
         desk.subscribe(self._bridge.offer)
         desk.look(closely=False)  # until it is shown
 
+    @property
+    def is_awake(self) -> bool:
+        """Whether the window is drawn."""
+        return self._awake
+
     def set_awake(self, *, awake: bool) -> None:
-        """Draw only while `awake`: a window that is away is not drawn, and asks for few snapshots."""
+        """Draw only while `awake`: a window that is away is not drawn, and asks for few snapshots.
+
+        One that comes back takes no watch for stopped that only had nothing to say meanwhile.
+        """
+        if awake and not self._awake:
+            self._since_heard.restart()
         self._awake = awake
         self._desk.look(closely=awake)
         self._tick_in_time()
@@ -96,12 +106,12 @@ class Feed(QObject):
 
     def _tick(self) -> None:
         self.ticked.emit()
-        if self._is_stalled():
+        if self._awake and self._is_stalled():
             self.draw()
             return
         now_ms = self._clock.utc_ms()
-        if self._awake and self._drawn is not None and self._drawn.is_due_within(IN_SECONDS_MS, now_ms):
-            self.counted.emit(replace(self._drawn, time_ms=now_ms))
+        if self.latest is not None and self.latest.is_due_within(IN_SECONDS_MS, now_ms):
+            self.counted.emit(replace(self.latest, time_ms=now_ms))
 
     def _is_stalled(self) -> bool:
         return self._since_heard.elapsed() > STALLED_AFTER_MS

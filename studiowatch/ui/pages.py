@@ -142,6 +142,8 @@ class Pages(QStackedWidget):
 
     def count_down(self, snapshot: Snapshot) -> None:
         """Bring the seconds of what is due soon up to a moment between two snapshots."""
+        if not self._feed.is_awake:
+            return
         if self.is_across:
             self._across.say_next(next_prompt_words(snapshot))
         else:

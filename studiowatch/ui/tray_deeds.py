@@ -28,6 +28,11 @@ class TrayDeeds:
         for warning in newly_raised(before, snapshot):
             self._tray.say(warning.sentence)
 
+    def count_down(self, snapshot: Snapshot) -> None:
+        """Show the next prompt as it reads by now, between two snapshots."""
+        self._prompt = next_prompt_words(snapshot)
+        self._tray.show(snapshot.sentence, self._prompt)
+
     def say_going_on(self) -> None:
         """Say once and for all that the watch goes on without the window."""
         if not self._settings.told_of_tray:

@@ -66,6 +66,7 @@ class StudioWindow(QMainWindow):
         self.restoreGeometry(parts.settings.geometry)
         self.feed.came.connect(self._came)
         self.feed.due.connect(self._draw)
+        self.feed.counted.connect(self.tray.count_down)
         self.feed.ticked.connect(lambda: self.warned.listen(self.feed.latest))
 
     def _make_pages(self, parts: Parts) -> None:

@@ -10,11 +10,13 @@ from PySide6.QtCore import QEvent, QObject
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
+from studiowatch.service.pace import SELDOM_S
 from studiowatch.service.snapshot import Snapshot
+from studiowatch.ui.models.pace import STALLED, STALLED_AFTER_MS
 from studiowatch.ui.widgets import page
 from studiowatch.ui.window import StudioWindow
 
-from .scenes import FOUR_CALM, FOUR_WARNED, ScriptedDesk
+from .scenes import FOUR_CALM, FOUR_WARNED, NOW_MS, ScriptedClock, ScriptedDesk
 
 pytestmark = pytest.mark.window
 Show = Callable[[Snapshot], StudioWindow]
@@ -99,3 +101,47 @@ def test_that_the_watch_is_told_whether_anybody_looks(shown: Show, desk: Scripte
     assert not desk.looked[-1]
     window.show()
     assert desk.looked[-1]
+
+
+class Elapsed:
+    """Stands in for the time since the watch was heard, ms: as it is set, until it begins anew."""
+
+    def __init__(self, ms: int) -> None:
+        self.ms = ms
+
+    def restart(self) -> None:
+        self.ms = 0
+
+    def elapsed(self) -> int:
+        return self.ms
+
+
+def test_that_a_window_that_comes_back_takes_no_watch_for_stopped_that_spoke_seldom(
+    shown: Show, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    window = shown(FOUR_CALM)
+    window.hide()
+    seldom = Elapsed(round(SELDOM_S * 1000))
+    monkeypatch.setattr(window.feed, "_since_heard", seldom)
+    window.show()
+    QApplication.processEvents()
+    assert window.page.sentence.headline == FOUR_CALM.sentence.headline
+    seldom.ms = STALLED_AFTER_MS + 1
+    window.feed._tick()
+    assert window.page.sentence.headline == STALLED.headline
+
+
+def test_that_the_tray_counts_seconds_while_the_window_is_away(
+    shown: Show, clock: ScriptedClock, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    window = shown(FOUR_CALM)
+    window.hide()
+    prompt = replace(FOUR_CALM.prompts[0], due_ms=NOW_MS + 45_000, overdue=False)
+    said: list[str] = []
+    monkeypatch.setattr(window.tray._tray, "show", lambda _, words: said.append(words))
+    window._parts.desk.publish(replace(FOUR_CALM, prompts=(prompt,)))
+    QApplication.processEvents()
+    monkeypatch.setattr(window.feed, "_since_heard", Elapsed(round(SELDOM_S * 1000)))
+    clock.now_ms += 5_000
+    window.feed._tick()
+    assert ["in 45 s" in said[0], "in 40 s" in said[-1]] == [True, True]

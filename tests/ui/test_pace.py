@@ -9,7 +9,6 @@ import pytest
 
 from studiowatch.coats.stages import Orientation, Stage, Surface
 from studiowatch.service.board_view import BoardView
-from studiowatch.service.pace import LOOK_S, SELDOM_S
 from studiowatch.service.piece_view import CoatView, PieceView, StageTime
 from studiowatch.service.room_band import RoomBand
 from studiowatch.service.snapshot import PromptView, RoomView, Snapshot
@@ -19,7 +18,6 @@ from studiowatch.ui.models.pace import (
     CARDS_REDRAW_MS,
     HISTORY_REDRAW_MS,
     ROWS_REDRAW_MS,
-    STALLED_AFTER_MS,
     cards_due,
     history_due,
     rows_due,
@@ -103,10 +101,6 @@ def test_that_cards_wait_while_films_only_thin_and_not_once_something_is_otherwi
     assert cards_due(before, replace(soon, pieces=(replace(piece, title="Kilns"),)))
     assert cards_due(before, replace(soon, pieces=()))
     assert cards_due(before, replace(soon, units=US))
-
-
-def test_that_a_window_that_comes_back_finds_no_watch_stopped_that_only_spoke_seldom() -> None:
-    assert (SELDOM_S + 2 * LOOK_S) * 1000 < STALLED_AFTER_MS
 
 
 def test_that_rows_wait_while_they_would_say_the_same() -> None:

@@ -16,6 +16,7 @@ from studiowatch.room.limits import AIR_SPEED
 
 SLACK = 1.0  # k of stage one, in spreads
 LIGHT = 6.0  # h of stage one, in spreads
+RISING = 1.0  # in spreads; above this sum one more reading may light it: 1.25 s of CLIP - SLACK
 GO_OUT = 3.0  # a lit stage one goes out at this sum, in spreads; assumption
 CEILING = 8.0  # the sum never grows past this, so that it runs down in about 5 s; assumption
 CLIP = 5.0  # no reading counts as more than this many spreads: one spike gives 4, under LIGHT; assumption
@@ -112,6 +113,11 @@ class AirMovement:
     def is_on(self) -> bool:
         """Whether either stage is lit."""
         return self.movement in (Movement.MOVING, Movement.FAN)
+
+    @property
+    def is_rising(self) -> bool:
+        """Whether another reading, at one a second or so, may light stage one, or it is lit."""
+        return self.cusum.high > RISING
 
 
 def observe(state: AirMovement, time_ms: int, value: float, signal: AirSignal = SPEED) -> AirMovement:

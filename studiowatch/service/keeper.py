@@ -194,7 +194,8 @@ class Keeper:
         if self._letters is not None:
             self._guard(watch, self._collect, self._letters)
         count = 0
-        for item in self._inbox.take(wait_s, self._pace.together(self._clock.utc_ms())):
+        together = self._pace.together(self._clock.utc_ms(), is_stirred=watch.is_stirred)
+        for item in self._inbox.take(wait_s, together):
             count += 1
             self._guard(watch, self._attend, watch, item)
             self._guard(watch, watch.speak)

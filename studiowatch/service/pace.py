@@ -29,9 +29,12 @@ class Pace:
     latest: Snapshot | None = None
     handed_s: float | None = None
 
-    def together(self, now_ms: int) -> int:
-        """Return how many readings may wait for one another: one where it matters in which second they are taken."""
-        is_alone = self.closely or self.latest is None or self.latest.is_due_within(SOON_MS, now_ms)
+    def together(self, now_ms: int, *, is_stirred: bool) -> int:
+        """Return how many readings may wait for one another: one where it matters in which second they are taken.
+
+        That is where something falls due, or the air may be found to move (`is_stirred`): no warning waits for a pair.
+        """
+        is_alone = self.closely or is_stirred or self.latest is None or self.latest.is_due_within(SOON_MS, now_ms)
         return 1 if is_alone else TOGETHER
 
     def is_due(self, now_s: float, count: int) -> bool:

@@ -122,6 +122,11 @@ class Watchkeeping:
         return self._rounds.drifted
 
     @property
+    def is_stirred(self) -> bool:
+        """Whether the next reading may tell that the air moves."""
+        return self.desks.room.movement.is_rising
+
+    @property
     def is_opening(self) -> bool:
         """Whether coats are still to be dried through the log."""
         return self._rounds.is_opening

@@ -97,10 +97,25 @@ def test_that_readings_wait_for_one_another_while_nobody_looks_and_nothing_falls
     pace = watched.keeper._pace
     assert pace.latest is not None
     due_ms = min(prompt.due_ms for prompt in pace.latest.prompts)
-    assert pace.together(due_ms - SOON_MS - 1) == 1  # somebody looks
+    assert pace.together(due_ms - SOON_MS - 1, is_stirred=False) == 1  # somebody looks
     pace.closely = False
     moments_ms = (due_ms - SOON_MS - 1, due_ms - SOON_MS, due_ms - SOON_MS + 1, due_ms, due_ms + 1)
-    assert [pace.together(now_ms) for now_ms in moments_ms] == [TOGETHER, TOGETHER, 1, 1, TOGETHER]
+    apart = [pace.together(now_ms, is_stirred=False) for now_ms in moments_ms]
+    assert apart == [TOGETHER, TOGETHER, 1, 1, TOGETHER]
+    assert {pace.together(now_ms, is_stirred=True) for now_ms in moments_ms} == {1}
+
+
+def test_that_the_air_is_known_to_stir_before_the_reading_that_warns_of_it(watched: Watched) -> None:
+    watched.studio.ask(LayCoat(piece_key="marsh", laid_ms=watched.studio.clock.now_ms, sheet=SHEET, volume_mL=43))
+    watch = watched.studio.watch
+    watched.read(30)
+    stirred = [watch.is_stirred]
+    while not watch.desks.warnings.book.open and len(stirred) < 30:
+        watched.read(1, air_speed_m_s=FAN_M_S)
+        stirred.append(watch.is_stirred)
+    assert watch.desks.warnings.book.open
+    assert stirred == [False, *[True] * (len(stirred) - 1)]
+    assert len(stirred) > 2  # it takes more than one reading
 
 
 def test_that_readings_are_handed_out_seldom_while_nobody_looks_and_the_newest_with_a_look(watched: Watched) -> None:

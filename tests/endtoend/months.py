@@ -53,6 +53,7 @@ from tests.endtoend.whole import NoTray, QuietSpeaker
 
 BEGAN_MS = int(datetime(2026, 3, 2, 9, 0, tzinfo=UTC).timestamp() * 1000)
 MOST_WAITING_S = 60  # s by which the board and its clock may be ahead of the watch
+MOST_ASKED = 2000  # times, 0.01 s apart, that the board is asked on after its last line: what is not taken then is lost
 SPOILT_EVERY = 997  # lines, of which one has a bit flipped on its way: a prime, so that it meets all kinds of lines
 PIECES = 12
 LATE_THREADS = 2  # begun when first asked for, later on a crowded machine: one reads the history, one makes plans
@@ -93,18 +94,22 @@ class HeldClock:
 class PacedBoard(SimulatedPort):
     """The simulated board, a period of it at each read, held up while the watch is far behind or the end is reached.
 
-    Every so many lines one has a bit flipped; `sent` and `spoilt` count them.
+    Every so many lines one has a bit flipped; `sent` and `spoilt` count them. It has `ended` when all it sent was
+    taken, or plainly will not be: a window that leaves is told no more of what is taken after it.
     """
 
     def __init__(self, clock: HeldClock, taken: Callable[[], int], end_ms: int, period_ms: int) -> None:
         self._moved, self._taken, self._end_ms = clock, taken, end_ms
         self.sent = self.data = self.spoilt = self.spoilt_data = 0
+        self._asked = 0
         self.ended = threading.Event()
         super().__init__(clock=clock, room=SimulatedRoom(seed=7), advance=self._step, period_ms=period_ms)
 
     def _step(self, step_ms: int) -> None:
         if self._moved.now_ms >= self._end_ms:
-            self.ended.set()
+            self._asked += 1
+            if self.sent - self.spoilt <= self._taken() or self._asked > MOST_ASKED:
+                self.ended.set()
             time.sleep(0.01)  # the reader asks on until it is stopped
             return
         while (self.sent - self.spoilt - self._taken()) * step_ms > 1000 * MOST_WAITING_S:

@@ -10,7 +10,6 @@ from PySide6.QtCore import QEvent, QObject
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
-from studiowatch.service.pace import SELDOM_S
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.ui.models.pace import STALLED, STALLED_AFTER_MS
 from studiowatch.ui.widgets import page
@@ -121,7 +120,7 @@ def test_that_a_window_that_comes_back_takes_no_watch_for_stopped_that_spoke_sel
 ) -> None:
     window = shown(FOUR_CALM)
     window.hide()
-    seldom = Elapsed(round(SELDOM_S * 1000))
+    seldom = Elapsed(STALLED_AFTER_MS + 1)
     monkeypatch.setattr(window.feed, "_since_heard", seldom)
     window.show()
     QApplication.processEvents()
@@ -141,7 +140,7 @@ def test_that_the_tray_counts_seconds_while_the_window_is_away(
     monkeypatch.setattr(window.tray._tray, "show", lambda _, words: said.append(words))
     window._parts.desk.publish(replace(FOUR_CALM, prompts=(prompt,)))
     QApplication.processEvents()
-    monkeypatch.setattr(window.feed, "_since_heard", Elapsed(round(SELDOM_S * 1000)))
+    monkeypatch.setattr(window.feed, "_since_heard", Elapsed(STALLED_AFTER_MS + 1))
     clock.now_ms += 5_000
     window.feed._tick()
     assert ["in 45 s" in said[0], "in 40 s" in said[-1]] == [True, True]

@@ -106,7 +106,7 @@ def rows_due(drawn: Snapshot, snapshot: Snapshot) -> bool:
     One came, went, moved, fell due or is counted down by the second, she prepares to lay a coat, or time passed.
     """
     is_same = drawn.prompts == snapshot.prompts and not (drawn.preparations or snapshot.preparations)
-    if any(0 < one.due_ms - drawn.time_ms < IN_SECONDS_MS + ROWS_REDRAW_MS for one in drawn.prompts):
+    if drawn.is_due_within(IN_SECONDS_MS + ROWS_REDRAW_MS, drawn.time_ms):
         return True
     is_soon = 0 <= snapshot.time_ms - drawn.time_ms < ROWS_REDRAW_MS
     return not (is_same and is_soon and drawn.units == snapshot.units)

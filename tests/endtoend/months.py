@@ -13,7 +13,6 @@ between reader and log, and warnings and prompts told in order. Exit code 1 if o
 from __future__ import annotations
 
 import argparse
-import gc
 import os
 import signal
 import sqlite3
@@ -27,6 +26,7 @@ from dataclasses import dataclass, field, replace
 from datetime import UTC, datetime
 from itertools import pairwise
 from pathlib import Path
+from statistics import median
 from types import TracebackType
 
 import numpy as np
@@ -145,10 +145,15 @@ class CountedLog:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Day:
-    """What was measured at the end of a stretch of board time; `day` counts from the start."""
+    """What was measured over a stretch of board time; `day` counts from the start.
+
+    Resident memory is the median and the most of many moments of the stretch, as plans in the making hold some
+    megabytes for a second at a time; threads and files are those at its end.
+    """
 
     day: float
     resident_MB: float
+    most_MB: float
     threads: int
     files: int
 
@@ -230,13 +235,18 @@ class Months:
         return wrong
 
 
-def measured(day: float) -> Day:
-    """Return what this process holds now."""
-    gc.collect()
+def resident_MB() -> float:
+    """Return what this process holds in memory now."""
     pages = int(Path("/proc/self/statm").read_text("ascii").split()[1])
+    return pages * os.sysconf("SC_PAGE_SIZE") / 1024**2
+
+
+def measured(day: float, held_MB: Sequence[float]) -> Day:
+    """Return what was measured over a stretch that ends now, with what was held at moments of it."""
     return Day(
         day=day,
-        resident_MB=pages * os.sysconf("SC_PAGE_SIZE") / 1024**2,
+        resident_MB=median(held_MB),
+        most_MB=max(held_MB),
         threads=sum(1 for _ in Path("/proc/self/task").iterdir()),
         files=sum(1 for _ in Path("/proc/self/fd").iterdir()),
     )
@@ -309,17 +319,20 @@ def run(
     app = QApplication.instance() or QApplication(["studiowatch"])
     months = Months()
     with months.hearing_faults(), running(folder, board_days, months, pieces, every_s) as (board, clock, log, painter):
-        next_day = step_days
+        next_day, held_MB = step_days, [resident_MB()]
         while not (board.ended.wait(0.02) or (stop is not None and stop.is_set())):
             app.processEvents()
+            held_MB.append(resident_MB())
             day = (clock.now_ms - BEGAN_MS) / DAY_MS
             if day >= next_day:
                 next_day += step_days
-                months.days.append(measured(day))
+                months.days.append(measured(day, held_MB))
+                held_MB.clear()
                 say(line_of(months.days[-1], log.count, len(months.told)))
                 if works and months.seen is not None:
                     painter.work(months.seen)
-        months.days.append(measured((clock.now_ms - BEGAN_MS) / DAY_MS))
+        held_MB.append(resident_MB())
+        months.days.append(measured((clock.now_ms - BEGAN_MS) / DAY_MS, held_MB))
     months.sent, months.spoilt, months.data = board.sent, board.spoilt, board.data - board.spoilt_data
     months.stored = log.count
     if months.stored != months.data:
@@ -330,7 +343,7 @@ def run(
 def line_of(day: Day, stored: int, told: int) -> str:
     """Return one line about a stretch."""
     return (
-        f"{day.day:7.2f} d  {day.resident_MB:6.1f} MB  {day.threads} threads  {day.files} files  "
+        f"{day.day:7.2f} d  {day.resident_MB:6.1f} MB (most {day.most_MB:.1f})  {day.threads} threads  {day.files} files  "
         f"{stored} readings stored  {told} told"
     )
 

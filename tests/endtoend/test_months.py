@@ -18,7 +18,7 @@ FEW = 3  # pieces: each wet coat costs as much as all else
 
 
 def day(at: float, *, resident_MB: float = 100.0, threads: int = 9, files: int = 20) -> Day:
-    return Day(day=at, resident_MB=resident_MB, threads=threads, files=files)
+    return Day(day=at, resident_MB=resident_MB, most_MB=resident_MB, threads=threads, files=files)
 
 
 @pytest.mark.timeout(300)

@@ -44,6 +44,7 @@ REFERENCE_AIR = Air(  # 23 °C, 50 % RH: ISO 3270, ASTM D3924; the air speed of 
 )
 REFERENCE_SIDE_M = 0.15  # m, side of a test panel; assumption
 PLAUSIBLE_KAPPA = (0.5, 2.5)  # outside this the sheet's times and thickness do not fit each other; assumption
+REMEMBERED = 24  # anchors of up to 0.1 MB: those of the products at hand, live and planned; assumption
 
 _MOST_SOLIDS = {Kind.SOLVENTBORNE: 0.90}  # of the volume, in any draw
 _MOST_SOLIDS_IN_WATER = 0.70  # of the volume, in any draw of a coat that sets by packing
@@ -96,7 +97,7 @@ class Anchor:
         return self.layer(wet_m=coat.wet_m, thinning=thinning, side_m=coat.side_m, face=coat.face)
 
 
-@lru_cache(maxsize=128)
+@lru_cache(maxsize=REMEMBERED)
 def anchor(sheet: DataSheet, draws: Draws = NOMINAL) -> Anchor:
     """Return `sheet` tied to its own times in each draw; remembered, for the search takes a moment."""
     wet_m = np.full(len(draws), sheet.wet_um * 1e-6)

@@ -101,7 +101,7 @@ class Airs:
         return water_content(self.humidity)
 
 
-@lru_cache(maxsize=16)
+@lru_cache(maxsize=4)
 def airs_at_film(airs: tuple[AnyAir, ...], draws: Draws) -> Airs:
     """Return these airs, unchecked, one after another; the same question gives the same object."""
     air_C, humidity = _stacked(airs, len(draws))

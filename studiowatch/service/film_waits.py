@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
-from studiowatch.coats.anchoring import anchor
+from studiowatch.coats.anchoring import Anchor, anchor
 from studiowatch.coats.belief import PRIOR, Belief
 from studiowatch.coats.data_sheet import DataSheet
 from studiowatch.coats.film import advance_through, lay
@@ -46,8 +46,12 @@ class FilmWaits:
     beliefs: Mapping[str, Belief] = field(default_factory=dict)
     is_wanted: Callable[[], bool] = lambda: True
     runs: int = 0
-    _standings: dict[str, Standing] = field(default_factory=dict)
+    _tied: dict[DataSheet, tuple[Standing, Anchor]] = field(default_factory=dict)
     _kept: dict[_Key, Waits | None] = field(default_factory=dict)
+
+    def in_air(self, air_ahead: AirAhead) -> FilmWaits:
+        """Return one for the same products in another room: to tie a sheet to its draws takes part of a second."""
+        return replace(self, air_ahead=air_ahead, runs=0, _kept={})
 
     def of(
         self, sheet: DataSheet, *, side_m: float, orientation: Orientation, through: bool, lay_ms: int
@@ -82,8 +86,7 @@ class FilmWaits:
         *,
         through: bool,
     ) -> Waits:
-        standing = self._standing(sheet)
-        tied = anchor(sheet, standing.particles.draws)
+        standing, tied = self._tied_to(sheet)
         film = lay(sheet, tied, wet_um=sheet.wet_um, side_m=side_m, orientation=orientation)
         first, rest = _split(spans, COVER_S)
         film, _ = advance_through(film, first)
@@ -92,11 +95,11 @@ class FilmWaits:
         times = ready_times(sheet, table, standing.weights(table))
         return waits_of(sheet, times, through=through)
 
-    def _standing(self, sheet: DataSheet) -> Standing:
-        if sheet.name not in self._standings:
-            belief = self.beliefs.get(sheet.name, PRIOR)
-            self._standings[sheet.name] = standing_on(belief, DRAWS, SEED, measured=False)
-        return self._standings[sheet.name]
+    def _tied_to(self, sheet: DataSheet) -> tuple[Standing, Anchor]:
+        if sheet not in self._tied:
+            standing = standing_on(self.beliefs.get(sheet.name, PRIOR), DRAWS, SEED, measured=False)
+            self._tied[sheet] = standing, anchor(sheet, standing.particles.draws)
+        return self._tied[sheet]
 
 
 def _split(

@@ -19,7 +19,7 @@ from studiowatch.speech.units import chosen
 from studiowatch.speech.words import say, say_counted
 from studiowatch.store.trouble import StoreTrouble
 from studiowatch.studio.amounts import is_measured
-from studiowatch.studio.pieces import Coat
+from studiowatch.studio.pieces import Coat, Piece
 
 _VALUE = "value"
 _LIKE_THE_SHEET = 0.05  # of the sheet's time that is no difference worth a number; assumption
@@ -110,6 +110,11 @@ class LearningDesk:
             self._unsaved[coat_key] = replace(record, tests=0, rows=())
             self._save()
         self._views = self._viewed()
+
+    def let_go(self, piece: Piece) -> None:
+        """Let go of the draws of a piece that is off the rack; they are taken anew should it come back."""
+        for coat in piece.coats:
+            self._planned.pop(coat.key, None)
 
     def forget_plans(self, sheet: str) -> None:
         """Let no coat stand on draws that were planned by other figures of its sheet."""

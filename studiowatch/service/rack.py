@@ -244,6 +244,7 @@ class Rack:
         """Bring the runs in line with a changed piece, re-running only what dries differently now."""
         if piece.archived:
             self.stacks.let_go(piece)
+            self.learning.let_go(piece)
             return
         gone = self._let_go_of_coats(before, piece)
         known = dried_alike(before, piece)

@@ -343,8 +343,8 @@ def run(
 def line_of(day: Day, stored: int, told: int) -> str:
     """Return one line about a stretch."""
     return (
-        f"{day.day:7.2f} d  {day.resident_MB:6.1f} MB (most {day.most_MB:.1f})  {day.threads} threads  {day.files} files  "
-        f"{stored} readings stored  {told} told"
+        f"{day.day:7.2f} d  {day.resident_MB:6.1f} MB (most {day.most_MB:.1f})  {day.threads} threads  "
+        f"{day.files} files  {stored} readings stored  {told} told"
     )
 
 

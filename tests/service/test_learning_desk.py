@@ -12,7 +12,8 @@ from studiowatch.coats.stages import Stage
 from studiowatch.physics.air import Air
 from studiowatch.room.readings import Reading
 from studiowatch.service.coat_run import CoatRun
-from studiowatch.service.commands import RecordLook
+from studiowatch.service.commands import ArchivePiece, RecordLook
+from studiowatch.service.correction_commands import RestorePiece
 from studiowatch.service.learning_desk import LearningDesk, numbers_hash
 from studiowatch.service.orders import PieceCommand
 from studiowatch.service.rack import Rack
@@ -193,6 +194,19 @@ def test_that_what_was_learnt_outlives_the_piece_and_the_program(tmp_path: Path,
     assert second.runs == {}
     assert second.learning.views() == first.learning.views()
     again.close()
+
+
+def test_that_a_piece_off_the_rack_leaves_no_draws_behind_and_comes_back_as_it_was(tack_free_h: float) -> None:
+    now_ms = START_MS + 6 * HOUR_MS
+    rack = opened(piece(looks=slow_looks(tack_free_h)), now_ms=now_ms)
+    before = after_laying_h(rack.runs["coat 1"], Stage.DRY_TO_RECOAT)
+    assert rack.runs["coat 1"].standing.rounds > 0  # her tests called for draws of its own
+    assert "coat 1" in rack.learning._planned
+    carried_out(rack, ArchivePiece(piece_key="piece 1"), now_ms)
+    assert rack.learning._planned == {}
+    carried_out(rack, RestorePiece(piece_key="piece 1"), now_ms)
+    rack.advance(ROOM, now_ms + MINUTE_MS)
+    assert after_laying_h(rack.runs["coat 1"], Stage.DRY_TO_RECOAT) == pytest.approx(before, rel=1e-3)
 
 
 def test_that_a_sheet_with_other_numbers_is_another_product(tack_free_h: float) -> None:

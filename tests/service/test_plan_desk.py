@@ -10,15 +10,20 @@ from datetime import UTC, date, datetime
 import pytest
 
 from studiowatch.board.events import LineCounts, ReadingArrived
+from studiowatch.coats.anchoring import Anchor, anchor
+from studiowatch.coats.data_sheet import DataSheet
+from studiowatch.coats.draws import Draws
 from studiowatch.coats.prediction import predict
 from studiowatch.coats.stages import Stage
 from studiowatch.physics.air import Air
+from studiowatch.service import film_waits
 from studiowatch.service.air_ahead import steady
 from studiowatch.service.commands import Refused
 from studiowatch.service.film_waits import FilmWaits, PlanDropped
 from studiowatch.service.local_time import clock_text, local_date
 from studiowatch.service.plan_commands import PlanCoats, SaveRecipe, SetWorkingHours
-from studiowatch.service.plan_desk import AGAIN_MS, Work
+from studiowatch.service.plan_desk import AGAIN_MS, FORETOLD_MS, Work
+from studiowatch.service.product_views import LearntView
 from studiowatch.service.replaying import MemoryRecords, NoLog
 from studiowatch.service.sheet_shelf import SheetShelf, built_in_sheets
 from studiowatch.service.watchkeeping import Watchkeeping
@@ -125,6 +130,38 @@ def test_that_what_was_asked_once_is_remembered_while_the_air_ahead_is_the_same(
     for lay_ms in (START_MS, START_MS + 5 * HOUR_MS):
         waits.of(SHEETS["gloss-waterborne"], side_m=0.4, orientation=piece().orientation, through=False, lay_ms=lay_ms)
     assert waits.runs == 1
+
+
+def test_that_another_room_has_no_sheet_tied_to_its_draws_anew(monkeypatch: pytest.MonkeyPatch) -> None:
+    tied: list[str] = []
+
+    def tie(sheet: DataSheet, draws: Draws) -> Anchor:
+        tied.append(sheet.name)
+        return anchor(sheet, draws)
+
+    monkeypatch.setattr(film_waits, "anchor", tie)
+    waits = FilmWaits(air_ahead=steady(AIR))
+    warmer = waits.in_air(steady(replace(AIR, temperature_C=27.0)))
+    cool, warm = (
+        one.of(SHEETS["gloss-waterborne"], side_m=0.4, orientation=piece().orientation, through=False, lay_ms=START_MS)
+        for one in (waits, warmer)
+    )
+    assert tied == ["gloss-waterborne"]
+    assert cool is not None
+    assert warm is not None
+    assert cool.cured.p50 > warm.cured.p50  # type: ignore[operator]
+
+
+def test_that_a_room_foretold_anew_keeps_what_was_tied_while_nothing_was_learnt() -> None:
+    desk = watch_of(piece()).desks.plans
+    first = desk._film_waits(AIR, START_MS)
+    later = desk._film_waits(replace(AIR, temperature_C=25.0), START_MS + FORETOLD_MS)
+    assert later is not first
+    assert later._tied is first._tied
+    desk.rack.learning._views = (
+        LearntView(sheet="gloss-waterborne", times_as_long=1.2, low=1.1, high=1.3, tests=1, coats=1, sentence=""),
+    )
+    assert desk._film_waits(AIR, START_MS + FORETOLD_MS)._tied is not first._tied
 
 
 def test_that_the_air_ahead_of_the_laying_is_what_counts() -> None:

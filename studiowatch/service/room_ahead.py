@@ -127,6 +127,7 @@ class RoomAhead:
         minutes = max(at_ms - self.made_ms, 0) // MINUTE_MS
         key = (minutes, air.pressure_Pa, horizon_s)
         if key not in self._spans:
+            self._spans.clear()  # those of the minutes before are asked for no more, and each is half a megabyte
             self._spans[key] = coming_air(
                 self.outlook, DRAWS, passed_s=60.0 * minutes, horizon_s=horizon_s, pressure_Pa=air.pressure_Pa
             )

@@ -2,10 +2,12 @@
 
     xvfb-run -a -s "-screen 0 1400x900x24" python tests/benchmarks/footprint.py [seconds] [--bare]
 
-A process of its own runs the program as `studiowatch` starts it, on a studio of twelve pieces and a board that sends
-one reading a second. It tells its own processor time (all threads, user and system) over `seconds` (60 unless told)
-with the window visible, then hidden as in the tray, as a share of one core; and its resident memory. On a busy
-machine each piece of work costs more, since others empty the processor's caches.
+A process of its own runs the program as `studiowatch` starts it, on a studio of twelve pieces. The board, which sends
+one reading a second, is played by this process at the other end of a pseudo-terminal: what it costs is not the
+program's. The program tells its own processor time (all threads, user and system) over `seconds` (600 unless told:
+plans, and looks ahead at the coats, come every ten minutes) with the window visible, then hidden as in the tray, as a
+share of one core; and its resident memory. On a busy machine each piece of work costs more, since others empty the
+processor's caches.
 
 The start is measured apart, in turn with its floor: from the start of the process to the window's frame, which says
 that the studio opens, and to the first painting of the whole window; against importing PySide6, pyqtgraph and numpy
@@ -20,12 +22,16 @@ from __future__ import annotations
 import argparse
 import json
 import os
+import select
 import statistics
 import subprocess
 import sys
 import tempfile
+import threading
 import time
-from collections.abc import Callable, Sequence
+import tty
+from collections.abc import Callable, Iterator, Sequence
+from contextlib import contextmanager
 from dataclasses import dataclass, replace
 from datetime import UTC, datetime
 from functools import partial
@@ -45,6 +51,7 @@ HIDDEN_SETTLE_S = 5.0
 VISIBLE_GOAL_PCT, HIDDEN_GOAL_PCT, RESIDENT_GOAL_MB, START_GOAL = 1.0, 0.4, 180.0, 1.5
 DEMO_COPIES = (0.0, 9.0, 30.0)  # h by which the demo's pieces were laid earlier in each copy
 PIECES = 12
+SEED, LOOK_S = 7, 0.5  # of the board: its room, and how often it looks for what the program says, s
 FLOOR = """
 import time
 import numpy, pyqtgraph
@@ -105,8 +112,40 @@ def _earlier(piece: dict[str, Any], shift_h: float, title: str) -> dict[str, Any
     return piece | {"title": title, "coat": coats}
 
 
-def run_program(folder: Path, then: Callable[[StudioWindow], None]) -> int:
-    """Start the program on `folder` with the simulated board, and call `then` with the window at its first frame."""
+@contextmanager
+def board_beside() -> Iterator[str]:
+    """Yield the port of a board that this process plays meanwhile."""
+    from studiowatch.board.simulated import SimulatedPort
+    from studiowatch.compose import simulated_studio
+    from studiowatch.service.clock import SystemClock
+
+    own, theirs = os.openpty()
+    tty.setraw(theirs)
+    clock, ended = SystemClock(), threading.Event()
+    board = SimulatedPort(clock=clock, room=simulated_studio(SEED, clock).room)
+
+    def play() -> None:
+        while not ended.is_set():
+            if select.select([own], [], [], 0.0)[0]:
+                board.write(os.read(own, 64))
+            os.write(own, board.read_some(LOOK_S))
+
+    player = threading.Thread(target=play, name="board")
+    player.start()
+    try:
+        yield os.ttyname(theirs)
+    finally:
+        ended.set()
+        player.join()
+        os.close(own)
+        os.close(theirs)
+
+
+def run_program(folder: Path, port: str | None, then: Callable[[StudioWindow], None]) -> int:
+    """Start the program on `folder` and the board at `port`, and call `then` with the window at its first frame.
+
+    Without a port it is the simulated board.
+    """
     from studiowatch import compose as program
     from studiowatch.cli.commands import run
     from studiowatch.service.heap import settle_heap
@@ -128,14 +167,13 @@ def run_program(folder: Path, then: Callable[[StudioWindow], None]) -> int:
         StudioWindow.paintEvent = paint
         return parts.window(desk, doors, note)
 
-    return run(
-        ["--folder", str(folder)],
-        replace(
-            parts,
-            board=lambda _port, _folder: program.simulated_studio(7, parts.clock).source(),
-            window=open_window,
-        ),
-    )
+    simulated = program.simulated_studio(SEED, parts.clock).source
+    board = parts.board
+    if port is None:
+        asked = replace(parts, window=open_window, board=lambda _port, _folder: simulated())
+    else:
+        asked = replace(parts, window=open_window, board=lambda _port, folder: board(port, folder))
+    return run(["--folder", str(folder)], asked)
 
 
 def tell_start(window: StudioWindow) -> None:
@@ -216,24 +254,26 @@ def start_ratios(folder: Path) -> None:
 def main() -> None:
     """Measure and print."""
     call = argparse.ArgumentParser(description=__doc__)
-    call.add_argument("seconds", nargs="?", type=float, default=60.0)
+    call.add_argument("seconds", nargs="?", type=float, default=600.0)
     call.add_argument("--bare", action="store_true")
     call.add_argument("--child", choices=["frame", "start", "watch"])
     call.add_argument("--folder", type=Path)
+    call.add_argument("--port")
     asked = call.parse_args()
     if asked.child == "frame":
         tell_frame()
         return
     if asked.child:
         then = tell_start if asked.child == "start" else partial(watch_cost, asked.seconds)
-        raise SystemExit(run_program(asked.folder, then))
+        raise SystemExit(run_program(asked.folder, asked.port, then))
     with tempfile.TemporaryDirectory() as holder:
         os.environ["XDG_CONFIG_HOME"] = holder  # the window's own settings, not hers
         folder = Path(holder) / "studio"
         furnish_twelve(folder)
         print(f"{PIECES} pieces, one reading a second, begun {datetime.now(UTC):%Y-%m-%d %H:%M} UTC", flush=True)
         words = [sys.executable, __file__, "--child", "watch", "--folder", str(folder), str(asked.seconds)]
-        answer = subprocess.run(words, stdout=subprocess.PIPE, text=True, check=True)
+        with board_beside() as port:
+            answer = subprocess.run([*words, "--port", port], stdout=subprocess.PIPE, text=True, check=True)
         goals = {"visible": VISIBLE_GOAL_PCT, "hidden": HIDDEN_GOAL_PCT}
         for line in answer.stdout.splitlines():
             told = json.loads(line)

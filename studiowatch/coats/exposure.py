@@ -101,7 +101,7 @@ class Airs:
         return water_content(self.humidity)
 
 
-@lru_cache(maxsize=4)
+@lru_cache(maxsize=4)  # up to a megabyte each; 16 found no more
 def airs_at_film(airs: tuple[AnyAir, ...], draws: Draws) -> Airs:
     """Return these airs, unchecked, one after another; the same question gives the same object."""
     air_C, humidity = _stacked(airs, len(draws))

@@ -197,22 +197,24 @@ class PlanDesk:
     def _film_waits(self, air: Air, now_ms: int) -> FilmWaits:
         """Return what answers for the room and the products as they are, the same one while they hardly change."""
         learnt = self.rack.learning.views()
-        held: FilmWaits | None = None
-        if self._waits is not None and self._waits_for is not None:
-            before, since_ms, known = self._waits_for
+        before, since_ms, known = self._waits_for or (UNKNOWN_AIR, now_ms, None)
+        held = self._waits if known == learnt else None
+        if held is not None:
             lasts_ms = FORETOLD_MS if self._is_foretold else ROOM_MS
             is_fresh = 0 <= now_ms - since_ms < lasts_ms and before is not UNKNOWN_AIR
             is_held = not self._is_foretold and _alike(before, air)
-            if known == learnt and (is_fresh or is_held):
-                return self._waits
-            held = self._waits if known == learnt else None
+            if is_fresh or is_held:
+                return held
         air_ahead = self.room_ahead(air)
         self._is_foretold = isinstance(air_ahead, PlanAir)
         self._is_meant = isinstance(air_ahead, PlanAir) and air_ahead.is_meant
-        held = held or FilmWaits(air_ahead=air_ahead, beliefs=self._beliefs(), is_wanted=lambda: not self._closed)
-        self._waits = held.in_air(air_ahead)
+        if held is None:
+            held = FilmWaits(air_ahead=air_ahead, beliefs=self._beliefs(), is_wanted=lambda: not self._closed)
+        else:
+            held = held.in_air(air_ahead)
+        self._waits = held
         self._waits_for = (air, now_ms, learnt)
-        return self._waits
+        return held
 
     def _beliefs(self) -> dict[str, Belief]:
         shelf, learning = self.rack.shelf.sheets, self.rack.learning

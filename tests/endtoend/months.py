@@ -13,7 +13,6 @@ between reader and log, and warnings and prompts told in order. Exit code 1 if o
 from __future__ import annotations
 
 import argparse
-import os
 import signal
 import sqlite3
 import sys
@@ -48,6 +47,7 @@ from studiowatch.service.watched_studio import watching
 from studiowatch.store.folder import StudioFolder
 from studiowatch.ui.app import build_window
 from studiowatch.ui.settings import ViewSettings
+from tests.benchmarks.footprint import resident_MB
 from tests.endtoend.painting import DAY_MS, SHEETS, Painter
 from tests.endtoend.whole import NoTray, QuietSpeaker
 
@@ -233,12 +233,6 @@ class Months:
             if any(later - sooner < -1000 * MOST_WAITING_S for sooner, later in pairwise(times_ms)):
                 wrong.append(f"{kind} was told out of order")
         return wrong
-
-
-def resident_MB() -> float:
-    """Return what this process holds in memory now."""
-    pages = int(Path("/proc/self/statm").read_text("ascii").split()[1])
-    return pages * os.sysconf("SC_PAGE_SIZE") / 1024**2
 
 
 def measured(day: float, held_MB: Sequence[float]) -> Day:

@@ -5,9 +5,14 @@ from __future__ import annotations
 from collections import deque
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, field, replace
+from itertools import pairwise
+from math import isnan, nan
+
+import numpy as np
 
 from studiowatch.coats.film_state import Film
 from studiowatch.physics.air import Air, steady_speed
+from studiowatch.physics.ranges import Array
 from studiowatch.room.readings import Reading
 from studiowatch.room.typed import is_typed
 from studiowatch.service.ports import ReadingsLog
@@ -16,9 +21,10 @@ from studiowatch.store.trouble import StoreTrouble
 from studiowatch.studio.otherwise import STILL_M_S
 
 DAY_MS = 86_400_000  # ms
+PART_MS = DAY_MS // 4  # ms of the log that are judged at once: who lays a coat now waits for no whole day
 OLD_MS = 7 * DAY_MS  # ms after the last laying; assumption
 TICK_MS = 60_000  # ms between two looks at air that nothing measures as it goes
-BACK_MS = (WARM_UP_MS, DAY_MS, 14 * DAY_MS)  # ms, how far back a reading is sought that a time stands on; assumption
+BACK_MS = (0, WARM_UP_MS, *range(DAY_MS, 15 * DAY_MS, DAY_MS))  # ms back, between which a reading is sought; assumption
 DRY_WIDTH_MS, OLD_WIDTH_MS = 600_000, 3_600_000  # ms, of the means for a coat that is dry to touch; assumption
 UNSEEN_AIR = Air(temperature_C=18.0, humidity_pct=65.0, air_speed_m_s=0.05)  # where no reading says more; assumption
 
@@ -98,12 +104,51 @@ def remember(room: RoomNow, log: ReadingsLog) -> str:
 
 def standing_typed(log: ReadingsLog, time_ms: int) -> Reading | None:
     """Return the typed reading that the room is still known by at a time, UTC ms, or None."""
-    for back_ms in BACK_MS:
-        readings = log.minute_means(time_ms - back_ms, time_ms)
+    for near_ms, far_ms in pairwise(BACK_MS):
+        readings = log.minute_means(time_ms - far_ms, time_ms - near_ms)
         known = [one for one in readings if one.temperature_C is not None or one.humidity_pct is not None]
         if known:
             return known[-1] if is_typed(known[-1]) else None
     return None
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class _Part:
+    """Airs and their times as rows of numbers: weeks of them as objects would be megabytes in small pieces."""
+
+    rows: Array
+
+    @classmethod
+    def of(cls, airs: Iterable[tuple[int, Air]]) -> _Part:
+        rows = [
+            (
+                time_ms,
+                air.temperature_C,
+                air.humidity_pct,
+                air.air_speed_m_s,
+                air.pressure_Pa,
+                nan if air.age_s is None else air.age_s,
+                air.speed_is_measured,
+            )
+            for time_ms, air in airs
+        ]
+        return cls(np.array(rows, dtype=np.float64).reshape(-1, 7))
+
+    def between(self, start_ms: int, end_ms: int) -> Iterator[tuple[int, Air]]:
+        """Yield those with start <= time < end."""
+        for row in self.rows[slice(*np.searchsorted(self.rows[:, 0], (start_ms, end_ms)))]:
+            time_ms, temperature_C, humidity_pct, air_speed_m_s, pressure_Pa, age_s, is_measured = row.tolist()
+            yield (
+                int(time_ms),
+                Air(
+                    temperature_C=temperature_C,
+                    humidity_pct=humidity_pct,
+                    air_speed_m_s=air_speed_m_s,
+                    pressure_Pa=pressure_Pa,
+                    age_s=None if isnan(age_s) else age_s,
+                    speed_is_measured=bool(is_measured),
+                ),
+            )
 
 
 @dataclass(slots=True)
@@ -111,32 +156,32 @@ class JudgedLog:
     """The log's air, judged once for all the coats that dry through it, and remembered until `forget`."""
 
     log: ReadingsLog
-    _days: dict[int, tuple[tuple[int, Air], ...]] = field(default_factory=dict)
+    _parts: dict[int, _Part] = field(default_factory=dict)
     _rooms: dict[int, RoomNow] = field(default_factory=dict)
 
     def airs(self, start_ms: int, end_ms: int) -> Iterator[tuple[int, Air]]:
-        """Yield the air at the films by the minute, UTC ms with start <= time < end; days are read as needed."""
-        for day in range(start_ms // DAY_MS, -(-end_ms // DAY_MS)):
-            if day not in self._days:
-                self._days[day] = tuple(self._judged(day))
-            yield from ((time_ms, air) for time_ms, air in self._days[day] if start_ms <= time_ms < end_ms)
+        """Yield the air at the films by the minute, UTC ms with start <= time < end; parts are read as needed."""
+        for part in range(start_ms // PART_MS, -(-end_ms // PART_MS)):
+            if part not in self._parts:
+                self._parts[part] = _Part.of(self._judged(part))
+            yield from self._parts[part].between(start_ms, end_ms)
 
     def forget(self) -> None:
-        """Let go of the days: more may have been logged by the next time."""
-        self._days.clear()
+        """Let go of the parts: more may have been logged by the next time."""
+        self._parts.clear()
         self._rooms.clear()
 
-    def _judged(self, day: int) -> Iterator[tuple[int, Air]]:
-        start_ms = day * DAY_MS
-        room = self._rooms.pop(day, None)
+    def _judged(self, part: int) -> Iterator[tuple[int, Air]]:
+        start_ms = part * PART_MS
+        room = self._rooms.pop(part, None)
         if room is None:
             room = RoomNow(began_ms=0)
             typed = standing_typed(self.log, start_ms)
-            recent = self.log.minute_means(start_ms - WARM_UP_MS, start_ms)
+            recent = self.log.minute_means(start_ms - PART_MS, start_ms)
             deque(airs([*([typed] if typed else []), *recent], room), maxlen=0)
-        end_ms = start_ms + DAY_MS
+        end_ms = start_ms + PART_MS
         yield from airs(self.log.minute_means(start_ms, end_ms), room, since_ms=start_ms, until_ms=end_ms)
-        self._rooms[day + 1] = room
+        self._rooms[part + 1] = room
 
 
 def moments(

@@ -24,6 +24,7 @@ from studiowatch.studio.review_room import Room, RoomMoment
 
 MINUTE_MS = 60_000
 DAY_MS = 24 * HOUR_MS
+PART_MS = 6 * HOUR_MS  # ms of the log that are read at once
 FINE_MS = 6 * HOUR_MS  # ms after its laying in which the air is taken by the minute; assumption
 COARSE_MS = 5 * MINUTE_MS  # ms, the means that are taken elsewhere; assumption
 FRESH_MS = DAY_MS  # ms after the laying of a coat below whose air is read; later it changes little; assumption
@@ -134,12 +135,20 @@ class LogInMemory:
         return tuple(minute_means(self.readings[first:last]))
 
 
+def minutes_of(log: MinuteLog, start_ms: int, end_ms: int) -> Iterator[Reading]:
+    """Yield what `log.minute_means` returns, read in parts: as one list days of it are megabytes in small pieces."""
+    while start_ms < end_ms:
+        part_ms = min((start_ms // PART_MS + 1) * PART_MS, end_ms)
+        yield from log.minute_means(start_ms, part_ms)
+        start_ms = part_ms
+
+
 def room_from(
     log: MinuteLog, stack: LaidStack, correct: Callable[[Reading], Reading] = lambda reading: reading
 ) -> Room:
     """Return the room that a stack dried in, as far as it matters for its top coat."""
     fine_ms, coarse_ms = stack.top.laid_ms, stack.top.laid_ms + FINE_MS
-    minutes = [reading for start_ms, end_ms in spans_ms(stack) for reading in log.minute_means(start_ms, end_ms)]
+    minutes = (reading for start_ms, end_ms in spans_ms(stack) for reading in minutes_of(log, start_ms, end_ms))
     thinned = means_of(minutes, lambda time_ms: MINUTE_MS if fine_ms <= time_ms < coarse_ms else COARSE_MS)
     return room_of(thinned, correct)
 

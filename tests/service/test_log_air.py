@@ -5,7 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 
 from studiowatch.room.readings import Reading
-from studiowatch.service.log_air import DRY_WIDTH_MS, JudgedLog, airs, moments
+from studiowatch.room.typed import typed_reading
+from studiowatch.service.log_air import DRY_WIDTH_MS, PART_MS, JudgedLog, airs, moments
 from studiowatch.service.replaying import NoLog
 from studiowatch.service.room_now import MOVING_M_S
 from studiowatch.studio.otherwise import STILL_M_S
@@ -63,15 +64,16 @@ def test_that_a_hole_is_said_and_taken_as_still() -> None:
 
 
 class MinuteLog(NoLog):
-    """A log that counts how many readings were read from it."""
+    """A log that counts how many readings were read from it, and how many at most at once."""
 
     def __init__(self, readings: list[Reading]) -> None:
         self.readings = readings
-        self.read = 0
+        self.read = self.most = 0
 
     def minute_means(self, start_ms: int, end_ms: int) -> list[Reading]:
         found = [reading for reading in self.readings if start_ms <= reading.time_ms < end_ms]
         self.read += len(found)
+        self.most = max(self.most, len(found))
         return found
 
 
@@ -85,6 +87,33 @@ def test_that_the_log_is_judged_once_for_all_coats_and_anew_once_it_may_have_gro
     log.readings += [replace(log.readings[-1], time_ms=START_MS + DAY_MS)]
     judged.forget()
     assert len(list(judged.airs(START_MS, START_MS + 2 * DAY_MS))) == len(first) + 1
+
+
+def test_that_air_judged_in_parts_is_the_air_judged_in_one_go() -> None:
+    readings = [
+        replace(
+            one,
+            temperature_C=20.0 + (at % 97) / 10,
+            air_speed_m_s=0.05 + (at % 13) / 100,
+            pressure_Pa=None if at < 600 else 99_000.0 + at % 11,
+        )
+        for at, one in enumerate(minutes(START_MS + 3 * DAY_MS))
+    ]
+    judged = JudgedLog(MinuteLog(readings))
+    assert list(judged.airs(START_MS, START_MS + 3 * DAY_MS)) == list(airs(readings))
+
+
+def test_that_no_more_than_a_part_of_the_log_is_read_at_once() -> None:
+    log = MinuteLog(minutes(START_MS + 3 * DAY_MS))
+    assert list(JudgedLog(log).airs(START_MS + DAY_MS, START_MS + 3 * DAY_MS))
+    assert log.most == PART_MS // MINUTE_MS
+
+
+def test_that_a_typed_reading_is_kept_as_it_was_felt_and_grows_older() -> None:
+    typed = typed_reading(time_ms=START_MS, temperature_C=19.0, humidity_pct=60.0, felt=None)
+    found = list(JudgedLog(MinuteLog([typed])).airs(START_MS, START_MS + 2 * PART_MS))
+    assert [air.age_s for _, air in found[:3]] == [0.0, 60.0, 120.0]
+    assert not any(air.speed_is_measured for _, air in found)
 
 
 def test_that_a_fan_is_still_known_after_midnight_where_only_a_voltage_tells_of_it() -> None:

@@ -18,6 +18,7 @@ from studiowatch.service.review_log import (
     ReviewedCoat,
     means_of,
     minute_means,
+    minutes_of,
     room_from,
     stack_of,
 )
@@ -36,10 +37,12 @@ DAMP_PCT, FAIR_PCT = 86.0, 52.0
 
 
 class CountingLog(LogInMemory):
-    """Counts how often it is read."""
+    """Counts the stretches that are read of it; what goes on where the last ended is of the same stretch."""
 
     def minute_means(self, start_ms: int, end_ms: int) -> Sequence[Reading]:
-        self.reads.append((start_ms, end_ms))  # type: ignore[attr-defined]
+        reads = self.reads  # type: ignore[attr-defined]
+        goes_on = bool(reads) and reads[-1][1] == start_ms
+        reads.append((reads.pop()[0] if goes_on else start_ms, end_ms))
         return super().minute_means(start_ms, end_ms)
 
 
@@ -197,6 +200,17 @@ def test_that_the_air_of_the_wet_film_is_taken_by_the_minute_and_the_rest_in_fiv
     fine = [one for one in room.moments if START_MS <= one.time_ms < START_MS + FINE_MS]
     assert len(fine) == FINE_MS // MINUTE_MS
     assert len(room.moments) == len(fine) + (1500 - 360) // 5
+
+
+def test_that_a_log_read_in_parts_is_the_log() -> None:
+    whole = LogInMemory(
+        readings=[
+            Reading(time_ms=START_MS + minute * MINUTE_MS, temperature_C=20.0 + minute % 7, humidity_pct=50.0)
+            for minute in range(1500)
+        ]
+    )
+    begin_ms, end_ms = START_MS + 7_001, START_MS + 1400 * MINUTE_MS + 13
+    assert list(minutes_of(whole, begin_ms, end_ms)) == list(whole.minute_means(begin_ms, end_ms))
 
 
 def test_that_work_given_up_is_kept_as_far_as_it_got(tmp_path: Path) -> None:

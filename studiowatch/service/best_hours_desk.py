@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from studiowatch.coats.data_sheet import DataSheet, Kind
 from studiowatch.service.best_hours_view import BestHoursView
 from studiowatch.service.local_time import when_text
+from studiowatch.service.plan_desk import UNSEEN_AGAIN_MS
 from studiowatch.service.room_ahead import AGAIN_MS, RoomAhead
 from studiowatch.service.room_foretold import KNOWN_MS
 from studiowatch.service.sheet_shelf import SheetShelf
@@ -51,12 +52,15 @@ class BestHoursDesk:
     ----------
     work : callable or None
         Has them worked out and returns their future: until then the earlier ones stand. With None that is done at once.
+    is_seen : bool
+        Whether somebody looks; else they are worked out anew as seldom as the plan.
     """
 
     room: RoomAhead
     shelf: SheetShelf
     clock: WallClock
     work: BestHoursWork | None = None
+    is_seen: bool = True
     _views: Views = ()
     _asked: Future[Views] | None = None
     _made_ms: int | None = None
@@ -76,7 +80,8 @@ class BestHoursDesk:
         coming = tuple(one for one in self._next if one.sheet in self.shelf.sheets)
         is_known = self.room.outlook is not None and self.room.hours.span_of_log_ms(now_ms) >= KNOWN_MS
         key = (tuple((one.sheet, one.piece_keys) for one in coming), hours, is_known, meant)
-        is_due = key != self._of or self._made_ms is None or not 0 <= now_ms - self._made_ms < AGAIN_MS
+        again_ms = AGAIN_MS if self.is_seen else UNSEEN_AGAIN_MS
+        is_due = key != self._of or self._made_ms is None or not 0 <= now_ms - self._made_ms < again_ms
         if is_due and self._asked is None:
             self._of, self._made_ms = key, now_ms
             make = self._making(coming, hours, now_ms, is_known=is_known)

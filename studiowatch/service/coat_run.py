@@ -31,6 +31,7 @@ SEED = 20260301  # any fixed number: a coat shows the same range after a restart
 HORIZON_S = 96 * 3600.0  # s, how far ahead a ready time is sought
 TRACE_EVERY_MS = 60_000  # ms between two points of a film's temperature
 HOUR_MS = 3_600_000  # ms
+SOON_MS = HOUR_MS  # ms before something is to be told of a coat from which it is looked ahead at as often as if seen
 
 
 @dataclass(slots=True)
@@ -214,14 +215,24 @@ class CoatRun:
         if film_C is not None and not is_dry and self.at_ms - last_ms >= TRACE_EVERY_MS:
             self.film_trace = (*self.film_trace, (self.at_ms, film_C))
 
-    def is_ahead_due(self, room: RoomToCome = STAYS) -> bool:
-        """Whether `ahead` was told too long ago, or before the room was foretold; before the first air it never is."""
+    def is_ahead_due(self, room: RoomToCome = STAYS, *, is_seen: bool = True) -> bool:
+        """Whether `ahead` was told too long ago, or before the room was foretold; before the first air it never is.
+
+        What is not seen may be older, unless something is soon to be told by it.
+        """
         if self.air is None or self._looked is None:
             return self.air is not None
         if self.is_cured and Stage.CURED in self.ahead:
             return False
-        is_resting = self.reached_ms(Stage.DRY_TO_RECOAT) is not None
+        is_idle = not (is_seen or self._is_soon_told())
+        is_resting = is_idle or self.reached_ms(Stage.DRY_TO_RECOAT) is not None
         return self._looked.is_stale(self._looking(self.air, room), is_wet=self.film.is_wet, is_resting=is_resting)
+
+    def _is_soon_told(self) -> bool:
+        """Whether a time that is told when it comes, of those looked ahead for, is near."""
+        clear = self.ahead.get(Stage.CLEAR)
+        times_ms = (self.recoat_ms(), None if clear is None else self.after_ms(clear.nominal_s))
+        return any(time_ms is not None and 0 <= time_ms - self.at_ms < SOON_MS for time_ms in times_ms)
 
     def _looking(self, air: Air, room: RoomToCome) -> LookedAhead:
         """Return what a look ahead would go by now."""
@@ -288,6 +299,11 @@ class CoatRun:
         """Return when she is told that the next coat may go on, UTC ms, or None if that is not in sight."""
         ready = self.ahead.get(Stage.DRY_TO_RECOAT)
         return None if ready is None else self.after_ms(ready_by_s(self.sheet, ready))
+
+    def untold_recoat_ms(self, now_ms: int) -> int | None:
+        """Return when the next coat could go on, UTC ms, if that lies behind at `now_ms` and was not said yet."""
+        recoat_ms = None if self.recoat_told else self.recoat_ms()
+        return recoat_ms if recoat_ms is not None and recoat_ms <= now_ms else None
 
     def _stage_time(self, stage: Stage, ready: Ready) -> StageTime:
         p10_ms, p90_ms = self.after_ms(ready.p10_s), self.after_ms(ready.p90_s)

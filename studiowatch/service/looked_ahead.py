@@ -10,7 +10,7 @@ from studiowatch.service.air_ahead import alike
 AHEAD_EVERY_MS = 60_000  # ms of board time between two looks ahead
 ANEW_EVERY_MS = 300_000  # ms where the room was foretold anew since
 STEADY_EVERY_MS = 600_000  # ms while the air stays as it is, or as it was foretold: they would say the same
-RESTING_EVERY_MS = 1_800_000  # ms between two looks ahead for a coat that is dry to recoat and only cures
+RESTING_EVERY_MS = 1_800_000  # ms for a coat that is dry to recoat and only cures, or that nobody looks at
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -39,7 +39,7 @@ class LookedAhead:
 
         That is after a minute, after ten in steady air, and at once when the room is foretold at last. Where it is
         foretold, a room that wanders as it was said to moves no time: a coat waits until it is foretold anew, and once
-        it is dry longer.
+        it is dry longer. One that `is_resting`, of which nobody waits for a time, waits longest.
         """
         if now.foretold_ms is not None and self.foretold_ms is None:
             return True
@@ -50,7 +50,7 @@ class LookedAhead:
         is_steady = is_same_cover and alike(self.air, now.air)
         if now.foretold_ms is None:
             return STEADY_EVERY_MS if is_steady else AHEAD_EVERY_MS
-        if not is_wet:
+        if is_resting or not is_wet:
             return RESTING_EVERY_MS if is_resting else STEADY_EVERY_MS
         is_as_foretold = is_same_cover and now.air.age_s is None and now.foretold_ms == self.foretold_ms
         return STEADY_EVERY_MS if is_steady or is_as_foretold else ANEW_EVERY_MS

@@ -236,7 +236,8 @@ class Rack:
             self._heed(piece, now_ms)
         self.stacks.forget_log()
         room = self.stacks.room
-        for run in [run for run in self.runs.values() if run.is_ahead_due(room)][:AHEAD_AT_ONCE]:
+        due = [run for run in self.runs.values() if run.is_ahead_due(room, is_seen=self.stacks.is_seen)]
+        for run in due[:AHEAD_AT_ONCE]:
             run.look_ahead(room)
         return happened
 

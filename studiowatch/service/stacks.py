@@ -27,6 +27,7 @@ from studiowatch.studio.review_curves import PRIOR, Curves
 
 TOGETHER = 256  # moments of the log that a stack which nobody can mark any more takes in one step
 RESTING_MS = 60_000  # ms between two steps of such a stack while it is watched
+UNSEEN_RESTING_MS = 300_000  # ms, the same while nobody looks
 
 
 class DryingDropped(Exception):  # noqa: N818 - nobody waits for it any more, so it is no fault
@@ -49,6 +50,8 @@ class Stacks:
         Foretells the room that the coats will dry in.
     is_ending : callable
         Whether the watch is to end: a piece that is being dried through the log is then dropped.
+    is_seen : bool
+        Whether somebody looks; else what hardly changes is brought up to date seldom.
     clock_steps : list of ClockStep
         How the wall clock was set: what it left out is no drying time of a coat that is dried through the log.
     """
@@ -61,6 +64,7 @@ class Stacks:
     curves: Curves = PRIOR
     room: RoomToCome = STAYS
     is_ending: Callable[[], bool] = lambda: False
+    is_seen: bool = True
     clock_steps: list[ClockStep] = field(default_factory=list)
     _lost: deque[LostHours] = field(default_factory=deque)  # of the piece that is being dried through the log
     _judged: JudgedLog = field(init=False)
@@ -104,13 +108,14 @@ class Stacks:
     def advance(self, piece: Piece, air: Air, now_ms: int) -> list[StageHappened]:
         """Dry the coats of `piece` in `air` until `now_ms`, beginning those whose time of laying has come.
 
-        A stack that is dry to touch is taken along every minute only: it hardly changes.
+        A stack that is dry to touch is taken along every minute or so only: it hardly changes.
         """
         top = self.top(piece)
         if top is None:
             return self._take(piece, [Moment(time_ms=now_ms, air=air)])
-        is_resting = 0 <= now_ms - top.at_ms < RESTING_MS and not top.film.is_wet
-        if is_resting and not self._due(piece, now_ms):
+        resting_ms = RESTING_MS if self.is_seen else UNSEEN_RESTING_MS
+        is_resting = 0 <= now_ms - top.at_ms < resting_ms and not top.film.is_wet
+        if is_resting and top.untold_recoat_ms(now_ms) is None and not self._due(piece, now_ms):
             return []
         return self._take(piece, [Moment.after(top.air, air, top.at_ms, now_ms)])
 
@@ -231,8 +236,7 @@ class Stacks:
             for run, step in top.advance(ahead)
             if step.stage is not Stage.DRY_TO_RECOAT
         ]
-        recoat_ms = top.recoat_ms()
-        if recoat_ms is not None and recoat_ms <= until_ms and not top.recoat_told:
+        if (recoat_ms := top.untold_recoat_ms(until_ms)) is not None:
             top.recoat_told = True
             reached.append((top, Stage.DRY_TO_RECOAT, max(recoat_ms, began_ms)))
         if not reached:

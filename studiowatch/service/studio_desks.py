@@ -138,6 +138,10 @@ class StudioDesks:
         self.preparations.shift(step_ms)
         self.ahead.forget()
 
+    def see(self, *, is_seen: bool) -> None:
+        """Take it whether somebody looks: while nobody does, what is only shown is brought up to date seldom."""
+        self.rack.stacks.is_seen = self.plans.is_seen = self.best_hours.is_seen = is_seen
+
     def forget_views(self) -> None:
         """Show all anew: something was done."""
         self.seen.forget()

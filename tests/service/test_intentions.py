@@ -22,6 +22,7 @@ from studiowatch.service.letters import NoLetter, read, written
 from studiowatch.service.local_time import wall_clock
 from studiowatch.service.piece_view import StageTime
 from studiowatch.service.plan_commands import SetWorkingHours
+from studiowatch.service.plan_desk import UNSEEN_AGAIN_MS
 from studiowatch.service.plan_only import watch_at
 from studiowatch.service.replaying import MemoryRecords, NoLog
 from studiowatch.service.room_ahead import AGAIN_MS
@@ -126,6 +127,18 @@ def test_that_the_hours_stay_the_same_for_ten_minutes_but_for_other_working_hour
     assert reason_at(watch, 0.0) is Reason.OUTSIDE_HOURS
     before = watch.snapshot(NOW_MS + 1).best_hours
     assert watch.snapshot(NOW_MS + 1 + AGAIN_MS).best_hours is not before
+
+
+def test_that_hours_that_nobody_sees_stay_until_somebody_looks() -> None:
+    watch = watch_over(GLOSS)
+    first = watch.snapshot(NOW_MS).best_hours
+    watch.desks.see(is_seen=False)
+    assert watch.snapshot(NOW_MS + UNSEEN_AGAIN_MS - 1).best_hours is first
+    watch.desks.see(is_seen=True)
+    assert watch.snapshot(NOW_MS + UNSEEN_AGAIN_MS - 1).best_hours is not first
+    second = watch.snapshot(NOW_MS + UNSEEN_AGAIN_MS - 1).best_hours
+    watch.desks.see(is_seen=False)
+    assert watch.snapshot(NOW_MS + 2 * UNSEEN_AGAIN_MS).best_hours is not second
 
 
 class Later:

@@ -40,6 +40,12 @@ def test_that_a_wet_coat_is_looked_ahead_at_again_after(before: LookedAhead, now
     assert minutes_until_stale(before, now) == minutes
 
 
+def test_that_a_wet_coat_that_nobody_waits_for_rests_whatever_the_room_does() -> None:
+    wandered = replace(BEFORE, air=WANDERED, foretold_ms=0)
+    assert minutes_until_stale(BEFORE, wandered, is_resting=True) == 30
+    assert minutes_until_stale(HELD, replace(HELD, air=WANDERED), is_resting=True) == 1  # nothing foretold how
+
+
 @pytest.mark.parametrize(("is_resting", "minutes"), [(False, 10), (True, 30)])
 def test_that_a_dry_coat_waits_longer_once_it_only_cures(is_resting: bool, minutes: int) -> None:  # noqa: FBT001
     anew = replace(BEFORE, air=WANDERED, foretold_ms=0)

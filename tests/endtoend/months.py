@@ -95,26 +95,36 @@ class PacedBoard(SimulatedPort):
     """The simulated board, a period of it at each read, held up while the watch is far behind or the end is reached.
 
     Every so many lines one has a bit flipped; `sent` and `spoilt` count them. It has `ended` when all it sent was
-    taken, or plainly will not be: a window that leaves is told no more of what is taken after it.
+    taken, or plainly will not be: a window that leaves is told no more of what is taken after it. Cancelled it waits
+    for nothing.
     """
 
     def __init__(self, clock: HeldClock, taken: Callable[[], int], end_ms: int, period_ms: int) -> None:
         self._moved, self._taken, self._end_ms = clock, taken, end_ms
         self.sent = self.data = self.spoilt = self.spoilt_data = 0
         self._asked = 0
+        self._is_cancelled = False
         self.ended = threading.Event()
         super().__init__(clock=clock, room=SimulatedRoom(seed=7), advance=self._step, period_ms=period_ms)
 
     def _step(self, step_ms: int) -> None:
         if self._moved.now_ms >= self._end_ms:
             self._asked += 1
-            if self.sent - self.spoilt <= self._taken() or self._asked > MOST_ASKED:
+            if self._ahead() <= 0 or self._asked > MOST_ASKED:
                 self.ended.set()
             time.sleep(0.01)  # the reader asks on until it is stopped
             return
-        while (self.sent - self.spoilt - self._taken()) * step_ms > 1000 * MOST_WAITING_S:
+        while not self._is_cancelled and self._ahead() * step_ms > 1000 * MOST_WAITING_S:
             time.sleep(0.001)
         self._moved.advance(step_ms)
+
+    def _ahead(self) -> int:
+        """Return how many lines were sent that are not known to be taken."""
+        return self.sent - self.spoilt - self._taken()
+
+    def cancel(self) -> None:
+        self._is_cancelled = True  # before the port is asked for, which a board that waits holds
+        super().cancel()
 
     def read_some(self, timeout_s: float) -> bytes:
         lines = super().read_some(timeout_s).splitlines(keepends=True)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import threading
 from pathlib import Path
 
 import pytest
@@ -30,6 +31,14 @@ def test_that_every_line_is_accounted_for_and_nothing_piles_up(tmp_path: Path) -
     assert months.faulty == months.spoilt >= HOURS * 3600 // SPOILT_EVERY
     assert months.stored == months.data
     assert PROMPT in {kind for kind, _ in months.told}
+
+
+@pytest.mark.timeout(120)
+@pytest.mark.usefixtures("qtbot")
+def test_that_a_run_that_is_stopped_ends_though_its_board_is_ahead_of_the_watch(tmp_path: Path) -> None:
+    stop = threading.Event()
+    months = run(tmp_path, 1.0, STEP_DAYS, lambda _: stop.set(), pieces=1, stop=stop)
+    assert STEP_DAYS <= months.days[-1].day < 1.0
 
 
 def test_that_the_slope_is_that_of_a_line_through_what_came_after_the_first_day() -> None:

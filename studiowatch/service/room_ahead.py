@@ -55,7 +55,7 @@ class RoomAhead:
     _tried_ms: int | None = None
     _days_in_it: int = 0
     _middles: tuple[tuple[float, float], ...] = ()  # of °C and %RH, when the outlook was made and an hour later
-    _spans: dict[tuple[int, float, float], Spans] = field(default_factory=dict)
+    _spans: tuple[tuple[int, float, float], Spans] | None = None  # of one minute: they are half a megabyte
 
     def __post_init__(self) -> None:
         self.hours = RoomHours(log=self.log)
@@ -64,8 +64,7 @@ class RoomAhead:
         """Begin anew: the clock was set, or readings came from elsewhere."""
         self.hours.forget()
         self.outlook, self.free, self.made_ms, self._tried_ms, self._days_in_it = None, None, None, None, 0
-        self.band = None
-        self._spans.clear()
+        self.band, self._spans = None, None
 
     def look(self, air: AirNow, now_ms: int) -> None:
         """Keep what is read, and make the outlook anew if it is time."""
@@ -84,7 +83,7 @@ class RoomAhead:
 
     def make(self, now_ms: int) -> None:
         """Make the outlook of this moment; with less than an hour of the room there is none."""
-        self._spans.clear()
+        self._spans = None
         self._tried_ms, self._days_in_it = now_ms, self.hours.read_days
         self.outlook, self.free, self.band, self.made_ms = None, None, None, None
         if self.hours.span_of_log_ms(now_ms) < HOUR_MS:
@@ -126,9 +125,9 @@ class RoomAhead:
             return tuple(ahead(replace(calm(air), age_s=0.0), horizon_s))
         minutes = max(at_ms - self.made_ms, 0) // MINUTE_MS
         key = (minutes, air.pressure_Pa, horizon_s)
-        if key not in self._spans:
-            self._spans.clear()  # those of the minutes before are asked for no more, and each is half a megabyte
-            self._spans[key] = coming_air(
+        if self._spans is None or self._spans[0] != key:
+            coming = coming_air(
                 self.outlook, DRAWS, passed_s=60.0 * minutes, horizon_s=horizon_s, pressure_Pa=air.pressure_Pa
             )
-        return self._spans[key]
+            self._spans = key, coming
+        return self._spans[1]

@@ -10,6 +10,7 @@ from studiowatch.coats.exposure import ahead
 from studiowatch.physics.air import Air, AnyAir
 
 CALM_M_S = 0.1  # m/s, the most that a look ahead counts on: a fan over a wet coat is not there to stay; assumption
+OTHER_K, OTHER_PCT = 1.0, 5.0  # changes of the air that make it another room: something was put on in it; assumption
 STEADY_K, STEADY_PCT, STEADY_M_S = 0.2, 1.0, 0.02  # changes of the air that move a time by a percent or so; assumption
 
 
@@ -25,6 +26,15 @@ def alike(before: Air, after: Air) -> bool:
         and abs(after.humidity_pct - before.humidity_pct) < STEADY_PCT
         and abs(after.air_speed_m_s - before.air_speed_m_s) < STEADY_M_S
         and not _is_read_anew(before, after)
+    )
+
+
+def is_another(before: Air, after: Air) -> bool:
+    """Return whether the room is another than it was, and does not only wander."""
+    return (
+        abs(after.temperature_C - before.temperature_C) >= OTHER_K
+        or abs(after.humidity_pct - before.humidity_pct) >= OTHER_PCT
+        or _is_read_anew(before, after)
     )
 
 

@@ -1,4 +1,4 @@
-"""The best hours for the coats that come next on the rack, worked out anew at most every ten minutes, by a worker."""
+"""The best hours for the coats that come next on the rack, worked out anew every ten minutes at most, by a worker."""
 
 from __future__ import annotations
 
@@ -66,6 +66,7 @@ class BestHoursDesk:
     _made_ms: int | None = None
     _of: _Key | None = None
     _plan: FinishingPlan | None = None
+    _plan_ms: int = 0  # UTC ms of the plan that they are by
     _next: tuple[_Next, ...] = ()
 
     def views(self, plan: FinishingPlan | None, hours: WorkingHours, now_ms: int, meant: object = ()) -> Views:
@@ -81,9 +82,10 @@ class BestHoursDesk:
         is_known = self.room.outlook is not None and self.room.hours.span_of_log_ms(now_ms) >= KNOWN_MS
         key = (tuple((one.sheet, one.piece_keys) for one in coming), hours, is_known, meant)
         again_ms = AGAIN_MS if self.is_seen else UNSEEN_AGAIN_MS
-        is_due = key != self._of or self._made_ms is None or not 0 <= now_ms - self._made_ms < again_ms
+        is_fresh = self._made_ms is not None and 0 <= now_ms - self._made_ms < again_ms
+        is_due = key != self._of or not is_fresh or plan.made_ms - self._plan_ms >= AGAIN_MS
         if is_due and self._asked is None:
-            self._of, self._made_ms = key, now_ms
+            self._of, self._made_ms, self._plan_ms = key, now_ms, plan.made_ms
             make = self._making(coming, hours, now_ms, is_known=is_known)
             if self.work is None:
                 self._views = make()

@@ -17,7 +17,7 @@ from studiowatch.coats.standing import Standing
 from studiowatch.coats.support import Support, support_of
 from studiowatch.physics.air import Air
 from studiowatch.physics.ranges import Array
-from studiowatch.service.air_ahead import STAYS, RoomToCome, calm
+from studiowatch.service.air_ahead import STAYS, RoomToCome, calm, is_another
 from studiowatch.service.coat_risk import CoatRisk
 from studiowatch.service.coat_tests import doubt_words, her_tests
 from studiowatch.service.log_air import Moment
@@ -31,7 +31,7 @@ SEED = 20260301  # any fixed number: a coat shows the same range after a restart
 HORIZON_S = 96 * 3600.0  # s, how far ahead a ready time is sought
 TRACE_EVERY_MS = 60_000  # ms between two points of a film's temperature
 HOUR_MS = 3_600_000  # ms
-SOON_MS = HOUR_MS  # ms before something is to be told of a coat from which it is looked ahead at as often as if seen
+TOLD_SOON_MS = HOUR_MS  # ms before something is told of a coat from which it does not rest
 
 
 @dataclass(slots=True)
@@ -174,6 +174,12 @@ class CoatRun:
         return self.film.reached_s(Stage.CURED) is not None
 
     @property
+    def is_settled(self) -> bool:
+        """Whether it has cleared and the next coat may go on: it only hardens from here on, and no damp harms it."""
+        is_clear = self.reached_ms(Stage.CLEAR) is not None or not self.sheet.clear_film
+        return is_clear and self.recoat_told
+
+    @property
     def is_wet_on_top(self) -> bool:
         """Whether the coat lies open and is not dry to touch."""
         return self.film.seal is None and self.reached_ms(Stage.DRY_TO_TOUCH) is None
@@ -218,21 +224,27 @@ class CoatRun:
     def is_ahead_due(self, room: RoomToCome = STAYS, *, is_seen: bool = True) -> bool:
         """Whether `ahead` was told too long ago, or before the room was foretold; before the first air it never is.
 
-        What is not seen may be older, unless something is soon to be told by it.
+        What is not seen may be older in a room that only wanders, unless something is soon to be told by it.
         """
         if self.air is None or self._looked is None:
             return self.air is not None
         if self.is_cured and Stage.CURED in self.ahead:
             return False
-        is_idle = not (is_seen or self._is_soon_told())
-        is_resting = is_idle or self.reached_ms(Stage.DRY_TO_RECOAT) is not None
-        return self._looked.is_stale(self._looking(self.air, room), is_wet=self.film.is_wet, is_resting=is_resting)
+        looking = self._looking(self.air, room)
+        is_idle = not (is_seen or is_another(self._looked.air, looking.air))
+        is_hardening = self.reached_ms(Stage.DRY_TO_RECOAT) is not None
+        is_resting = (is_idle or is_hardening) and not self._is_soon_told()
+        return self._looked.is_stale(looking, is_wet=self.film.is_wet, is_resting=is_resting)
 
     def _is_soon_told(self) -> bool:
         """Whether a time that is told when it comes, of those looked ahead for, is near."""
-        clear = self.ahead.get(Stage.CLEAR)
-        times_ms = (self.recoat_ms(), None if clear is None else self.after_ms(clear.nominal_s))
-        return any(time_ms is not None and 0 <= time_ms - self.at_ms < SOON_MS for time_ms in times_ms)
+        times_ms = [] if self.recoat_told else [self.recoat_ms()]
+        times_ms += [
+            self.after_ms(self.ahead[stage].nominal_s)
+            for stage in (Stage.DUST_FREE, Stage.DRY_TO_TOUCH, Stage.CLEAR)
+            if stage in self.ahead and self.reached_ms(stage) is None
+        ]
+        return any(time_ms is not None and 0 <= time_ms - self.at_ms < TOLD_SOON_MS for time_ms in times_ms)
 
     def _looking(self, air: Air, room: RoomToCome) -> LookedAhead:
         """Return what a look ahead would go by now."""

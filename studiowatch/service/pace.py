@@ -10,7 +10,7 @@ LOOK_S = 1.25  # s, longest time between two looks at the clock: a board that sp
 TOGETHER = 2  # readings taken at once while nobody looks: to wake up for each costs more than to take it
 CLOSELY_S = 1.5  # s between two snapshots of mere drift while one looks: every other reading of most boards
 SOON_MS = 5_000  # ms before something falls due from which each reading is taken by itself, so that it is told in time
-SELDOM_S = 180.0  # s between two snapshots while nobody looks and nothing happens
+SELDOM_S = 60.0  # s between two snapshots while nobody looks and nothing happens
 
 
 @dataclass(slots=True)

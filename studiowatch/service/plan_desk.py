@@ -30,7 +30,7 @@ from studiowatch.studio.words import Sentence
 from studiowatch.studio.working_hours import WallClock, WorkingHours
 
 AGAIN_MS = 180_000  # ms after which the plan is made anew though nothing was done: the coats dry
-UNSEEN_AGAIN_MS = 1_800_000  # ms, the same while nobody looks: a plan is only shown
+UNSEEN_AGAIN_MS = 1_800_000  # ms, the same while nobody looks: a plan, and what goes by it, is only shown
 ROOM_MS = 1_800_000  # ms in which a room that wanders does not have the coats to come followed anew
 LOOK_BACK_MS = (3_600_000, 86_400_000)  # ms of log that are looked through for the last air
 FORETOLD_MS = 3_600_000  # ms in which an outlook dates the coats to come: it foresaw how the room wanders

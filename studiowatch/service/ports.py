@@ -266,7 +266,10 @@ class Desk(Protocol):
         ...
 
     def look(self, *, closely: bool) -> None:
-        """Say whether anybody sees the snapshots: else they come seldom, but for what happens."""
+        """Say whether anybody sees the snapshots: else they come seldom, but for what happens.
+
+        What is only shown is worked out seldom then, and brought up once somebody looks again.
+        """
         ...
 
     @property

@@ -44,6 +44,8 @@ class Rack:
         What was done in this session.
     corrections : CorrectionDesk
         What was corrected.
+    is_behind : bool
+        Whether more coats are to be looked ahead for than the last step could take.
     """
 
     shelf: SheetShelf
@@ -54,6 +56,7 @@ class Rack:
     stacks: Stacks = field(init=False)
     corrections: CorrectionDesk = field(init=False)
     pile: UndoPile = field(default_factory=UndoPile)
+    is_behind: bool = False
     _unfollowed: deque[tuple[Piece | None, Piece]] = field(default_factory=deque)
     _laid_here: set[str] = field(default_factory=set)  # keys of the coats laid by this clock, before it was set
 
@@ -237,6 +240,7 @@ class Rack:
         self.stacks.forget_log()
         room = self.stacks.room
         due = [run for run in self.runs.values() if run.is_ahead_due(room, is_seen=self.stacks.is_seen)]
+        self.is_behind = len(due) > AHEAD_AT_ONCE
         for run in due[:AHEAD_AT_ONCE]:
             run.look_ahead(room)
         return happened

@@ -57,6 +57,7 @@ class Rounds:
     unsaid: deque[Happening] = field(default_factory=deque)
     _runs: dict[str, CoatRun] = field(default_factory=dict)
     _dried_ms: int | None = None
+    _catches_up: bool = False
     _judged_ms: int | None = None
 
     def begin(self, began_ms: int) -> None:
@@ -86,9 +87,14 @@ class Rounds:
         room.take(reading)
         self.judge(now_ms)
         since_ms = now_ms - (self._dried_ms or 0)
-        is_soon = 0 <= since_ms < ADVANCE_MS and room.typed_ms == typed_ms and not self._has_due(now_ms)
-        if not (self.is_opening or self.is_ending() or is_soon):
+        is_early = 0 <= since_ms < ADVANCE_MS and room.typed_ms == typed_ms
+        may_wait = is_early and not (self._catches_up or self._has_due(now_ms))
+        if not (self.is_opening or self.is_ending() or may_wait):
             self.dry(now_ms)
+
+    def catch_up(self) -> None:
+        """Bring up with the next readings what was left while nobody looked, and the plan after that."""
+        self._catches_up = True
 
     def _has_due(self, now_ms: int) -> bool:
         """Return whether something is to be told, for which the films are brought up to now first."""
@@ -104,6 +110,9 @@ class Rounds:
             self._drop()
             return
         self.desks.seen.moved()
+        if self._catches_up and not self.desks.rack.is_behind:
+            self._catches_up = False
+            self.desks.plans.mark()
         self._tend(now_ms)
 
     def judge(self, now_ms: int) -> None:

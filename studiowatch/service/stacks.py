@@ -27,7 +27,7 @@ from studiowatch.studio.review_curves import PRIOR, Curves
 
 TOGETHER = 256  # moments of the log that a stack which nobody can mark any more takes in one step
 RESTING_MS = 60_000  # ms between two steps of such a stack while it is watched
-UNSEEN_RESTING_MS = 300_000  # ms, the same while nobody looks
+SETTLED_MS = 300_000  # ms, the same where it is settled and nobody looks
 
 
 class DryingDropped(Exception):  # noqa: N818 - nobody waits for it any more, so it is no fault
@@ -108,12 +108,13 @@ class Stacks:
     def advance(self, piece: Piece, air: Air, now_ms: int) -> list[StageHappened]:
         """Dry the coats of `piece` in `air` until `now_ms`, beginning those whose time of laying has come.
 
-        A stack that is dry to touch is taken along every minute or so only: it hardly changes.
+        A stack that is dry to touch is taken along every minute only, a settled one that nobody sees more seldom yet:
+        they hardly change.
         """
         top = self.top(piece)
         if top is None:
             return self._take(piece, [Moment(time_ms=now_ms, air=air)])
-        resting_ms = RESTING_MS if self.is_seen else UNSEEN_RESTING_MS
+        resting_ms = SETTLED_MS if top.is_settled and not self.is_seen else RESTING_MS
         is_resting = 0 <= now_ms - top.at_ms < resting_ms and not top.film.is_wet
         if is_resting and top.untold_recoat_ms(now_ms) is None and not self._due(piece, now_ms):
             return []

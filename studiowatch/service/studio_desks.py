@@ -138,9 +138,14 @@ class StudioDesks:
         self.preparations.shift(step_ms)
         self.ahead.forget()
 
-    def see(self, *, is_seen: bool) -> None:
-        """Take it whether somebody looks: while nobody does, what is only shown is brought up to date seldom."""
+    def see(self, *, is_seen: bool) -> bool:
+        """Take it whether somebody looks again, and return that.
+
+        While nobody does, what is only shown is brought up to date seldom.
+        """
+        is_again = is_seen and not self.plans.is_seen
         self.rack.stacks.is_seen = self.plans.is_seen = self.best_hours.is_seen = is_seen
+        return is_again
 
     def forget_views(self) -> None:
         """Show all anew: something was done."""

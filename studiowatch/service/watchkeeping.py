@@ -178,7 +178,8 @@ class Watchkeeping:
         While it is not seen what is only shown is brought up to date seldom.
         """
         rounds = self._rounds
-        self.desks.see(is_seen=is_seen)
+        if self.desks.see(is_seen=is_seen):
+            rounds.catch_up()
         self.mind_the_clock(now_ms, now_s)
         if self.is_ending():
             self.desks.plans.close()

@@ -141,6 +141,16 @@ def test_that_hours_that_nobody_sees_stay_until_somebody_looks() -> None:
     assert watch.snapshot(NOW_MS + 2 * UNSEEN_AGAIN_MS).best_hours is not second
 
 
+def test_that_hours_by_an_old_plan_are_worked_out_anew_with_the_new_one() -> None:
+    watch = watch_over(GLOSS)
+    later_ms = NOW_MS + AGAIN_MS
+    by_the_old = watch.snapshot(later_ms).best_hours
+    watch.make_plan(later_ms - 1)
+    assert watch.snapshot(later_ms).best_hours is by_the_old  # by one that is hardly newer they would say the same
+    watch.make_plan(later_ms)
+    assert watch.snapshot(later_ms).best_hours is not by_the_old
+
+
 class Later:
     """A worker that works on another thread, when it is told to."""
 

@@ -90,17 +90,21 @@ def test_that_the_log_is_judged_once_for_all_coats_and_anew_once_it_may_have_gro
 
 
 def test_that_air_judged_in_parts_is_the_air_judged_in_one_go() -> None:
+    border_ms = (START_MS // PART_MS + 2) * PART_MS
+    hole = range(border_ms + PART_MS - HOUR_MS, border_ms + PART_MS + HOUR_MS)
     readings = [
         replace(
             one,
-            temperature_C=20.0 + (at % 97) / 10,
+            temperature_C=None if abs(one.time_ms - border_ms) < 3 * MINUTE_MS else 20.0 + (at % 97) / 10,
             air_speed_m_s=0.05 + (at % 13) / 100,
             pressure_Pa=None if at < 600 else 99_000.0 + at % 11,
         )
-        for at, one in enumerate(minutes(START_MS + 3 * DAY_MS))
+        for at, one in enumerate(minutes(START_MS + 3 * DAY_MS, hole=hole))
     ]
     judged = JudgedLog(MinuteLog(readings))
-    assert list(judged.airs(START_MS, START_MS + 3 * DAY_MS)) == list(airs(readings))
+    found = list(judged.airs(START_MS, START_MS + 3 * DAY_MS))
+    assert found == list(airs(readings))
+    assert any(time_ms == border_ms for time_ms, _ in found)  # in the last air that was known before it
 
 
 def test_that_no_more_than_a_part_of_the_log_is_read_at_once() -> None:
@@ -112,7 +116,7 @@ def test_that_no_more_than_a_part_of_the_log_is_read_at_once() -> None:
 def test_that_a_typed_reading_is_kept_as_it_was_felt_and_grows_older() -> None:
     typed = typed_reading(time_ms=START_MS, temperature_C=19.0, humidity_pct=60.0, felt=None)
     found = list(JudgedLog(MinuteLog([typed])).airs(START_MS, START_MS + 2 * PART_MS))
-    assert [air.age_s for _, air in found[:3]] == [0.0, 60.0, 120.0]
+    assert [air.age_s for _, air in found] == [60.0 * minute for minute in range(2 * PART_MS // MINUTE_MS)]
     assert not any(air.speed_is_measured for _, air in found)
 
 

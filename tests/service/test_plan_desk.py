@@ -86,10 +86,10 @@ def watch_of(*pieces: Piece, work: Work | None = None, hours: WorkingHours = ALW
     return watch
 
 
-def live(watch: Watchkeeping, second: int) -> None:
+def live(watch: Watchkeeping, second: int, *, is_seen: bool = True) -> None:
     reading = still(START_MS + second * 1000)
     watch.take(ReadingArrived(reading=reading, counts=LineCounts()), float(second))
-    watch.look(START_MS + second * 1000, float(second))
+    watch.look(START_MS + second * 1000, float(second), is_seen=is_seen)
 
 
 def test_that_a_coat_to_come_needs_what_predict_says_of_it_in_the_same_air() -> None:

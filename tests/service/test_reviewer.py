@@ -205,8 +205,8 @@ def test_that_the_air_of_the_wet_film_is_taken_by_the_minute_and_the_rest_in_fiv
 def test_that_a_log_read_in_parts_is_the_log() -> None:
     whole = LogInMemory(
         readings=[
-            Reading(time_ms=START_MS + minute * MINUTE_MS, temperature_C=20.0 + minute % 7, humidity_pct=50.0)
-            for minute in range(1500)
+            Reading(time_ms=START_MS + third * MINUTE_MS // 3, temperature_C=20.0 + third % 7, humidity_pct=50.0)
+            for third in range(4500)
         ]
     )
     begin_ms, end_ms = START_MS + 7_001, START_MS + 1400 * MINUTE_MS + 13

@@ -21,7 +21,7 @@ from studiowatch.service.air_ahead import STAYS, RoomToCome, calm, is_another
 from studiowatch.service.coat_risk import CoatRisk
 from studiowatch.service.coat_tests import doubt_words, her_tests
 from studiowatch.service.log_air import Moment
-from studiowatch.service.looked_ahead import LookedAhead
+from studiowatch.service.looked_ahead import IDLE_EVERY_MS, RESTING_EVERY_MS, LookedAhead
 from studiowatch.service.piece_view import StageTime
 from studiowatch.studio.amounts import wet_um_of
 from studiowatch.studio.pieces import Coat, Piece
@@ -232,9 +232,15 @@ class CoatRun:
             return False
         looking = self._looking(self.air, room)
         is_idle = not (is_seen or is_another(self._looked.air, looking.air))
-        is_hardening = self.reached_ms(Stage.DRY_TO_RECOAT) is not None
-        is_resting = (is_idle or is_hardening) and not self._is_soon_told()
-        return self._looked.is_stale(looking, is_wet=self.film.is_wet, is_resting=is_resting)
+        return self._looked.is_stale(looking, is_wet=self.film.is_wet, rests_ms=self._rests_ms(is_idle=is_idle))
+
+    def _rests_ms(self, *, is_idle: bool) -> int | None:
+        """Return for how long nobody waits for a time of it, ms; None if one does."""
+        if self._is_soon_told():
+            return None
+        if self.reached_ms(Stage.DRY_TO_RECOAT) is not None:
+            return IDLE_EVERY_MS if is_idle else RESTING_EVERY_MS
+        return RESTING_EVERY_MS if is_idle else None
 
     def _is_soon_told(self) -> bool:
         """Whether a time that is told when it comes, of those looked ahead for, is near."""

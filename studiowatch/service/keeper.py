@@ -8,10 +8,11 @@ import traceback
 from collections.abc import Callable, Sequence
 from concurrent.futures import Future
 from dataclasses import replace
+from itertools import zip_longest
 from pathlib import Path
 from typing import ParamSpec
 
-from studiowatch.board.events import BoardEvent
+from studiowatch.board.events import BoardEvent, ReadingArrived
 from studiowatch.board.onlooker import Onlooker
 from studiowatch.board.port import PortFault
 from studiowatch.service.commands import AcceptColumns, BoardCommand, Command, Refused
@@ -195,9 +196,10 @@ class Keeper:
             self._guard(watch, self._collect, self._letters)
         count = 0
         together = self._pace.together(self._clock.utc_ms(), is_stirred=watch.is_stirred)
-        for item in self._inbox.take(wait_s, together):
+        items = self._inbox.take(wait_s, together)
+        for item, after in zip_longest(items, items[1:]):
             count += 1
-            self._guard(watch, self._attend, watch, item)
+            self._guard(watch, self._attend, watch, item, is_followed=isinstance(after, ReadingArrived))
             self._guard(watch, watch.speak)
         now_ms, now_s, lost = self._clock.utc_ms(), self._clock.monotonic_s(), self._inbox.overflowed
         self._guard(watch, watch.look, now_ms, now_s, lost, is_seen=self._pace.closely)
@@ -216,14 +218,14 @@ class Keeper:
     def _collect(self, letters: Letterbox) -> None:
         letters.collect(self.submit)
 
-    def _attend(self, watch: Watchkeeping, item: BoardEvent | Errand) -> None:
+    def _attend(self, watch: Watchkeeping, item: BoardEvent | Errand, *, is_followed: bool) -> None:
         if isinstance(item, Errand):
             if item.answer.set_running_or_notify_cancel():
                 self._answer(watch, item)
             return
         now_s = self._clock.monotonic_s()
         watch.mind_the_clock(self._clock.utc_ms(), now_s)
-        watch.take(item, now_s)
+        watch.take(item, now_s, is_followed=is_followed)
 
     def _answer(self, watch: Watchkeeping, errand: Errand) -> None:
         now_ms, now_s = self._clock.utc_ms(), self._clock.monotonic_s()

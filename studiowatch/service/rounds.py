@@ -19,6 +19,7 @@ from studiowatch.store.trouble import StoreTrouble
 from studiowatch.studio.review_curves import Curves
 
 ADVANCE_MS = 30_000  # ms of readings that dry the films in one step; from the log it is a minute
+TOGETHER_MS = 1_500  # ms of readings that came together and are judged by the last: two of most boards
 JUDGE_EVERY_MS = 1_000  # ms without a reading after which the room is judged by the clock alone
 
 
@@ -80,11 +81,16 @@ class Rounds:
         if not self.is_opening:
             self._judged_ms = None  # the next look judges at once what was dried until now
 
-    def read(self, reading: Reading) -> None:
-        """Judge the room by a reading; dry the films once there are enough of them, or where that cannot wait."""
+    def read(self, reading: Reading, *, is_followed: bool = False) -> None:
+        """Judge the room by a reading; dry the films once there are enough of them, or where that cannot wait.
+
+        One that `is_followed` by another, which is there already, is judged with that.
+        """
         now_ms, room = reading.time_ms, self.desks.room
         typed_ms = room.typed_ms
         room.take(reading)
+        if is_followed and 0 <= now_ms - (self._judged_ms or 0) < TOGETHER_MS:
+            return
         self.judge(now_ms)
         since_ms = now_ms - (self._dried_ms or 0)
         is_early = 0 <= since_ms < ADVANCE_MS and room.typed_ms == typed_ms

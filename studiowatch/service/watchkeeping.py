@@ -148,8 +148,8 @@ class Watchkeeping:
         """Weigh the risk of each coat by these curves from now on."""
         self._rounds.weigh_by(curves)
 
-    def take(self, event: BoardEvent, now_s: float) -> None:
-        """Take one event of the board."""
+    def take(self, event: BoardEvent, now_s: float, *, is_followed: bool = False) -> None:
+        """Take one event of the board; `is_followed` says that a reading after it is there already."""
         rounds, desks = self._rounds, self.desks
         rounds.drifted = True
         desks.calibrations.take(event)
@@ -159,7 +159,7 @@ class Watchkeeping:
             desks.ledger.note(*note)
         if isinstance(event, ReadingArrived):
             desks.ledger.add(event.reading, now_s)
-            rounds.read(event.reading)
+            rounds.read(event.reading, is_followed=is_followed)
         elif isinstance(event, BoardTrouble):
             desks.room.fail(event.time_ms)
 

@@ -7,7 +7,7 @@ from dataclasses import replace
 import pytest
 
 from studiowatch.physics.air import Air
-from studiowatch.service.looked_ahead import LookedAhead
+from studiowatch.service.looked_ahead import RESTING_EVERY_MS, LookedAhead
 
 MINUTE_MS = 60_000
 AIR = Air(temperature_C=20.0, humidity_pct=50.0, air_speed_m_s=0.05)
@@ -16,11 +16,13 @@ BEFORE = LookedAhead(at_ms=0, air=AIR, is_covered=False, foretold_ms=-MINUTE_MS)
 HELD = replace(BEFORE, foretold_ms=None)
 
 
-def minutes_until_stale(before: LookedAhead, now: LookedAhead, *, is_wet: bool = True, is_resting: bool = False) -> int:
+def minutes_until_stale(
+    before: LookedAhead, now: LookedAhead, *, is_wet: bool = True, rests_ms: int | None = None
+) -> int:
     return next(
         minutes
         for minutes in range(1, 120)
-        if before.is_stale(replace(now, at_ms=minutes * MINUTE_MS), is_wet=is_wet, is_resting=is_resting)
+        if before.is_stale(replace(now, at_ms=minutes * MINUTE_MS), is_wet=is_wet, rests_ms=rests_ms)
     )
 
 
@@ -42,11 +44,12 @@ def test_that_a_wet_coat_is_looked_ahead_at_again_after(before: LookedAhead, now
 
 def test_that_a_wet_coat_that_nobody_waits_for_rests_whatever_the_room_does() -> None:
     wandered = replace(BEFORE, air=WANDERED, foretold_ms=0)
-    assert minutes_until_stale(BEFORE, wandered, is_resting=True) == 30
-    assert minutes_until_stale(HELD, replace(HELD, air=WANDERED), is_resting=True) == 1  # nothing foretold how
+    assert minutes_until_stale(BEFORE, wandered, rests_ms=RESTING_EVERY_MS) == 30
+    held = minutes_until_stale(HELD, replace(HELD, air=WANDERED), rests_ms=RESTING_EVERY_MS)
+    assert held == 1  # nothing foretold how it goes
 
 
-@pytest.mark.parametrize(("is_resting", "minutes"), [(False, 10), (True, 30)])
-def test_that_a_dry_coat_waits_longer_once_it_only_cures(is_resting: bool, minutes: int) -> None:  # noqa: FBT001
+@pytest.mark.parametrize(("rests_ms", "minutes"), [(None, 10), (RESTING_EVERY_MS, 30)])
+def test_that_a_dry_coat_waits_longer_once_it_only_cures(rests_ms: int | None, minutes: int) -> None:
     anew = replace(BEFORE, air=WANDERED, foretold_ms=0)
-    assert minutes_until_stale(BEFORE, anew, is_wet=False, is_resting=is_resting) == minutes
+    assert minutes_until_stale(BEFORE, anew, is_wet=False, rests_ms=rests_ms) == minutes

@@ -11,6 +11,7 @@ from studiowatch.board.onlooker import Onlooker
 from studiowatch.service.commands import LayCoat
 from studiowatch.service.keeper import Keeper
 from studiowatch.service.pace import SELDOM_S, SOON_MS, TOGETHER
+from studiowatch.service.rounds import Rounds
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.studio.watch import SILENT_AFTER_S
@@ -139,6 +140,28 @@ def test_that_a_warning_goes_out_with_the_reading_that_raised_it_though_nobody_l
             break
     assert count == 1
     assert [one.kind for one in watched.seen[-1].warnings] == ["air-moving"]
+
+
+def test_that_readings_that_came_together_are_judged_by_the_last_and_a_backlog_every_other_second(
+    watched: Watched, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    judged_ms: list[int] = []
+    judge = Rounds.judge
+
+    def hear(rounds: Rounds, now_ms: int) -> None:
+        judged_ms.append(now_ms)
+        judge(rounds, now_ms)
+
+    monkeypatch.setattr(Rounds, "judge", hear)
+    watched.read(1)
+    for _ in range(10):
+        watched.studio.clock.pass_s(1)
+        reading = still(watched.studio.clock.now_ms)
+        watched.keeper._inbox.deliver(ReadingArrived(reading=reading, counts=LineCounts()))
+    judged_ms.clear()
+    now_ms = watched.studio.clock.now_ms
+    watched.keeper._turn(watched.studio.watch, 0.0)
+    assert judged_ms == [now_ms - 1000 * back_s for back_s in (8, 6, 4, 2, 0)]
 
 
 def test_that_the_board_is_told_of_at_once_though_nobody_looks(watched: Watched) -> None:

@@ -12,7 +12,7 @@ from studiowatch.coats.stages import Stage
 from studiowatch.physics.air import Air
 from studiowatch.service.air_ahead import OTHER_K, Stays
 from studiowatch.service.coat_run import TOLD_SOON_MS, CoatRun
-from studiowatch.service.looked_ahead import RESTING_EVERY_MS, STEADY_EVERY_MS
+from studiowatch.service.looked_ahead import IDLE_EVERY_MS, RESTING_EVERY_MS, STEADY_EVERY_MS
 from studiowatch.service.rack import AHEAD_AT_ONCE, Rack
 from studiowatch.service.replaying import MemoryRecords, NoLog
 from studiowatch.service.sheet_shelf import SheetShelf
@@ -91,6 +91,14 @@ def test_that_it_is_looked_ahead_at_anew_where_the_room_is_another_though_nobody
     begun_ms = rack.runs["c"].at_ms
     assert seldom
     assert begun_ms < next(looks(rack, is_told, warmer)) <= seldom[-1] + STEADY_EVERY_MS + MINUTE_MS
+
+
+@pytest.mark.parametrize(("is_seen", "every_ms"), [(True, RESTING_EVERY_MS), (False, IDLE_EVERY_MS)])
+def test_that_a_coat_that_only_hardens_is_looked_ahead_at_hardly_ever(rack: Rack, is_seen: bool, every_ms: int) -> None:  # noqa: FBT001
+    *_, told_ms = looks(rack, is_told)
+    rack.stacks.is_seen = is_seen
+    found = list(looks(rack, lambda run: run.at_ms >= told_ms + 9 * HOUR_MS))
+    assert {gap for _, gap in gaps(found)} == {every_ms}
 
 
 @pytest.mark.parametrize(

@@ -17,11 +17,11 @@ from studiowatch.coats.standing import Standing
 from studiowatch.coats.support import Support, support_of
 from studiowatch.physics.air import Air
 from studiowatch.physics.ranges import Array
-from studiowatch.service.air_ahead import STAYS, RoomToCome, calm, is_another
+from studiowatch.service.air_ahead import STAYS, RoomToCome, calm
 from studiowatch.service.coat_risk import CoatRisk
 from studiowatch.service.coat_tests import doubt_words, her_tests
 from studiowatch.service.log_air import Moment
-from studiowatch.service.looked_ahead import IDLE_EVERY_MS, RESTING_EVERY_MS, LookedAhead
+from studiowatch.service.looked_ahead import LookedAhead
 from studiowatch.service.piece_view import StageTime
 from studiowatch.studio.amounts import wet_um_of
 from studiowatch.studio.pieces import Coat, Piece
@@ -31,7 +31,6 @@ SEED = 20260301  # any fixed number: a coat shows the same range after a restart
 HORIZON_S = 96 * 3600.0  # s, how far ahead a ready time is sought
 TRACE_EVERY_MS = 60_000  # ms between two points of a film's temperature
 HOUR_MS = 3_600_000  # ms
-TOLD_SOON_MS = HOUR_MS  # ms before something is told of a coat from which it does not rest
 
 
 @dataclass(slots=True)
@@ -68,6 +67,8 @@ class CoatRun:
         How likely each draw was then.
     risk : CoatRisk or None
         What it has met that clouds a coat; set by `begin`.
+    looked : LookedAhead or None
+        What the last look ahead went by; None before it, and where it is to be told anew with the next air.
     """
 
     coat: Coat
@@ -88,7 +89,7 @@ class CoatRun:
     weights: Array | None = None
     pace: float = 0.0
     risk: CoatRisk | None = None
-    _looked: LookedAhead | None = None
+    looked: LookedAhead | None = None
     _held: Array | None = None  # the table in air that stays: tests are learnt by it, the room to come taught nothing
 
     @classmethod
@@ -201,8 +202,8 @@ class CoatRun:
         """Move the run along with a wall clock that was set: the film is as old as it was."""
         self.laid_ms += step_ms
         self.at_ms += step_ms
-        if self._looked is not None:
-            self._looked = self._looked.shifted(step_ms)
+        if self.looked is not None:
+            self.looked = self.looked.shifted(step_ms)
 
     def _below(self) -> Iterator[tuple[CoatRun, Film]]:
         """Yield the runs below and their films as this coat's film has them, from the nearest down."""
@@ -221,57 +222,26 @@ class CoatRun:
         if film_C is not None and not is_dry and self.at_ms - last_ms >= TRACE_EVERY_MS:
             self.film_trace = (*self.film_trace, (self.at_ms, film_C))
 
-    def is_ahead_due(self, room: RoomToCome = STAYS, *, is_seen: bool = True) -> bool:
-        """Whether `ahead` was told too long ago, or before the room was foretold; before the first air it never is.
-
-        What is not seen may be older in a room that only wanders, unless something is soon to be told by it.
-        """
-        if self.air is None or self._looked is None:
-            return self.air is not None
-        if self.is_cured and Stage.CURED in self.ahead:
-            return False
-        looking = self._looking(self.air, room)
-        is_idle = not (is_seen or is_another(self._looked.air, looking.air))
-        return self._looked.is_stale(looking, is_wet=self.film.is_wet, rests_ms=self._rests_ms(is_idle=is_idle))
-
-    def _rests_ms(self, *, is_idle: bool) -> int | None:
-        """Return for how long nobody waits for a time of it, ms; None if one does."""
-        if self._is_soon_told():
-            return None
-        if self.reached_ms(Stage.DRY_TO_RECOAT) is not None:
-            return IDLE_EVERY_MS if is_idle else RESTING_EVERY_MS
-        return RESTING_EVERY_MS if is_idle else None
-
-    def _is_soon_told(self) -> bool:
-        """Whether a time that is told when it comes, of those looked ahead for, is near."""
-        times_ms = [] if self.recoat_told else [self.recoat_ms()]
-        times_ms += [
-            self.after_ms(self.ahead[stage].nominal_s)
-            for stage in (Stage.DUST_FREE, Stage.DRY_TO_TOUCH, Stage.CLEAR)
-            if stage in self.ahead and self.reached_ms(stage) is None
-        ]
-        return any(time_ms is not None and 0 <= time_ms - self.at_ms < TOLD_SOON_MS for time_ms in times_ms)
-
-    def _looking(self, air: Air, room: RoomToCome) -> LookedAhead:
+    def looking(self, air: Air, room: RoomToCome) -> LookedAhead:
         """Return what a look ahead would go by now."""
         return LookedAhead(at_ms=self.at_ms, air=calm(air), is_covered=self.covered, foretold_ms=room.made_ms)
 
     def heed_the_room(self) -> None:
         """Have `ahead` told anew with the next air: the room to come is another."""
-        self._looked = None
+        self.looked = None
 
     def look_ahead(self, room: RoomToCome = STAYS) -> None:
         """Bring `ahead` up to date; before the first air there is nothing to go by."""
         if self.air is None:
             return
-        looking = self._looking(self.air, room)
+        looking = self.looking(self.air, room)
         air = looking.air
         coming = room.spans(air, self.at_ms, HORIZON_S)
         self.table = outlook(self.film, air, horizon_s=HORIZON_S, covered=self.covered, coming=coming)
         self._held = self.table
         if coming is not None and self.tests():
             self._held = outlook(self.film, air, horizon_s=HORIZON_S, covered=self.covered)
-        self._looked = looking
+        self.looked = looking
         self.weigh()
 
     def weigh(self) -> None:

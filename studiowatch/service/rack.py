@@ -9,6 +9,7 @@ from dataclasses import dataclass, field
 
 from studiowatch.coats.data_sheet import Kind
 from studiowatch.physics.air import Air
+from studiowatch.service.ahead_due import is_ahead_due
 from studiowatch.service.bench import Bench
 from studiowatch.service.coat_fault import coat_fault
 from studiowatch.service.coat_run import CoatRun
@@ -239,7 +240,7 @@ class Rack:
             self._heed(piece, now_ms)
         self.stacks.forget_log()
         room = self.stacks.room
-        due = [run for run in self.runs.values() if run.is_ahead_due(room, is_seen=self.stacks.is_seen)]
+        due = [run for run in self.runs.values() if is_ahead_due(run, room, is_seen=self.stacks.is_seen)]
         self.is_behind = len(due) > AHEAD_AT_ONCE
         for run in due[:AHEAD_AT_ONCE]:
             run.look_ahead(room)

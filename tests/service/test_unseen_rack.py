@@ -10,8 +10,9 @@ import pytest
 
 from studiowatch.coats.stages import Stage
 from studiowatch.physics.air import Air
+from studiowatch.service.ahead_due import TOLD_SOON_MS
 from studiowatch.service.air_ahead import OTHER_K, Stays
-from studiowatch.service.coat_run import TOLD_SOON_MS, CoatRun
+from studiowatch.service.coat_run import CoatRun
 from studiowatch.service.looked_ahead import IDLE_EVERY_MS, RESTING_EVERY_MS, STEADY_EVERY_MS
 from studiowatch.service.rack import AHEAD_AT_ONCE, Rack
 from studiowatch.service.replaying import MemoryRecords, NoLog

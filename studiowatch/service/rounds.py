@@ -89,11 +89,12 @@ class Rounds:
         now_ms, room = reading.time_ms, self.desks.room
         typed_ms = room.typed_ms
         room.take(reading)
-        if is_followed and 0 <= now_ms - (self._judged_ms or 0) < TOGETHER_MS:
+        is_same_board = room.typed_ms == typed_ms
+        if is_followed and is_same_board and 0 <= now_ms - (self._judged_ms or 0) < TOGETHER_MS:
             return
         self.judge(now_ms)
         since_ms = now_ms - (self._dried_ms or 0)
-        is_early = 0 <= since_ms < ADVANCE_MS and room.typed_ms == typed_ms
+        is_early = 0 <= since_ms < ADVANCE_MS and is_same_board
         may_wait = is_early and not (self._catches_up or self._has_due(now_ms))
         if not (self.is_opening or self.is_ending() or may_wait):
             self.dry(now_ms)

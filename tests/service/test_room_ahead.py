@@ -5,6 +5,7 @@ from __future__ import annotations
 import subprocess
 import sys
 import tracemalloc
+import weakref
 from collections.abc import Sequence
 from math import cos, pi
 
@@ -199,6 +200,12 @@ def test_that_coats_share_the_air_of_one_minute() -> None:
     at_ms = (ahead.made_ms or 0) + 5 * MINUTE_MS
     assert ahead.spans(AIR, at_ms, HORIZON_S) is ahead.spans(AIR, at_ms + 59_000, HORIZON_S)
     assert ahead.spans(AIR, at_ms, HORIZON_S) is not ahead.spans(AIR, at_ms + 61_000, HORIZON_S)
+    drawn = [
+        weakref.ref(air.temperature_C) for air, _ in ahead.spans(AIR, at_ms, HORIZON_S) if isinstance(air, AirDraws)
+    ]
+    ahead.spans(AIR, at_ms + 61_000, HORIZON_S)
+    assert drawn
+    assert not any(array() is not None for array in drawn)  # those of the minute before are let go
 
 
 def test_that_a_coat_before_a_cold_night_is_ready_later_than_in_the_present_air() -> None:

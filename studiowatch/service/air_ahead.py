@@ -22,8 +22,7 @@ def calm(air: Air) -> Air:
 def alike(before: Air, after: Air) -> bool:
     """Return whether a look ahead in the one would say the same as in the other."""
     return (
-        abs(after.temperature_C - before.temperature_C) < STEADY_K
-        and abs(after.humidity_pct - before.humidity_pct) < STEADY_PCT
+        is_within(before, after, STEADY_K, STEADY_PCT)
         and abs(after.air_speed_m_s - before.air_speed_m_s) < STEADY_M_S
         and not _is_read_anew(before, after)
     )
@@ -31,10 +30,14 @@ def alike(before: Air, after: Air) -> bool:
 
 def is_another(before: Air, after: Air) -> bool:
     """Return whether the room is another than it was, and does not only wander."""
+    return not is_within(before, after, OTHER_K, OTHER_PCT) or _is_read_anew(before, after)
+
+
+def is_within(before: Air, after: Air, below_K: float, below_pct: float) -> bool:
+    """Return whether temperature and humidity changed by less than so much, K and %RH."""
     return (
-        abs(after.temperature_C - before.temperature_C) >= OTHER_K
-        or abs(after.humidity_pct - before.humidity_pct) >= OTHER_PCT
-        or _is_read_anew(before, after)
+        abs(after.temperature_C - before.temperature_C) < below_K
+        and abs(after.humidity_pct - before.humidity_pct) < below_pct
     )
 
 

@@ -9,7 +9,7 @@ from dataclasses import dataclass, field, replace
 from studiowatch.coats.belief import Belief
 from studiowatch.coats.stages import Stage
 from studiowatch.physics.air import Air
-from studiowatch.service.air_ahead import CALM_M_S, AirAhead, calm, steady
+from studiowatch.service.air_ahead import CALM_M_S, AirAhead, is_within, steady
 from studiowatch.service.commands import Refused
 from studiowatch.service.film_waits import FilmWaits
 from studiowatch.service.piece_view import PieceView
@@ -253,12 +253,7 @@ def _stack_checks(shelf: SheetShelf, laid: Sequence[str], is_through: bool) -> t
 
 
 def _alike(before: Air, after: Air) -> bool:
-    one, other = calm(before), calm(after)
-    return (
-        abs(one.temperature_C - other.temperature_C) < ROOM_K
-        and abs(one.humidity_pct - other.humidity_pct) < ROOM_PCT
-        and (one.age_s is None) == (other.age_s is None)
-    )
+    return is_within(before, after, ROOM_K, ROOM_PCT) and (before.age_s is None) == (after.age_s is None)
 
 
 def _foretold_words(air: Air, *, is_meant: bool) -> str:

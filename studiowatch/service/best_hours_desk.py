@@ -1,4 +1,7 @@
-"""The best hours for the coats that come next on the rack, worked out anew every ten minutes at most, by a worker."""
+"""The best hours for the coats that come next on the rack, worked out anew each ten minutes, by a worker.
+
+While nobody looks they wait for a new plan; a plan that is ten minutes newer has them worked out at once.
+"""
 
 from __future__ import annotations
 

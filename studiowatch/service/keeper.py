@@ -194,21 +194,19 @@ class Keeper:
         """
         if self._letters is not None:
             self._guard(watch, self._collect, self._letters)
-        count = 0
         together = self._pace.together(self._clock.utc_ms(), is_stirred=watch.is_stirred)
         items = self._inbox.take(wait_s, together)
         for item, after in zip_longest(items, items[1:]):
-            count += 1
             self._guard(watch, self._attend, watch, item, is_followed=isinstance(after, ReadingArrived))
             self._guard(watch, watch.speak)
         now_ms, now_s, lost = self._clock.utc_ms(), self._clock.monotonic_s(), self._inbox.overflowed
         self._guard(watch, watch.look, now_ms, now_s, lost, is_seen=self._pace.closely)
         self._guard(watch, watch.speak)
         self._guard(watch, watch.write, self._clock.utc_ms(), self._clock.monotonic_s())
-        if self._is_due(watch, count) and not self._guard(watch, self._publish, watch):
+        if self._is_due(watch, len(items)) and not self._guard(watch, self._publish, watch):
             self._guard(watch, self._publish_fault, watch)
         self._guard(watch, self._tidy)
-        return count
+        return len(items)
 
     def _tidy(self) -> None:
         if self._clock.monotonic_s() - self._gave_back_s >= GIVE_BACK_S:

@@ -21,7 +21,7 @@ from studiowatch.store.trouble import StoreTrouble
 from studiowatch.studio.otherwise import STILL_M_S
 
 DAY_MS = 86_400_000  # ms
-PART_MS = DAY_MS // 4  # ms of the log that are judged at once: who lays a coat now waits for no whole day
+PART_MS = DAY_MS // 4  # ms of the log that are read and judged at once: who lays a coat now waits for no whole day
 OLD_MS = 7 * DAY_MS  # ms after the last laying; assumption
 TICK_MS = 60_000  # ms between two looks at air that nothing measures as it goes
 BACK_MS = (0, WARM_UP_MS, *range(DAY_MS, 15 * DAY_MS, DAY_MS))  # ms back, between which a reading is sought; assumption

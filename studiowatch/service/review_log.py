@@ -13,6 +13,7 @@ from studiowatch.physics.air import steady_speed
 from studiowatch.room.air_movement import Movement
 from studiowatch.room.readings import Channel, Reading
 from studiowatch.room.typed import is_typed
+from studiowatch.service.log_air import PART_MS
 from studiowatch.service.room_now import WARM_UP_MS, RoomNow
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.speech.words import say
@@ -24,7 +25,6 @@ from studiowatch.studio.review_room import Room, RoomMoment
 
 MINUTE_MS = 60_000
 DAY_MS = 24 * HOUR_MS
-PART_MS = 6 * HOUR_MS  # ms of the log that are read at once
 FINE_MS = 6 * HOUR_MS  # ms after its laying in which the air is taken by the minute; assumption
 COARSE_MS = 5 * MINUTE_MS  # ms, the means that are taken elsewhere; assumption
 FRESH_MS = DAY_MS  # ms after the laying of a coat below whose air is read; later it changes little; assumption

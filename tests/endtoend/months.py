@@ -206,8 +206,8 @@ class Months:
             sys.excepthook = before
 
     def slope_MB_a_month(self, after_day: float) -> float:
-        """Return the slope of a straight line through the resident memory, by least squares."""
-        later = [day for day in self.days if day.day >= after_day]
+        """Return the slope of a straight line through what the stretches held that began then or later, least squares."""
+        later = [day for before, day in pairwise(self.days) if before.day >= after_day]
         slope, _ = np.polyfit([day.day for day in later], [day.resident_MB for day in later], 1)
         return float(slope) * MONTH_DAYS
 
@@ -373,7 +373,7 @@ def main() -> int:
         months = run(folder, asked.days, 1.0, say, pieces=asked.pieces, every_s=asked.every, works=True, stop=stop)
         days = months.days[-1].day
         print(f"{days:.2f} days of board time in {time.monotonic() - began_s:.0f} s; {len(months.told)} things told")
-    if days > SETTLED_DAYS + 1:
+    if days > SETTLED_DAYS + 2:
         slope = months.slope_MB_a_month(SETTLED_DAYS)
         print(f"resident memory {slope:+.2f} MB a month after the first day (goal: under {SLOPE_GOAL_MB})")
         if slope >= SLOPE_GOAL_MB:

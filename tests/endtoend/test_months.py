@@ -42,8 +42,8 @@ def test_that_a_run_that_is_stopped_ends_though_its_board_is_ahead_of_the_watch(
 
 
 def test_that_the_slope_is_that_of_a_line_through_what_came_after_the_first_day() -> None:
-    """By hand: 2 MB a day is 60 MB in a month of thirty days; what came before the first day counts for nothing."""
-    climbing = [day(0.5, resident_MB=900.0), *(day(at, resident_MB=100.0 + 2.0 * at) for at in (1.0, 2.0, 3.0, 4.0))]
+    """By hand: 2 MB a day is 60 MB in a month of thirty days; what the first day held counts for nothing."""
+    climbing = [day(1.0, resident_MB=900.0), *(day(at, resident_MB=100.0 + 2.0 * at) for at in (2.0, 3.0, 4.0, 5.0))]
     assert Months(days=climbing).slope_MB_a_month(1.0) == pytest.approx(2.0 * MONTH_DAYS)
 
 

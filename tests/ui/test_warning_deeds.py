@@ -22,7 +22,7 @@ from studiowatch.ui.settings import ViewSettings
 from studiowatch.ui.tray import marked
 from studiowatch.ui.warning_deeds import NOTHING_HEARD, NOTHING_WAITS, SOUNDED
 from studiowatch.ui.widgets.quiet_dialog import QuietDialog
-from studiowatch.ui.widgets.warning_rows import WHY, WarningRowView
+from studiowatch.ui.widgets.warning_rows import WHY, OpenAnswers
 
 from .conftest import KeptSpeaker, KeptTray, Show, StandInPlot, push
 from .scenes import AIR, AIR_WARNING, EMPTY, FOUR_CALM, FOUR_WARNED, NOW_MS, MadeUpHistory, ScriptedClock, ScriptedDesk
@@ -119,7 +119,7 @@ def test_that_quiet_hours_dropped_change_nothing(shown: Show, settings: ViewSett
 def test_that_a_limit_names_its_basis_on_request(shown: Show) -> None:
     based = replace(AIR_WARNING, basis="Draught rate of ISO 7730.")
     window = shown(replace(FOUR_WARNED, warnings=(based,)))
-    row = next(one for one in window.page.findChildren(WarningRowView) if one.isVisible())
+    row = next(one for one in window.page.findChildren(OpenAnswers) if one.isVisible())
     assert not row._basis.isVisible()
     push(row, WHY).click()
     assert row._basis.isVisible()

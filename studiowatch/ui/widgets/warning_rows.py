@@ -18,8 +18,8 @@ WHY = mark("Why this limit?")
 LATER_WORDS = mark("Choose when to be reminded")
 
 
-class WarningRowView(QWidget):
-    """One warning."""
+class OpenAnswers(QWidget):
+    """What can be answered to an open warning, and where its limit comes from."""
 
     heard = Signal(str)
     remind = Signal(str)
@@ -27,10 +27,8 @@ class WarningRowView(QWidget):
 
     def __init__(self) -> None:
         super().__init__()
+        self.setObjectName("inside")
         self._key = ""
-        self._mark = LevelMark(18)
-        self._headline = label("strong", wrap=True)
-        self._when = label("small", Tone.MUTED, wrap=True)
         self._heard = button(say(HEARD_WORDS))
         self._remind = button(say("In 10 min"), hint=say("Remind me in ten minutes if it still stands"))
         self._later = button(say("Later…"), "link", say(LATER_WORDS))
@@ -44,48 +42,90 @@ class WarningRowView(QWidget):
         self._compose()
 
     def _compose(self) -> None:
-        self._answers = QHBoxLayout()
-        self._answers.addWidget(self._heard)
-        self._answers.addWidget(self._remind)
-        self._answers.addStretch(1)
+        self._first, self._second = QHBoxLayout(), QHBoxLayout()
+        for line, widgets in ((self._first, (self._heard, self._remind)), (self._second, (self._later, self._why))):
+            for widget in widgets:
+                line.addWidget(widget)
+            line.addStretch(1)
+        self._lines = QVBoxLayout(self)
+        self._lines.setContentsMargins(0, 0, 0, 0)
+        self._lines.addLayout(self._first)
+        self._lines.addLayout(self._second)
+        self._lines.addWidget(self._basis)
+
+    def set_style(self, style: Style) -> None:
+        """Use `style` from now on."""
+        self._lines.setSpacing(style.px(2))
+        self._first.setSpacing(style.px(6))
+
+    def set_row(self, row: WarningRow) -> None:
+        """Offer what is left to answer to `row`."""
+        if row.key != self._key:
+            self._basis.hide()
+        self._key = row.key
+        self._heard.setVisible(row.can_hear)
+        self._remind.setVisible(row.can_remind)
+        self._later.setVisible(row.can_remind)
+        self._why.setVisible(bool(row.basis))
+        put(self._basis, row.basis)
+        named = {self._heard: HEARD_WORDS, self._remind: REMIND_WORDS, self._later: LATER_WORDS, self._why: WHY}
+        for answer, words in named.items():
+            answer.setAccessibleName(f"{say(words)}: {row.headline}")
+
+
+class WarningRowView(QWidget):
+    """One warning; its answers are made once it is an open one: most rows only ever tell of past ones."""
+
+    heard = Signal(str)
+    remind = Signal(str)
+    later = Signal(str)
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._style = Style()
+        self._mark = LevelMark(18)
+        self._headline = label("strong", wrap=True)
+        self._when = label("small", Tone.MUTED, wrap=True)
+        self._answers: OpenAnswers | None = None
         self._words = QVBoxLayout()
         self._words.addWidget(self._headline)
         self._words.addWidget(self._when)
-        self._words.addLayout(self._answers)
-        self._more = QHBoxLayout()
-        self._more.addWidget(self._later)
-        self._more.addWidget(self._why)
-        self._more.addStretch(1)
-        self._words.addLayout(self._more)
-        self._words.addWidget(self._basis)
         self._row = QHBoxLayout(self)
         self._row.addWidget(self._mark, 0, Qt.AlignmentFlag.AlignTop)
         self._row.addLayout(self._words, 1)
 
     def set_style(self, style: Style) -> None:
         """Use `style` from now on."""
+        self._style = style
         px = style.px
         self._mark.set_style(style)
         self._row.setContentsMargins(px(4), px(3), 0, px(3))
         self._row.setSpacing(px(10))
         self._words.setSpacing(px(2))
-        self._answers.setSpacing(px(6))
+        if self._answers is not None:
+            self._answers.set_style(style)
 
     def set_row(self, row: WarningRow) -> None:
         """Show `row`: a filled mark while it is open, an outline once it is past."""
-        if row.key != self._key:
-            self._basis.hide()
-        self._key = row.key
         self._mark.set_level(row.level, filled=row.is_open)
         put(self._headline, row.headline, LEVEL_TONES[row.level] if row.is_open else Tone.INK)
         put(self._when, row.when)
         set_tip(self, row.advice)
-        self._heard.setVisible(row.can_hear)
-        self._remind.setVisible(row.can_remind)
-        self._later.setVisible(row.can_remind)
-        self._why.setVisible(row.is_open and bool(row.basis))
-        put(self._basis, row.basis)
-        named = {self._heard: HEARD_WORDS, self._remind: REMIND_WORDS, self._later: LATER_WORDS, self._why: WHY}
-        for answer, words in named.items():
-            answer.setAccessibleName(f"{say(words)}: {row.headline}")
+        self._offer(row)
         self.setAccessibleName(row.spoken)
+
+    def _offer(self, row: WarningRow) -> None:
+        if row.is_open and self._answers is None:
+            self._answers = self._made_answers()
+            self._words.addWidget(self._answers)
+        if self._answers is not None:
+            self._answers.set_row(row)
+            self._answers.setVisible(row.is_open)
+
+    def _made_answers(self) -> OpenAnswers:
+        made = OpenAnswers()
+        made.set_style(self._style)
+        made.heard.connect(self.heard)
+        made.remind.connect(self.remind)
+        made.later.connect(self.later)
+        return made

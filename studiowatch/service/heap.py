@@ -9,8 +9,8 @@ from functools import cache
 
 # mallopt's names and numbers: GNU C library manual, "Malloc Tunable Parameters"; the numbers are those of its malloc.h
 _TRIM_THRESHOLD, _MMAP_THRESHOLD, _ARENA_MAX = -1, -3, -8
-ARENAS = 2  # heaps that the threads share; of eight a core, each would keep the most that it ever held
-APART_BYTES = 512 * 1024  # an array of this size gets pages of its own, which go back at once; fixed, or it would grow
+ARENAS = 1  # heap that the threads share, as they share the interpreter; each would keep the most that it ever held
+APART_BYTES = 160 * 1024  # an array of this size gets pages of its own, which go back at once; fixed, or it would grow
 LEFT_BYTES = 1024 * 1024  # that a heap may keep at its end
 
 

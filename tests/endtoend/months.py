@@ -206,7 +206,7 @@ class Months:
             sys.excepthook = before
 
     def slope_MB_a_month(self, after_day: float) -> float:
-        """Return the slope of a straight line through what the stretches held that began then or later, least squares."""
+        """Return the slope of a straight line, by least squares, through what the stretches begun since then held."""
         later = [day for before, day in pairwise(self.days) if before.day >= after_day]
         slope, _ = np.polyfit([day.day for day in later], [day.resident_MB for day in later], 1)
         return float(slope) * MONTH_DAYS

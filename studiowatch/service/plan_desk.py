@@ -223,8 +223,10 @@ class PlanDesk:
 
 def last_air(log: ReadingsLog, now_ms: int) -> Air | None:
     """Return the last air that the log has of the day before `now_ms`, or None."""
+    end_ms = now_ms + 1
     for back_ms in LOOK_BACK_MS:
-        for reading in reversed(log.minute_means(now_ms - back_ms, now_ms + 1)):
+        start_ms = now_ms - back_ms
+        for reading in reversed(log.minute_means(start_ms, end_ms)):
             if reading.temperature_C is not None and reading.humidity_pct is not None:
                 speed_m_s = STILL_M_S if reading.air_speed_m_s is None else reading.air_speed_m_s
                 return Air(
@@ -232,6 +234,7 @@ def last_air(log: ReadingsLog, now_ms: int) -> Air | None:
                     humidity_pct=reading.humidity_pct,
                     air_speed_m_s=min(speed_m_s, CALM_M_S),
                 )
+        end_ms = start_ms
     return None
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Callable
 from concurrent.futures import Future
 from dataclasses import replace
@@ -16,13 +17,14 @@ from studiowatch.coats.draws import Draws
 from studiowatch.coats.prediction import predict
 from studiowatch.coats.stages import Stage
 from studiowatch.physics.air import Air
+from studiowatch.room.readings import Reading
 from studiowatch.service import film_waits
 from studiowatch.service.air_ahead import steady
 from studiowatch.service.commands import Refused
 from studiowatch.service.film_waits import FilmWaits, PlanDropped
 from studiowatch.service.local_time import clock_text, local_date
 from studiowatch.service.plan_commands import PlanCoats, SaveRecipe, SetWorkingHours
-from studiowatch.service.plan_desk import AGAIN_MS, FORETOLD_MS, Work
+from studiowatch.service.plan_desk import AGAIN_MS, FORETOLD_MS, Work, last_air
 from studiowatch.service.product_views import LearntView
 from studiowatch.service.replaying import MemoryRecords, NoLog
 from studiowatch.service.sheet_shelf import SheetShelf, built_in_sheets
@@ -286,6 +288,30 @@ def test_that_no_reading_yet_is_dated_for_the_sheets_own_air_and_says_so() -> No
     assert watch.make_plan(START_MS).air.startswith("No reading of the room yet: 23 °C and 50 % RH")
     live(watch, 1)
     assert "20.5 °C, 50 % RH" in watch.make_plan(START_MS + 1000).air
+
+
+class DayLog(NoLog):
+    """A day of hourly readings, the last three of them without humidity; counts how often each was read."""
+
+    def __init__(self) -> None:
+        faulty = {"humidity_pct": None}
+        hours = ((back, START_MS - back * HOUR_MS) for back in range(23, -1, -1))
+        self.held = [still(at_ms, temperature_C=10.0 + back, **(faulty if back < 3 else {})) for back, at_ms in hours]
+        self.read: Counter[int] = Counter()
+
+    def minute_means(self, start_ms: int, end_ms: int) -> list[Reading]:
+        found = [reading for reading in self.held if start_ms <= reading.time_ms < end_ms]
+        self.read.update(reading.time_ms for reading in found)
+        return found
+
+
+def test_that_the_last_air_is_sought_back_through_the_day_and_nothing_is_read_twice() -> None:
+    log = DayLog()
+    air = last_air(log, START_MS)
+    assert air is not None
+    assert air.temperature_C == 13.0
+    assert set(log.read.values()) == {1}
+    assert last_air(NoLog(), START_MS) is None
 
 
 def test_that_hours_and_recipes_are_kept_and_refused_in_one_sentence() -> None:

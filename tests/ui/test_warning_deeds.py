@@ -8,11 +8,12 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QIcon, QImage
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QPushButton
 from pytestqt.qtbot import QtBot
 
-from studiowatch.service.commands import RemindLater
+from studiowatch.service.commands import HearWarning, RemindLater
 from studiowatch.service.login_entry import LoginEntry
+from studiowatch.studio.warnings import WarningState
 from studiowatch.studio.words import Level
 from studiowatch.ui.app import app_icon, build_window
 from studiowatch.ui.models.alarm import LOUDNESS, REPEAT_S, Sound, Step
@@ -22,6 +23,7 @@ from studiowatch.ui.settings import ViewSettings
 from studiowatch.ui.tray import marked
 from studiowatch.ui.warning_deeds import NOTHING_HEARD, NOTHING_WAITS, SOUNDED
 from studiowatch.ui.widgets.quiet_dialog import QuietDialog
+from studiowatch.ui.widgets.sentence import HEARD_WORDS
 from studiowatch.ui.widgets.warning_rows import WHY, OpenAnswers
 
 from .conftest import KeptSpeaker, KeptTray, Show, StandInPlot, push
@@ -125,6 +127,23 @@ def test_that_a_limit_names_its_basis_on_request(shown: Show) -> None:
     assert row._basis.isVisible()
     assert row._basis.text() == based.basis
     assert based.basis in window.page.sentence.toolTip()
+
+
+def test_that_answers_are_made_for_an_open_warning_only_and_gone_once_it_is_past(
+    shown: Show, desk: ScriptedDesk
+) -> None:
+    past = replace(AIR_WARNING, state=WarningState.CLEARED, cleared_ms=NOW_MS)
+    over = replace(FOUR_CALM, warnings=(past,))
+    window = shown(over)
+    (row,) = window.page.warnings.views
+    assert row.findChildren(QPushButton) == []
+    desk.publish(FOUR_WARNED)
+    QApplication.processEvents()
+    push(row, HEARD_WORDS).click()
+    assert desk.commands[-1] == HearWarning(warning_key=AIR_WARNING.key)
+    desk.publish(over)
+    QApplication.processEvents()
+    assert not any(one.isVisible() for one in row.findChildren(QPushButton))
 
 
 def test_that_the_tray_follows_the_sentence_while_the_window_is_away(shown: Show, tray: KeptTray) -> None:

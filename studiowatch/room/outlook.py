@@ -170,7 +170,8 @@ def _drawn_left_over(habits: Habits, chance: np.random.Generator, draws: int, ho
     starts = _whole_days(habits.left_over, unheard_h)
     if not starts.size:
         return noise
-    days = len(habits.left_over) / BLOCK_H
+    known = known_rows(habits.left_over)
+    days = (known.size - int(np.argmax(known))) / BLOCK_H  # since the room was first heard of
     own = chance.random((draws, -(-hours // BLOCK_H))) < days / (days + FEWEST_BLOCKS)
     picked = starts[chance.integers(0, starts.size, own.shape)]
     for block in range(own.shape[1]):
@@ -197,23 +198,21 @@ def _whole_days(left_over: Array, unheard_h: int) -> NDArray[np.intp]:
     if len(known) < BLOCK_H:
         return np.empty(0, dtype=np.intp)
     whole = np.lib.stride_tricks.sliding_window_view(known, BLOCK_H).all(axis=1)
-    starts = np.flatnonzero(whole)
-    off_h = (len(left_over) - starts - unheard_h) % DAY_H
-    picked: NDArray[np.intp] = starts[(off_h + 1) % DAY_H <= 2]  # noqa: PLR2004 - the hour, and one to each side
-    return picked
+    off_h = (len(left_over) - np.arange(whole.size) - unheard_h) % DAY_H
+    starts: NDArray[np.intp] = np.flatnonzero(whole & ((off_h + 1) % DAY_H <= 2))  # noqa: PLR2004 - it, and one beside
+    return starts
 
 
 def _drawn_speed(log: HourlyLog, chance: np.random.Generator, draws: int, hours: int) -> Array:
     """Return the air speed in each hour to come: that of the same hours of one of the last days."""
     speeds = log.air_speed_m_s[-GUST_DAYS * DAY_H :]
-    known = speeds[np.isfinite(speeds)]
-    filled = np.where(np.isfinite(speeds), speeds, np.median(known) if known.size else STILL_M_S)
-    if not filled.size:
-        return np.full((draws, hours + 1), STILL_M_S)
-    days = max((filled.size - 1) // DAY_H, 0)
+    there = np.isfinite(speeds)
+    usual = float(np.median(speeds[there])) if there.any() else STILL_M_S
+    filled = np.where(there, speeds, usual)
+    days = (filled.size - 1 - int(np.argmax(there))) // DAY_H if there.any() else 0
     ahead = np.arange(hours + 1)
     if not days:
-        return np.full((draws, hours + 1), float(np.median(filled)))
+        return np.full((draws, hours + 1), usual)
     back_days = chance.integers(1, days + 1, (draws, 1))
     places = filled.size - 1 - back_days * DAY_H + ahead % DAY_H
     speed: Array = filled[np.minimum(places, filled.size - 1)]

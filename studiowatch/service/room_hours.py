@@ -106,16 +106,15 @@ class RoomHours:
         return 0 if self._oldest is None else max(0, now_ms - self._oldest * SPAN_MS)
 
     def hourly(self, now_ms: int) -> HourlyLog:
-        """Return means around each full hour before `now_ms`, and of the minutes up to now; see `HourlyLog`.
+        """Return means around each full hour of the last weeks, and of the minutes up to now; see `HourlyLog`.
 
-        All spans are gone through, those too that are not there: numpy keeps some arrays of each small size for the
-        next of it, and of a size that rises with each span it would gather megabytes in a week.
+        All spans are gone through and all hours told, those too that are not there: numpy keeps some arrays of each
+        small size for the next of it, and of a size that rises with each span or hour it would gather megabytes.
         """
         is_there = self._numbers != _NONE
         middles_ms = self._numbers * SPAN_MS + SPAN_MS // 2
         back_h = np.where(is_there, np.maximum(np.rint((now_ms - middles_ms) / HOUR_MS).astype(np.int64), 0), 0)
-        hours = int(min(back_h.max(), _MOST_H))
-        inside = is_there & (back_h <= hours) & (middles_ms <= now_ms + SPAN_MS)
+        inside = is_there & (back_h <= _MOST_H) & (middles_ms <= now_ms + SPAN_MS)
         totals = np.zeros((_MOST_H + 1, _WIDTH))
         np.add.at(totals, _MOST_H - np.where(inside, back_h, 0), np.where(inside[:, np.newaxis], self._sums, 0.0))
         newest = np.where(inside & (self._numbers >= now_ms // SPAN_MS - 1), self._numbers, _NONE)
@@ -125,5 +124,4 @@ class RoomHours:
             totals[-1] = np.where(is_now[:, np.newaxis], self._sums, 0.0).sum(axis=0)
         counts = totals[:, 3:]
         means = np.divide(totals[:, :3], counts, out=np.full((_MOST_H + 1, 3), np.nan), where=counts > 0.0)
-        told = means[-1 - hours :]
-        return HourlyLog(temperature_C=told[:, 0], humidity_pct=told[:, 1], air_speed_m_s=told[:, 2])
+        return HourlyLog(temperature_C=means[:, 0], humidity_pct=means[:, 1], air_speed_m_s=means[:, 2])

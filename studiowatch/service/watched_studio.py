@@ -20,6 +20,7 @@ from studiowatch.service.ports import BoardSource
 from studiowatch.service.reviewer import kept_curves
 from studiowatch.service.sheet_folder import SheetFolder
 from studiowatch.service.sheet_shelf import SheetShelf
+from studiowatch.service.small_arrays import gather_small_arrays
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.service.watchkeeping import Watchkeeping
 from studiowatch.store.folder import StudioFolder, Watching
@@ -94,6 +95,7 @@ def _kept(backups: DailyBackup) -> Iterator[None]:
 def _open_watch(
     outfit: Outfit, folder: StudioFolder, shelf: SheetShelf, lock: Watching, tell: Callable[[Happening], None]
 ) -> Watchkeeping:
+    gather_small_arrays()
     store = outfit.open_store(folder.database)
     planner = ThreadPoolExecutor(max_workers=1, thread_name_prefix="plan")
     learn = learn_from(folder)

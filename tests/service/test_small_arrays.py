@@ -34,6 +34,6 @@ def kept(*words: str) -> int:
 
 @pytest.mark.skipif(not sys.platform.startswith("linux"), reason="the GNU C library's own")
 def test_that_what_was_gathered_at_the_start_is_all_that_small_arrays_ever_keep() -> None:
-    """By hand: seven of each size from 1 to 1023 bytes are 3.7 MB; the C library keeps 0.2 MB for a thread by itself."""
+    """By hand: seven of each size from 1 to 1023 bytes are 3.7 MB. The C library keeps 0.2 MB for a thread."""
     assert kept() > 3_600_000
     assert kept("gathered") < 400_000

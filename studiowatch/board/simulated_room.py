@@ -74,7 +74,7 @@ class SimulatedRoom:
         self._utc_offset_s = utc_offset_s
         drawn = random.Random(seed)  # noqa: S311 - a demonstration, no secret
         self._phases = [drawn.uniform(0.0, 2 * math.pi) for _ in range(8)]
-        self._spells_of_day = lru_cache(maxsize=16)(self._draw_day)
+        self._spells_of_day = lru_cache(maxsize=4)(self._draw_day)
 
     def room_at(self, time_ms: int) -> RoomMoment:
         """Return the air at `time_ms`, without sensor noise."""

@@ -19,7 +19,6 @@ from studiowatch.service.commands import AcceptColumns, BoardCommand, Command, R
 from studiowatch.service.correction_commands import Redo, TakePhoto, Undo
 from studiowatch.service.errand_thread import in_a_thread
 from studiowatch.service.fault_words import fault_words
-from studiowatch.service.heap import give_back
 from studiowatch.service.inbox import Errand, Inbox
 from studiowatch.service.leavings import Leavings
 from studiowatch.service.letterbox import Letterbox
@@ -30,10 +29,10 @@ from studiowatch.service.product_views import SheetChoice, SheetEntry
 from studiowatch.service.sheet_commands import SheetCommand
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.snapshot import Snapshot
+from studiowatch.service.tidying import Tidying
 from studiowatch.service.watchkeeping import Watchkeeping
 from studiowatch.speech.words import say
 
-GIVE_BACK_S = 120.0  # s between two returns of what the C library holds of freed memory
 JOIN_S = 30.0  # s, a stop that takes longer is a fault: the first coats take ten on a machine that is busy otherwise
 
 P = ParamSpec("P")
@@ -82,7 +81,7 @@ class Keeper:
         self._stopping = threading.Event()
         self._opened: Future[None] = Future()
         self._pace = Pace()
-        self._gave_back_s = clock.monotonic_s()
+        self._tidying = Tidying(clock)
         self._left = Leavings()
         self._thread = threading.Thread(target=self._run, name="keeper", daemon=True)
 
@@ -205,13 +204,8 @@ class Keeper:
         self._guard(watch, watch.write, self._clock.utc_ms(), self._clock.monotonic_s())
         if self._is_due(watch, len(items)) and not self._guard(watch, self._publish, watch):
             self._guard(watch, self._publish_fault, watch)
-        self._guard(watch, self._tidy)
+        self._guard(watch, self._tidying.look)
         return len(items)
-
-    def _tidy(self) -> None:
-        if self._clock.monotonic_s() - self._gave_back_s >= GIVE_BACK_S:
-            self._gave_back_s = self._clock.monotonic_s()
-            give_back()
 
     def _collect(self, letters: Letterbox) -> None:
         letters.collect(self.submit)

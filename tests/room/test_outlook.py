@@ -123,6 +123,29 @@ def test_that_a_fan_that_runs_each_evening_is_expected_in_the_evening() -> None:
     assert told.air_speed_m_s[:, 12].mean() == pytest.approx(0.06)
 
 
+def test_that_the_air_moves_as_on_the_days_since_its_speed_is_read() -> None:
+    """Eight days without a speed say nothing of how often the fan is on in the evening."""
+    hours = np.arange(10 * DAY_H + 1) - 10 * DAY_H
+    evening = (hours % DAY_H >= 5) & (hours % DAY_H < 8)
+    speed = np.where(hours < -2 * DAY_H, np.nan, np.where(evening, 0.6, 0.06))
+    told = look_ahead(_log(_room(10 * DAY_H), speed), 24)
+    assert told.air_speed_m_s[:, 6].mean() == pytest.approx(0.6)
+    assert told.air_speed_m_s[:, 12].mean() == pytest.approx(0.06)
+
+
+def test_that_hours_nobody_read_before_the_first_that_was_change_nothing() -> None:
+    pairs = _room(5 * DAY_H)
+    speed = np.linspace(0.05, 0.15, len(pairs))
+    nothing = np.full(30 * DAY_H, np.nan)
+    bare = look_ahead(_log(pairs, speed), 24, seed=3)
+    padded = look_ahead(
+        _log(np.concatenate([np.column_stack([nothing, nothing]), pairs]), np.concatenate([nothing, speed])), 24, seed=3
+    )
+    assert padded.temperature_C == pytest.approx(bare.temperature_C)
+    assert padded.humidity_pct == pytest.approx(bare.humidity_pct)
+    assert padded.air_speed_m_s == pytest.approx(bare.air_speed_m_s)
+
+
 def test_that_the_same_seed_foretells_the_same() -> None:
     pairs = _room(WEEKS_6)
     once, again = (look_ahead(_log(pairs), 6, seed=5) for _ in range(2))

@@ -8,7 +8,7 @@ from studiowatch.service.heap import give_back
 from studiowatch.service.ports import Clock
 
 GIVE_BACK_S = 120.0  # s between two returns of what the C library holds of freed memory
-COLLECT_S = 3600.0  # s between two collections of all that only refers to itself; by itself Python does that each week
+COLLECT_S = 3600.0  # s between two full collections: they let go of the tuples, too, that Python keeps for the next
 
 
 class Tidying:

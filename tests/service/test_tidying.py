@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import gc
+import sys
 import weakref
 from collections.abc import Iterator
 
@@ -40,6 +41,22 @@ def test_that_what_only_refers_to_itself_is_let_go_every_hour() -> None:
         clock.pass_s(1.0)
         tidy.look()
         assert left() is None
+
+
+@pytest.mark.usefixtures("only_collected_when_told")
+def test_that_tuples_that_are_kept_for_the_next_are_let_go_every_hour() -> None:
+    clock = ScriptedClock()
+    tidy = Tidying(clock)
+    gc.collect()
+    before = sys.getallocatedblocks()
+    for size in range(5, 10):
+        many = [(at,) * size for at in range(1500)]
+        many.clear()
+    kept = sys.getallocatedblocks() - before
+    assert kept > 5_000  # of 7,500; CPython's own, up to 2,000 of each size: MAXFREELIST in its tuple's source
+    clock.pass_s(COLLECT_S)
+    tidy.look()
+    assert sys.getallocatedblocks() - before < 0.1 * kept
 
 
 def test_that_freed_memory_is_given_back_every_two_minutes(monkeypatch: pytest.MonkeyPatch) -> None:

@@ -206,7 +206,7 @@ def _pace(before: Film, after: Film, air: Air, dt_s: float) -> Array:
     return np.where(old.free > before.layer.free_packed, edge * flux / new.film_K / _own_pace(before.anchor), 0.0)
 
 
-@lru_cache(maxsize=128)
+@lru_cache(maxsize=32)  # each holds its anchor: those of the coats that are wet, and a few
 def _own_pace(tied: Anchor) -> Array:
     """Return the steady loss of water of the sheet's own run over its film's temperature, kg/(m² s K) per draw."""
     draws = tied.draws

@@ -41,7 +41,7 @@ class RoomHours:
     log: ReadingsLog
     read_days: int = 0
     _numbers: Numbers = field(default_factory=lambda: np.full(_KEPT, _NONE, dtype=np.int64))
-    _sums: Array = field(default_factory=lambda: np.zeros((_KEPT, _WIDTH)))
+    _sums: Array = field(default_factory=lambda: np.full((_KEPT, _WIDTH), 0.0))  # zeros would get their pages by and by
     _read_to_ms: int | None = None
     _not_before_ms: int = 0
     _kept_ms: int | None = None

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from functools import lru_cache
 
 import numpy as np
 
@@ -21,7 +20,6 @@ from studiowatch.store.packing import (
 
 _DECIMALS = 6  # no sensor prints more
 _ROUNDING = 1e-13  # of what was summed: adding up to some hundred at a time errs by less; 1 ulp is 2e-16, IEEE 754
-_REMEMBERED = 64  # blocks of 512 buckets: a screen's width of three channels several times over, under 2 MB
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -93,9 +91,8 @@ def pack_buckets(buckets: Buckets) -> bytes:
     )
 
 
-@lru_cache(maxsize=_REMEMBERED)
 def unpack_buckets(data: bytes) -> Buckets:
-    """Return what `pack_buckets` was given; remembered, for a moving view asks for the same again and again."""
+    """Return what `pack_buckets` was given."""
     index, count, low, high, total = split_parts(data)
     return Buckets(
         index=unpack_integers(index),

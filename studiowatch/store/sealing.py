@@ -23,6 +23,7 @@ BUCKETS_PER_BLOCK = 512
 _REMEMBERED = 32  # columns of an hour: what a moving view of a few hours asks for again and again, 1 MB
 _integers = lru_cache(maxsize=_REMEMBERED)(unpack_integers)
 _numbers = lru_cache(maxsize=_REMEMBERED)(unpack_numbers)
+_buckets = lru_cache(maxsize=_REMEMBERED)(unpack_buckets)  # a screen's width of three channels several times over
 
 _INSERT_COLUMN = "INSERT INTO chunk_column (chunk_id, name, data) VALUES (?, ?, ?)"
 # a chunk lies within one hour, so its beginning alone tells whether it can reach into the range
@@ -150,11 +151,12 @@ def sealed_buckets(
 ) -> Buckets:
     """Return one level of the pyramid, of the width `width_ms`, between two multiples of that width."""
     first, end = start_ms // width_ms, end_ms // width_ms
-    blocks = connection.execute(
-        _BLOCKS_BETWEEN,
-        (channel, width_ms, first // BUCKETS_PER_BLOCK, end // BUCKETS_PER_BLOCK),
-    ).fetchall()
-    return merge([unpack_buckets(data) for (data,) in blocks]).between(first, end)
+    blocks = _blocks(connection, channel, width_ms, first // BUCKETS_PER_BLOCK, end // BUCKETS_PER_BLOCK)
+    return merge([_buckets(data) for data in blocks]).between(first, end)
+
+
+def _blocks(connection: sqlite3.Connection, channel: Channel, width_ms: int, first: int, last: int) -> list[bytes]:
+    return [data for (data,) in connection.execute(_BLOCKS_BETWEEN, (channel, width_ms, first, last))]
 
 
 def _add_to_pyramid(connection: sqlite3.Connection, channel: Channel, time_ms: Integers, values: Numbers) -> None:
@@ -165,8 +167,8 @@ def _add_to_pyramid(connection: sqlite3.Connection, channel: Channel, time_ms: I
         width_ms = level_ms
         for block in np.unique(buckets.index // BUCKETS_PER_BLOCK).tolist():
             start, end = block * BUCKETS_PER_BLOCK, (block + 1) * BUCKETS_PER_BLOCK
-            old = sealed_buckets(connection, channel, width_ms, start * width_ms, end * width_ms)
-            whole = merge([old, buckets.between(start, end)])
+            old = [unpack_buckets(data) for data in _blocks(connection, channel, width_ms, block, block)]
+            whole = merge([*old, buckets.between(start, end)])
             connection.execute(_PUT_BLOCK, (channel, width_ms, block, pack_buckets(whole)))
 
 

@@ -10,6 +10,7 @@ import numpy as np
 import pytest
 
 from studiowatch.room.readings import Channel, Reading
+from studiowatch.store import sealing
 from studiowatch.store.database import Database, open_database
 from studiowatch.store.history import HistoryReader
 from studiowatch.store.readings import ReadingsStore
@@ -66,6 +67,14 @@ def _views(count: int) -> Iterator[tuple[int, int, int]]:
 def _expected(series: Series, at: int) -> np.ndarray:
     start_ms = series.time_ms[at] - series.bucket_ms // 2
     return VALUES[(start_ms <= TIME_MS) & (start_ms + series.bucket_ms > TIME_MS)]
+
+
+def test_that_hours_put_away_do_not_push_out_what_a_view_remembers(readings_store: ReadingsStore) -> None:
+    minutes = range(T0, T0 + HOURS * HOUR_MS, 60_000)
+    readings_store.append([Reading(time_ms=time_ms, temperature_C=20.0) for time_ms in minutes])
+    before = sealing._buckets.cache_info()
+    assert readings_store.seal(T0 + HOURS * HOUR_MS) == len(minutes)
+    assert sealing._buckets.cache_info() == before
 
 
 def test_that_a_peak_of_one_second_never_vanishes_at_any_zoom(log: HistoryReader) -> None:

@@ -68,6 +68,7 @@ class OpenAnswers(QWidget):
         self._later.setVisible(row.can_remind)
         self._why.setVisible(bool(row.basis))
         put(self._basis, row.basis)
+        self.setAccessibleName(row.headline)
         named = {self._heard: HEARD_WORDS, self._remind: REMIND_WORDS, self._later: LATER_WORDS, self._why: WHY}
         for answer, words in named.items():
             answer.setAccessibleName(f"{say(words)}: {row.headline}")

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-import subprocess
 import sys
 
 import pytest
 
 from studiowatch.service import heap
 from studiowatch.service.heap import ARENAS, give_back, settle_heap
+
+from .heap_account import told_by
 
 PROGRAM = """
 import ctypes, os, sys, tempfile, threading
@@ -36,10 +37,9 @@ with tempfile.NamedTemporaryFile() as kept:
 """
 
 
-def arenas(*words: str) -> int:
+def arenas(*words: str) -> float:
     """Return in how many heaps sixteen threads of a new program found room, by malloc_info(3)."""
-    done = subprocess.run([sys.executable, "-c", PROGRAM, *words], capture_output=True, text=True, check=True)
-    return int(done.stdout)
+    return told_by(PROGRAM, *words)
 
 
 @pytest.mark.skipif(not sys.platform.startswith("linux"), reason="the GNU C library's own")
@@ -70,8 +70,7 @@ print(held - resident_MB())
 
 @pytest.mark.skipif(not sys.platform.startswith("linux"), reason="the GNU C library's own")
 def test_that_what_was_freed_between_pieces_that_stay_is_given_back() -> None:
-    done = subprocess.run([sys.executable, "-c", RIDDLED], capture_output=True, text=True, check=True)
-    assert float(done.stdout) > 0.8 * 80.0  # MB of the 80 that were freed but for one in a hundred
+    assert told_by(RIDDLED) > 0.8 * 80.0  # MB of the 80 that were freed but for one in a hundred
 
 
 def test_that_another_system_is_left_alone(monkeypatch: pytest.MonkeyPatch) -> None:

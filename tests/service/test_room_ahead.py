@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import subprocess
 import sys
 import tracemalloc
 import weakref
@@ -28,6 +27,7 @@ from studiowatch.store.trouble import StoreTrouble
 from studiowatch.studio.concern import AirNow
 from studiowatch.studio.pieces import Coat, Piece
 
+from .heap_account import IN_USE, told_by
 from .swinging_rooms import as_foretold, as_it_is, worth
 
 NOW_MS = 1_772_460_000_000
@@ -132,19 +132,15 @@ def test_that_weeks_take_no_more_memory_than_the_first_day_and_what_is_too_old_i
     assert FITTED_DAYS * 24 * HOUR_MS <= hours.span_of_log_ms(now_ms) <= (FITTED_DAYS + 2) * 24 * HOUR_MS
 
 
-SIX_WEEKS = """
-import ctypes
+SIX_WEEKS = (
+    IN_USE
+    + """
 from math import sin
 from studiowatch.room.outlook import FITTED_DAYS
 from studiowatch.service.replaying import NoLog
 from studiowatch.service.room_ahead import RoomAhead
 from studiowatch.service.room_hours import SPAN_MS
 from studiowatch.studio.concern import AirNow
-class Held(ctypes.Structure):
-    _fields_ = [(name, ctypes.c_size_t) for name in
-        ("arena", "ordblks", "smblks", "hblks", "hblkhd", "usmblks", "fsmblks", "uordblks", "fordblks", "keepcost")]
-c = ctypes.CDLL(None)
-c.mallinfo2.restype = Held
 room, a_day = RoomAhead(log=NoLog()), 144
 for span in range(FITTED_DAYS * a_day):
     air = AirNow(temperature_C=20.0 + sin(span / 23), humidity_pct=50.0 + sin(span / 7), air_speed_m_s=0.05)
@@ -152,15 +148,15 @@ for span in range(FITTED_DAYS * a_day):
     if span > 20 * a_day and span % 12 == 11:
         room.make(span * SPAN_MS)
     if span == 21 * a_day:
-        early = c.mallinfo2().uordblks
-print(c.mallinfo2().uordblks - early)
+        early = in_use()
+print(in_use() - early)
 """
+)
 
 
 @pytest.mark.skipif(not sys.platform.startswith("linux"), reason="the GNU C library's own account: mallinfo(3)")
 def test_that_a_log_that_grows_leaves_nothing_in_the_heap_each_time_the_room_is_foretold() -> None:
-    done = subprocess.run([sys.executable, "-c", SIX_WEEKS], capture_output=True, text=True, check=True)
-    assert int(done.stdout) < 80_000  # bytes; an array of a byte for each hour, one size each time, would be 190 kB
+    assert told_by(SIX_WEEKS) < 80_000  # bytes; an array of a byte for each hour, one size each time, would be 190 kB
 
 
 def test_that_the_outlook_swings_with_the_room_and_is_made_anew_every_ten_minutes() -> None:

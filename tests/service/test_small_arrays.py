@@ -2,34 +2,32 @@
 
 from __future__ import annotations
 
-import subprocess
 import sys
 
 import pytest
 
-PROGRAM = """
-import ctypes, sys
+from .heap_account import IN_USE, told_by
+
+PROGRAM = (
+    IN_USE
+    + """
+import sys
 import numpy as np
 from studiowatch.service.small_arrays import gather_small_arrays
-class Held(ctypes.Structure):
-    _fields_ = [(name, ctypes.c_size_t) for name in
-        ("arena", "ordblks", "smblks", "hblks", "hblkhd", "usmblks", "fsmblks", "uordblks", "fordblks", "keepcost")]
-c = ctypes.CDLL(None)
-c.mallinfo2.restype = Held
 if "gathered" in sys.argv:
     gather_small_arrays()
-early = c.mallinfo2().uordblks
+early = in_use()
 for size in range(1, 2048):
     arrays = [np.empty(size, dtype=np.uint8) for _ in range(20)]
     arrays.clear()
-print(c.mallinfo2().uordblks - early)
+print(in_use() - early)
 """
+)
 
 
-def kept(*words: str) -> int:
-    """Return how many bytes stay with a new program after arrays of all small sizes came and went, by mallinfo(3)."""
-    done = subprocess.run([sys.executable, "-c", PROGRAM, *words], capture_output=True, text=True, check=True)
-    return int(done.stdout)
+def kept(*words: str) -> float:
+    """Return how many bytes stay with a new program after arrays of all small sizes came and went."""
+    return told_by(PROGRAM, *words)
 
 
 @pytest.mark.skipif(not sys.platform.startswith("linux"), reason="the GNU C library's own")

@@ -33,7 +33,7 @@ from studiowatch.ui.widgets.room_band import RoomBand
 from studiowatch.ui.widgets.rows import RowList
 from studiowatch.ui.widgets.sentence import SentenceView
 from studiowatch.ui.widgets.text import button, label
-from studiowatch.ui.widgets.warning_rows import WarningRowView
+from studiowatch.ui.widgets.warning_rows import OpenAnswers, WarningRowView
 
 _WIDE_UNITS = 1160
 _FOUR_FIGURES_UNITS = 720
@@ -68,7 +68,7 @@ class Page(QScrollArea):
         self._rows_of: Snapshot | None = None  # of which the prompts' rows were made
         self.prompts = PromptList()
         self.warnings: RowList[WarningRow, WarningRowView] = RowList(
-            say("Warnings"), say(NO_WARNING), self._warning_view, WarningRowView.set_row
+            say("Warnings"), say(NO_WARNING), lambda: WarningRowView(self._wire), WarningRowView.set_row
         )
         self.register = button(say("+ register a piece"), "link", say("Put a piece on the rack"))
         self.across = button(say("show it large"), "link", say("Large, to be read from across the room (F11)"))
@@ -128,12 +128,10 @@ class Page(QScrollArea):
         self.finder.say_found(len(found), len(cards))
         self.rack.set_cards(tuple(card for card in cards if card.key in found), found=bool(asked))
 
-    def _warning_view(self) -> WarningRowView:
-        view = WarningRowView()
-        view.heard.connect(self.heard)
-        view.remind.connect(self.remind)
-        view.later.connect(self.later)
-        return view
+    def _wire(self, answers: OpenAnswers) -> None:
+        answers.heard.connect(self.heard)
+        answers.remind.connect(self.remind)
+        answers.later.connect(self.later)
 
     def _rack_column(self) -> QWidget:
         made = _column(say("Rack"))

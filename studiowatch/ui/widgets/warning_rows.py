@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
@@ -75,14 +77,14 @@ class OpenAnswers(QWidget):
 
 
 class WarningRowView(QWidget):
-    """One warning; its answers are made once it is an open one: most rows only ever tell of past ones."""
+    """One warning; its answers are made once it is an open one: most rows only ever tell of past ones.
 
-    heard = Signal(str)
-    remind = Signal(str)
-    later = Signal(str)
+    `wire` connects those that are made.
+    """
 
-    def __init__(self) -> None:
+    def __init__(self, wire: Callable[[OpenAnswers], None]) -> None:
         super().__init__()
+        self._wire = wire
         self._style = Style()
         self._mark = LevelMark(18)
         self._headline = label("strong", wrap=True)
@@ -117,16 +119,10 @@ class WarningRowView(QWidget):
 
     def _offer(self, row: WarningRow) -> None:
         if row.is_open and self._answers is None:
-            self._answers = self._made_answers()
+            self._answers = OpenAnswers()
+            self._answers.set_style(self._style)
+            self._wire(self._answers)
             self._words.addWidget(self._answers)
         if self._answers is not None:
             self._answers.set_row(row)
             self._answers.setVisible(row.is_open)
-
-    def _made_answers(self) -> OpenAnswers:
-        made = OpenAnswers()
-        made.set_style(self._style)
-        made.heard.connect(self.heard)
-        made.remind.connect(self.remind)
-        made.later.connect(self.later)
-        return made

@@ -167,10 +167,10 @@ def _drawn_level(habits: Habits, chance: np.random.Generator, draws: int) -> Arr
 def _drawn_left_over(habits: Habits, chance: np.random.Generator, draws: int, hours: int, unheard_h: int) -> Array:
     """Return what is left over in each hour to come, (draws, hours, 2): days of the log again, or of a common room."""
     noise = _common(habits, chance, draws, hours)
-    starts = _whole_days(habits.left_over, unheard_h)
+    known = known_rows(habits.left_over)
+    starts = _whole_days(known, unheard_h)
     if not starts.size:
         return noise
-    known = known_rows(habits.left_over)
     days = (known.size - int(np.argmax(known))) / BLOCK_H  # since the room was first heard of
     own = chance.random((draws, -(-hours // BLOCK_H))) < days / (days + FEWEST_BLOCKS)
     picked = starts[chance.integers(0, starts.size, own.shape)]
@@ -192,13 +192,12 @@ def _common(habits: Habits, chance: np.random.Generator, draws: int, hours: int)
     return noise
 
 
-def _whole_days(left_over: Array, unheard_h: int) -> NDArray[np.intp]:
+def _whole_days(known: Mask, unheard_h: int) -> NDArray[np.intp]:
     """Return where blocks of a day begin that are known whole, at the time of day heard last or an hour beside it."""
-    known = known_rows(left_over)
     if len(known) < BLOCK_H:
         return np.empty(0, dtype=np.intp)
     whole = np.lib.stride_tricks.sliding_window_view(known, BLOCK_H).all(axis=1)
-    off_h = (len(left_over) - np.arange(whole.size) - unheard_h) % DAY_H
+    off_h = (known.size - np.arange(whole.size) - unheard_h) % DAY_H
     starts: NDArray[np.intp] = np.flatnonzero(whole & ((off_h + 1) % DAY_H <= 2))  # noqa: PLR2004 - it, and one beside
     return starts
 
@@ -207,12 +206,14 @@ def _drawn_speed(log: HourlyLog, chance: np.random.Generator, draws: int, hours:
     """Return the air speed in each hour to come: that of the same hours of one of the last days."""
     speeds = log.air_speed_m_s[-GUST_DAYS * DAY_H :]
     there = np.isfinite(speeds)
-    usual = float(np.median(speeds[there])) if there.any() else STILL_M_S
-    filled = np.where(there, speeds, usual)
-    days = (filled.size - 1 - int(np.argmax(there))) // DAY_H if there.any() else 0
-    ahead = np.arange(hours + 1)
+    if not there.any():
+        return np.full((draws, hours + 1), STILL_M_S)
+    usual = float(np.median(speeds[there]))
+    days = (speeds.size - 1 - int(np.argmax(there))) // DAY_H
     if not days:
         return np.full((draws, hours + 1), usual)
+    filled = np.where(there, speeds, usual)
+    ahead = np.arange(hours + 1)
     back_days = chance.integers(1, days + 1, (draws, 1))
     places = filled.size - 1 - back_days * DAY_H + ahead % DAY_H
     speed: Array = filled[np.minimum(places, filled.size - 1)]

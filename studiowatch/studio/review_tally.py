@@ -8,7 +8,7 @@ from math import exp, inf, sqrt
 
 import numpy as np
 
-from studiowatch.coats.anchoring import REFERENCE_AIR, REFERENCE_SIDE_M, Anchor
+from studiowatch.coats.anchoring import REFERENCE_AIR, REFERENCE_SIDE_M, REMEMBERED, Anchor
 from studiowatch.coats.bound_water import BOUND_AS_LAID, water_content
 from studiowatch.coats.exposure import air_at_film, airs_at_film
 from studiowatch.coats.film import Film
@@ -206,7 +206,7 @@ def _pace(before: Film, after: Film, air: Air, dt_s: float) -> Array:
     return np.where(old.free > before.layer.free_packed, edge * flux / new.film_K / _own_pace(before.anchor), 0.0)
 
 
-@lru_cache(maxsize=32)  # each holds its anchor: those of the coats that are wet, and a few
+@lru_cache(maxsize=REMEMBERED)  # each holds its anchor
 def _own_pace(tied: Anchor) -> Array:
     """Return the steady loss of water of the sheet's own run over its film's temperature, kg/(m² s K) per draw."""
     draws = tied.draws

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from datetime import UTC
 from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QIcon, QImage
-from PySide6.QtWidgets import QApplication, QPushButton
+from PySide6.QtGui import QFontMetrics, QIcon, QImage
+from PySide6.QtWidgets import QApplication, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
 from studiowatch.service.commands import HearWarning, RemindLater
@@ -17,14 +18,17 @@ from studiowatch.studio.warnings import WarningState
 from studiowatch.studio.words import Level
 from studiowatch.ui.app import app_icon, build_window
 from studiowatch.ui.models.alarm import LOUDNESS, REPEAT_S, Sound, Step
+from studiowatch.ui.models.notices import warning_rows
 from studiowatch.ui.models.quiet_hours import QuietHours
 from studiowatch.ui.models.reminders import IN_TEN, IN_THIRTY, ONCE_DRY, dry_at_ms, reminders
 from studiowatch.ui.settings import ViewSettings
+from studiowatch.ui.style import Style
 from studiowatch.ui.tray import marked
 from studiowatch.ui.warning_deeds import NOTHING_HEARD, NOTHING_WAITS, SOUNDED
 from studiowatch.ui.widgets.quiet_dialog import QuietDialog
 from studiowatch.ui.widgets.sentence import HEARD_WORDS
-from studiowatch.ui.widgets.warning_rows import WHY, OpenAnswers
+from studiowatch.ui.widgets.warning_answers import WHY, OpenAnswers
+from studiowatch.ui.widgets.warning_rows import WarningRowView
 
 from .conftest import KeptSpeaker, KeptTray, Show, StandInPlot, push
 from .scenes import AIR, AIR_WARNING, EMPTY, FOUR_CALM, FOUR_WARNED, NOW_MS, MadeUpHistory, ScriptedClock, ScriptedDesk
@@ -136,7 +140,7 @@ def test_that_answers_are_made_for_an_open_warning_only_and_gone_once_it_is_past
     over = replace(FOUR_CALM, warnings=(past,))
     window = shown(over)
     (row,) = window.page.warnings.views
-    assert row.findChildren(QPushButton) == []
+    assert row.findChildren(QWidget) == []
     desk.publish(FOUR_WARNED)
     QApplication.processEvents()
     push(row, HEARD_WORDS).click()
@@ -144,6 +148,42 @@ def test_that_answers_are_made_for_an_open_warning_only_and_gone_once_it_is_past
     desk.publish(over)
     QApplication.processEvents()
     assert not any(one.isVisible() for one in row.findChildren(QPushButton))
+
+
+def test_that_a_row_has_room_for_its_words_answers_and_basis_at_any_width(shown: Show, qtbot: QtBot) -> None:
+    based = replace(AIR_WARNING, basis="Draught rate of ISO 7730. " * 5)
+    window = shown(replace(FOUR_WARNED, warnings=(based,)))
+    (row,) = window.page.warnings.views
+    (answers,) = row.findChildren(OpenAnswers)
+    line = QFontMetrics(row.font()).height()
+    narrow, wide = row.minimumSizeHint().width(), 2000
+    assert row.heightForWidth(narrow) >= row.heightForWidth(wide) + 2 * line, "the words wrap where it is narrow"
+    before = row.height()
+    push(row, WHY).click()
+    qtbot.waitUntil(lambda: row.height() >= before + line)
+    assert answers.geometry().top() > 2 * line
+    assert row.rect().contains(answers.geometry())
+    push(row, WHY).click()
+    qtbot.waitUntil(lambda: row.height() == before)
+
+
+def test_that_a_row_draws_what_and_since_when_in_the_text_size_of_the_window(qtbot: QtBot) -> None:
+    (shown_row,) = warning_rows(replace(FOUR_WARNED, warnings=(AIR_WARNING,)), UTC)
+    past = replace(shown_row, is_open=False, can_hear=False, can_remind=False)
+    tall = {}
+    for scale in (1.0, 2.0):
+        row = WarningRowView(lambda _: None)
+        qtbot.addWidget(row)
+        row.set_style(Style(scale=scale))
+        row.set_row(past)
+        tall[scale] = row.heightForWidth(3000)
+        row.resize(3000, tall[scale])
+        drawn = row.grab().toImage()
+        row.set_row(replace(past, when=""))
+        assert row.grab().toImage() != drawn
+        row.set_row(replace(past, headline=""))
+        assert row.grab().toImage() != drawn
+    assert tall[2.0] == pytest.approx(2 * tall[1.0], rel=0.1)
 
 
 def test_that_the_tray_follows_the_sentence_while_the_window_is_away(shown: Show, tray: KeptTray) -> None:

@@ -52,6 +52,11 @@ class LevelMark(QWidget):
         paint_mark(painter, QRectF(self.rect()), self._level, self._style.theme, filled=self._filled, good=self._good)
 
 
+def level_ink(level: Level, theme: Theme) -> str:
+    """Return the colour of words of `level`: of calm ones that of all text."""
+    return {Level.ACT: theme.act, Level.CAUTION: theme.caution, Level.CALM: theme.ink}[level]
+
+
 def paint_mark(
     painter: QPainter, box: QRectF, level: Level, theme: Theme, *, filled: bool = True, good: bool = False
 ) -> None:

@@ -33,7 +33,8 @@ from studiowatch.ui.widgets.room_band import RoomBand
 from studiowatch.ui.widgets.rows import RowList
 from studiowatch.ui.widgets.sentence import SentenceView
 from studiowatch.ui.widgets.text import button, label
-from studiowatch.ui.widgets.warning_rows import OpenAnswers, WarningRowView
+from studiowatch.ui.widgets.warning_answers import OpenAnswers
+from studiowatch.ui.widgets.warning_rows import WarningRowView
 
 _WIDE_UNITS = 1160
 _FOUR_FIGURES_UNITS = 720

@@ -13,7 +13,7 @@ from studiowatch.ui.models.figures import NOT_MEASURED, Figure
 from studiowatch.ui.models.tones import LEVEL_TONES, Tone
 from studiowatch.ui.plain import set_tip
 from studiowatch.ui.style import Style
-from studiowatch.ui.widgets.marks import LevelMark
+from studiowatch.ui.widgets.marks import LevelMark, level_ink
 from studiowatch.ui.widgets.rows import fill_views
 from studiowatch.ui.widgets.steady import Steady
 from studiowatch.ui.widgets.text import ElidedLabel, label, put
@@ -77,9 +77,8 @@ class FigureView(QWidget):
         put(self._name, figure.name)
         self._mark.setVisible(figure.level > Level.CALM)
         self._mark.set_level(figure.level)
-        colours = {Level.ACT: theme.act, Level.CAUTION: theme.caution, Level.CALM: theme.ink}
         quiet = figure.stale or figure.value == NOT_MEASURED
-        colour = theme.muted if quiet else colours[figure.level]
+        colour = theme.muted if quiet else level_ink(figure.level, theme)
         unit = f"&nbsp;{escape(figure.unit).replace(' ', '&nbsp;')}" if figure.unit else ""
         put(
             self._value,

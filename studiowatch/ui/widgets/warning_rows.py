@@ -1,128 +1,149 @@
-"""The warnings: what, since when, which pieces, and the two answers to an open one."""
+"""The warnings: what, since when, which pieces, and the answers to an open one."""
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtCore import QEvent, QRect, QRectF, QSize, Qt
+from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter, QPaintEvent, QResizeEvent
+from PySide6.QtWidgets import QSizePolicy, QWidget
 
-from studiowatch.speech.words import mark, say
 from studiowatch.ui.models.notices import WarningRow
-from studiowatch.ui.models.tones import LEVEL_TONES, Tone
 from studiowatch.ui.plain import set_tip
 from studiowatch.ui.style import Style
-from studiowatch.ui.widgets.marks import LevelMark
-from studiowatch.ui.widgets.sentence import HEARD_WORDS, REMIND_WORDS
-from studiowatch.ui.widgets.text import button, label, put
+from studiowatch.ui.widgets.marks import level_ink, paint_mark
+from studiowatch.ui.widgets.warning_answers import OpenAnswers
 
-WHY = mark("Why this limit?")
-LATER_WORDS = mark("Choose when to be reminded")
-
-
-class OpenAnswers(QWidget):
-    """What can be answered to an open warning, and where its limit comes from."""
-
-    heard = Signal(str)
-    remind = Signal(str)
-    later = Signal(str)
-
-    def __init__(self) -> None:
-        super().__init__()
-        self.setObjectName("inside")
-        self._key = ""
-        self._heard = button(say(HEARD_WORDS))
-        self._remind = button(say("In 10 min"), hint=say("Remind me in ten minutes if it still stands"))
-        self._later = button(say("Later…"), "link", say(LATER_WORDS))
-        self._why = button(say(WHY), "link", say("Where the limit of this warning comes from"))
-        self._basis = label("small", Tone.MUTED, wrap=True)
-        self._basis.hide()
-        self._later.clicked.connect(lambda: self.later.emit(self._key))
-        self._why.clicked.connect(lambda: self._basis.setVisible(self._basis.isHidden()))
-        self._heard.clicked.connect(lambda: self.heard.emit(self._key))
-        self._remind.clicked.connect(lambda: self.remind.emit(self._key))
-        self._compose()
-
-    def _compose(self) -> None:
-        self._first, self._second = QHBoxLayout(), QHBoxLayout()
-        for line, widgets in ((self._first, (self._heard, self._remind)), (self._second, (self._later, self._why))):
-            for widget in widgets:
-                line.addWidget(widget)
-            line.addStretch(1)
-        self._lines = QVBoxLayout(self)
-        self._lines.setContentsMargins(0, 0, 0, 0)
-        self._lines.addLayout(self._first)
-        self._lines.addLayout(self._second)
-        self._lines.addWidget(self._basis)
-
-    def set_style(self, style: Style) -> None:
-        """Use `style` from now on."""
-        self._lines.setSpacing(style.px(2))
-        self._first.setSpacing(style.px(6))
-
-    def set_row(self, row: WarningRow) -> None:
-        """Offer what is left to answer to `row`."""
-        if row.key != self._key:
-            self._basis.hide()
-        self._key = row.key
-        self._heard.setVisible(row.can_hear)
-        self._remind.setVisible(row.can_remind)
-        self._later.setVisible(row.can_remind)
-        self._why.setVisible(bool(row.basis))
-        put(self._basis, row.basis)
-        self.setAccessibleName(row.headline)
-        named = {self._heard: HEARD_WORDS, self._remind: REMIND_WORDS, self._later: LATER_WORDS, self._why: WHY}
-        for answer, words in named.items():
-            answer.setAccessibleName(f"{say(words)}: {row.headline}")
+_LEFT, _ABOVE = 4, 3
+_MARK, _AFTER_MARK = 18, 10
+_HEADLINE, _WHEN = (13, QFont.Weight.Bold), (12, QFont.Weight.Normal)
+_BETWEEN = 2
+_LEAST_WORDS = 80
+_ENDLESS = 100_000
+_FLAGS = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop | Qt.TextFlag.TextWordWrap
 
 
 class WarningRowView(QWidget):
-    """One warning; its answers are made once it is an open one: most rows only ever tell of past ones.
+    """One warning. It draws its mark and words itself: a widget for each would hold five times the memory.
 
-    `wire` connects those that are made.
+    Its answers are made once it is an open one: most rows only ever tell of past ones. `wire` connects those made.
     """
 
     def __init__(self, wire: Callable[[OpenAnswers], None]) -> None:
         super().__init__()
         self._wire = wire
         self._style = Style()
-        self._mark = LevelMark(18)
-        self._headline = label("strong", wrap=True)
-        self._when = label("small", Tone.MUTED, wrap=True)
+        self._shown: WarningRow | None = None
         self._answers: OpenAnswers | None = None
-        self._words = QVBoxLayout()
-        self._words.addWidget(self._headline)
-        self._words.addWidget(self._when)
-        self._row = QHBoxLayout(self)
-        self._row.addWidget(self._mark, 0, Qt.AlignmentFlag.AlignTop)
-        self._row.addLayout(self._words, 1)
+        policy = QSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Preferred)
+        policy.setHeightForWidth(True)
+        self.setSizePolicy(policy)
 
     def set_style(self, style: Style) -> None:
         """Use `style` from now on."""
         self._style = style
-        px = style.px
-        self._mark.set_style(style)
-        self._row.setContentsMargins(px(4), px(3), 0, px(3))
-        self._row.setSpacing(px(10))
-        self._words.setSpacing(px(2))
         if self._answers is not None:
             self._answers.set_style(style)
+        self._lay_anew()
 
     def set_row(self, row: WarningRow) -> None:
         """Show `row`: a filled mark while it is open, an outline once it is past."""
-        self._mark.set_level(row.level, filled=row.is_open)
-        put(self._headline, row.headline, LEVEL_TONES[row.level] if row.is_open else Tone.INK)
-        put(self._when, row.when)
+        self._shown = row
         set_tip(self, row.advice)
-        self._offer(row)
         self.setAccessibleName(row.spoken)
-
-    def _offer(self, row: WarningRow) -> None:
         if row.is_open and self._answers is None:
             self._answers = OpenAnswers()
+            self._answers.setParent(self)
             self._answers.set_style(self._style)
             self._wire(self._answers)
-            self._words.addWidget(self._answers)
         if self._answers is not None:
             self._answers.set_row(row)
             self._answers.setVisible(row.is_open)
+        self._lay_anew()
+
+    def event(self, event: QEvent) -> bool:
+        """Ask for another place where the answers came to need one: the basis of a limit is shown or hidden."""
+        if event.type() is QEvent.Type.LayoutRequest:
+            self._lay_anew()
+        return super().event(event)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Put the answers below the words."""
+        super().resizeEvent(event)
+        self._place_answers()
+
+    def _lay_anew(self) -> None:
+        self._place_answers()
+        self.updateGeometry()
+        self.update()
+
+    def _place_answers(self) -> None:
+        answers = self._offered
+        if answers is not None:
+            top = self._words_tall(self.width()) + self._style.px(_BETWEEN)
+            wide = self.width() - self._indent
+            answers.setGeometry(self._indent, self._style.px(_ABOVE) + top, wide, _tall(answers, wide))
+
+    @property
+    def _offered(self) -> OpenAnswers | None:
+        return self._answers if self._shown is not None and self._shown.is_open else None
+
+    @property
+    def _indent(self) -> int:
+        return self._style.px(_LEFT) + self._style.px(_MARK) + self._style.px(_AFTER_MARK)
+
+    def sizeHint(self) -> QSize:
+        """Return what it needs at least: it takes the width that there is."""
+        return self.minimumSizeHint()
+
+    def minimumSizeHint(self) -> QSize:
+        """Return the width of its answers, or of a few words, and the height if none of the words wrapped."""
+        answers = self._offered
+        wide = self._style.px(_LEAST_WORDS) if answers is None else answers.minimumSizeHint().width()
+        return QSize(self._indent + wide, self.heightForWidth(_ENDLESS))
+
+    def heightForWidth(self, width: int) -> int:
+        """Return how tall it is at a width in pixels."""
+        px, answers = self._style.px, self._offered
+        tall = max(self._words_tall(width), px(_MARK))
+        if answers is not None:
+            tall += px(_BETWEEN) + _tall(answers, width - self._indent)
+        return tall + 2 * px(_ABOVE)
+
+    def _words_tall(self, width: int) -> int:
+        return max((box.bottom() + 1 for box, _, _, _ in self._words(width)), default=0)
+
+    def _words(self, width: int) -> Iterator[tuple[QRect, QFont, str, str]]:
+        """Yield the place of each line below the edge above, its font, words and colour."""
+        if self._shown is None:
+            return
+        row, theme, top = self._shown, self._style.theme, 0
+        ink = level_ink(row.level, theme) if row.is_open else theme.ink
+        for (size, weight), words, colour in ((_HEADLINE, row.headline, ink), (_WHEN, row.when, theme.muted)):
+            font = QFont(self.font())
+            font.setPixelSize(self._style.px(size))
+            font.setWeight(weight)
+            room = QRect(self._indent, top, width - self._indent, _ENDLESS)
+            box = QFontMetrics(font).boundingRect(room, int(_FLAGS), words)
+            room.setHeight(box.height())
+            yield room, font, words, colour
+            top += box.height() + self._style.px(_BETWEEN)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Draw the mark, and the words beside it."""
+        del event
+        if self._shown is None:
+            return
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        px, row = self._style.px, self._shown
+        side = px(_MARK)
+        paint_mark(painter, QRectF(px(_LEFT), px(_ABOVE), side, side), row.level, self._style.theme, filled=row.is_open)
+        for box, font, words, colour in self._words(self.width()):
+            painter.setFont(font)
+            painter.setPen(QColor(colour))
+            painter.drawText(box.translated(0, px(_ABOVE)), int(_FLAGS), words)
+
+
+def _tall(answers: OpenAnswers, wide: int) -> int:
+    return answers.heightForWidth(wide) if answers.hasHeightForWidth() else answers.sizeHint().height()

@@ -15,7 +15,7 @@ from studiowatch.studio.meant import Meant
 from studiowatch.studio.pieces import Piece
 from studiowatch.studio.warnings import StudioWarning
 
-MOST = 100  # deeds that are kept: more than anyone takes back; assumption
+MOST = 30  # deeds that are kept, those of some days: what lies further back is changed where it stands; assumption
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

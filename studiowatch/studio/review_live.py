@@ -111,7 +111,7 @@ def laying_risk(
     )
 
 
-@lru_cache(maxsize=256)
+@lru_cache(maxsize=64)  # the coats that a dozen pieces wait for, as they are asked for again
 def _laying_risk(
     curves: Curves, sheet: DataSheet, air: Air, *, matting: float, sealed_g_m2: float, side_m: float
 ) -> Risk:
@@ -129,7 +129,7 @@ def _even(air: Air) -> Air:
     )
 
 
-@lru_cache(maxsize=128)
+@lru_cache(maxsize=32)  # three sheets on two sizes of piece, while the air changes by steps
 def in_this_air(sheet: DataSheet, air: Air, side_m: float) -> Array:
     """Return the severities of a coat as thick as its sheet says, alone in air that stays, for twelve hours."""
     film = lay(sheet, anchor(sheet, sample(AHEAD_DRAWS, SEED, measured=True)), wet_um=sheet.wet_um, side_m=side_m)

@@ -22,6 +22,7 @@ from studiowatch.service.rack_views import piece_views
 from studiowatch.service.sheet_desk import SheetDesk
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.taking_back import Desks, take_back
+from studiowatch.service.undo_pile import MOST, Deed, UndoPile
 from studiowatch.service.warning_desk import WarningDesk
 from studiowatch.store.database import open_database
 from studiowatch.store.records import RecordsStore
@@ -201,3 +202,10 @@ def test_that_what_was_changed_by_other_means_is_not_undone(bench: Bench) -> Non
     bench.rack.pieces["p"] = replace(bench.rack.pieces["p"], notes="another hand")
     with pytest.raises(Refused, match="changed since"):
         bench.back(Undo())
+
+
+def test_that_the_pile_keeps_the_newest_deeds_only() -> None:
+    pile = UndoPile()
+    for number in range(MOST + 2):
+        pile.record(Deed(words=f"deed {number}"))
+    assert [deed.words for deed in pile.done] == [f"deed {number}" for number in range(2, MOST + 2)]

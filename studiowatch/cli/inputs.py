@@ -5,7 +5,7 @@ from __future__ import annotations
 import argparse
 import sys
 from collections.abc import Sequence
-from datetime import date, datetime, time, timedelta, tzinfo
+from datetime import date, datetime, timedelta, tzinfo
 from io import BufferedReader, StringIO
 from math import isfinite
 from pathlib import Path
@@ -19,6 +19,7 @@ from studiowatch.coats.sheet_file import SheetFaults
 from studiowatch.physics.air import Air
 from studiowatch.room.readings import Channel
 from studiowatch.service.coat_fault import coat_fault
+from studiowatch.service.local_time import wall_clock
 from studiowatch.service.sheet_shelf import SheetShelf, SheetUnknown
 from studiowatch.speech.words import mark, say
 from studiowatch.store.studio_faults import StudioFileError
@@ -270,9 +271,8 @@ def _edge_ms(text: str, option: str, *, days: int) -> int:
         day = date.fromisoformat(text)
         if day.year < FIRST_YEAR:
             return 0  # the beginning: there was no reading before
-        midnight = datetime.combine(day + timedelta(days=days), time()).astimezone()
+        return wall_clock().at(day + timedelta(days=days), 0)
     except ValueError:
         return moment_ms(text, option)
     except OverflowError:
         wrong(say("{option} is {given}; allowed is up to 9999-12-30.", option=option, given=repr(text)))
-    return round(midnight.timestamp() * 1000)

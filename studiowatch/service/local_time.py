@@ -51,6 +51,10 @@ def _local(time_ms: int) -> datetime:
 
 
 def _local_ms(day: date, minutes: int) -> int:
-    """Return the UTC ms at which her clock shows so many minutes into a day; one that a clock change skips is moved."""
+    """Return the UTC ms at which her clock shows so many minutes into a day.
+
+    A time that a clock change skips is counted by the offset before it, as RFC 5545, 3.3.5 has it: 02:30 comes half an
+    hour after 02:00, when the clock shows 03:30. Of one that comes twice it is the first.
+    """
     moment = datetime.combine(day, time()) + timedelta(minutes=minutes)
-    return round(moment.astimezone().timestamp() * 1000)
+    return round(moment.timestamp() * 1000)

@@ -57,13 +57,16 @@ class Meant:
     def spans(self, clock: WallClock, now_ms: int) -> Iterator[tuple[int, int]]:
         """Yield from when until when it is on, UTC ms, day by day from that of `now_ms` on, without end if every day.
 
-        The day before is the first, whose hours may last until now.
+        The day before is the first, whose hours may last until now. Hours that a clock change leaves nothing of, as
+        02:30-03:10 on a day that has no time from 02:00 to 03:00, are left out on that day.
         """
         first = max((clock.day(now_ms) - self.first_day).days - 1, 0)
         for number in count(first) if self.days is None else range(first, self.days):
             day = self.first_day + timedelta(days=number)
             last = day if self.to_min > self.from_min else day + timedelta(days=1)
-            yield clock.at(day, self.from_min), clock.at(last, self.to_min)
+            from_ms, until_ms = clock.at(day, self.from_min), clock.at(last, self.to_min)
+            if until_ms > from_ms:
+                yield from_ms, until_ms
 
     def is_over(self, clock: WallClock, now_ms: int) -> bool:
         """Return whether its last hours lie behind."""

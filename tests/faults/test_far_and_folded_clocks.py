@@ -8,12 +8,12 @@ from __future__ import annotations
 
 import time
 from collections.abc import Iterator
-from datetime import UTC, datetime
+from datetime import UTC, date, datetime
 from pathlib import Path
 
 import pytest
 
-from studiowatch.service.local_time import clock_text, local_date
+from studiowatch.service.local_time import clock_text, local_date, wall_clock
 
 from ..service.scripted import ScriptedClock  # noqa: TID252 - shared with the keeper's tests
 from .test_watch_faults import Stepped
@@ -67,3 +67,13 @@ def test_what_her_clock_shows_around_the_changes() -> None:
     assert [clock_text(AUTUMN_MS + step) for step in (-1000, 0)] == ["02:59", "02:00"]
     assert clock_text(LAST_32_BIT_MS + 1000) == "04:14"
     assert str(local_date(LAST_32_BIT_MS + 1000)) == "2038-01-19"
+
+
+@pytest.mark.usefixtures("berlin")
+def test_that_a_time_that_the_change_skips_is_counted_by_the_offset_before_it() -> None:
+    """RFC 5545, 3.3.5, for local times that do not occur, and the first of those that occur twice."""
+    spring, autumn, at = date(2026, 3, 29), date(2026, 10, 25), wall_clock().at
+    assert [at(spring, minutes) - SPRING_MS for minutes in (119, 120, 150, 180)] == [
+        minutes * 60_000 for minutes in (-1, 0, 30, 0)
+    ]
+    assert at(autumn, 150) == AUTUMN_MS - 30 * 60_000

@@ -50,6 +50,23 @@ def test_that_a_night_on_which_the_clock_is_set_is_an_hour_shorter() -> None:
     assert (start_h, end_h) == (1.0, 8.0)
 
 
+@pytest.mark.parametrize(
+    ("from_min", "to_min", "first_h"),
+    [(105, 150, [(0.75, 1.5), (23.75, 24.5)]), (150, 190, [(24.5, 25.0 + 10 / 60)])],
+    ids=["ends in what is skipped", "nothing is left"],
+)
+def test_that_hours_in_what_a_clock_change_skips_stop_nothing(
+    from_min: int, to_min: int, first_h: list[tuple[float, float]]
+) -> None:
+    """By hand: in Berlin 01:45 comes 0.75 h after 01:00, and 02:30, by the offset before the change, 1.5 h after it.
+
+    That is 03:30 on the clock, after 03:10; on the next day the same hours come 24 h later by the clock, 23 h in all.
+    """
+    drying = replace(HEATER, from_min=from_min, to_min=to_min, first_day=date(2026, 3, 29), days=2)
+    told = hours_from(datetime(2026, 3, 29, 1, tzinfo=BERLIN), drying)
+    assert told == [pytest.approx(span) for span in first_h]
+
+
 def test_that_every_day_is_never_over_and_goes_as_far_as_an_outlook() -> None:
     daily = replace(HEATER, days=None)
     long_after = datetime(2031, 3, 2, 12, tzinfo=BERLIN)

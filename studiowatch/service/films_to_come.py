@@ -100,7 +100,7 @@ def films_to_come(rack: Rack, room: RoomAhead, air: AirNow, now_ms: int, vapour:
         run = rack.stacks.top(piece)
         goal = Stage.CURED if following_coat(piece) is None else Stage.DRY_TO_RECOAT
         if run is not None:
-            label = rack.stacks.labels(piece)[piece.coats.index(run.coat)]
+            label = rack.stacks.labels(piece)[piece.index_of(run.coat.key)]
             film = _film(run, room, piece_key=piece.key, title=piece.title, coat=label, goal=goal)
             if film is not None and not _is_ready(film, now_ms):
                 films.append(film)

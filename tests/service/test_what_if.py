@@ -11,13 +11,17 @@ from studiowatch.coats.stages import Stage
 from studiowatch.physics.air import Air, AirDraws
 from studiowatch.service import what_if
 from studiowatch.service.coat_run import HORIZON_S
+from studiowatch.service.commands import CoverCoat
 from studiowatch.service.films_to_come import FilmsToCome, FilmToCome
+from studiowatch.service.plan_only import HeldRoom, watch_at
+from studiowatch.service.replaying import MemoryRecords
+from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.what_if import Otherways, WhatIf, held_spans
 from studiowatch.service.what_if_room import care, refusal, warnings_in
 from studiowatch.speech.units import METRIC
 from studiowatch.studio.otherwise import Otherwise
 from tests.ui.scenes import NOW_MS
-from tests.ui.what_if_scenes import COOL, HOUR_MS, lent
+from tests.ui.what_if_scenes import COOL, HOUR_MS, lent, piece
 
 WARM_DRY = Otherwise(temperature_C=24.0, humidity_pct=45.0)
 
@@ -203,3 +207,10 @@ def test_that_a_room_nobody_reads_is_that_of_the_films(films: FilmsToCome) -> No
     assert isinstance(films.films[0], FilmToCome)
     assert films.air.temperature_C == pytest.approx(COOL.temperature_C)
     assert films.air.humidity_pct == pytest.approx(COOL.humidity_pct)
+
+
+def test_that_films_are_lent_between_a_record_of_a_coat_and_the_film_that_follows_it() -> None:
+    records = MemoryRecords(held={"p0": piece(0, (("gloss-waterborne", 0.3),))})
+    watch = watch_at(NOW_MS, records, HeldRoom(COOL), SheetShelf.open())
+    watch.carry_out(CoverCoat(coat_key="c0-0", covered_ms=NOW_MS - 60_000), NOW_MS, 0.0)
+    assert [film.piece_key for film in watch.films_to_come(NOW_MS).films] == ["p0"]

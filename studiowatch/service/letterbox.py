@@ -10,6 +10,7 @@ from collections.abc import Callable
 from concurrent.futures import Future
 from functools import partial
 from pathlib import Path
+from stat import S_ISREG
 
 from studiowatch.service.commands import Command, Refused
 from studiowatch.service.letters import NoLetter, read, written
@@ -71,9 +72,16 @@ class Letterbox:
         """Throw away what nobody fetches any more: an answer whose call was ended, and what was never finished."""
         self._swept = True
         for path in self._folder.iterdir():
-            is_ours = path.suffix in (_ANSWER, _UNFINISHED) and not path.is_symlink()
-            if is_ours and path.is_file() and self._wall_s() - path.stat().st_mtime > STALE_S:
+            if path.suffix in (_ANSWER, _UNFINISHED) and self._is_stale(path):
                 path.unlink(missing_ok=True)
+
+    def _is_stale(self, path: Path) -> bool:
+        """Return whether a file has lain here for long; one that its writer has just named otherwise is gone."""
+        try:
+            found = path.lstat()
+        except FileNotFoundError:
+            return False
+        return S_ISREG(found.st_mode) and self._wall_s() - found.st_mtime > STALE_S
 
     def _carry_out(self, path: Path, text: str, submit: Callable[[Command], Future[str]]) -> None:
         answered = partial(_answer, path.with_suffix(_ANSWER))

@@ -169,6 +169,18 @@ def test_that_answers_nobody_fetched_are_thrown_away_and_fresh_ones_and_other_fi
     assert {path.name for path in tmp_path.iterdir()} == {"new.answer", "notes.txt"}
 
 
+def test_that_a_file_that_is_gone_before_it_is_looked_at_stops_no_sweep(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Its writer names it otherwise once it is whole, at any moment."""
+    (tmp_path / "old.answer").write_text("{}")
+    renamed = tmp_path / "just.letter.unfinished"
+    monkeypatch.setattr(Path, "iterdir", lambda _: iter([renamed, tmp_path / "old.answer"]))
+    monkeypatch.setattr(Path, "is_file", lambda _: True)
+    assert Letterbox(tmp_path, wall_s=lambda: 4e9).collect(lambda _: Future()) == 0
+    assert not (tmp_path / "old.answer").exists()
+
+
 def test_that_a_letter_is_carried_out_once_and_a_stale_one_not_at_all(tmp_path: Path) -> None:
     done: list[Command] = []
 

@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-import sys
 import threading
-import traceback
 from collections.abc import Callable, Sequence
 from concurrent.futures import Future
 from dataclasses import replace
@@ -18,10 +16,10 @@ from studiowatch.board.port import PortFault
 from studiowatch.service.commands import AcceptColumns, BoardCommand, Command, Refused
 from studiowatch.service.correction_commands import Redo, TakePhoto, Undo
 from studiowatch.service.errand_thread import in_a_thread
-from studiowatch.service.fault_words import fault_words
 from studiowatch.service.inbox import Errand, Inbox
 from studiowatch.service.leavings import Leavings
 from studiowatch.service.letterbox import Letterbox
+from studiowatch.service.own_fault import OwnFault
 from studiowatch.service.pace import LOOK_S, Pace
 from studiowatch.service.photos import PhotoFolder
 from studiowatch.service.ports import BoardSource, Clock
@@ -82,6 +80,7 @@ class Keeper:
         self._opened: Future[None] = Future()
         self._pace = Pace()
         self._tidying = Tidying(clock)
+        self._faults = OwnFault(clock)
         self._left = Leavings()
         self._thread = threading.Thread(target=self._run, name="keeper", daemon=True)
 
@@ -198,6 +197,8 @@ class Keeper:
         for item, after in zip_longest(items, items[1:]):
             self._guard(watch, self._attend, watch, item, is_followed=isinstance(after, ReadingArrived))
             self._guard(watch, watch.speak)
+        self._faults.look()
+        self._say_fault(watch)
         now_ms, now_s, lost = self._clock.utc_ms(), self._clock.monotonic_s(), self._inbox.overflowed
         self._guard(watch, watch.look, now_ms, now_s, lost, is_seen=self._pace.closely)
         self._guard(watch, watch.speak)
@@ -272,16 +273,17 @@ class Keeper:
         for listener in tuple(self._listeners):
             self._guard(watch, listener, snapshot)
 
-    @staticmethod
-    def _guard(watch: Watchkeeping, work: Callable[P, None], *arguments: P.args, **named: P.kwargs) -> bool:
+    def _guard(self, watch: Watchkeeping, work: Callable[P, None], *arguments: P.args, **named: P.kwargs) -> bool:
         """Do `work` and return whether it went well; a fault of ours is reported and must not end the watch."""
         try:
             work(*arguments, **named)
         except Exception as fault:  # noqa: BLE001 - the thread's top
-            sentence = fault_words(fault)
-            if sentence != watch.own_fault:
-                traceback.print_exc(file=sys.stderr)
-                watch.own_fault = sentence
-                watch.changed = True
+            self._faults.meet(fault)
+            self._say_fault(watch)
             return False
         return True
+
+    def _say_fault(self, watch: Watchkeeping) -> None:
+        if watch.own_fault != self._faults.sentence:
+            watch.own_fault = self._faults.sentence
+            watch.changed = True

@@ -139,7 +139,6 @@ def _view(
         ready_ms=one.ready.p90,
         hours=told,
         good=good,
-        asides=others,
         unknown="" if told else unknown_text(),
         caution=caution_text(sheet),
         lines=best or ((none,) if told else ()),

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from studiowatch.studio.best_hours import Aside, StartHour, Stretch
+from studiowatch.studio.best_hours import StartHour, Stretch
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -23,8 +23,8 @@ class BestHoursView:
         When the first of them is ready for it, UTC ms; None where that is not in sight.
     hours : tuple of StartHour
         All hours of the next two days; empty while nothing is known.
-    good, asides
-        The good ones merged, the best first; the others merged, by time.
+    good : tuple of Stretch
+        The good ones merged, the best first.
     unknown : str
         Why nothing is told yet, or "".
     caution : str
@@ -45,7 +45,6 @@ class BestHoursView:
     ready_ms: int | None = None
     hours: tuple[StartHour, ...] = ()
     good: tuple[Stretch, ...] = ()
-    asides: tuple[Aside, ...] = ()
     unknown: str = ""
     caution: str = ""
     lines: tuple[str, ...] = ()

@@ -65,7 +65,6 @@ def _film_now(run: CoatRun) -> FilmNow:
     return FilmNow(
         is_set=run.reached_ms(Stage.SET_TO_TOUCH) is not None,
         is_tack_free=run.reached_ms(Stage.TACK_FREE) is not None,
-        is_dry=run.reached_ms(Stage.DRY_TO_TOUCH) is not None,
     )
 
 

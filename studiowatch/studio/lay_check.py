@@ -8,7 +8,7 @@ from studiowatch.speech.words import say
 from studiowatch.studio.words import Level, Sentence
 
 
-def lay_check(*, room: Sentence, piece: Sentence | None, how_long: str = "", untested: str = "") -> Sentence:
+def lay_check(*, room: Sentence, piece: Sentence | None, untested: str = "") -> Sentence:
     """Return "Go", or what stands against it, the worse first and the other behind it.
 
     Parameters
@@ -17,14 +17,10 @@ def lay_check(*, room: Sentence, piece: Sentence | None, how_long: str = "", unt
         Whether the room is fit, from `studiowatch.studio.sentence.room_check`.
     piece : Sentence or None
         Why the piece is not, from `studiowatch.studio.laying.not_yet`; None if it is.
-    how_long : str
-        About how long the room takes, one sentence, or "".
     untested : str
         Label of the coat below that nobody has tested or looked at, or "".
     """
     waits = room.level > Level.CALM
-    if waits and how_long:
-        room = replace(room, detail=_joined(room.detail, how_long))
     if piece is None:
         return room if waits else _go(room, untested)
     if not waits:

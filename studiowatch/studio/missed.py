@@ -35,11 +35,10 @@ class Step(StrEnum):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class FilmNow:
-    """How far a film has come: begun to set (its particles packed), free of tack, dry to touch."""
+    """How far a film has come: begun to set (its particles packed), free of tack."""
 
     is_set: bool = False
     is_tack_free: bool = False
-    is_dry: bool = False
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

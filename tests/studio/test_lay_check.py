@@ -20,12 +20,6 @@ def test_that_an_untested_coat_below_is_to_be_touched_even_where_it_is_go() -> N
     assert check.advice.startswith("Test gloss 1 at an edge")
 
 
-def test_that_the_wait_for_the_room_says_about_how_long() -> None:
-    check = lay_check(room=DAMP, piece=None, how_long="That is likely from about 15:10 (40 min): so it was.")
-    assert check.headline == DAMP.headline
-    assert "about 15:10" in check.detail
-
-
 def test_that_both_reasons_are_told_the_worse_first() -> None:
     both = lay_check(room=DAMP, piece=WET)
     assert (both.level, both.headline) == (Level.ACT, WET.headline)

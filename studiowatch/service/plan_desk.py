@@ -7,6 +7,7 @@ from concurrent.futures import Future
 from dataclasses import dataclass, field, replace
 
 from studiowatch.coats.belief import Belief
+from studiowatch.coats.data_sheet import DataSheet
 from studiowatch.coats.stages import Stage
 from studiowatch.physics.air import Air
 from studiowatch.service.air_ahead import CALM_M_S, AirAhead, is_within, steady
@@ -69,6 +70,7 @@ class PlanDesk:
     _asked_ms: int | None = None
     _marked: bool = True
     _closed: bool = False
+    _sheets: tuple[DataSheet, ...] = ()
     _checked: dict[tuple[tuple[str, ...], bool], tuple[tuple[str, Sentence], ...]] = field(default_factory=dict)
     _told: dict[str, tuple[PieceView, PiecePlan | None, PieceView]] = field(default_factory=dict)
     _told_of: tuple[Sequence[PieceView], FinishingPlan | None, tuple[PieceView, ...]] | None = None
@@ -156,8 +158,9 @@ class PlanDesk:
     def told(self, views: Sequence[PieceView]) -> tuple[PieceView, ...]:
         """Return the views of the pieces with the slack that the plan gives them, and what a coat now would break.
 
-        It is the very same tuple while views and plan are.
+        It is the very same tuple while views, plan and data sheets are.
         """
+        self._heed_the_sheets()
         if self._told_of is not None and self._told_of[0] is views and self._told_of[1] is self.plan:
             return self._told_of[2]
         plans = {} if self.plan is None else {plan.key: plan for plan in self.plan.pieces}
@@ -171,6 +174,12 @@ class PlanDesk:
         self._told = told
         self._told_of = views, self.plan, tuple(after for _, _, after in told.values())
         return self._told_of[2]
+
+    def _heed_the_sheets(self) -> None:
+        """Forget what was checked by other sheets than are on the shelf, whoever put these there."""
+        sheets = tuple(self.rack.shelf.sheets.values())
+        if sheets != self._sheets:
+            self._sheets, self._checked, self._told, self._told_of = sheets, {}, {}, None
 
     def _stack_checks(self, view: PieceView) -> tuple[tuple[str, Sentence], ...]:
         top = view.top

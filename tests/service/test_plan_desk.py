@@ -7,6 +7,7 @@ from collections.abc import Callable
 from concurrent.futures import Future
 from dataclasses import replace
 from datetime import UTC, date, datetime
+from pathlib import Path
 
 import pytest
 
@@ -21,12 +22,15 @@ from studiowatch.room.readings import Reading
 from studiowatch.service import film_waits
 from studiowatch.service.air_ahead import steady
 from studiowatch.service.commands import Refused
+from studiowatch.service.correction_commands import Undo
 from studiowatch.service.film_waits import FilmWaits, PlanDropped
 from studiowatch.service.local_time import clock_text, local_date
 from studiowatch.service.plan_commands import PlanCoats, SaveRecipe, SetWorkingHours
 from studiowatch.service.plan_desk import AGAIN_MS, FORETOLD_MS, Work, last_air
 from studiowatch.service.product_views import LearntView
 from studiowatch.service.replaying import MemoryRecords, NoLog
+from studiowatch.service.sheet_commands import DropSheet, KeepSheet
+from studiowatch.service.sheet_folder import SheetFolder
 from studiowatch.service.sheet_shelf import SheetShelf, built_in_sheets
 from studiowatch.service.watchkeeping import Watchkeeping
 from studiowatch.studio.pieces import Coat, Piece
@@ -72,7 +76,9 @@ def piece(**changes: object) -> Piece:
     return replace(plain, **changes)
 
 
-def watch_of(*pieces: Piece, work: Work | None = None, hours: WorkingHours = ALWAYS) -> Watchkeeping:
+def watch_of(
+    *pieces: Piece, work: Work | None = None, hours: WorkingHours = ALWAYS, sheets: Path | None = None
+) -> Watchkeeping:
     records = MemoryRecords(held={one.key: one for one in pieces}, kept_hours=hours)
     watch = Watchkeeping(
         log=NoLog(),
@@ -82,6 +88,7 @@ def watch_of(*pieces: Piece, work: Work | None = None, hours: WorkingHours = ALW
         local_date=local_date,
         began_ms=START_MS,
         plan_work=work,
+        sheet_folder=None if sheets is None else SheetFolder(folder=sheets),
     )
     watch.open()
     live(watch, 0)
@@ -350,3 +357,27 @@ def test_that_what_a_coat_now_would_break_stands_on_its_piece_for_each_sheet() -
     assert checks["gloss-waterborne"].headline == "Not in this order: gloss goes below satin and matt"
     assert "satin-waterborne" not in checks  # a second coat with matting agent: the generic sheet allows two
     assert checks["matt-waterborne"].headline == "Too many coats with matting agent"
+
+
+def test_that_a_sheet_typed_in_edited_or_deleted_is_checked_at_once_by_what_it_says_now(tmp_path: Path) -> None:
+    watch = watch_of(piece(), sheets=tmp_path)  # isolation, half an hour old: nothing solvent-borne goes on it yet
+
+    def headline() -> str | None:
+        (view,) = watch.snapshot(START_MS).pieces
+        sentence = dict(view.stack_checks).get("spirit-gloss")
+        return None if sentence is None else sentence.headline
+
+    spirit = {"name": "spirit-gloss", "title": "Spirit gloss", "kind": "solventborne", "sheen": "gloss"}
+    spirit |= {"volume_solids": 0.4, "wet_um": 80.0, "touch_dry_min": 240.0, "recoat_h": 24.0, "matting_agent": False}
+    on_water = "Only once the coat below is dry through"
+    told = [headline()]
+    for command in (
+        KeepSheet(fields=spirit),
+        KeepSheet(fields={**spirit, "kind": "waterborne"}),
+        Undo(),
+        DropSheet(name="spirit-gloss"),
+        Undo(),
+    ):
+        watch.carry_out(command, START_MS, 0.0)
+        told.append(headline())
+    assert told == [None, on_water, None, on_water, None, on_water]

@@ -52,14 +52,17 @@ class DailyBackup:
             raise RuntimeError("the backup's thread did not end")  # not said
 
     def look(self) -> None:
-        """Make a backup if the newest is a day old, or lies in the future; clear the old ones away."""
+        """Make a backup if none was made within the last day, and clear the old ones away.
+
+        One that is dated in the future, by a clock that was wrong, does not count before its time has come.
+        """
         now_ms = self._clock.utc_ms()
-        there = daily_backups(self.into)
-        if there and 0 <= now_ms - there[-1][0].timestamp() * 1000 < DAY_MS:
+        moments_ms = [moment.timestamp() * 1000 for moment, _ in daily_backups(self.into)]
+        if any(0 <= now_ms - moment_ms < DAY_MS for moment_ms in moments_ms):
             return
         try:
             backup_studio(self._folder, self.into, now_ms, kind=DAILY)
-            rotate(self.into)
+            rotate(self.into, now_ms)
         except StoreTrouble as trouble:
             self.trouble = say("The daily backup failed: {trouble}", trouble=trouble)
         else:

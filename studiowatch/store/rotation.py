@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import shutil
+from bisect import bisect_right
 from collections.abc import Iterable, Sequence
 from datetime import UTC, datetime
 from pathlib import Path
@@ -75,20 +76,29 @@ def daily_backups(into: Path) -> Sequence[tuple[datetime, Path]]:
     return sorted(found)
 
 
-def outdated(moments: Iterable[datetime]) -> set[datetime]:
+def outdated(moments: Iterable[datetime], now: datetime) -> set[datetime]:
     """Return which backups are kept no longer: neither the newest of one of the last days, nor of the last weeks.
 
-    Days and weeks without a backup do not count, so that a studio left alone keeps its own.
+    Days and weeks without a backup do not count, so that a studio left alone keeps its own. Those dated after `now` are
+    judged apart by the same rule: whether the clock was ahead when they were made or is behind now cannot be told, so
+    neither kind may push out the other.
     """
     moments = sorted(moments)
+    past = bisect_right(moments, now)
+    return _outdated(moments[:past]) | _outdated(moments[past:])
+
+
+def _outdated(moments: Sequence[datetime]) -> set[datetime]:
     newest_of_day = {moment.date(): moment for moment in moments}
     newest_of_week = {moment.isocalendar()[:2]: moment for moment in moments}
     kept = {*list(newest_of_day.values())[-DAYS:], *list(newest_of_week.values())[-WEEKS:]}
     return set(moments) - kept
 
 
-def rotate(into: Path) -> int:
-    """Delete the daily backups in `into` that are kept no longer, and what ends in mid-backup left; return how many.
+def rotate(into: Path, now_ms: int) -> int:
+    """Delete the daily backups in `into` that are kept no longer at `now_ms`, UTC ms; return how many went.
+
+    What backups that ended half-way left goes too.
 
     Only the one watcher of a studio calls this, when no daily backup is being made.
 
@@ -98,7 +108,7 @@ def rotate(into: Path) -> int:
         If one cannot be deleted.
     """
     there = dict(daily_backups(into))
-    gone = [there[moment] for moment in sorted(outdated(there))]
+    gone = [there[moment] for moment in sorted(outdated(there, datetime.fromtimestamp(now_ms / 1000, UTC)))]
     gone += sorted(into.glob(f"{DAILY}*Z{_UNFINISHED}"))
     for path in gone:
         # under another name first: nothing that is half deleted may be taken for a backup

@@ -32,14 +32,20 @@ def test_that_there_is_one_a_day(folder: StudioFolder) -> None:
     assert names(folder) == ["daily-20260302T090000Z", "daily-20260303T090000Z"]
 
 
-def test_that_a_clock_that_was_wrong_does_not_end_the_backups(folder: StudioFolder) -> None:
+def test_that_a_clock_that_was_wrong_neither_ends_the_backups_nor_makes_one_at_each_look(folder: StudioFolder) -> None:
     clock = ScriptedClock()
-    clock.pass_s(400 * 86_400)
     backups = DailyBackup(folder, clock)
-    backups.look()
-    clock.pass_s(-400 * 86_400)
-    backups.look()
-    assert len(names(folder)) == 2
+    ahead_s = 400 * 86_400
+    clock.pass_s(ahead_s)
+    for _ in range(12):  # more days than are kept
+        backups.look()
+        clock.pass_s(86_400)
+    of_wrong_clock = names(folder)
+    clock.pass_s(-ahead_s - 12 * 86_400)
+    for _ in range(150):  # every ten minutes for a day and an hour
+        backups.look()
+        clock.pass_s(600)
+    assert names(folder) == ["daily-20260302T090000Z", "daily-20260303T090000Z", *of_wrong_clock]
 
 
 def test_that_a_failure_is_said_until_one_is_made(folder: StudioFolder) -> None:

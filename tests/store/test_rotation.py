@@ -83,7 +83,7 @@ def test_that_after_half_a_year_seven_days_and_four_weeks_are_kept(folder: Studi
     (folder.backups / "daily-someone-elseZ").mkdir()
     for day in range(180):
         (folder.backups / (DAILY + (NOON + timedelta(days=day)).strftime("%Y%m%dT%H%M%SZ"))).mkdir()
-        rotate(folder.backups)
+        rotate(folder.backups, NOON_MS + day * DAY_MS)
     last = NOON + timedelta(days=179)  # 2026-08-28, a Friday: date -d 2026-08-28 +%A
     kept = [moment for moment, _ in daily_backups(folder.backups)]
     # the last seven days, and the Sundays that end the three weeks before: by the calendar
@@ -105,15 +105,29 @@ def test_that_a_backup_whose_deletion_was_cut_off_is_taken_for_none_and_goes_the
     with monkeypatch.context() as patched:
         patched.setattr(rotation.shutil, "rmtree", cut_off)
         with pytest.raises(StoreTrouble, match="cannot be deleted"):
-            rotate(folder.backups)
+            rotate(folder.backups, NOON_MS + 59 * DAY_MS)
     assert len(daily_backups(folder.backups)) == 59
-    rotate(folder.backups)
+    rotate(folder.backups, NOON_MS + 59 * DAY_MS)
     assert {path for _, path in daily_backups(folder.backups)} == set(folder.backups.iterdir())
 
 
-@given(st.lists(st.integers(0, 24 * 400).map(lambda hours: NOON + timedelta(hours=hours)), unique=True, max_size=60))
-def test_that_the_newest_is_always_kept_and_never_more_than_eleven(moments: list[datetime]) -> None:
-    kept = set(moments) - outdated(moments)
-    assert len(kept) <= 11
-    assert not moments or max(moments) in kept
-    assert outdated(kept) == set()
+def test_that_backups_dated_in_the_future_and_those_of_today_do_not_push_each_other_out() -> None:
+    of_today = [NOON - timedelta(days=day) for day in range(7)]
+    of_wrong_clock = [NOON + timedelta(days=30 + day) for day in range(12)]  # 2026-04-01, a Wednesday, to the 12th
+    gone = outdated([*of_wrong_clock, *of_today], NOON)
+    # the last seven are of the 6th to the 12th, and the Sunday of the week before is the 5th: the 1st to the 4th go
+    assert gone == {datetime(2026, 4, day, 12, tzinfo=UTC) for day in (1, 2, 3, 4)}
+
+
+@given(
+    st.lists(st.integers(0, 24 * 400).map(lambda hours: NOON + timedelta(hours=hours)), unique=True, max_size=60),
+    st.integers(0, 24 * 400).map(lambda hours: NOON + timedelta(hours=hours)),
+)
+def test_that_the_newest_of_past_and_future_is_always_kept_and_never_more_than_eleven_of_each(
+    moments: list[datetime], now: datetime
+) -> None:
+    kept = set(moments) - outdated(moments, now)
+    for side in ([one for one in moments if one <= now], [one for one in moments if one > now]):
+        assert len(kept & set(side)) <= 11
+        assert not side or max(side) in kept
+    assert outdated(kept, now) == set()

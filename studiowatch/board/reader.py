@@ -6,6 +6,7 @@ import logging
 from collections.abc import Callable, Sequence
 from threading import Event, Thread
 
+from studiowatch.board.accepted import Accepted
 from studiowatch.board.clock import Clock
 from studiowatch.board.events import BoardEvent
 from studiowatch.board.listening import Listening
@@ -93,7 +94,7 @@ class Reader:
         self._clock = clock
         self._remember = remember
         self._keep_mapping = keep_mapping
-        self._accepted: ColumnMapping | None = None
+        self._accepted = Accepted()
         self._choose_way = choose_way
         self._open_port = open_port
         self._look_every_s = look_every_s
@@ -102,7 +103,7 @@ class Reader:
         self._telling = Telling(utc_ms=clock.utc_ms, port=board.name if board else "")
         self._understood: tuple[PortSeen, Way, LineIntake] | None = None
         self._try_s = TRY_S
-        self._port: BytePort | None = None
+        self._open: tuple[PortSeen, BytePort] | None = None
         self.onlooker = Onlooker()
         self._stopping = Event()
         self._wait = wait or self._stopping.wait
@@ -119,14 +120,14 @@ class Reader:
         Raises
         ------
         PortGone
-            If no board is read.
+            If no board is read: none is there, or another port is being tried meanwhile.
         OSError
             If it cannot be kept; it is read by all the same.
         """
-        understood = self._understood
-        if understood is None or self._port is None:
+        understood, listened_to = self._understood, self._open
+        if understood is None or listened_to is None or not understood[0].is_same_board(listened_to[0]):
             raise PortGone(say(NO_BOARD))
-        self._accepted = mapping
+        self._accepted.give(understood[0], mapping)
         self._keep_mapping(understood[0], mapping)
 
     def choose(self, port: str | None) -> None:
@@ -138,9 +139,7 @@ class Reader:
             If there is no such port.
         """
         self._search.want(None if port is None else self.onlooker.port_named(port))
-        device = self._port
-        if device is not None:
-            device.cancel()
+        self._cancel()
 
     def stop(self) -> None:
         """Read what has come already, let go of the port, and join the thread.
@@ -153,12 +152,16 @@ class Reader:
         self._stopping.set()
         if self._thread.ident is None:
             return
-        port = self._port
-        if port is not None:
-            port.cancel()
+        self._cancel()
         self._thread.join(STOP_WITHIN_S)
         if self._thread.is_alive():
             raise RuntimeError(f"The board's reader did not stop within {STOP_WITHIN_S:g} s.")  # not said
+
+    def _cancel(self) -> None:
+        """End the read that waits. May come from any thread."""
+        listened_to = self._open
+        if listened_to is not None:
+            listened_to[1].cancel()
 
     def _run(self) -> None:
         while not self._stopping.is_set():
@@ -231,7 +234,7 @@ class Reader:
         while way is not None:
             listening.turn_to(way)
             device = self._open_port(turn.port.name, way.baud)
-            self._port = device
+            self._open = (turn.port, device)
             self.onlooker.tries(turn.port, way.format, way.baud)
             try:
                 if turn.is_foremost:
@@ -242,7 +245,7 @@ class Reader:
                 device.write(HELLO_PLEASE)
                 way = self._read(device, turn, listening)
             finally:
-                self._port = None
+                self._open = None
                 device.close()
 
     def _listening_to(self, port: PortSeen) -> Listening:
@@ -285,7 +288,7 @@ class Reader:
             taken += len(data)
 
     def _take(self, data: bytes, port: PortSeen, listening: Listening) -> None:
-        accepted, self._accepted = self._accepted, None
+        accepted = self._accepted.take(port)
         if accepted is not None:
             listening.intake.set_mapping(accepted)
         was_understood = listening.is_understood

@@ -63,6 +63,7 @@ class Computer:
     events: list[BoardEvent] = field(default_factory=list)
     opened: list[tuple[float, str, int]] = field(default_factory=list)
     listed_s: list[float] = field(default_factory=list)
+    reader: Reader = field(init=False)
     _plans: list[tuple[float, Callable[[], object]]] = field(default_factory=list)
     _is_over: threading.Event = field(default_factory=threading.Event)
     _may_end: threading.Event = field(default_factory=threading.Event)
@@ -110,12 +111,14 @@ class Computer:
     def watch(self, seconds: float, **how: object) -> list[BoardEvent]:
         """Let a reader run for so many seconds of this clock and return what it told."""
         self._end_s = seconds
-        reader = Reader(clock=self.clock, open_port=self.open_port, list_ports=self.list_ports, wait=self.wait, **how)
-        reader.start(self.events.append)
+        self.reader = Reader(
+            clock=self.clock, open_port=self.open_port, list_ports=self.list_ports, wait=self.wait, **how
+        )
+        self.reader.start(self.events.append)
         assert self._is_over.wait(WITHIN_S)
         told = list(self.events)
         self._may_end.set()
-        reader.stop()
+        self.reader.stop()
         return told
 
     def told_s(self, event: BoardEvent) -> float:

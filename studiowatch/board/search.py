@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from threading import Lock
 
 from studiowatch.board.candidates import candidates
 from studiowatch.board.lookout import Lookout
@@ -47,20 +48,22 @@ class Search:
     def __init__(self, lookout: Lookout, *, wanted: PortSeen | None, last: PortSeen | None) -> None:
         self._lookout = lookout
         self._in_vain: set[str] = set()
+        self._lock = Lock()
         self._asked = False
         self.wanted = wanted
         self.last = last
 
     def turns(self) -> Sequence[Turn]:
         """Look which ports there are, and return whose turn it is in this round, in order; none if there is no port."""
-        self._asked = False
+        with self._lock:
+            self._asked, wanted = False, self.wanted
         self._lookout.look()
         seen, fresh = self._lookout.seen, self._lookout.take_fresh()
         self._in_vain &= {port.name for port in seen} - fresh
-        found = candidates(seen, wanted=self.wanted, last=self.last, fresh=fresh)
-        if self.wanted is not None and found:
-            self.wanted = found[0]
-        likely = [port for port in found if self._is_likely(port)]
+        found = candidates(seen, wanted=wanted, last=self.last, fresh=fresh)
+        if wanted is not None and found:
+            self._know(wanted, found[0])
+        likely = [port for port in found if wanted is not None or self._is_likely(port)]
         if likely:
             found = [port for port in found if port in likely or port.name not in self._in_vain]
         return [
@@ -70,8 +73,14 @@ class Search:
 
     def want(self, board: PortSeen | None) -> None:
         """Have only `board` read from now on, or, if that is None, whichever answers. May come from any thread."""
-        self.wanted = board
-        self._asked = True
+        with self._lock:
+            self.wanted, self._asked = board, True
+
+    def _know(self, wanted: PortSeen, seen: PortSeen) -> None:
+        """Keep the wanted board as it was seen, unless another was asked for meanwhile."""
+        with self._lock:
+            if self.wanted is wanted:
+                self.wanted = seen
 
     @property
     def is_rechosen(self) -> bool:
@@ -90,4 +99,4 @@ class Search:
 
     def _is_likely(self, port: PortSeen) -> bool:
         is_last = self.last is not None and port.is_same_board(self.last)
-        return self.wanted is not None or port.vid is not None or is_last
+        return port.vid is not None or is_last

@@ -134,7 +134,11 @@ class PromptDesk:
         ]
 
     def due(self, now_ms: int) -> list[PromptHappened]:
-        """Return the prompts that fell due, each once, over a restart too; after it was put off, once more."""
+        """Return what fell due and was not told yet; a prompt that was put off once more.
+
+        Prompts of coats are told once, over a restart too. The reminder, which is about no coat, is told once in each
+        run of the program until it is ticked: tellings are kept beside the prompts of coats only.
+        """
         fresh = self._fresh(now_ms)
         for prompt, _ in fresh:
             self._tell(replace(self._telling(prompt.key), told_ms=now_ms))

@@ -8,7 +8,7 @@ import pytest
 
 from studiowatch.service.commands import Refused
 from studiowatch.service.disk import Disk
-from studiowatch.service.prompt_desk import PromptDesk, Tended
+from studiowatch.service.prompt_desk import PromptDesk, Reminder, Tended
 from studiowatch.service.replaying import MemoryRecords
 from studiowatch.store.shapes import PromptRecord
 from studiowatch.store.trouble import StoreTrouble
@@ -62,6 +62,23 @@ def test_that_what_fell_due_while_nobody_watched_is_told_once_at_reopening() -> 
     assert [told.text.split(",")[0] for told in after.due(late_ms)] == ["Second bubble pass"]
     after.settle([tended()], late_ms + 1000)
     assert after.due(late_ms + 1000) == []
+
+
+def test_that_a_reminder_is_told_once_in_each_run_until_it_is_ticked() -> None:
+    records, ticked = MemoryRecords(held={}), list[int]()
+    check = Reminder(
+        key="sht4x:1:sensor-check", due_ms=LAID_MS, headline="Check", caution="Ventilate.", tick=ticked.append
+    )
+    for run in range(2):
+        desk = desk_on(records)
+        desk.reminder = check
+        now_ms = LAID_MS + run * MINUTE_MS
+        assert [told.text for told in desk.due(now_ms)] == ["Check. Ventilate."]
+        assert desk.due(now_ms + 1000) == []
+        desk.disk.catch_up(0.0)
+    desk.tick(check.key, now_ms + 2000)
+    assert desk.due(now_ms + 3000) == []
+    assert ticked == [LAID_MS + MINUTE_MS + 2000]
 
 
 def test_that_a_tick_that_the_disk_refuses_leaves_the_prompt() -> None:

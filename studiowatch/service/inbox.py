@@ -31,7 +31,7 @@ class Inbox:
     Parameters
     ----------
     limit : int
-        Most events that may wait; one more reading is refused and counted. Commands are never refused.
+        Most events that may wait; one more reading is refused and counted. Commands are not bounded.
     """
 
     def __init__(self, limit: int = LIMIT) -> None:
@@ -43,14 +43,19 @@ class Inbox:
 
     @property
     def overflowed(self) -> int:
-        """Board events refused since the start."""
+        """Board events that there was no room for since the start."""
         return self._overflowed
 
     def deliver(self, event: BoardEvent) -> None:
-        """Take a board event without blocking the reader's thread; a port's coming and going is never refused."""
+        """Take a board event without blocking the reader's thread.
+
+        A port's coming and going is taken though it is full. Once it is closed nothing is, and nothing is counted: a
+        reader that does not stop is told by its own `stop`, and is not one that was too fast.
+        """
         with self._lock:
-            is_full = isinstance(event, FREQUENT) and self._queue.qsize() >= self._limit
-            if is_full or self._closed:
+            if self._closed:
+                return
+            if isinstance(event, FREQUENT) and self._queue.qsize() >= self._limit:
                 self._overflowed += 1
                 return
             self._queue.put(event)

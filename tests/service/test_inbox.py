@@ -101,4 +101,6 @@ def test_that_nothing_is_taken_in_after_the_end_and_whoever_asks_is_answered() -
         with pytest.raises(Refused, match="closing"):
             answer.result(0)
     inbox.deliver(arrived(2))
+    inbox.deliver(LOST)
     assert inbox.take(0.0) == []
+    assert inbox.overflowed == 0  # it was closed, not full

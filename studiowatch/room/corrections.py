@@ -76,9 +76,18 @@ class Stretch:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Corrections:
-    """All stretches, in the order of time, the first from the beginning of time; made by `corrections`."""
+    """What holds when; made by `corrections`.
+
+    Attributes
+    ----------
+    stretches : tuple of Stretch
+        In the order of time, the first from the beginning of time.
+    imported : tuple of Imported
+        What came from outside, in the order of arrival; one may lie within another that came before it.
+    """
 
     stretches: tuple[Stretch, ...] = (Stretch(start_ms=-FOREVER_MS, sensor=UNNAMED),)
+    imported: tuple[Imported, ...] = ()
 
     def at(self, time_ms: int) -> Stretch:
         """Return the stretch that `time_ms`, UTC ms, lies in."""
@@ -96,8 +105,9 @@ class Corrections:
                 yield stretch, max(stretch.start_ms, start_ms), min(until_ms, end_ms)
 
 
-def corrections(kept: Iterable[Kept], sightings: Iterable[Sighting], imported: Iterable[Imported] = ()) -> Corrections:
-    """Return what holds when, from all calibrations, all sightings and what was imported, in any order."""
+def corrections(kept: Iterable[Kept], sightings: Iterable[Sighting], imported: Iterable[Imported]) -> Corrections:
+    """Return what holds when, from all calibrations and all sightings, in any order, and what was imported."""
+    imported = tuple(imported)
     valid = sorted((one for one in kept if one.withdrawn_ms is None), key=lambda one: one.made_ms)
     seen = sorted(sightings, key=lambda sighting: sighting.time_ms)
     outside = _apart(imported)
@@ -117,7 +127,7 @@ def corrections(kept: Iterable[Kept], sightings: Iterable[Sighting], imported: I
                 air_speed=next((one for one in reversed(mine) if isinstance(one, AirSpeedCalibration)), None),
             )
         )
-    return Corrections(stretches=tuple(stretches))
+    return Corrections(stretches=tuple(stretches), imported=imported)
 
 
 def _apart(imported: Iterable[Imported]) -> list[Imported]:

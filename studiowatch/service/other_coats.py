@@ -57,7 +57,7 @@ def _rows(reviewer: Reviewer, laid_ms: int) -> Iterator[tuple[float, float, floa
     """Yield hours since the laying, °C and %, with NaN where nobody read for long."""
     last_ms: int | None = None
     for minute in reviewer.log.minute_means(laid_ms - BEFORE_MS, laid_ms + AFTER_MS):
-        reading = reviewer.correct(minute)
+        reading = reviewer.known.corrected(minute)
         if last_ms is not None and reading.time_ms - last_ms > GAP_MS:
             yield ((last_ms + reading.time_ms) / 2 - laid_ms) / HOUR_MS, nan, nan
         last_ms = reading.time_ms

@@ -56,6 +56,7 @@ class MemoryRecords:
     kept_learnt: dict[str, LearntRecord] = field(default_factory=dict)
     kept_calibrations: dict[str, Kept] = field(default_factory=dict)
     kept_sightings: list[Sighting] = field(default_factory=list)
+    kept_imported: list[Imported] = field(default_factory=list)
     kept_checks: list[Sighting] = field(default_factory=list)
     kept_recipes: dict[str, Recipe] = field(default_factory=dict)
     kept_hours: WorkingHours = field(default_factory=WorkingHours)
@@ -141,8 +142,8 @@ class MemoryRecords:
         return tuple(self.kept_sightings)
 
     def imported(self) -> Sequence[Imported]:
-        """Return nothing: a replay is judged as one log."""
-        return ()
+        """Return which stretches of the log came from outside."""
+        return tuple(self.kept_imported)
 
     def save_sighting(self, sighting: Sighting) -> None:
         """Keep a sighting."""

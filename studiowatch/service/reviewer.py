@@ -15,7 +15,7 @@ from studiowatch.room.corrections import Corrections, corrections
 from studiowatch.room.readings import Reading
 from studiowatch.service.local_time import when_text
 from studiowatch.service.ports import Records
-from studiowatch.service.review_log import MinuteLog, ReviewedCoat, number_of, room_from, stack_of
+from studiowatch.service.review_log import MinuteLog, ReviewedCoat, number_of, room_from, spans_ms, stack_of
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.speech.words import say
 from studiowatch.studio.pieces import Coat, Outcome, Piece
@@ -64,8 +64,8 @@ class Reviewer:
 
     Attributes
     ----------
-    correct : callable
-        Puts a reading right by the calibrations; `correct_stamp` changes with them.
+    known : Corrections
+        What puts a reading right, and which are from outside.
     now_ms : int or None
         UTC ms, up to which the log can hold anything; None if all is long past.
     dries : bool
@@ -79,8 +79,7 @@ class Reviewer:
     log: MinuteLog
     kept: Kept
     when_text: Callable[[int, int], str] = when_text
-    correct: Callable[[Reading], Reading] = lambda reading: reading
-    correct_stamp: str = ""
+    known: Corrections = field(default_factory=Corrections)
     now_ms: int | None = None
     dries: bool = True
     dries_too: str = ""
@@ -98,7 +97,7 @@ class Reviewer:
         coat = stack.top.coat
         others = self.told(besides=coat.key)
         setting = Setting(when_text=self.when_text, curves=learn(list(others.values())), now_ms=self.now_ms)
-        found, severities = review_and_severities(stack, room_from(self.log, stack, self.correct), setting)
+        found, severities = review_and_severities(stack, room_from(self.log, stack, self.known.corrected), setting)
         if coat.outcome is None:
             return found
         values = self._held(coat, stack, severities.values)
@@ -151,7 +150,7 @@ class Reviewer:
                 return np.array(rows, dtype=np.float64)
             if not self.dries and coat.key != self.dries_too:
                 return None
-            made = coat_severities(stack, room_from(self.log, stack, self.correct)).values
+            made = coat_severities(stack, room_from(self.log, stack, self.known.corrected)).values
         except (ReviewedCoat, OutOfRange):
             return None
         return self._held(coat, stack, made)
@@ -166,12 +165,24 @@ class Reviewer:
         return fresh
 
     def _stamp(self, stack: LaidStack) -> str:
-        """Return a hash of all that a coat's severities rest on but the readings, which never change once read."""
+        """Return a hash of all that a coat's severities rest on but the readings.
+
+        Those never change once read; what an import adds to them is among what is known.
+        """
         piece = stack.piece
         face = (piece.area_m2, piece.side_m, piece.support, piece.orientation)
         laid = [(one.coat, one.sheet, one.laid_ms) for one in stack.coats]
-        words = repr((STAMP, self.correct_stamp, face, laid, stack.above_ms))
+        words = repr((STAMP, face, laid, stack.above_ms, list(self._known_under(stack))))
         return hashlib.sha256(words.encode()).hexdigest()[:16]
+
+    def _known_under(self, stack: LaidStack) -> Iterator[tuple[object, ...]]:
+        """Yield what puts the readings right that a review of `stack` rests on, and which of them are from outside."""
+        for start_ms, end_ms in spans_ms(stack):
+            for stretch, *part_ms in self.known.between(start_ms, end_ms):
+                yield stretch.humidity, stretch.air_speed, *part_ms
+            for one in self.known.imported:
+                if one.start_ms < end_ms and one.end_ms > start_ms:
+                    yield max(one.start_ms, start_ms), min(one.end_ms, end_ms)
 
     def _often(self, told: Mapping[str, Told]) -> dict[Cause, str]:
         clouded = [one for one in told.values() if one.clouded]
@@ -188,23 +199,25 @@ class Reviewer:
 
 def reviewer_of(records: RecordsToReview, shelf: SheetShelf, kept: Kept, now_ms: int | None = None) -> Reviewer:
     """Return a reviewer of what the records hold at `now_ms`, UTC ms."""
-    known = records.corrections()
     return Reviewer(
         pieces=records.pieces(),
         shelf=shelf,
         log=records,
         kept=kept,
-        correct=known.corrected,
-        correct_stamp=repr(known),
+        known=records.corrections(),
         now_ms=now_ms,
     )
 
 
 def kept_curves(records: Records, shelf: SheetShelf, kept: Kept) -> Curves:
     """Return the curves as far as the severities that are kept have moved them: no coat is dried for it."""
-    known = corrections(records.calibrations(), records.sightings())
     reviewer = Reviewer(
-        pieces=records.pieces(), shelf=shelf, log=NothingLogged(), kept=kept, correct_stamp=repr(known), dries=False
+        pieces=records.pieces(),
+        shelf=shelf,
+        log=NothingLogged(),
+        kept=kept,
+        known=corrections(records.calibrations(), records.sightings(), records.imported()),
+        dries=False,
     )
     return reviewer.curves()
 

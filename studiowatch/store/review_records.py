@@ -8,6 +8,7 @@ from studiowatch.room.corrections import Corrections, corrections
 from studiowatch.room.readings import Reading
 from studiowatch.store.calibrations import all_calibrations, all_sightings
 from studiowatch.store.database import Database, tables_of
+from studiowatch.store.imported import all_imported
 from studiowatch.store.minutes import minute_means
 from studiowatch.store.piece_rows import read_pieces
 from studiowatch.studio.pieces import Piece
@@ -41,7 +42,8 @@ class ReviewRecords:
         """Return which calibration holds when."""
         if not {"calibration", "sensor_sighting"} <= self._tables:
             return Corrections()
-        return corrections(all_calibrations(self._database), all_sightings(self._database))
+        imported = all_imported(self._database) if "imported" in self._tables else ()
+        return corrections(all_calibrations(self._database), all_sightings(self._database), imported)
 
     def close(self) -> None:
         """Let go of the file."""

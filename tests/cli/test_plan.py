@@ -2,16 +2,31 @@
 
 from __future__ import annotations
 
+import json
 from collections.abc import Callable
+from contextlib import closing
+from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
 import icalendar
 import pytest
 
+from studiowatch.cli.commands import run
+from studiowatch.compose import outfit
+from studiowatch.room.corrections import Imported, Kept, Sighting
+from studiowatch.room.humidity_calibration import HumidityCalibration, SaltPoint
+from studiowatch.room.readings import Reading
+from studiowatch.store.database import open_database
+from studiowatch.store.imported import put_imported
+from studiowatch.store.readings import ReadingsStore
+from studiowatch.store.records import RecordsStore
+
+from ..service.scripted import START_MS, ScriptedClock  # noqa: TID252 - shared with the keeper's tests
 from .conftest import Answer, room_text
 
 NOW = "2026-03-02T12:00:00Z"
+HOUR_MS = 3_600_000
 STUDIO = """
 [[piece]]
 title = "Salt Marsh; Evening, \\"small\\" 🌊"
@@ -159,6 +174,45 @@ def test_that_records_that_are_not_there_are_said_so(call: Callable[..., Answer]
     told = call("plan")
     assert told.code == 1
     assert "is not there or is empty" in told.err
+
+
+def test_that_a_plan_of_the_records_takes_an_imported_log_as_it_stands(
+    capsys: pytest.CaptureFixture[str], tmp_path: Path
+) -> None:
+    put_calibrated_studio(tmp_path / "studio.sqlite3", imported=True)
+    parts = replace(outfit(), data_folder=tmp_path, clock=ScriptedClock())
+    assert run(["plan", "--json"], parts) == 0
+    assert "20.0 °C and 60 % RH" in json.loads(capsys.readouterr().out)["air"]
+
+
+def test_that_a_plan_of_the_records_puts_right_what_her_own_sensor_said(
+    capsys: pytest.CaptureFixture[str], tmp_path: Path
+) -> None:
+    put_calibrated_studio(tmp_path / "studio.sqlite3", imported=False)
+    parts = replace(outfit(), data_folder=tmp_path, clock=ScriptedClock())
+    assert run(["plan", "--json"], parts) == 0
+    assert "20.0 °C and 58 % RH" in json.loads(capsys.readouterr().out)["air"]  # 60 - 2
+
+
+def put_calibrated_studio(file: Path, *, imported: bool) -> None:
+    """Keep three hours at 60 % RH up to now, and a calibration made before them of a sensor that reads 2 too high."""
+    start_ms = START_MS - 3 * HOUR_MS
+    measured = HumidityCalibration(  # 33.07 and 75.47 %RH at 20 °C by Greenspan (1977)
+        magnesium=SaltPoint(raw_pct=35.07, temperature_C=20.0, time_ms=start_ms),
+        sodium=SaltPoint(raw_pct=77.47, temperature_C=20.0, time_ms=start_ms),
+    )
+    readings = [
+        Reading(time_ms=start_ms + minute * 60_000, temperature_C=20.0, humidity_pct=60.0, air_speed_m_s=0.05)
+        for minute in range(180)
+    ]
+    with closing(open_database(file)) as database:
+        records = RecordsStore(database, lambda: START_MS)
+        records.save_sighting(Sighting(time_ms=start_ms, sensor="CAFE0042"))
+        records.save_calibration(Kept(key="h", sensor="CAFE0042", made_ms=start_ms, calibration=measured))
+        ReadingsStore(database).append(readings)
+        if imported:
+            with database.transaction() as connection:
+                put_imported(connection, Imported(start_ms=start_ms, end_ms=START_MS))
 
 
 def test_that_hours_recipes_and_coats_to_come_are_changed_in_the_records(

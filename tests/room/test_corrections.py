@@ -45,12 +45,12 @@ def humidity_pct(known: Corrections, days: float) -> float | None:
 
 
 def test_that_without_a_calibration_a_reading_stays_what_it_is() -> None:
-    for known in (Corrections(), corrections([], [SEEN])):
+    for known in (Corrections(), corrections([], [SEEN], [])):
         assert known.corrected(reading(1.0, air_signal_mV=1500.0)) == reading(1.0, air_signal_mV=1500.0)
 
 
 def test_that_a_calibration_holds_from_the_moment_it_was_made_until_the_next() -> None:
-    known = corrections([kept("b", 3.0, HIGH_BY_4), kept("a", 1.0)], [SEEN])
+    known = corrections([kept("b", 3.0, HIGH_BY_4), kept("a", 1.0)], [SEEN], [])
     assert humidity_pct(known, 0.999) == 52.0
     assert humidity_pct(known, 1.0) == pytest.approx(50.0)
     assert humidity_pct(known, 2.999) == pytest.approx(50.0)
@@ -59,15 +59,15 @@ def test_that_a_calibration_holds_from_the_moment_it_was_made_until_the_next() -
 
 def test_that_a_withdrawn_one_counts_as_never_made() -> None:
     first, second = kept("a", 1.0), kept("b", 3.0, HIGH_BY_4)
-    without_second = corrections([first, replace(second, withdrawn_ms=START_MS + 4 * DAY_MS)], [SEEN])
+    without_second = corrections([first, replace(second, withdrawn_ms=START_MS + 4 * DAY_MS)], [SEEN], [])
     assert humidity_pct(without_second, 3.5) == pytest.approx(50.0)
-    without_any = corrections([replace(first, withdrawn_ms=START_MS + 4 * DAY_MS)], [SEEN])
+    without_any = corrections([replace(first, withdrawn_ms=START_MS + 4 * DAY_MS)], [SEEN], [])
     assert humidity_pct(without_any, 3.5) == 52.0
 
 
 def test_that_it_follows_the_sensor_from_board_to_board() -> None:
     other, back = Sighting(time_ms=START_MS + 2 * DAY_MS, sensor="BEEF"), START_MS + 3 * DAY_MS
-    known = corrections([kept("a", 1.0)], [other, SEEN, Sighting(time_ms=back, sensor="CAFE0042")])
+    known = corrections([kept("a", 1.0)], [other, SEEN, Sighting(time_ms=back, sensor="CAFE0042")], [])
     assert humidity_pct(known, 1.5) == pytest.approx(50.0)
     assert humidity_pct(known, 2.5) == 52.0
     assert humidity_pct(known, 3.0) == pytest.approx(50.0)
@@ -75,7 +75,7 @@ def test_that_it_follows_the_sensor_from_board_to_board() -> None:
 
 
 def test_that_a_calibrated_voltage_is_a_speed_and_stays_a_voltage_too() -> None:
-    known = corrections([kept("a", 1.0), kept("v", 1.0, BEAD)], [SEEN])
+    known = corrections([kept("a", 1.0), kept("v", 1.0, BEAD)], [SEEN], [])
     corrected = known.corrected(reading(2.0, air_signal_mV=1500.0))
     assert corrected.air_speed_m_s == pytest.approx(1.5625)
     assert corrected.air_signal_mV == 1500.0
@@ -83,18 +83,18 @@ def test_that_a_calibrated_voltage_is_a_speed_and_stays_a_voltage_too() -> None:
 
 
 def test_that_a_speed_that_the_board_worked_out_itself_is_left_alone() -> None:
-    known = corrections([kept("v", 1.0, BEAD)], [SEEN])
+    known = corrections([kept("v", 1.0, BEAD)], [SEEN], [])
     assert known.corrected(reading(2.0, air_signal_mV=1500.0, air_speed_m_s=0.3)).air_speed_m_s == 0.3
 
 
 def test_that_a_channel_that_was_not_read_stays_not_read() -> None:
-    known = corrections([kept("a", 1.0), kept("v", 1.0, BEAD)], [SEEN])
+    known = corrections([kept("a", 1.0), kept("v", 1.0, BEAD)], [SEEN], [])
     empty = Reading(time_ms=START_MS + 2 * DAY_MS)
     assert known.corrected(empty) == empty
 
 
 def test_that_the_stretches_of_a_range_cover_it_without_overlap() -> None:
-    known = corrections([kept("a", 1.0), kept("b", 3.0)], [SEEN])
+    known = corrections([kept("a", 1.0), kept("b", 3.0)], [SEEN], [])
     start_ms, end_ms = START_MS - DAY_MS, START_MS + 2 * DAY_MS
     parts = [(begin, end) for _, begin, end in known.between(start_ms, end_ms)]
     assert parts == [(start_ms, START_MS), (START_MS, START_MS + DAY_MS), (START_MS + DAY_MS, end_ms)]
@@ -110,7 +110,8 @@ def test_that_readings_from_outside_are_corrected_by_no_calibration_and_all_othe
     outside = Imported(start_ms=START_MS + 2 * DAY_MS, end_ms=START_MS + 3 * DAY_MS)
     again = Imported(start_ms=START_MS + 5 * DAY_MS // 2, end_ms=START_MS + 4 * DAY_MS)
     back = Sighting(time_ms=START_MS + 5 * DAY_MS // 2, sensor="CAFE0042")  # seen in the middle of it
-    plain, known = corrections([kept("a", 1.0)], [SEEN]), corrections([kept("a", 1.0)], [SEEN, back], [again, outside])
+    plain = corrections([kept("a", 1.0)], [SEEN], [])
+    known = corrections([kept("a", 1.0)], [SEEN, back], [again, outside])
     for day in (0.5, 1.5, 2.0, 2.5, 2.75, 3.5, 4.0, 6.0):
         reading = Reading(time_ms=START_MS + round(day * DAY_MS), humidity_pct=50.0)
         expected = reading if 2.0 <= day < 4.0 else plain.corrected(reading)

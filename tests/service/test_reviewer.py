@@ -9,6 +9,7 @@ from pathlib import Path
 
 import pytest
 
+from studiowatch.room.corrections import Imported, corrections
 from studiowatch.room.readings import Reading
 from studiowatch.service.other_coats import other_coats
 from studiowatch.service.replaying import MemoryRecords
@@ -85,8 +86,19 @@ def log(days: int, damp_days: Sequence[int] = ()) -> CountingLog:
     return found
 
 
-def reviewer(pieces: Sequence[Piece], under: LogInMemory, kept: KeptSeverities | None = None) -> Reviewer:
-    return Reviewer(pieces=pieces, shelf=SheetShelf.open(), log=under, kept=kept or KeptSeverities(path=None))
+def reviewer(
+    pieces: Sequence[Piece],
+    under: LogInMemory,
+    kept: KeptSeverities | None = None,
+    imported: Sequence[Imported] = (),
+) -> Reviewer:
+    return Reviewer(
+        pieces=pieces,
+        shelf=SheetShelf.open(),
+        log=under,
+        kept=kept or KeptSeverities(path=None),
+        known=corrections([], [], imported),
+    )
 
 
 def test_that_a_coat_is_weighed_by_the_others_and_not_by_itself() -> None:
@@ -124,23 +136,38 @@ def test_that_the_watch_weighs_by_what_is_kept_and_dries_nothing_for_it(tmp_path
     records = MemoryRecords(held={piece.key: piece for piece in pieces})
     shelf = SheetShelf.open()
     assert kept_curves(records, shelf, KeptSeverities(path=kept)).learnt_from == 0
-    stamp = repr(reviewer_stamp(records))
-    Reviewer(
-        pieces=pieces,
-        shelf=shelf,
-        log=log(2, damp_days=(0, 1)),
-        kept=KeptSeverities(path=kept),
-        correct_stamp=stamp,
-    ).curves()
+    reviewer(pieces, log(2, damp_days=(0, 1)), KeptSeverities(path=kept)).curves()
     learnt = kept_curves(records, shelf, KeptSeverities(path=kept))
     assert learnt.learnt_from == 2
     assert learnt.shifts[LEARNING.index(Cause.DAMP_AIR)] < 0.0
 
 
-def reviewer_stamp(records: MemoryRecords) -> object:
-    from studiowatch.room.corrections import corrections  # noqa: PLC0415
+def taken_in(begin_h: float, end_h: float) -> Imported:
+    return Imported(start_ms=START_MS + round(begin_h * HOUR_MS), end_ms=START_MS + round(end_h * HOUR_MS))
 
-    return corrections(records.calibrations(), records.sightings())
+
+def test_that_an_import_under_a_coat_has_it_worked_out_anew_and_no_other(tmp_path: Path) -> None:
+    pieces, kept = studio([Outcome.CLEAR, Outcome.MILKY_ALL_OVER]), tmp_path / "severities.json"
+    records = MemoryRecords(held={piece.key: piece for piece in pieces})
+    shelf = SheetShelf.open()
+    reviewer(pieces, log(2), KeptSeverities(path=kept)).curves()
+    records.kept_imported = [taken_in(-100, -99)]  # long before either coat
+    assert kept_curves(records, shelf, KeptSeverities(path=kept)).learnt_from == 2
+    records.kept_imported.append(taken_in(2, 4))  # while the first coat dried, a day before the second
+    assert kept_curves(records, shelf, KeptSeverities(path=kept)).learnt_from == 1
+    again = log(2, damp_days=(0,))
+    reviewer(pieces, again, KeptSeverities(path=kept), records.imported()).curves()
+    assert len(again.reads) == 1  # type: ignore[attr-defined]
+    assert kept_curves(records, shelf, KeptSeverities(path=kept)).learnt_from == 2
+
+
+def test_that_a_second_import_into_the_same_stretch_counts_too(tmp_path: Path) -> None:
+    pieces, kept = studio([Outcome.CLEAR]), tmp_path / "severities.json"
+    records = MemoryRecords(held={"p0": pieces[0]}, kept_imported=[taken_in(2, 4)])
+    reviewer(pieces, log(1), KeptSeverities(path=kept), records.imported()).curves()
+    assert kept_curves(records, SheetShelf.open(), KeptSeverities(path=kept)).learnt_from == 1
+    records.kept_imported.append(taken_in(2.5, 3))
+    assert kept_curves(records, SheetShelf.open(), KeptSeverities(path=kept)).learnt_from == 0
 
 
 @pytest.mark.parametrize("text", ["", "[]", "{", '{"c0": 5}', '{"c0": ["x", [["a"]]]}', '{"c0": ["x", 3]}'])

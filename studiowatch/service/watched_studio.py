@@ -108,21 +108,25 @@ def _open_watch(
         finally:
             lock.release()
 
-    watch = Watchkeeping(
-        log=store.log,
-        records=store.records,
-        shelf=shelf,
-        clock_text=clock_text,
-        local_date=local_date,
-        began_ms=outfit.clock.utc_ms(),
-        tell=tell,
-        plan_work=planner.submit,
-        best_hours_work=planner.submit,
-        shut=shut,
-        outside=OutsideDesk(take_in=store.take_in),
-        sheet_folder=SheetFolder(folder=folder.sheets),
-        curves=CurveDesk(work=lambda coat_key: planner.submit(learn, coat_key)),
-    )
-    watch.weigh_by(kept_curves(store.records, shelf, KeptSeverities(path=folder.severities)))
-    watch.take_up()
+    try:
+        watch = Watchkeeping(
+            log=store.log,
+            records=store.records,
+            shelf=shelf,
+            clock_text=clock_text,
+            local_date=local_date,
+            began_ms=outfit.clock.utc_ms(),
+            tell=tell,
+            plan_work=planner.submit,
+            best_hours_work=planner.submit,
+            shut=shut,
+            outside=OutsideDesk(take_in=store.take_in),
+            sheet_folder=SheetFolder(folder=folder.sheets),
+            curves=CurveDesk(work=lambda coat_key: planner.submit(learn, coat_key)),
+        )
+        watch.weigh_by(kept_curves(store.records, shelf, KeptSeverities(path=folder.severities)))
+        watch.take_up()
+    except BaseException:
+        shut()  # nobody else knows of the store yet
+        raise
     return watch

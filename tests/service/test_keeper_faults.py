@@ -20,11 +20,14 @@ from studiowatch.board.room_log import open_room_log
 from studiowatch.compose import open_store
 from studiowatch.compose import outfit as own_outfit
 from studiowatch.service import keeper as keeper_module
+from studiowatch.service import watched_studio
 from studiowatch.service.commands import HearWarning, LayCoat, Refused, RegisterPiece
 from studiowatch.service.happenings import Happening
 from studiowatch.service.keeper import Keeper
+from studiowatch.service.outfit import OpenStore
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.service.watched_studio import watching
+from studiowatch.service.watchkeeping import Watchkeeping
 from studiowatch.store.folder import FolderRefused, StudioFolder
 from studiowatch.store.trouble import StoreTrouble
 
@@ -110,6 +113,38 @@ def test_that_a_board_that_fails_to_start_or_stop_leaves_no_thread_and_no_lock(t
     with pytest.raises((OSError, RuntimeError)), threaded.watched(ScriptedBoard(fails)):
         threaded.read(5)
     assert "keeper" not in {thread.name for thread in threading.enumerate()}
+    with threaded.watched():
+        pass
+
+
+@pytest.mark.parametrize("fails", ["kept_curves", "take_up"])
+def test_that_a_watch_that_cannot_take_up_its_records_lets_go_of_them_with_the_folder(
+    threaded: Threaded, monkeypatch: pytest.MonkeyPatch, fails: str
+) -> None:
+    shut: list[str] = []
+
+    def listed(path: Path) -> OpenStore:
+        store = open_store(path, threaded.clock.utc_ms)
+
+        def close() -> None:
+            store.close()
+            shut.append(path.name)
+
+        return replace(store, close=close)
+
+    def fail(*_: object) -> None:
+        raise StoreTrouble("The records cannot be read.")
+
+    outfit = replace(own_outfit(), clock=threaded.clock, open_store=listed)
+    with monkeypatch.context() as patched:
+        patched.setattr(watched_studio if fails == "kept_curves" else Watchkeeping, fails, fail)
+        with (
+            pytest.raises(StoreTrouble, match="cannot be read"),
+            watching(outfit, threaded.folder, ScriptedBoard(), keep_backups=False),
+        ):
+            pass
+    assert shut == [threaded.folder.database.name]
+    assert not threaded.folder.database.with_name("studio.sqlite3-wal").exists()  # gone with its last connection
     with threaded.watched():
         pass
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import shutil
 from bisect import bisect_right
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from datetime import UTC, datetime
 from pathlib import Path
 
@@ -13,6 +13,7 @@ from studiowatch.speech.words import say
 from studiowatch.store.backup import backup
 from studiowatch.store.folder import StudioFolder
 from studiowatch.store.private import copy_private
+from studiowatch.store.quiet import log_of
 from studiowatch.store.trouble import StoreFull, StoreRefused, StoreTrouble
 
 DAYS = 7  # days of which the newest daily backup is kept
@@ -20,7 +21,7 @@ WEEKS = 4  # weeks of which the newest daily backup is kept
 DAILY, BY_HAND = "daily-", "backup-"  # only the first kind is ever deleted
 _STAMP = "%Y%m%dT%H%M%SZ"
 _UNFINISHED = ".unfinished"
-_ROOM = 2  # times the file's size that must be free: a backup must not fill the disk that the log is written to
+_ROOM = 2  # times the records' size that must be free: a backup must not fill the disk that the log is written to
 
 
 def backup_studio(folder: StudioFolder, into: Path, now_ms: int, *, kind: str = BY_HAND) -> StudioFolder:
@@ -50,7 +51,7 @@ def backup_studio(folder: StudioFolder, into: Path, now_ms: int, *, kind: str = 
         if folder.sheets.is_dir():
             copy_private(folder.sheets.iterdir(), unfinished.sheets)
         if folder.photos.is_dir():
-            copy_private((path for path in folder.photos.iterdir() if not path.is_symlink()), unfinished.photos)
+            copy_private(_photos(folder), unfinished.photos)
         unfinished.path.rename(target.path)
     except OSError as fault:
         sentence = say(
@@ -123,8 +124,21 @@ def rotate(into: Path, now_ms: int) -> int:
     return len(gone)
 
 
+def _photos(folder: StudioFolder) -> Iterator[Path]:
+    return (path for path in folder.photos.iterdir() if not path.is_symlink())
+
+
+def _size(paths: Iterable[Path]) -> int:
+    """Return how many bytes the files among `paths` hold; what is no file counts nothing."""
+    return sum(path.stat().st_size for path in paths if path.is_file())
+
+
 def _refuse_full(folder: StudioFolder, into: Path) -> None:
-    needed = _ROOM * folder.database.stat().st_size
+    needed = _ROOM * _size([folder.database, log_of(folder.database)])
+    if folder.sheets.is_dir():
+        needed += _size(folder.sheets.iterdir())
+    if folder.photos.is_dir():
+        needed += _size(_photos(folder))
     free = shutil.disk_usage(into).free
     if free < needed:
         raise StoreFull(

@@ -13,6 +13,7 @@ from studiowatch.room.readings import Reading
 from studiowatch.store import rotation
 from studiowatch.store.database import open_database
 from studiowatch.store.folder import StudioFolder
+from studiowatch.store.quiet import log_of
 from studiowatch.store.readings import ReadingsStore
 from studiowatch.store.rotation import DAILY, backup_studio, daily_backups, outdated, rotate
 from studiowatch.store.trouble import StoreFull, StoreRefused, StoreTrouble
@@ -76,6 +77,37 @@ def test_that_a_backup_leaves_room_for_the_log(
     with pytest.raises(StoreFull, match="0 MB free"):
         backup_studio(folder, tmp_path / "into", NOON_MS)
     assert list((tmp_path / "into").iterdir()) == []
+
+
+@pytest.mark.parametrize(
+    ("free", "fits"),
+    [
+        (60_000_000, False),
+        (165_000_000, False),  # 2 * (20 + 2) + 120 + 2 MB are wanted, 166
+        (167_000_000, True),
+    ],
+)
+def test_that_a_backup_leaves_room_for_the_log_with_all_that_is_copied(
+    folder: StudioFolder, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, free: int, *, fits: bool
+) -> None:
+    monkeypatch.setattr(rotation, "backup", lambda _path_from, path_to: path_to.touch())
+    for path, size in (
+        (folder.database, 20_000_000),
+        (log_of(folder.database), 2_000_000),
+        (folder.photos / "photo-fedcba9876543210.jpg", 120_000_000),
+        (folder.sheets / "long.toml", 2_000_000),
+    ):
+        with path.open("wb") as file:
+            file.truncate(size)
+    (folder.photos / "linked.jpg").symlink_to(folder.database)  # not copied, and so not counted
+    usage = rotation.shutil.disk_usage(tmp_path)
+    monkeypatch.setattr(rotation.shutil, "disk_usage", lambda _: usage._replace(free=free))
+    monkeypatch.setattr(rotation, "copy_private", lambda _paths, _into: None)
+    if fits:
+        assert backup_studio(folder, tmp_path / "into", NOON_MS).database.exists()
+    else:
+        with pytest.raises(StoreFull, match=r"and 166 MB are wanted"):
+            backup_studio(folder, tmp_path / "into", NOON_MS)
 
 
 def test_that_after_half_a_year_seven_days_and_four_weeks_are_kept(folder: StudioFolder) -> None:

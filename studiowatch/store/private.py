@@ -27,7 +27,17 @@ def copy_private(paths: Iterable[Path], into: Path) -> None:
     """
     into.mkdir(mode=_OWN_FOLDER)
     for path in paths:
-        if path.is_file():
-            copy = into / path.name
-            copy.touch(mode=_OWN_FILE)
-            copyfile(path, copy)
+        copy_file_private(path, into / path.name)
+
+
+def copy_file_private(path: Path, copy: Path) -> None:
+    """Copy a file to the new file `copy`; what is no file is left out.
+
+    Raises
+    ------
+    OSError
+        If it cannot be copied.
+    """
+    if path.is_file():
+        copy.touch(mode=_OWN_FILE)
+        copyfile(path, copy)

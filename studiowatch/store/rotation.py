@@ -12,7 +12,7 @@ from studiowatch.speech.units import chosen
 from studiowatch.speech.words import say
 from studiowatch.store.backup import backup
 from studiowatch.store.folder import StudioFolder
-from studiowatch.store.private import copy_private
+from studiowatch.store.private import copy_file_private, copy_private
 from studiowatch.store.quiet import log_of
 from studiowatch.store.trouble import StoreFull, StoreRefused, StoreTrouble
 
@@ -25,7 +25,9 @@ _ROOM = 2  # times the records' size that must be free: a backup must not fill t
 
 
 def backup_studio(folder: StudioFolder, into: Path, now_ms: int, *, kind: str = BY_HAND) -> StudioFolder:
-    """Copy records, readings, data sheets and photos into a new folder in `into`; the watch may go on meanwhile.
+    """Copy records, readings, data sheets, photos and what is known of boards' columns into a new folder in `into`.
+
+    The watch may go on meanwhile.
 
     Raises
     ------
@@ -52,6 +54,8 @@ def backup_studio(folder: StudioFolder, into: Path, now_ms: int, *, kind: str = 
             copy_private(folder.sheets.iterdir(), unfinished.sheets)
         if folder.photos.is_dir():
             copy_private(_photos(folder), unfinished.photos)
+        if not folder.board_columns.is_symlink():
+            copy_file_private(folder.board_columns, unfinished.board_columns)
         unfinished.path.rename(target.path)
     except OSError as fault:
         sentence = say(

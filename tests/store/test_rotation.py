@@ -110,6 +110,20 @@ def test_that_a_backup_leaves_room_for_the_log_with_all_that_is_copied(
             backup_studio(folder, tmp_path / "into", NOON_MS)
 
 
+def test_that_a_backup_knows_the_columns_of_her_boards(folder: StudioFolder, tmp_path: Path) -> None:
+    folder.board_columns.write_text('{"usb 1a86:7523": {"style": "names"}}')
+    copy = backup_studio(folder, tmp_path / "into", NOON_MS)
+    assert copy.board_columns.read_text() == '{"usb 1a86:7523": {"style": "names"}}'
+    assert copy.board_columns.stat().st_mode & 0o077 == 0  # for her alone
+
+
+def test_that_a_backup_follows_no_link_to_the_columns(folder: StudioFolder, tmp_path: Path) -> None:
+    (tmp_path / "elsewhere.json").write_text("{}")
+    folder.board_columns.symlink_to(tmp_path / "elsewhere.json")
+    copy = backup_studio(folder, tmp_path / "into", NOON_MS)
+    assert not copy.board_columns.exists()
+
+
 def test_that_after_half_a_year_seven_days_and_four_weeks_are_kept(folder: StudioFolder) -> None:
     by_hand = backup_studio(folder, folder.backups, NOON_MS)
     (folder.backups / "daily-someone-elseZ").mkdir()

@@ -13,6 +13,7 @@ from dataclasses import dataclass, replace
 from studiowatch.room.air_speed_calibration import AirSpeedCalibration
 from studiowatch.room.humidity_calibration import HumidityCalibration
 from studiowatch.room.readings import Reading
+from studiowatch.room.typed import is_typed
 
 UNNAMED = ""  # a sensor that says no serial number
 FOREVER_MS = 1 << 62  # ms, beyond any time
@@ -94,8 +95,8 @@ class Corrections:
         return self.stretches[bisect_right(self.stretches, time_ms, key=lambda stretch: stretch.start_ms) - 1]
 
     def corrected(self, reading: Reading) -> Reading:
-        """Return `reading` as the calibrations of its time have it."""
-        return self.at(reading.time_ms).corrected(reading)
+        """Return `reading` as the calibrations of its time have it; what was typed is no sensor's."""
+        return reading if is_typed(reading) else self.at(reading.time_ms).corrected(reading)
 
     def between(self, start_ms: int, end_ms: int) -> Iterator[tuple[Stretch, int, int]]:
         """Yield the stretches that reach into start <= time < end, with the part of that range that each takes."""

@@ -14,7 +14,6 @@ from studiowatch.room.humidity_calibration import HumidityCalibration
 from studiowatch.room.plateau import Plateau, settle
 from studiowatch.room.readings import Reading
 from studiowatch.room.recheck import recheck_due_ms
-from studiowatch.room.typed import is_typed
 from studiowatch.service.calibration_commands import CalibrationCommand, TryCalibration, WithdrawCalibration
 from studiowatch.service.calibration_orders import Bench, calibrated
 from studiowatch.service.calibration_views import CalibrationsView, CalibrationView, DraftView
@@ -80,8 +79,8 @@ class CalibrationDesk:
         self._know()
 
     def corrected(self, reading: Reading) -> Reading:
-        """Return a reading as the calibrations of its time have it; what was typed is no sensor's."""
-        return reading if is_typed(reading) else self.known.corrected(reading)
+        """Return a reading as the calibrations of its time have it."""
+        return self.known.corrected(reading)
 
     def take(self, event: BoardEvent) -> None:
         """Take one event of the board: which sensor is on, and what it says itself.

@@ -11,6 +11,7 @@ from studiowatch.room.corrections import Corrections, Imported, Kept, Sighting, 
 from studiowatch.room.humidity_calibration import HumidityCalibration, SaltPoint
 from studiowatch.room.king_law import KingLaw
 from studiowatch.room.readings import Reading
+from studiowatch.room.typed import typed_reading
 
 DAY_MS = 86_400_000
 START_MS = 1_772_442_000_000
@@ -116,3 +117,9 @@ def test_that_readings_from_outside_are_corrected_by_no_calibration_and_all_othe
         reading = Reading(time_ms=START_MS + round(day * DAY_MS), humidity_pct=50.0)
         expected = reading if 2.0 <= day < 4.0 else plain.corrected(reading)
         assert known.corrected(reading) == expected, day
+
+
+def test_that_a_typed_reading_is_no_sensors_and_stays_what_it_is() -> None:
+    known = corrections([kept("a", 1.0)], [SEEN], [])
+    typed = typed_reading(time_ms=reading(2.0).time_ms, temperature_C=20.0, humidity_pct=52.0, felt=None)
+    assert known.corrected(typed) == typed

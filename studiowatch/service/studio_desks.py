@@ -134,6 +134,8 @@ class StudioDesks:
         self.seen.moved()
         self.ledger.keep(self.rack.shift(step_ms))
         self.room.shift(step_ms)
+        self.warnings.shift(step_ms)
+        self.rack.pile.map_warnings(lambda warning: warning.shifted(step_ms))
         self.prompts.shift(step_ms)
         self.preparations.shift(step_ms)
         self.ahead.forget()

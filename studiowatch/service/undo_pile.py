@@ -89,6 +89,11 @@ class UndoPile:
         self.done = [_mapped(deed, change) for deed in self.done]
         self.undone = [_mapped(deed, change) for deed in self.undone]
 
+    def map_warnings(self, change: Callable[[StudioWarning], StudioWarning]) -> None:
+        """Change all warnings that are kept as they were answered, as all the others were."""
+        self.done = [_answered(deed, change) for deed in self.done]
+        self.undone = [_answered(deed, change) for deed in self.undone]
+
     def view(self) -> UndoView:
         """Return what undo and redo would do, in words."""
         return UndoView(
@@ -115,3 +120,9 @@ def after(deed: Deed, pieces: Callable[[str], Piece | None]) -> Sequence[Piece]:
 def _mapped(deed: Deed, change: Callable[[Piece], Piece]) -> Deed:
     changes = tuple((earlier and change(earlier), change(later)) for earlier, later in deed.changes)
     return replace(deed, changes=changes)
+
+
+def _answered(deed: Deed, change: Callable[[StudioWarning], StudioWarning]) -> Deed:
+    if deed.answered is None:
+        return deed
+    return replace(deed, answered=(change(deed.answered[0]), change(deed.answered[1])))

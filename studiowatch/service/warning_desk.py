@@ -132,6 +132,13 @@ class WarningDesk:
         self.book, changes = remind_until(self.book, key, until_ms)
         return self._kept(changes, now_ms)
 
+    def shift(self, step_ms: int) -> None:
+        """Move what stands along with a wall clock that was set, on disk too: it lasts as long as it would have."""
+        self.concerns = tuple(concern.shifted(step_ms) for concern in self.concerns)
+        self.book = replace(self.book, open=tuple(warning.shifted(step_ms) for warning in self.book.open))
+        for warning in self.book.open:
+            self.disk.later(partial(self.records.save_warning, _record_of(warning)))
+
     def views(self) -> tuple[WarningView, ...]:
         """Return the open warnings, most urgent first, then the latest past ones."""
         return tuple(_view(warning) for warning in (*self.book.open, *self.book.recent))

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import StrEnum
 
 from studiowatch.room.air_movement import Movement
@@ -167,3 +167,13 @@ class Concern:
     unseen_ms: int | None = None
     basis: str = ""
     expected_ms: int | None = None
+
+    def shifted(self, step_ms: int) -> Concern:
+        """Return the same after a wall clock was set `step_ms` on: it was seen as long ago as it was."""
+        return replace(
+            self,
+            began_ms=self.began_ms + step_ms,
+            seen_ms=self.seen_ms + step_ms,
+            unseen_ms=None if self.unseen_ms is None else self.unseen_ms + step_ms,
+            expected_ms=None if self.expected_ms is None else self.expected_ms + step_ms,
+        )

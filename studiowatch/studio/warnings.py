@@ -102,6 +102,18 @@ class StudioWarning:
         """Whether it is to be heard now."""
         return self.state is WarningState.RAISED and self.may_sound
 
+    def shifted(self, step_ms: int) -> StudioWarning:
+        """Return the same after a wall clock was set `step_ms` on; one that is over happened when it was said to."""
+        if not self.is_open:
+            return self
+        return replace(
+            self,
+            began_ms=self.began_ms + step_ms,
+            raised_ms=self.raised_ms + step_ms,
+            remind_ms=None if self.remind_ms is None else self.remind_ms + step_ms,
+            expected_ms=None if self.expected_ms is None else self.expected_ms + step_ms,
+        )
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Change:

@@ -67,7 +67,7 @@ class CoatRisk:
         self.film, self._sums, self._shown = film, np.zeros(4), None
 
     def told(self, coat: Coat, curves: Curves) -> Risk | None:
-        """Return the risk as it is now, or None for paint."""
+        """Return the risk of `coat`, its times by the clock of its film, as it is now, or None for paint."""
         if self.film.sheet.kind is Kind.PAINT:
             return None
         if self._shown is None or self._shown[0] is not curves or self._shown[1] != coat:

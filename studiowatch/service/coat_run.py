@@ -23,6 +23,7 @@ from studiowatch.service.coat_tests import doubt_words, her_tests
 from studiowatch.service.log_air import Moment
 from studiowatch.service.looked_ahead import LookedAhead
 from studiowatch.service.piece_view import StageTime
+from studiowatch.service.set_clock import LostHours, lived_as, with_times
 from studiowatch.studio.amounts import wet_um_of
 from studiowatch.studio.pieces import Coat, Piece
 
@@ -39,6 +40,9 @@ class CoatRun:
 
     Attributes
     ----------
+    coat, lived : Coat
+        As it is recorded, and with its times by the clock of the film, as `laid_ms` and `at_ms` are: those that were
+        recorded before the wall clock was set are moved along with the film, in the records only those of this session.
     over : CoatRun or None
         The run of the coat that this one lies on.
     film : Film
@@ -72,6 +76,7 @@ class CoatRun:
     """
 
     coat: Coat
+    lived: Coat
     sheet: DataSheet
     laid_ms: int
     film: Film
@@ -108,10 +113,9 @@ class CoatRun:
             over=None if over is None else over.film,
             support=_met(coat, piece),
         )
-        run = cls(
-            coat=coat, sheet=sheet, laid_ms=coat.laid_ms, film=film, at_ms=coat.laid_ms, standing=standing, over=over
-        )
-        run.air = None if over is None else over.air
+        laid_ms = coat.laid_ms
+        run = cls(coat=coat, lived=coat, sheet=sheet, laid_ms=laid_ms, film=film, at_ms=laid_ms, standing=standing)
+        run.over, run.air = over, None if over is None else over.air
         run.risk = CoatRisk.of(film, None if over is None else over.film, [*run._sheets_below(), sheet])
         for lower, lower_film in run._below():
             lower.film = lower_film
@@ -128,7 +132,7 @@ class CoatRun:
     @property
     def covered(self) -> bool:
         """Whether a mesh cover stands over the coat at `at_ms`."""
-        return self.coat.covered_from_ms is not None and self.at_ms >= self.coat.covered_from_ms
+        return self.lived.covered_from_ms is not None and self.at_ms >= self.lived.covered_from_ms
 
     def advance(self, ahead: Sequence[Moment]) -> list[tuple[CoatRun, StageReached]]:
         """Dry the stack through moments in the order of time, and return what its coats reached.
@@ -198,8 +202,21 @@ class CoatRun:
             return None
         return self.over.sheet.recoat_h
 
+    def record(self, coat: Coat) -> None:
+        """Take the coat as it is recorded now, if that dries as it did."""
+        self.lived = lived_as(coat, self.coat, self.lived)
+        self.coat = coat
+
     def shift(self, step_ms: int) -> None:
-        """Move the run along with a wall clock that was set: the film is as old as it was."""
+        """Move the run along with a wall clock that was set: the film is as old as it was, now and when tested."""
+        self._move(step_ms, with_times(self.lived, lambda time_ms: time_ms + step_ms))
+
+    def leave_out(self, lost: LostHours) -> None:
+        """Take the run over hours that it did not live, up to which it has been advanced."""
+        self._move(lost.end_ms - lost.start_ms, with_times(self.lived, lost.moved))
+
+    def _move(self, step_ms: int, lived: Coat) -> None:
+        self.lived = lived
         self.laid_ms += step_ms
         self.at_ms += step_ms
         if self.looked is not None:
@@ -255,7 +272,7 @@ class CoatRun:
 
     def tests(self) -> tuple[Seen, ...]:
         """Return her tests up to now that count, of the stages that this coat goes through."""
-        return her_tests(self.coat, self.sheet, self.laid_ms, self.at_ms)
+        return her_tests(self.lived, self.sheet, self.laid_ms, self.at_ms)
 
     def anew(self) -> Standing | None:
         """Return what this coat should be dried anew with for her tests, or None while its draws will do."""

@@ -81,6 +81,6 @@ def _parts(rack: Rack, piece: Piece, advice: Mapping[str, str], now_ms: int) -> 
         parts += [rack.shelf.stand_in(coat.sheet), advice.get(coat.key, ""), unwatched, run]
         if run is not None:
             risk = None if run.risk is None else run.risk.film
-            parts += [run.film, run.at_ms, run.laid_ms, run.ahead, run.air, run.heeded, risk]
+            parts += [run.lived, run.film, run.at_ms, run.laid_ms, run.ahead, run.air, run.heeded, risk]
             parts += [run.film_trace, run.doubt, run.unlogged_ms, run.recoat_told]
     return tuple(parts)

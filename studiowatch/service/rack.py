@@ -201,6 +201,8 @@ class Rack:
         sequence of Piece
             Those changed by it, to be put on disk: from there a restart takes the coats to be as old as they are.
         """
+        for coat in (coat for piece in self.pieces.values() for coat in piece.coats if coat.key in self.runs):
+            self.runs[coat.key].record(coat)
         for run in self.runs.values():
             run.shift(step_ms)
         ahead = {key for key, run in self.runs.items() if (run.coat.laid_ms or 0) > run.at_ms}
@@ -258,7 +260,7 @@ class Rack:
         for coat in piece.coats:
             run = self.runs.get(coat.key)
             if run is not None:
-                run.coat = coat
+                run.record(coat)
         if gone or _reordered(before, piece):
             self.stacks.dry_through_log(piece, now_ms)
         elif changed and any(coat.laid_ms is not None for coat in changed):

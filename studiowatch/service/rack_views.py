@@ -130,7 +130,7 @@ def _archived_view(shelf: SheetShelf, piece: Piece) -> ArchivedView:
 def _risk(rack: Rack, coat: Coat) -> Risk | None:
     """Return the present risk that a coat comes out cloudy, or None if it is not followed, or its outcome is known."""
     run = rack.runs.get(coat.key)
-    return None if run is None or run.risk is None or coat.outcome else run.risk.told(coat, rack.stacks.curves)
+    return None if run is None or run.risk is None or coat.outcome else run.risk.told(run.lived, rack.stacks.curves)
 
 
 def _may_cloud(rack: Rack, piece: Piece, following: Coat | None, label: str | None) -> Sentence | None:

@@ -2,13 +2,14 @@
 
 A coat laid by the clock before it was set has its times moved along with it. One of an earlier session keeps them, so
 the hours that the clock left out lie between its laying and now, and a note says that nobody lived them: a restart
-dries no coat through hours that were not there.
+dries no coat through hours that were not there. Its run goes by the clock as it is now, so all that is compared with
+the film (tests, cover) is taken by that too: the run has a copy of its own of the coat's times.
 """
 
 from __future__ import annotations
 
 import json
-from collections.abc import Collection, Iterable, Sequence
+from collections.abc import Callable, Collection, Iterable, Sequence
 from dataclasses import dataclass, replace
 
 from studiowatch.studio.pieces import Coat, Piece
@@ -61,6 +62,10 @@ class LostHours:
     start_ms: int
     end_ms: int
     keys: frozenset[str]
+
+    def moved(self, time_ms: int) -> int:
+        """Return a time of a coat that did not live these hours, UTC ms, with what came before them moved up to it."""
+        return max(time_ms, min(time_ms + self.end_ms - self.start_ms, self.end_ms))
 
 
 def lost_hours(piece: Piece, keys: Collection[str], steps: Sequence[ClockStep]) -> list[LostHours]:
@@ -116,10 +121,35 @@ def _moved(coat: Coat, step_ms: int, below_ms: int | None) -> Coat:
         return coat
     if below_ms is not None:
         step_ms = max(step_ms, below_ms - coat.laid_ms)
+    return with_times(coat, lambda time_ms: time_ms + step_ms)
+
+
+def with_times(coat: Coat, moved: Callable[[int], int]) -> Coat:
+    """Return `coat` with all its times, UTC ms, as `moved` has them."""
     return replace(
         coat,
-        laid_ms=coat.laid_ms + step_ms,
-        covered_from_ms=None if coat.covered_from_ms is None else coat.covered_from_ms + step_ms,
-        seen_ms=None if coat.seen_ms is None else coat.seen_ms + step_ms,
-        looks=tuple(replace(look, time_ms=look.time_ms + step_ms) for look in coat.looks),
+        laid_ms=None if coat.laid_ms is None else moved(coat.laid_ms),
+        covered_from_ms=None if coat.covered_from_ms is None else moved(coat.covered_from_ms),
+        seen_ms=None if coat.seen_ms is None else moved(coat.seen_ms),
+        looks=tuple(replace(look, time_ms=moved(look.time_ms)) for look in coat.looks),
+    )
+
+
+def lived_as(coat: Coat, before: Coat, lived: Coat) -> Coat:
+    """Return `coat`, recorded anew, by the clock of its film.
+
+    Parameters
+    ----------
+    coat : Coat
+        As it is recorded now, laid and covered as before; what is new in it was recorded by the clock as it is now.
+    before, lived : Coat
+        As it was recorded, and the same by the clock of its film.
+    """
+    known_ms = {(old.key, old.time_ms): look.time_ms for old, look in zip(before.looks, lived.looks, strict=True)}
+    return replace(
+        coat,
+        laid_ms=lived.laid_ms,
+        covered_from_ms=lived.covered_from_ms,
+        seen_ms=lived.seen_ms if coat.seen_ms == before.seen_ms else coat.seen_ms,
+        looks=tuple(replace(look, time_ms=known_ms.get((look.key, look.time_ms), look.time_ms)) for look in coat.looks),
     )

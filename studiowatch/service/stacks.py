@@ -208,7 +208,7 @@ class Stacks:
             lost = self._lost.popleft()
             happened += self._take_lived(piece, [*left[:-1], replace(left[-1], time_ms=lost.start_ms)])
             for run in [self.runs[key] for key in lost.keys if key in self.runs]:
-                run.shift(lost.end_ms - lost.start_ms)
+                run.leave_out(lost)
             left = left[-1:]
         return happened + self._take_lived(piece, left)
 

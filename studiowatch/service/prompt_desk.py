@@ -114,13 +114,7 @@ class PromptDesk:
         """Move what is remembered along with a wall clock that was set: no prompt falls due by its step."""
         self._due_ms = {key: due_ms + step_ms for key, due_ms in self._due_ms.items()}
         for telling in list(self._tellings.values()):
-            self._tell(
-                replace(
-                    telling,
-                    told_ms=None if telling.told_ms is None else telling.told_ms + step_ms,
-                    snoozed_ms=None if telling.snoozed_ms is None else telling.snoozed_ms + step_ms,
-                )
-            )
+            self._tell(telling.shifted(step_ms))
 
     def has_due(self, now_ms: int) -> bool:
         """Return whether a prompt fell due of which nobody was told yet."""

@@ -135,7 +135,7 @@ class StudioDesks:
         self.ledger.keep(self.rack.shift(step_ms))
         self.room.shift(step_ms)
         self.warnings.shift(step_ms)
-        self.rack.pile.map_warnings(lambda warning: warning.shifted(step_ms))
+        self.rack.pile.shift_answers(step_ms)
         self.prompts.shift(step_ms)
         self.preparations.shift(step_ms)
         self.ahead.forget()

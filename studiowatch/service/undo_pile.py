@@ -89,10 +89,10 @@ class UndoPile:
         self.done = [_mapped(deed, change) for deed in self.done]
         self.undone = [_mapped(deed, change) for deed in self.undone]
 
-    def map_warnings(self, change: Callable[[StudioWarning], StudioWarning]) -> None:
-        """Change all warnings that are kept as they were answered, as all the others were."""
-        self.done = [_answered(deed, change) for deed in self.done]
-        self.undone = [_answered(deed, change) for deed in self.undone]
+    def shift_answers(self, step_ms: int) -> None:
+        """Move the warnings and prompts that were answered along with a wall clock that was set, as all others are."""
+        self.done = [_shifted(deed, step_ms) for deed in self.done]
+        self.undone = [_shifted(deed, step_ms) for deed in self.undone]
 
     def view(self) -> UndoView:
         """Return what undo and redo would do, in words."""
@@ -122,7 +122,10 @@ def _mapped(deed: Deed, change: Callable[[Piece], Piece]) -> Deed:
     return replace(deed, changes=changes)
 
 
-def _answered(deed: Deed, change: Callable[[StudioWarning], StudioWarning]) -> Deed:
-    if deed.answered is None:
-        return deed
-    return replace(deed, answered=(change(deed.answered[0]), change(deed.answered[1])))
+def _shifted(deed: Deed, step_ms: int) -> Deed:
+    answered, put_off = deed.answered, deed.put_off
+    return replace(
+        deed,
+        answered=answered and (answered[0].shifted(step_ms), answered[1].shifted(step_ms)),
+        put_off=put_off and (put_off[0].shifted(step_ms), put_off[1].shifted(step_ms)),
+    )

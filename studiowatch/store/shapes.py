@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import NDArray
@@ -66,6 +66,14 @@ class TellingRecord:
     key: str
     told_ms: int | None = None
     snoozed_ms: int | None = None
+
+    def shifted(self, step_ms: int) -> TellingRecord:
+        """Return the same after a wall clock was set `step_ms` on."""
+        return replace(
+            self,
+            told_ms=None if self.told_ms is None else self.told_ms + step_ms,
+            snoozed_ms=None if self.snoozed_ms is None else self.snoozed_ms + step_ms,
+        )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from studiowatch.service.commands import RemindLater
+from studiowatch.service.commands import RemindLater, SnoozePrompt
 from studiowatch.service.correction_commands import Undo
 from studiowatch.service.rounds import ADVANCE_MS
 from studiowatch.service.snapshot import WarningView
@@ -123,6 +123,22 @@ def test_that_a_warning_that_is_over_keeps_its_times_when_the_clock_is_set(tmp_p
     stepped.restart()
     again = stepped.the_one("damp")
     assert (again.began_ms, again.cleared_ms) == (over.began_ms, over.cleared_ms)
+    stepped.close()
+
+
+@pytest.mark.parametrize("set_by_ms", [-2 * HOUR_MS, 2 * HOUR_MS])
+def test_that_a_prompt_put_off_before_the_clock_was_set_can_be_taken_back(set_by_ms: int, tmp_path: Path) -> None:
+    stepped = Warned(tmp_path / "studio.sqlite3")
+    stepped.begin()
+    stepped.read(20 * 60)
+    late = next(prompt for prompt in stepped.snapshot().prompts if prompt.overdue)
+    stepped.do(SnoozePrompt(prompt_key=late.key, until_ms=stepped.clock.now_ms + 5 * MINUTE_MS))
+    stepped.set_clock(set_by_ms)
+    stepped.read(60)
+    assert [one.snoozed for one in stepped.snapshot().prompts if one.key == late.key] == [True]
+    stepped.do(Undo())
+    assert [one.snoozed for one in stepped.snapshot().prompts if one.key == late.key] == [False]
+    assert len(stepped.snapshot().pieces[0].coats) == 1
     stepped.close()
 
 

@@ -59,7 +59,7 @@ class Rack:
     pile: UndoPile = field(default_factory=UndoPile)
     is_behind: bool = False
     _unfollowed: deque[tuple[Piece | None, Piece]] = field(default_factory=deque)
-    _laid_here: set[str] = field(default_factory=set)  # keys of the coats laid by this clock, before it was set
+    _laid_here: set[str] = field(default_factory=set)  # coats laid in this session: their times follow the clock
 
     def __post_init__(self) -> None:
         self.learning = LearningDesk(records=self.records, shelf=self.shelf)

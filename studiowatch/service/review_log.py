@@ -44,7 +44,7 @@ class ReviewedCoat(Exception):  # noqa: N818 - reads as the answer it is
 
 
 def minute_means(readings: Iterable[Reading]) -> Iterator[Reading]:
-    """Yield one reading per minute that has any, each channel the mean of what was read of it, as the store does."""
+    """Yield one reading per minute that has any, each channel the mean of what was read of it."""
     return means_of(readings, lambda _: MINUTE_MS)
 
 

@@ -13,8 +13,8 @@ from studiowatch.service.films_to_come import FilmsToCome
 from studiowatch.speech.units import Units
 from studiowatch.studio.concern import AirNow, CoatAtRisk, Concern, Kind
 from studiowatch.studio.meant_words import cautions, vapour_sentence
-from studiowatch.studio.moving import STILL_M_S
-from studiowatch.studio.otherwise import Otherwise
+from studiowatch.studio.moving import COUNTS_AS_STILL_M_S
+from studiowatch.studio.otherwise import STILL_M_S, Otherwise
 from studiowatch.studio.watch import find_concerns
 from studiowatch.studio.words import Sentence
 
@@ -39,7 +39,7 @@ def _doings(air: AirNow, held: Otherwise) -> tuple[Doing, ...]:
     humidity_pct = held.most_humidity_pct if held.humidity_pct is None else held.humidity_pct
     now_pct = 100.0 if air.humidity_pct is None else _same_vapour_pct(air, air.humidity_pct, held)
     drier = humidity_pct is not None and humidity_pct < now_pct
-    blown = held.air_speed_m_s is not None and held.air_speed_m_s > STILL_M_S
+    blown = held.air_speed_m_s is not None and held.air_speed_m_s > COUNTS_AS_STILL_M_S
     return tuple(
         doing for doing, is_on in ((Doing.HEATER, warmer), (Doing.DEHUMIDIFIER, drier), (Doing.FAN, blown)) if is_on
     )
@@ -101,7 +101,7 @@ def _air_of(air: AirNow, held: Otherwise, now_ms: int) -> AirNow:
         )
     )
     is_held = held.air_speed_m_s is not None or held.most_air_speed_m_s is not None
-    moves = Movement.FAN if other.air_speed_m_s > STILL_M_S else Movement.STILL
+    moves = Movement.FAN if other.air_speed_m_s > COUNTS_AS_STILL_M_S else Movement.STILL
     return replace(
         air,
         temperature_C=other.temperature_C,

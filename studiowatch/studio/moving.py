@@ -12,7 +12,9 @@ from studiowatch.studio.counting import listed, number_word
 from studiowatch.studio.scene import Scene, titles_of
 from studiowatch.studio.words import Level, Sentence
 
-STILL_M_S = 0.1  # m/s, below which the air counts as still: the board's sensor is swamped by its own warmth there
+COUNTS_AS_STILL_M_S = (
+    0.1  # m/s, below which the air counts as still: the board's sensor is swamped by its own warmth there
+)
 
 
 def air_moving(scene: Scene) -> Concern | None:
@@ -46,7 +48,7 @@ def _moving_over_bare(scene: Scene, bare: Sequence[CoatAtRisk]) -> Sentence:
     is_strong = speed_m_s is None or speed_m_s >= AIR_SPEED.caution
     was_strong = scene.standing_before(Kind.AIR_MOVING) is Standing.ACT
     titles = titles_of(bare)
-    is_calming = speed_m_s is not None and speed_m_s < STILL_M_S
+    is_calming = speed_m_s is not None and speed_m_s < COUNTS_AS_STILL_M_S
     still_wet = say_counted(len(titles), "{titles} is still wet.", "{titles} are still wet.", titles=listed(titles))
     return Sentence(
         level=Level.ACT if is_strong or was_strong else Level.CAUTION,

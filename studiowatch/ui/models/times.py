@@ -9,13 +9,13 @@ from studiowatch.speech.units import chosen
 from studiowatch.speech.words import say, say_counted
 from studiowatch.studio.prompts import IN_SECONDS_MS
 
-SECOND_MS = 1000
-MINUTE_MS = 60 * SECOND_MS
-HOUR_MS = 60 * MINUTE_MS
-DAY_MS = 24 * HOUR_MS
-REMIND_AFTER_MS = 10 * MINUTE_MS
-SNOOZE_AFTER_MS = 5 * MINUTE_MS
-_WEEK_DAYS = 6
+SECOND_MS = 1000  # ms
+MINUTE_MS = 60 * SECOND_MS  # ms
+HOUR_MS = 60 * MINUTE_MS  # ms
+DAY_MS = 24 * HOUR_MS  # ms
+REMIND_AFTER_MS = 10 * MINUTE_MS  # ms, by which "In 10 min" puts a warning off
+SNOOZE_AFTER_MS = 5 * MINUTE_MS  # ms, by which "In 5 min" puts a prompt off
+_WEEK_DAYS = 6  # days ahead in which a weekday alone says which day is meant
 
 
 def local(time_ms: int, zone: tzinfo | None = None) -> datetime:

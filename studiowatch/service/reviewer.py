@@ -33,11 +33,11 @@ _OFTEN_FROM = 2  # clouded coats from which "first in 1 of 2" says something
 class Kept(Protocol):
     """Where severities are kept from one review to the next."""
 
-    def get(self, key: str, stamp: str) -> Sequence[Sequence[float]] | None:
-        """Return the rows kept for a coat, or None if there are none of this stamp."""
+    def get(self, key: str, stamp: str) -> Array | None:
+        """Return the rows kept for a coat, (draws, causes), or None if there are none of this stamp."""
         ...
 
-    def put(self, key: str, stamp: str, rows: Sequence[Sequence[float]]) -> None:
+    def put(self, key: str, stamp: str, rows: Array) -> None:
         """Hold rows."""
         ...
 
@@ -146,7 +146,7 @@ class Reviewer:
         try:
             stack = stack_of(piece, self.shelf, number_of(piece, coat))
             rows = self.kept.get(coat.key, self._stamp(stack))
-            if rows is not None and len(rows) == DRAWS and all(len(row) == len(MEASURED) for row in rows):
+            if rows is not None and rows.shape == (DRAWS, len(MEASURED)):
                 return np.array(rows, dtype=np.float64)
             if not self.dries and coat.key != self.dries_too:
                 return None
@@ -160,7 +160,7 @@ class Reviewer:
         fresh = rounded(made)
         stamp = self._stamp(stack)
         if self.kept.get(coat.key, stamp) is None:
-            self.kept.put(coat.key, stamp, fresh.tolist())
+            self.kept.put(coat.key, stamp, fresh)
             self.kept.save()
         return fresh
 

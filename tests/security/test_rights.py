@@ -10,6 +10,7 @@ from concurrent.futures import Future
 from dataclasses import replace
 from pathlib import Path
 
+import numpy as np
 import pytest
 from PySide6.QtGui import QImage
 
@@ -54,7 +55,7 @@ def studio(tmp_path: Path) -> StudioFolder:
     write_kept(folder.last_board, {"port": "ttyUSB0"})
     write_kept(folder.board_columns, {})
     severities = KeptSeverities(path=folder.severities)
-    severities.put("coat", "stamp", [[1.0]])
+    severities.put("coat", "stamp", np.ones((1, 1)))
     severities.save()
     return folder
 

@@ -3,10 +3,13 @@
 from __future__ import annotations
 
 import json
+import struct
+from base64 import b64encode
 from collections.abc import Sequence
 from dataclasses import replace
 from pathlib import Path
 
+import numpy as np
 import pytest
 
 from studiowatch.room.corrections import Imported, corrections
@@ -170,23 +173,47 @@ def test_that_a_second_import_into_the_same_stretch_counts_too(tmp_path: Path) -
     assert kept_curves(records, SheetShelf.open(), KeptSeverities(path=kept)).learnt_from == 0
 
 
-@pytest.mark.parametrize("text", ["", "[]", "{", '{"c0": 5}', '{"c0": ["x", [["a"]]]}', '{"c0": ["x", 3]}'])
+ROWS = np.array([[1.0, 2.5], [0.1, -3.0]])
+PACKED = b64encode(struct.pack("<4d", 1.0, 2.5, 0.1, -3.0)).decode()
+INFINITE = b64encode(struct.pack("<d", float("inf"))).decode()
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "",
+        "[]",
+        "{",
+        '{"c0": 5}',
+        '{"c0": ["x", [[1.0]]]}',
+        '{"c0": ["x", 1, 3]}',
+        f'{{"c0": ["x", 3, "{PACKED}"]}}',
+        f'{{"c0": ["x", 0, "{PACKED}"]}}',
+        f'{{"c0": ["x", true, "{PACKED}"]}}',
+        f'{{"c0": ["x", 2, "{PACKED[:-3]}"]}}',
+        '{"c0": ["x", 1, "ü"]}',
+        f'{{"c0": ["x", 1, "{INFINITE}"]}}',
+    ],
+)
 def test_that_a_damaged_file_of_severities_is_as_none(tmp_path: Path, text: str) -> None:
     path = tmp_path / "severities.json"
     path.write_text(text, "utf-8")
     held = KeptSeverities(path=path)
     assert held.get("c0", "x") is None
-    held.put("c1", "y", [[1.0]])
+    held.put("c1", "y", ROWS)
     held.save()
-    assert json.loads(path.read_text("utf-8"))["c1"] == ["y", [[1.0]]]
+    assert json.loads(path.read_text("utf-8"))["c1"] == ["y", 2, PACKED]
+    again = KeptSeverities(path=path).get("c1", "y")
+    assert again is not None
+    assert again.tolist() == ROWS.tolist()
 
 
 def test_that_a_folder_that_cannot_be_written_costs_time_and_nothing_else(tmp_path: Path) -> None:
     held = KeptSeverities(path=tmp_path / "gone" / "severities.json")
-    held.put("c1", "y", [[1.0]])
+    held.put("c1", "y", ROWS)
     held.save()
     assert "cannot be written" in held.trouble
-    assert held.get("c1", "y") == [[1.0]]
+    assert held.get("c1", "y") is ROWS
 
 
 def test_that_a_coat_without_its_sheet_or_of_paint_is_refused_in_one_sentence() -> None:

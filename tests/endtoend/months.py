@@ -171,12 +171,24 @@ class Day:
 
 @dataclass(slots=True)
 class Months:
-    """A run: what it measured, how much was told and how late at most (UTC ms, by kind), and the sums at its end."""
+    """A run: what it measured, what was told, and the sums at its end.
+
+    Attributes
+    ----------
+    latest_ms : dict of str to int
+        UTC ms of the latest thing of a kind that was told.
+    ahead_s : int
+        Seconds by which the clock may be ahead of a reading: what a reading brings about has its time, all else that
+        of the clock, so that far two things told in turn may stand in the other order.
+    back_s : dict of str to float
+        The most by which one of a kind came before the latest of it, s, where that is more.
+    """
 
     days: list[Day] = field(default_factory=list)
     told: int = 0
     latest_ms: dict[str, int] = field(default_factory=dict)
-    unordered: set[str] = field(default_factory=set)
+    ahead_s: int = MOST_WAITING_S + 1
+    back_s: dict[str, float] = field(default_factory=dict)
     faults: list[str] = field(default_factory=list)
     sent: int = 0
     spoilt: int = 0
@@ -192,8 +204,9 @@ class Months:
         """Take it that this was told."""
         kind, time_ms = type(happening).__name__, happening.time_ms
         self.told += 1
-        if time_ms < self.latest_ms.get(kind, time_ms) - 1000 * MOST_WAITING_S:
-            self.unordered.add(kind)
+        back_s = (self.latest_ms.get(kind, time_ms) - time_ms) / 1000
+        if back_s > self.ahead_s:
+            self.back_s[kind] = max(back_s, self.back_s.get(kind, 0.0))
         self.latest_ms[kind] = max(time_ms, self.latest_ms.get(kind, time_ms))
 
     @contextmanager
@@ -230,7 +243,9 @@ class Months:
             (self.overflowed, "{} readings were refused by a full inbox"),
         ):
             wrong += [words.format(count)] if count else []
-        wrong += [f"{kind} was told out of order" for kind in sorted(self.unordered & ORDERED)]
+        wrong += [
+            f"{kind} was told out of order, by {back_s:g} s" for kind, back_s in self.back_s.items() if kind in ORDERED
+        ]
         return wrong + self._growing()
 
     def _growing(self) -> list[str]:
@@ -321,7 +336,7 @@ def run(
     With `works` somebody does a day's work at every step.
     """
     app = QApplication.instance() or QApplication(["studiowatch"])
-    months = Months()
+    months = Months(ahead_s=MOST_WAITING_S + every_s)
     with months.hearing_faults(), running(folder, board_days, months, pieces, every_s) as (board, clock, log, painter):
         next_day, held_MB = step_days, [resident_MB()]
         while not (board.ended.wait(0.02) or (stop is not None and stop.is_set())):

@@ -139,6 +139,7 @@ def _with_fan(reading: Reading) -> Reading:
     return replace(reading, air_speed_m_s=FAN_M_S if fan else 0.04)
 
 
+@pytest.mark.timeout(360)  # 80 s on a machine with nothing else to do
 def test_that_a_week_goes_by_with_all_of_it_stored_told_in_order_and_shown(tmp_path: Path, qtbot: QtBot) -> None:
     week = Week(tmp_path)
     with week.watched() as (keeper, window):

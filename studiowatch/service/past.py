@@ -126,8 +126,8 @@ class StudioHistory:
 
 def past_view(past: Past, shelf: SheetShelf) -> PastView:
     """Return `past` with its coats named; pieces without a laid coat have no lane and are left out."""
-    gone = [_gone(piece, shelf) for piece in past.pieces]
-    return PastView(pieces=tuple(piece for piece in gone if piece.coats), warnings=past.warnings, prompts=past.prompts)
+    laid = [piece for piece in past.pieces if any(coat.laid_ms is not None for coat in piece.coats)]
+    return PastView(pieces=tuple(_gone(piece, shelf) for piece in laid), warnings=past.warnings, prompts=past.prompts)
 
 
 def _gone(piece: PastPiece, shelf: SheetShelf) -> GonePiece:

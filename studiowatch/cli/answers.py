@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import sys
+import unicodedata
 from typing import NoReturn
 
 DONE = 0
@@ -27,5 +28,10 @@ def print_document(document: object) -> None:
 
 
 def complain(sentence: str) -> None:
-    """Print a sentence on stderr."""
-    print(f"studiowatch: {sentence}", file=sys.stderr)
+    """Print what may be several sentences, a line each, on stderr; signs that steer a terminal as escapes."""
+    shown = "".join(sign if sign == "\n" or not _steers(sign) else f"\\x{ord(sign):02x}" for sign in sentence)
+    print(f"studiowatch: {shown}", file=sys.stderr)
+
+
+def _steers(sign: str) -> bool:
+    return unicodedata.category(sign) == "Cc"

@@ -49,3 +49,8 @@ def test_that_help_is_still_help(call: Callable[..., Answer], capsys: pytest.Cap
         call("predict", "--help")
     assert ended.value.code == 0
     assert "--wet-um" in capsys.readouterr().out
+
+
+def test_that_signs_that_steer_a_terminal_are_shown_as_escapes(capsys: pytest.CaptureFixture[str]) -> None:
+    complain("Line 3: “\x1b[31mfarbe\x07” is no number.\nLine 4: “ü” is none.")
+    assert capsys.readouterr().err == "studiowatch: Line 3: “\\x1b[31mfarbe\\x07” is no number.\nLine 4: “ü” is none.\n"

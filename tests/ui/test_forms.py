@@ -36,12 +36,14 @@ def typed(text: str) -> float:
     return number(text, field="w", name="The width", unit="cm", low=1, high=500, example="60")
 
 
-@pytest.mark.parametrize(("text", "value"), [("60", 60.0), (" 60,5 ", 60.5), ("1", 1.0), ("5e2", 500.0)])
-def test_that_a_point_and_a_comma_are_both_taken(text: str, value: float) -> None:
+@pytest.mark.parametrize(
+    ("text", "value"), [("60", 60.0), (" 60,5 ", 60.5), ("1", 1.0), ("5e2", 500.0), ("60 cm", 60.0)]
+)
+def test_that_a_point_a_comma_and_its_own_unit_are_taken(text: str, value: float) -> None:
     assert typed(text) == value
 
 
-@pytest.mark.parametrize("text", ["", "  ", "sixty", "0", "501", "-3", "nan", "inf", "60 cm", "1.000,5"])
+@pytest.mark.parametrize("text", ["", "  ", "sixty", "0", "501", "-3", "nan", "inf", "60 in", "60 cm cm", "1.000,5"])
 def test_that_anything_else_is_one_sentence_with_what_is_allowed(text: str) -> None:
     with pytest.raises(FormError) as told:
         typed(text)

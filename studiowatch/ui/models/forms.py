@@ -34,7 +34,7 @@ def number(text: str, *, field: str, name: str, unit: str, low: float, high: flo
         "unit": unit,
     }
     try:
-        value = float(text.strip().replace(",", "."))
+        value = float(text.strip().removesuffix(unit).replace(",", "."))
     except ValueError:
         raise FormError(field, _no_number(said)) from None
     if not isfinite(value) or not low <= value <= high:

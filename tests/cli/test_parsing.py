@@ -6,6 +6,8 @@ from collections.abc import Callable
 
 import pytest
 
+from studiowatch.cli.answers import complain
+
 from .conftest import Answer
 
 COAT = ("predict", "--sheet", "gloss-waterborne", "--wet-um", "100", "--side-m", "0.4")

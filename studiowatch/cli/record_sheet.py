@@ -10,6 +10,7 @@ from pathlib import Path
 from studiowatch.board.room_log_header import CLIMATE
 from studiowatch.cli import inputs
 from studiowatch.cli.answers import DONE, complain, wrong
+from studiowatch.cli.called import called
 from studiowatch.cli.outputs import written
 from studiowatch.service.finishing_sheets import record_by_log
 from studiowatch.service.outfit import Outfit
@@ -73,17 +74,8 @@ def _from_files(call: argparse.Namespace, shelf: SheetShelf) -> FinishingRecord:
 def piece_like(pieces: Sequence[Piece], title: str, origin: str) -> Piece:
     """Return the one piece with this title, whatever its capitals; another call is refused, near titles named."""
     wanted = " ".join(title.split()).casefold()
-    found = [piece for piece in pieces if piece.title.casefold() == wanted]
-    if len(found) > 1:
-        wrong(
-            say(
-                "{number} pieces in {origin} are called {given}; give all but one another title first.",
-                number=len(found),
-                origin=origin,
-                given=repr(title),
-            )
-        )
-    if not found:
+    found = called(title, pieces, origin)
+    if found is None:
         titles = {piece.title.casefold(): piece.title for piece in pieces}
         near = [titles[one] for one in get_close_matches(wanted, titles, cutoff=NEAR)]
         near = near or [name for key, name in titles.items() if wanted and wanted in key]
@@ -102,7 +94,7 @@ def piece_like(pieces: Sequence[Piece], title: str, origin: str) -> Piece:
                 titles=", ".join(titles.values()) or say("none"),
             )
         )
-    return found[0]
+    return found
 
 
 def _photo(record: FinishingRecord, outfit: Outfit, home: Path) -> bytes:

@@ -9,6 +9,7 @@ from textwrap import wrap
 from studiowatch.board.room_log_header import CLIMATE
 from studiowatch.cli import inputs
 from studiowatch.cli.answers import DONE, WrongCall, print_document, wrong
+from studiowatch.cli.called import called
 from studiowatch.cli.recorded_words import told
 from studiowatch.physics.ranges import OutOfRange
 from studiowatch.service.local_time import when_text
@@ -66,10 +67,9 @@ def _from_records(call: argparse.Namespace, shelf: SheetShelf, folder: StudioFol
 
 
 def piece_called(pieces: Sequence[Piece], title: str, origin: str) -> Piece:
-    """Return the piece with this title, whatever its capitals."""
-    wanted = " ".join(title.split()).casefold()
-    found = [piece for piece in pieces if piece.title.casefold() == wanted]
-    if not found:
+    """Return the piece with this title, or refuse the call."""
+    found = called(title, pieces, origin)
+    if found is None:
         titles = ", ".join(piece.title for piece in pieces)
         wrong(
             say(
@@ -79,7 +79,7 @@ def piece_called(pieces: Sequence[Piece], title: str, origin: str) -> Piece:
                 titles=titles or say("none"),
             )
         )
-    return found[0]
+    return found
 
 
 def document(found: Review) -> dict[str, object]:

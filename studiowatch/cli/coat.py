@@ -25,6 +25,8 @@ from studiowatch.speech.words import mark, say
 from studiowatch.store.folder import StudioFolder
 from studiowatch.studio.pieces import Coat, Finding, Look, Outcome, Piece
 
+_AMOUNTS = ("--mL", "--grams", "--wet-um")
+
 
 def run(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> int:
     """Answer the call."""
@@ -66,6 +68,11 @@ def _correct(call: argparse.Namespace, piece: Piece, _now_ms: int) -> PieceComma
         )
     given = (call.volume_mL, call.grams, call.wet_um)
     kept = (coat.volume_mL, coat.grams, coat.wet_um)
+    amounts = [option for option, value in zip(_AMOUNTS, given, strict=True) if value is not None]
+    if call.as_sheet and amounts:
+        wrong(
+            say("{first} and {second} exclude each other; leave one out", first="--as-sheet", second=amounts[0]) + "."
+        )
     amount = (None, None, None) if call.as_sheet else given if given != (None, None, None) else kept
     covered_ms = coat.covered_from_ms if call.covered is None else moment_ms(call.covered, "--covered")
     return CorrectCoat(

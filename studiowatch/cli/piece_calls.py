@@ -35,10 +35,8 @@ def _piece(call: Parser) -> None:
     edit = deeds.add_parser("edit", help=say("change what is registered of a piece; what is not given stays"))
     edit.add_argument("piece", metavar="TITLE")
     edit.add_argument("--title")
-    edit.add_argument("--no-due", action="store_true", help=say("it is due on no day"))
-    edit.add_argument("--no-photo", action="store_true")
     for parser in (add, edit):
-        _fields(parser, required=parser is add)
+        _fields(parser, is_new=parser is add)
     for name, words in (("archive", say("take a piece off the rack")), ("restore", say("put an archived piece back"))):
         deeds.add_parser(name, help=words).add_argument("piece", metavar="TITLE")
     move = deeds.add_parser("move", help=say("put a piece at another place on the rack"))
@@ -46,16 +44,20 @@ def _piece(call: Parser) -> None:
     move.add_argument("place", type=int, help=say("1 is the first"))
 
 
-def _fields(call: Parser, *, required: bool) -> None:
-    call.add_argument("--width-cm", type=float, required=required, help=say("of one panel, where it is a set"))
-    call.add_argument("--height-cm", type=float, required=required)
+def _fields(call: Parser, *, is_new: bool) -> None:
+    due, photo = call.add_mutually_exclusive_group(), call.add_mutually_exclusive_group()
+    due.add_argument("--due", metavar="DAY", help=say("like 2026-03-20"))
+    photo.add_argument("--photo", type=Path, metavar="FILE", help=say("copied beside the records, scaled down"))
+    if not is_new:
+        due.add_argument("--no-due", action="store_true", help=say("it is due on no day"))
+        photo.add_argument("--no-photo", action="store_true")
+    call.add_argument("--width-cm", type=float, required=is_new, help=say("of one panel, where it is a set"))
+    call.add_argument("--height-cm", type=float, required=is_new)
     call.add_argument("--shape", choices=[one.value for one in Shape])
     call.add_argument("--panels", type=int, help=say("how many equal panels a set has"))
     call.add_argument("--support", help=say("what it is painted on"))
     call.add_argument("--orientation", choices=[one.value for one in Orientation])
-    call.add_argument("--due", metavar="DAY", help=say("like 2026-03-20"))
     call.add_argument("--notes")
-    call.add_argument("--photo", type=Path, metavar="FILE", help=say("copied beside the records, scaled down"))
     call.add_argument("--paint", metavar="SHEET", help=say("the data sheet of the paint layer; needs --painted"))
     call.add_argument("--painted", metavar="ISO", help=say("when the last of the paint was laid, with zone"))
     call.add_argument("--paint-um", type=float, help=say("how thick it was laid, µm; default: not known"))
@@ -80,8 +82,9 @@ def _coat(call: Parser) -> None:
     correct.add_argument("--sheet")
     _amount(correct)
     correct.add_argument("--as-sheet", action="store_true", help=say("the amount was not measured"))
-    correct.add_argument("--covered", metavar="ISO", help=say("when the mesh cover was set over it, with zone"))
-    correct.add_argument("--no-cover", action="store_true")
+    covered = correct.add_mutually_exclusive_group()
+    covered.add_argument("--covered", metavar="ISO", help=say("when the mesh cover was set over it, with zone"))
+    covered.add_argument("--no-cover", action="store_true")
     remove = _of_coat(deeds, "remove", say("take a coat back: it was not laid, or is not to come"))
     remove.add_argument("--plan-again", action="store_true", help=say("it is still to come"))
     cover = _of_coat(deeds, "cover", say("a mesh cover was set over a coat"))

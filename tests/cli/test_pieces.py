@@ -115,6 +115,9 @@ def test_that_a_photo_is_copied_beside_the_records(call: Call, tmp_path: Path) -
         (("coat", "look", "Kiln Light", "1", "dry"), 1, "not on yet"),
         (("coat", "correct", "Kiln Light", "1", "--mL", "3"), 2, "nothing to correct"),
         (("coat", "forget-look", "Kiln Light", "1", "1"), 2, "nobody has looked"),
+        (("piece", "edit", "Kiln Light", "--no-due", "--due", "2027-01-01"), 2, "exclude each other"),
+        (("piece", "edit", "Kiln Light", "--no-photo", "--photo", "x.png"), 2, "exclude each other"),
+        (("coat", "correct", "Kiln Light", "1", "--no-cover", "--covered", LAID), 2, "exclude each other"),
     ],
 )
 def test_that_what_cannot_be_done_is_one_sentence(call: Call, words: tuple[str, ...], code: int, told: str) -> None:
@@ -124,6 +127,17 @@ def test_that_what_cannot_be_done_is_one_sentence(call: Call, words: tuple[str, 
     assert (answer.code, answer.out) == (code, "")
     assert told in answer.err
     assert len(answer.err.splitlines()) == 1
+    assert shown(call) == before
+
+
+@pytest.mark.parametrize("amount", ["--mL", "--grams", "--wet-um"])
+def test_that_an_amount_is_not_given_and_taken_away_in_one_call(call: Call, amount: str) -> None:
+    call("piece", "add", "Kiln Light", *SIZE)
+    call("coat", "lay", "Kiln Light", "gloss-waterborne", "--laid", LAID)
+    before = shown(call)
+    answer = call("coat", "correct", "Kiln Light", "1", "--as-sheet", amount, "30")
+    assert (answer.code, answer.out) == (2, "")
+    assert f"--as-sheet and {amount} exclude each other" in answer.err
     assert shown(call) == before
 
 

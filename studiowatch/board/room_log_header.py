@@ -80,8 +80,9 @@ def header_faults(record: Sequence[str], form: LogForm) -> Iterator[str]:
             column=wanted,
             columns=", ".join((*TIME_COLUMNS, *VALUE_COLUMNS, COVER_COLUMN)),
         )
-    for name in sorted({name for name in names if names.count(name) > 1}):
-        yield say('the column "{column}" is there {count} times; leave one.', column=name, count=names.count(name))
+    for name, count in sorted(Counter(names).items()):
+        if count > 1:
+            yield say('the column "{column}" is there {count} times; leave one.', column=name, count=count)
     if sum(name in TIME_COLUMNS for name in names) != 1:
         yield say("there must be one column of time: time (ISO 8601 with zone) or time_unix (s).")
     yield from _channel_faults(names, form)

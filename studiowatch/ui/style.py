@@ -113,6 +113,7 @@ def _cards(style: Style) -> str:
     QFrame[card="act"] {{ background: {theme.act_wash}; border: 2px solid {theme.act}; border-radius: {radius}px; }}
     QFrame[card="act"][flash="true"] {{ background: {theme.act}; }}
     QFrame[card="caution"][flash="true"] {{ background: {theme.caution}; }}
+    QFrame[flash="true"] QLabel[tone] {{ color: {theme.card}; }}
     QFrame[card="piece"] {{ background: {theme.card}; border: 2px solid {theme.edge}; border-radius: {radius}px; }}
     QFrame[card="piece"]:hover {{ border-color: {theme.muted}; }}
     QFrame[card="piece"][chosen="true"] {{ border-color: {theme.link}; }}

@@ -8,8 +8,8 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QFontMetrics, QIcon, QImage
-from PySide6.QtWidgets import QApplication, QPushButton, QWidget
+from PySide6.QtGui import QColor, QFontMetrics, QIcon, QImage
+from PySide6.QtWidgets import QApplication, QLabel, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
 from studiowatch.service.commands import HearWarning, RemindLater
@@ -23,6 +23,7 @@ from studiowatch.ui.models.quiet_hours import QuietHours
 from studiowatch.ui.models.reminders import IN_TEN, IN_THIRTY, ONCE_DRY, dry_at_ms, reminders
 from studiowatch.ui.settings import ViewSettings
 from studiowatch.ui.style import Style
+from studiowatch.ui.theme import LIGHT
 from studiowatch.ui.tray import marked
 from studiowatch.ui.warning_deeds import NOTHING_HEARD, NOTHING_WAITS, SOUNDED
 from studiowatch.ui.widgets.quiet_dialog import QuietDialog
@@ -84,6 +85,17 @@ def test_that_where_nothing_is_heard_the_sentence_flashes(shown: Show, speaker: 
     window = shown(FOUR_WARNED)
     assert window.page.sentence.property("flash") == "true"
     qtbot.waitUntil(lambda: window.page.sentence.property("flash") == "false")
+
+
+def test_that_the_words_stand_out_while_the_card_flashes(shown: Show, speaker: KeptSpeaker, qtbot: QtBot) -> None:
+    speaker.trouble = "no sound on this machine"
+    window = shown(FOUR_WARNED)
+    card = window.page.sentence
+    headline = next(label for label in card.findChildren(QLabel) if label.text() == card.headline)
+    ground, words = QColor(LIGHT.act), headline.palette().color(headline.foregroundRole())
+    assert words == QColor(LIGHT.card) != ground
+    qtbot.waitUntil(lambda: card.property("flash") == "false")
+    assert headline.palette().color(headline.foregroundRole()) == ground
 
 
 @pytest.mark.parametrize(("trouble", "words"), [("", SOUNDED), ("no sound", NOTHING_HEARD)])

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, QTimer, Signal
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QSizePolicy, QVBoxLayout
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QSizePolicy, QVBoxLayout
 
 from studiowatch.speech.words import mark, say
 from studiowatch.studio.words import Level, Sentence
@@ -29,8 +29,16 @@ def starting() -> Sentence:
 
 def flash_card(card: QFrame) -> None:
     """Show a card in full colour for a moment."""
-    set_property(card, "flash", "true")
-    QTimer.singleShot(_FLASH_MS, card, lambda: set_property(card, "flash", "false"))
+    _set_flash(card, "true")
+    QTimer.singleShot(_FLASH_MS, card, lambda: _set_flash(card, "false"))
+
+
+def _set_flash(card: QFrame, value: str) -> None:
+    """Restyle a card and the words on it, whose colour goes by it."""
+    set_property(card, "flash", value)
+    for words in card.findChildren(QLabel):
+        words.style().unpolish(words)
+        words.style().polish(words)
 
 
 class SentenceView(QFrame):

@@ -18,7 +18,17 @@ from studiowatch.service.commands import (
 )
 from studiowatch.service.correction_commands import RestorePiece
 from studiowatch.speech.words import mark, say
-from studiowatch.studio.pieces import LATEST_YEAR, PANELS_MOST, TITLE_MOST, Coat, Piece, Shape, SIDE_cm
+from studiowatch.studio.pieces import (
+    JOINERS,
+    LATEST_YEAR,
+    PANELS_MOST,
+    TITLE_MOST,
+    Coat,
+    Piece,
+    Shape,
+    SIDE_cm,
+    can_be_shown,
+)
 
 FINISHED_AHEAD = mark(
     "The time the paint was finished lies {minutes} min ahead of the clock; give a time that has been."
@@ -32,6 +42,7 @@ _ONE_PANEL = {
     Shape.ROUND: mark("A piece that is round has 1 panel, not {panels}; choose a set of panels."),
 }
 NOTES_MOST = 4000  # characters: a page; assumption
+SOFT_HYPHEN = "\u00ad"  # comes along with text that is pasted, and says nothing
 SUPPORT_MOST = 120  # characters
 PHOTO_NAME = re.compile(r"photo-[0-9a-f]{16}\.jpg")  # what the folder of photos names its files; nothing else is taken
 
@@ -161,8 +172,8 @@ def _painted(piece: Piece, paint: Paint | None, bench: Bench) -> Piece:
 
 
 def _title(title: str, bench: Bench, own_key: str | None) -> str:
-    title = " ".join(title.split())
-    if not title.isprintable():
+    title = " ".join(title.split()).strip(JOINERS)
+    if not can_be_shown(title):
         raise Refused(
             say("The title {title} holds signs that cannot be shown; type it with plain letters.", title=ascii(title))
         )
@@ -206,7 +217,7 @@ def _panels(shape: Shape, panels: int) -> int:
 
 def _support(words: str) -> str:
     words = " ".join(words.split())
-    if not words.isprintable() or len(words) > SUPPORT_MOST:
+    if not can_be_shown(words) or len(words) > SUPPORT_MOST:
         raise Refused(
             say(
                 "The support has {count} characters; give it up to {most} that can be shown.",
@@ -218,7 +229,7 @@ def _support(words: str) -> str:
 
 
 def _notes(words: str) -> str:
-    words = words.strip()
+    words = words.strip().replace(SOFT_HYPHEN, "")
     if len(words) > NOTES_MOST:
         raise Refused(
             say(
@@ -227,7 +238,7 @@ def _notes(words: str) -> str:
                 most=NOTES_MOST,
             )
         )
-    if not all(sign.isprintable() or sign in "\n\t" for sign in words):
+    if not all(can_be_shown(sign) or sign in "\n\t" for sign in words):
         raise Refused(say("The notes hold signs that cannot be shown; type them with plain letters."))
     return words
 

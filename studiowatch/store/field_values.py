@@ -8,7 +8,7 @@ from enum import StrEnum
 from math import isfinite
 from typing import Any
 
-from studiowatch.studio.pieces import LATEST_YEAR, PANELS_MOST, TITLE_MOST
+from studiowatch.studio.pieces import LATEST_YEAR, PANELS_MOST, TITLE_MOST, can_be_shown
 
 _EPOCH = datetime(1970, 1, 1, tzinfo=UTC)
 LAST_PLACE = 100_000  # assumption: no rack is longer
@@ -38,7 +38,7 @@ def read_text(value: Any) -> str:  # noqa: ANN401 - whatever the file holds
 def read_title(value: Any) -> str:  # noqa: ANN401
     """Return a title that can be shown and is not too long, or raise `Wrong`."""
     title = read_text(value)
-    if not title.isprintable() or len(title) > TITLE_MOST:
+    if not can_be_shown(title) or len(title) > TITLE_MOST:
         raise Wrong
     return title
 

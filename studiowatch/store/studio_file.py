@@ -21,7 +21,7 @@ from studiowatch.store.studio_fields import (
 )
 from studiowatch.store.studio_tables import TABLES, Row, Table
 from studiowatch.store.toml_text import as_toml
-from studiowatch.studio.pieces import Coat, Look, Piece
+from studiowatch.studio.pieces import Coat, Look, Piece, can_be_shown
 
 _KEY_SPACE = uuid5(NAMESPACE_URL, "studiowatch:studio-file")  # so that a file read twice makes the same keys
 _AMOUNTS = ("volume_mL", "grams", "wet_um")
@@ -166,7 +166,7 @@ class _Reading:
 
     def _piece(self, table: Mapping[str, Any], place: Place) -> Piece | None:
         title = table.get("title")
-        title = title if isinstance(title, str) and title.isprintable() else ""
+        title = title if isinstance(title, str) and can_be_shown(title) else ""
         where = say("piece {number}", number=place[0] + 1) + (f' "{title}"' if title else "")
         values = self._values(table, place, where, PIECE_FIELDS)
         values.setdefault("place", place[0])

@@ -12,8 +12,14 @@ from studiowatch.speech.words import mark, say
 
 SIDE_cm = (1.0, 1000.0)  # cm, a piece's sides: from a sample chip to a wall; assumption
 TITLE_MOST = 120  # characters
+JOINERS = "\u200c\u200d"  # part and join letters in Persian, and emoji: The Unicode Standard, 23.2
 LATEST_YEAR = 2200  # assumption: a later year is a slip of the keyboard
 PANELS_MOST = 50  # panels of one set: assumption
+
+
+def can_be_shown(text: str) -> bool:
+    """Return whether a line of text holds only signs that can be seen, and those that join or part letters."""
+    return all(sign.isprintable() or sign in JOINERS for sign in text)
 
 
 class Shape(StrEnum):

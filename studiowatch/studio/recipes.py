@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from studiowatch.speech.words import mark, say
+from studiowatch.studio.pieces import can_be_shown
 
 NAME_MOST = 60  # characters of a recipe's name
 COATS_MOST = 12  # coats of one recipe; assumption: no finish has more
@@ -46,7 +47,7 @@ def with_built_in(own: Sequence[Recipe]) -> tuple[Recipe, ...]:
 
 def recipe_fault(name: str, sheets: Sequence[str]) -> str:
     """Return what is wrong with a recipe that she would save, one sentence, or ""."""
-    if not 0 < len(name) <= NAME_MOST or not name.isprintable():
+    if not 0 < len(name) <= NAME_MOST or not can_be_shown(name):
         return say(
             "The recipe's name has {length} characters; give it 1 to {most} that can be shown.",
             length=len(name),

@@ -179,6 +179,10 @@ def test_that_a_field_that_cannot_be_is_refused(changes: dict[str, object], word
     assert all(word in told for word in words)
 
 
+def test_that_a_soft_hyphen_pasted_into_the_notes_is_left_out() -> None:
+    assert done(AmendPiece(piece_key="p", notes="var\u00adnish\nmatt")).notes == "varnish\nmatt"
+
+
 def test_that_a_set_of_panels_becomes_one_rectangle_again() -> None:
     panels = done(AmendPiece(piece_key="p", shape=Shape.PANELS, panels=3))
     assert panels.area_m2 == pytest.approx(3 * 0.4 * 0.3)

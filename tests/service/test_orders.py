@@ -22,6 +22,7 @@ from studiowatch.service.commands import (
 )
 from studiowatch.service.orders import PieceCommand, carry_out
 from studiowatch.service.plan_commands import PlanCoat
+from studiowatch.store.field_values import read_title
 from studiowatch.studio.pieces import Coat, Finding, Outcome, Piece
 
 NOW_MS = 1_800_000_000_000
@@ -84,6 +85,8 @@ def test_that_a_piece_is_registered_with_its_planned_coats_at_the_end_of_the_rac
         ({"title": "Quarry Steps"}, ["Quarry Steps", "already"]),
         ({"title": "Low\0Tide"}, ["cannot be shown"]),
         ({"title": "Low \udcff Tide"}, ["cannot be shown"]),
+        ({"title": "Low \u202e Tide"}, ["cannot be shown"]),
+        ({"title": "\u200d"}, ["title", "0 characters", "1 to 120"]),
         ({"width_cm": 0.0}, ["width", "0 cm", "1 to 1000 cm"]),
         ({"height_cm": float("nan")}, ["height", "nan cm", "1 to 1000 cm"]),
         ({"sheets": ("isolation", "glos")}, ["glos", "choose"]),
@@ -95,6 +98,13 @@ def test_that_a_bad_registration_is_refused_in_one_sentence(changes: dict[str, o
         carry_out(order, bench(piece()))
     for word in words:
         assert word in str(refusal.value)
+
+
+@pytest.mark.parametrize("title", ["\u0645\u06cc\u200c\u062e\u0648\u0645", "Kiln 👩\u200d🎨"])
+def test_that_words_that_need_a_joiner_or_a_parting_sign_are_taken_and_read_again(title: str) -> None:
+    """The Unicode Standard, 23.2: they stand within words of Persian, and within one emoji of several."""
+    made = carry_out(RegisterPiece(title=title, width_cm=60, height_cm=90), bench(piece())).piece
+    assert made.title == title == read_title(title)
 
 
 def test_that_a_planned_coat_is_laid_in_its_place_and_the_rest_stays_planned() -> None:

@@ -13,7 +13,7 @@ from studiowatch.ui.plain import set_tip
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.marks import LevelMark
 from studiowatch.ui.widgets.steady import Steady
-from studiowatch.ui.widgets.text import button, label, put, set_property
+from studiowatch.ui.widgets.text import button, label, put, restyle, set_property
 
 HEARD_WORDS = mark("Heard")
 REMIND_WORDS = mark("Remind me in 10 min")
@@ -37,8 +37,7 @@ def _set_flash(card: QFrame, value: str) -> None:
     """Restyle a card and the words on it, whose colour goes by it."""
     set_property(card, "flash", value)
     for words in card.findChildren(QLabel):
-        words.style().unpolish(words)
-        words.style().polish(words)
+        restyle(words)
 
 
 class SentenceView(QFrame):

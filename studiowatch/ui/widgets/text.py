@@ -14,8 +14,13 @@ def set_property(widget: QWidget, name: str, value: str) -> None:
     """Set a style property and restyle `widget`, if the value is a new one."""
     if widget.property(name) != value:
         widget.setProperty(name, value)
-        widget.style().unpolish(widget)
-        widget.style().polish(widget)
+        restyle(widget)
+
+
+def restyle(widget: QWidget) -> None:
+    """Let `widget` look as the style sheet has it now: a property that its rules go by has changed."""
+    widget.style().unpolish(widget)
+    widget.style().polish(widget)
 
 
 def label(role: str, tone: Tone = Tone.INK, text: str = "", *, wrap: bool = False) -> QLabel:

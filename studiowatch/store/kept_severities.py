@@ -78,6 +78,8 @@ class KeptSeverities:
 
 
 def _packed(stamp: str, rows: Array) -> tuple[str, int, str]:
+    if not np.isfinite(rows).all():
+        raise ValueError("a severity is no number")  # not said
     return stamp, len(rows), b64encode(rows.astype(_FLOATS).tobytes()).decode("ascii")
 
 

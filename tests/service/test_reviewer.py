@@ -208,6 +208,14 @@ def test_that_a_damaged_file_of_severities_is_as_none(tmp_path: Path, text: str)
     assert again.tolist() == ROWS.tolist()
 
 
+def test_that_what_is_no_number_is_never_written(tmp_path: Path) -> None:
+    held = KeptSeverities(path=tmp_path / "severities.json")
+    held.put("c1", "y", np.array([[np.nan]]))
+    with pytest.raises(ValueError, match="no number"):
+        held.save()
+    assert not (tmp_path / "severities.json").exists()
+
+
 def test_that_a_folder_that_cannot_be_written_costs_time_and_nothing_else(tmp_path: Path) -> None:
     held = KeptSeverities(path=tmp_path / "gone" / "severities.json")
     held.put("c1", "y", ROWS)

@@ -174,8 +174,10 @@ def _fields(style: Style) -> str:
     QPlainTextEdit[wrong="true"] {{
         border: 2px solid {theme.act}; padding: {px(5) - 1}px {px(8) - 1}px; }}
     QLineEdit:disabled, QComboBox:disabled {{ color: {theme.muted}; }}
+    QComboBox {{ combobox-popup: 0; }}
     QComboBox QAbstractItemView {{ background: {theme.card}; color: {theme.ink}; border: 1px solid {theme.edge};
-        selection-background-color: {theme.link}; selection-color: {theme.card}; }}
+        selection-background-color: {theme.link}; selection-color: {theme.card}; outline: none; }}
+    QComboBox QAbstractItemView::item {{ min-height: {px(24)}px; padding: 0 {px(5)}px; }}
     QCheckBox, QRadioButton {{ spacing: {px(8)}px; padding: {px(3)}px; border: 2px solid transparent;
         border-radius: {px(5)}px; }}
     QSlider {{ min-height: {px(24)}px; border: 2px solid transparent; border-radius: {px(5)}px; }}

@@ -66,6 +66,19 @@ def test_that_ventilating_stands_first_among_the_cautions_of_a_solvent_borne_coa
     assert water._own_cautions.cautions == ()
 
 
+def test_that_a_list_that_drops_down_shows_its_last_row_whole(shown: Show, qtbot: QtBot) -> None:
+    form = opened(shown)
+    for field in (form.piece_field, form.unit_field):
+        rows = field.view()
+        field.showPopup()
+        qtbot.waitUntil(rows.isVisible)
+        last = rows.visualRect(rows.model().index(field.count() - 1, 0))
+        assert rows.viewport().rect().top() <= last.top()
+        assert last.bottom() <= rows.viewport().rect().bottom()
+        assert last.height() >= form.dress.px(24)
+        field.hidePopup()
+
+
 def test_that_the_vapour_follows_the_amount(shown: Show) -> None:
     form = opened(shown, SOLVENT)
     form.amount_field.setText("75.6")  # twice the 37.8 mL of 70 µm on 0.54 m²

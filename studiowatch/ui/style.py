@@ -229,6 +229,7 @@ def _bars(style: Style) -> str:
     QScrollBar::handle:vertical {{ min-height: {px(36)}px; }}
     QScrollBar::handle:horizontal {{ min-width: {px(36)}px; }}
     QScrollBar::handle:hover {{ background: {theme.muted}; }}
+    QAbstractScrollArea::corner {{ background: transparent; border: none; }}
     QScrollBar::add-line, QScrollBar::sub-line {{ width: 0; height: 0; }}
     QScrollBar::add-page, QScrollBar::sub-page {{ background: transparent; }}
     """

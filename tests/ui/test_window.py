@@ -212,6 +212,32 @@ def test_that_nothing_is_pushed_out_sideways(shown: Show, width: int, height: in
     assert window.page.horizontalScrollBar().maximum() == 0
 
 
+def test_that_a_silent_board_at_twice_the_text_leaves_the_window_as_wide_as_the_screen(shown: Show) -> None:
+    window = shown(SILENT)
+    window.dressing.set_text_pct(200)
+    window.resize(1280, 800)
+    QApplication.processEvents()
+    assert window.minimumSizeHint().width() <= 1280
+    inside = window.foot.rect()
+    for action in window.foot._actions:
+        assert action.isVisible()
+        assert inside.contains(action.geometry())
+        assert action.width() >= action.sizeHint().width()
+
+
+def test_that_the_boards_words_leave_the_actions_line_when_one_more_stands_there(shown: Show) -> None:
+    window = shown(FOUR_WARNED)
+    window.dressing.set_text_pct(200)
+    foot, words = window.foot, window.foot._words
+    foot.setFixedWidth(foot.minimumSizeHint().width() + 60)
+    QApplication.processEvents()
+    beside = words.geometry().bottom() >= foot._board.geometry().top()
+    assert beside
+    shown(SILENT)
+    QApplication.processEvents()
+    assert words.geometry().bottom() < foot._board.geometry().top()
+
+
 def test_that_night_colours_reach_the_history_and_are_kept(shown: Show, qtbot: QtBot) -> None:
     window = shown(ONE_WET)
     qtbot.waitUntil(lambda: window.history.plot is not None)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QTimer, Signal
+from PySide6.QtCore import QSize, QTimer, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout
 
@@ -15,6 +15,7 @@ from studiowatch.ui.widgets.text import ElidedLabel, button, label, put
 
 _ALL_THERE_IS = 1000  # of the room beside the actions, against 1 for the space that keeps them at the right
 _WORDS_UNITS = 260  # of the board's line, under which it stands above the actions
+_FIRST = 3  # actions that stay on the first line where the others need one of their own
 _NOTE_MS = 12_000
 
 
@@ -60,11 +61,12 @@ class Foot(QFrame):
 
     def _compose(self) -> None:
         self._lines = QVBoxLayout(self)
-        self._row = QHBoxLayout()
+        self._row, self._below = QHBoxLayout(), QHBoxLayout()
         self._lines.addWidget(self._trouble)
         self._lines.addWidget(self._words)
-        self._lines.addLayout(self._row)
-        self._row.addStretch(1)
+        for row in (self._row, self._below):
+            self._lines.addLayout(row)
+            row.addStretch(1)
         for part in self._actions:
             self._row.addWidget(part)
 
@@ -73,13 +75,39 @@ class Foot(QFrame):
         return self._board, self._plan, self._read, self._lay, self._test, self._why
 
     def resizeEvent(self, event: QResizeEvent) -> None:
-        """Put the words beside the actions, or above them where they would be cut."""
+        """Put the words beside the actions, or above them where they would be cut; the actions on two lines at need."""
         super().resizeEvent(event)
         self._arrange()
 
+    def minimumSizeHint(self) -> QSize:
+        """Return the width of the longer line when the actions stand on two."""
+        around = self._lines.contentsMargins()
+        longer_px = max(self._wide(self._actions[:_FIRST]), self._wide(self._actions[_FIRST:]))
+        return QSize(longer_px + around.left() + around.right(), super().minimumSizeHint().height())
+
+    def _wide(self, actions: tuple[QPushButton, ...]) -> int:
+        """Return the width of a line of those that are shown, px."""
+        return sum(part.sizeHint().width() + self._row.spacing() for part in actions if not part.isHidden())
+
     def _arrange(self) -> None:
-        actions_px = sum(part.sizeHint().width() + self._row.spacing() for part in self._actions if not part.isHidden())
-        beside = self.width() - actions_px >= self._words_px
+        around = self._lines.contentsMargins()
+        room_px = self.width() - around.left() - around.right()
+        is_broken = self._wide(self._actions) > room_px
+        self._break(broken=is_broken)
+        first_px = self._wide(self._actions[:_FIRST] if is_broken else self._actions)
+        self._put_words(beside=self.width() - first_px >= self._words_px)
+
+    def _break(self, *, broken: bool) -> None:
+        """Put the later actions on a line of their own, or on the first one."""
+        later = self._actions[_FIRST:]
+        here, there = (self._row, self._below) if broken else (self._below, self._row)
+        if there.indexOf(later[0]) >= 0:
+            return
+        for part in later:
+            here.removeWidget(part)
+            there.addWidget(part)
+
+    def _put_words(self, *, beside: bool) -> None:
         if beside is (self._row.indexOf(self._words) >= 0):
             return
         if beside:
@@ -95,13 +123,16 @@ class Foot(QFrame):
         self._lines.setSpacing(px(2))
         self._lines.setContentsMargins(px(16), px(6), px(10), px(6))
         self._row.setSpacing(px(8))
+        self._below.setSpacing(px(8))
         self._words_px = px(_WORDS_UNITS)
         self._arrange()
 
     def show_snapshot(self, snapshot: Snapshot, sound_trouble: str) -> None:
         """Show the board's line and that there is no sound; allow only the actions that have something to act on."""
         laid = any(piece.top is not None for piece in snapshot.pieces)
-        self._read.setVisible(may_type(snapshot))
+        if self._read.isHidden() is may_type(snapshot):
+            self._read.setVisible(may_type(snapshot))
+            self._arrange()
         self._lay.setEnabled(bool(snapshot.pieces))
         self._test.setEnabled(laid)
         self._why.setEnabled(laid)

@@ -53,7 +53,7 @@ def take_all(database: Database, studio: Studio, utc_ms: Callable[[], int], *, r
     """
     with database.transaction() as connection:
         there = read_pieces(connection)
-        conflicts = [*_moved(there, studio), *(() if replace else _changed(there, studio))]
+        conflicts = [*_moved(there, studio), *_namesakes(there, studio), *(() if replace else _changed(there, studio))]
         counts = [0, 0, 0]
         if not conflicts:
             known = {piece.key: piece for piece in there}
@@ -99,6 +99,21 @@ def _moved(there: Sequence[Piece], studio: Studio) -> Iterator[str]:
                     title=piece.title,
                     number=number,
                 )
+
+
+def _namesakes(there: Sequence[Piece], studio: Studio) -> Iterator[str]:
+    """Yield a sentence for each piece that would come to stand on the rack beside another one of its title."""
+    on_rack = {piece.key: piece.title for piece in there if not piece.archived}
+    of_file = {piece.key for piece in studio.pieces}
+    after = {key: title for key, title in on_rack.items() if key not in of_file}
+    after |= {piece.key: piece.title for piece in studio.pieces if not piece.archived}
+    for piece in studio.pieces:
+        is_new = not piece.archived and on_rack.get(piece.key) != piece.title
+        if is_new and any(title == piece.title and key != piece.key for key, title in after.items()):
+            yield say(
+                'there would be two pieces called "{title}" on the rack; give this one another title.',
+                title=piece.title,
+            )
 
 
 def _take_rows(connection: sqlite3.Connection, studio: Studio, counts: list[int], *, replace: bool) -> Iterator[str]:

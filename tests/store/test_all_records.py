@@ -184,6 +184,21 @@ def test_that_a_conflict_takes_nothing_over(filled: Database, piece: Piece) -> N
     assert read_all(filled, "") == before
 
 
+def test_that_no_two_pieces_of_one_title_come_to_stand_on_the_rack(filled: Database, piece: Piece) -> None:
+    def taken(*pieces: Piece) -> int:
+        return take_all(filled, Studio(origin="f", pieces=pieces), lambda: 0, replace=True).new
+
+    twin = replace(piece, key="twin", coats=())
+    with pytest.raises(StudioConflict, match='two pieces called "Kiln Light" on the rack'):
+        taken(twin)
+    with pytest.raises(StudioConflict, match='two pieces called "New" on the rack'):
+        taken(replace(twin, title="New"), replace(twin, key="third", title="New"))
+    assert taken(replace(twin, archived=True)) == 1
+    with pytest.raises(StudioConflict, match='two pieces called "Kiln Light" on the rack'):
+        taken(twin)
+    assert taken(replace(piece, archived=True), twin, replace(twin, key="third", title="New")) == 1
+
+
 def test_that_no_piece_takes_a_coat_or_a_look_from_another(filled: Database, piece: Piece) -> None:
     before = read_all(filled, "")
     thief = replace(piece, key="thief")

@@ -8,6 +8,10 @@
       <translation>die Aufzeichnungen haben das Bild „{title}“ in anderer Form; --replace nimmt dieses und hebt jenes auf.</translation>
     </message>
     <message>
+      <source>there would be two pieces called "{title}" on the rack; give this one another title.</source>
+      <translation>auf dem Gestell stünden zwei Bilder mit dem Titel „{title}“; geben Sie diesem einen anderen Titel.</translation>
+    </message>
+    <message>
       <source>"{title}", coat {number}: the records have its key at another piece; give it a new key.</source>
       <translation>„{title}“, Schicht {number}: Die Aufzeichnungen haben ihren Schlüssel bei einem anderen Bild; geben Sie ihr einen neuen.</translation>
     </message>

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
+from numpy.typing import NDArray
 
 from studiowatch.store.packing import (
     Integers,
@@ -42,9 +43,17 @@ class Buckets:
     total: Numbers
     count: Integers
 
+    @property
+    def mean(self) -> Numbers:
+        """The mean of each, (n,) float64."""
+        return self.total / self.count
+
     def between(self, start: int, end: int) -> Buckets:
         """Return those with start <= index < end."""
-        part = slice(*np.searchsorted(self.index, [start, end]))
+        return self.part(slice(*np.searchsorted(self.index, [start, end])))
+
+    def part(self, part: slice | NDArray[np.bool_]) -> Buckets:
+        """Return those of a range of places, or where (n,) bool is True."""
         return Buckets(
             index=self.index[part],
             low=self.low[part],

@@ -36,7 +36,7 @@ def minute_means(connection: sqlite3.Connection, start_ms: int, end_ms: int) -> 
 
     Typed ones are left out of the means and stand among them as they are.
     """
-    typed = _typed(connection, start_ms, end_ms)
+    typed = typed_between(connection, start_ms, end_ms)
     rows = connection.execute(_SUMS_OF_ROWS, (start_ms, end_ms)).fetchall()
     parts = [np.array(rows, dtype=np.float64).reshape(-1, _WIDTH)]
     parts += [
@@ -54,7 +54,8 @@ def minute_means(connection: sqlite3.Connection, start_ms: int, end_ms: int) -> 
     return sorted((*means, *typed), key=lambda reading: reading.time_ms) if typed else means
 
 
-def _typed(connection: sqlite3.Connection, start_ms: int, end_ms: int) -> list[Reading]:
+def typed_between(connection: sqlite3.Connection, start_ms: int, end_ms: int) -> list[Reading]:
+    """Return the readings that were typed with start <= time < end, rising."""
     rows = list(sealed_typed_rows(connection, start_ms, end_ms))
     rows += connection.execute(TYPED_BETWEEN, (start_ms, end_ms, MARKED_TYPED)).fetchall()
     return sorted(filter(is_typed, map(reading_of, rows)), key=lambda reading: reading.time_ms)

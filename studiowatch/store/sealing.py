@@ -32,6 +32,10 @@ _COLUMNS_BETWEEN = (
     "WHERE start_ms > ? AND start_ms < ? AND last_ms >= ? AND name IN (SELECT value FROM json_each(?)) "
     "ORDER BY start_ms, chunk.id"
 )
+_FAULTS_BETWEEN = (
+    "SELECT start_ms, data FROM chunk JOIN chunk_column ON chunk_id = chunk.id "
+    "WHERE start_ms > ? AND start_ms < ? AND last_ms >= ? AND name = 'faults'"
+)
 _BLOCKS_BETWEEN = (
     "SELECT data FROM pyramid WHERE channel = ? AND width_ms = ? AND block >= ? AND block <= ? ORDER BY block"
 )
@@ -136,10 +140,16 @@ def sealed_rows(connection: sqlite3.Connection, start_ms: int, end_ms: int) -> I
 
 def sealed_typed_rows(connection: sqlite3.Connection, start_ms: int, end_ms: int) -> Iterator[tuple[Any, ...]]:
     """Yield the sealed readings that were typed with start <= time < end, as `sealed_rows` does with all."""
-    marked = (texts_by_place(columns["faults"]) for columns in _chunks(connection, start_ms, end_ms, ("faults",)))
-    if any(MARKED_TYPED in text for texts in marked for text in texts.values()):
-        rows = sealed_rows(connection, start_ms, end_ms)
+    found = connection.execute(_FAULTS_BETWEEN, (start_ms - HOUR_MS, end_ms, start_ms)).fetchall()
+    hours = {chunk_ms // HOUR_MS for chunk_ms, data in found if _is_marked_typed(data)}
+    for hour in sorted(hours):
+        rows = sealed_rows(connection, max(hour * HOUR_MS, start_ms), min((hour + 1) * HOUR_MS, end_ms))
         yield from (row for row in rows if row[-1] is not None and MARKED_TYPED in row[-1])
+
+
+@lru_cache(maxsize=_REMEMBERED)  # most hours hold no fault, and so the same bytes
+def _is_marked_typed(faults: bytes) -> bool:
+    return any(MARKED_TYPED in text for text in texts_by_place(faults).values())
 
 
 def sealed_buckets(

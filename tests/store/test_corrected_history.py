@@ -11,16 +11,18 @@ import numpy as np
 import pytest
 
 from studiowatch.room.air_speed_calibration import AirSpeedCalibration
-from studiowatch.room.corrections import Kept, Sighting
+from studiowatch.room.corrections import Imported, Kept, Sighting
 from studiowatch.room.humidity_calibration import HumidityCalibration, SaltPoint
 from studiowatch.room.king_law import KingLaw
 from studiowatch.room.readings import Channel, Reading
+from studiowatch.room.typed import typed_reading
 from studiowatch.store.corrected_history import CorrectedHistory
 from studiowatch.store.database import Database, open_database
+from studiowatch.store.imported import put_imported
 from studiowatch.store.readings import ReadingsStore
 from studiowatch.store.records import RecordsStore
 
-HOUR_MS = 3_600_000
+MINUTE_MS, HOUR_MS = 60_000, 3_600_000
 START_MS = 1_772_442_000_000  # a whole hour
 LAW = KingLaw(offset_mV2=1e6, slope=1e6, exponent=0.5, reference_C=20.0, bead_C=80.0)
 # reads 2 too high at both salts: 33.07 and 75.47 %RH at 20 °C by Greenspan (1977)
@@ -148,6 +150,69 @@ def test_that_the_mean_of_a_gusty_bucket_is_a_few_percent_low_and_no_more(
     assert series.mean[0] == pytest.approx(speeds.mean(), rel=0.06)
     assert series.high[0] == pytest.approx(speeds.max())
     assert series.low[0] == pytest.approx(speeds.min())
+
+
+@pytest.mark.parametrize("buckets", [1, 2, 3 * 360])
+@pytest.mark.parametrize("sealed", [False, True])
+def test_that_a_typed_reading_stays_what_it_is_beside_those_of_a_board(
+    database: Database, records: RecordsStore, history: CorrectedHistory, *, sealed: bool, buckets: int
+) -> None:
+    fill(database)
+    records.save_calibration(replace(HUMIDITY, made_ms=START_MS))
+    log = ReadingsStore(database)
+    # one below all that the board says, while it reads, and one above, after its last
+    typed = {START_MS + HOUR_MS + 5_000: 30.0, START_MS + 3 * HOUR_MS + 5_000: 80.0}
+    log.append(
+        [
+            typed_reading(time_ms=at_ms, temperature_C=20.0, humidity_pct=value, felt=None)
+            for at_ms, value in typed.items()
+        ]
+    )
+    if sealed:
+        log.seal(START_MS + 4 * HOUR_MS)
+    series = history.series(Channel.HUMIDITY, START_MS, START_MS + 3 * HOUR_MS + 10_000, buckets)
+    assert (series.low.min(), series.high.max()) == pytest.approx((30.0, 80.0))
+    assert series.mean[-1] == pytest.approx(80.0)
+    if buckets == 1:  # by hand: from 8 to 12 o'clock 1080 readings of 52 on the mean, each 2 too high, and the low one
+        assert series.mean[0] == pytest.approx((1080 * 50.0 + 30.0) / 1081)
+
+
+@pytest.mark.parametrize("sealed", [False, True])
+def test_that_a_bucket_holds_what_came_from_outside_as_it_is_and_the_boards_put_right(
+    database: Database, records: RecordsStore, history: CorrectedHistory, *, sealed: bool
+) -> None:
+    fill(database, sealed=sealed)
+    records.save_calibration(replace(HUMIDITY, made_ms=START_MS))
+    with database.transaction() as connection:  # the last quarter of an hour
+        put_imported(connection, Imported(start_ms=START_MS + 45 * MINUTE_MS, end_ms=START_MS + HOUR_MS))
+    series = history.series(Channel.HUMIDITY, START_MS, START_MS + HOUR_MS, 1)
+    assert series.low == pytest.approx(51.0 - 2.0)
+    assert series.high == pytest.approx(53.0)
+    assert series.mean == pytest.approx(0.75 * 50.0 + 0.25 * 52.0)
+
+
+@pytest.mark.parametrize("sealed", [False, True])
+def test_that_no_voltage_from_outside_becomes_a_speed_by_her_bead(
+    database: Database, records: RecordsStore, history: CorrectedHistory, *, sealed: bool
+) -> None:
+    log = ReadingsStore(database)
+    log.append(
+        [
+            Reading(
+                time_ms=START_MS + MINUTE_MS * minute,
+                temperature_C=20.0,
+                air_signal_mV=1500.0 if minute < 45 else 3000.0,
+            )
+            for minute in range(60)
+        ]
+    )
+    if sealed:
+        log.seal(START_MS + HOUR_MS)
+    records.save_calibration(replace(AIR, made_ms=START_MS))
+    with database.transaction() as connection:
+        put_imported(connection, Imported(start_ms=START_MS + 45 * MINUTE_MS, end_ms=START_MS + HOUR_MS))
+    series = history.series(Channel.AIR_SPEED, START_MS, START_MS + HOUR_MS, 1)
+    assert series.high == pytest.approx((1.5**2 - 1.0) ** 2)  # by hand, at 20 °C: (V² - 1)² m/s
 
 
 def test_that_an_empty_log_has_an_empty_history(history: CorrectedHistory) -> None:

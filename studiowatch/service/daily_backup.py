@@ -10,7 +10,7 @@ from pathlib import Path
 from studiowatch.service.ports import Clock
 from studiowatch.speech.words import say
 from studiowatch.store.folder import StudioFolder
-from studiowatch.store.rotation import DAILY, backup_studio, daily_backups, rotate
+from studiowatch.store.rotation import DAILY, backup_studio, daily_backups, rotate, set_apart
 from studiowatch.store.trouble import StoreTrouble
 
 DAY_MS = 86_400_000
@@ -54,15 +54,16 @@ class DailyBackup:
     def look(self) -> None:
         """Make a backup if none was made within the last day, and clear the old ones away.
 
-        One that is dated in the future, by a clock that was wrong, does not count before its time has come.
+        One that is dated in the future, by a clock that was wrong, does not count, nor once its time has come.
         """
         now_ms = self._clock.utc_ms()
-        moments_ms = [moment.timestamp() * 1000 for moment, _ in daily_backups(self.into)]
-        if any(0 <= now_ms - moment_ms < DAY_MS for moment_ms in moments_ms):
-            return
         try:
+            set_apart(self.into, now_ms)
+            moments_ms = [moment.timestamp() * 1000 for moment, _ in daily_backups(self.into)]
+            if any(0 <= now_ms - moment_ms < DAY_MS for moment_ms in moments_ms):
+                return
             backup_studio(self._folder, self.into, now_ms, kind=DAILY)
-            rotate(self.into, now_ms)
+            rotate(self.into)
         except StoreTrouble as trouble:
             self.trouble = say("The daily backup failed: {trouble}", trouble=trouble)
         else:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import shutil
-from bisect import bisect_right
 from collections.abc import Iterable, Iterator, Sequence
 from datetime import UTC, datetime
 from pathlib import Path
@@ -18,7 +17,9 @@ from studiowatch.store.trouble import StoreFull, StoreRefused, StoreTrouble
 
 DAYS = 7  # days of which the newest daily backup is kept
 WEEKS = 4  # weeks of which the newest daily backup is kept
-DAILY, BY_HAND = "daily-", "backup-"  # only the first kind is ever deleted
+DAILY, BY_HAND = "daily-", "backup-"
+AHEAD = "ahead-"  # a daily one that was dated later than the clock once: one of both was wrong
+_ROTATED = (DAILY, AHEAD)  # no other is ever deleted
 _STAMP = "%Y%m%dT%H%M%SZ"
 _UNFINISHED = ".unfinished"
 _ROOM = 2  # times the records' size that must be free: a backup must not fill the disk that the log is written to
@@ -58,52 +59,70 @@ def backup_studio(folder: StudioFolder, into: Path, now_ms: int, *, kind: str = 
             copy_file_private(folder.board_columns, unfinished.board_columns)
         unfinished.path.rename(target.path)
     except OSError as fault:
-        sentence = say(
-            "No backup could be made in {folder}: {fault}. Choose another folder with --to.",
-            folder=into,
-            fault=fault.strerror or fault,
-        )
-        raise StoreTrouble(sentence) from fault
+        raise _unmade(into, fault) from fault
     finally:
         shutil.rmtree(unfinished.path, ignore_errors=True)
     return target
 
 
-def daily_backups(into: Path) -> Sequence[tuple[datetime, Path]]:
-    """Return the daily backups in `into`, oldest first."""
+def _unmade(into: Path, fault: OSError) -> StoreTrouble:
+    return StoreTrouble(
+        say(
+            "No backup could be made in {folder}: {fault}. Choose another folder with --to.",
+            folder=into,
+            fault=fault.strerror or fault,
+        )
+    )
+
+
+def daily_backups(into: Path, kind: str = DAILY) -> Sequence[tuple[datetime, Path]]:
+    """Return the daily backups in `into`, oldest first; of the kind `AHEAD` those that were set apart."""
     found = []
-    for path in into.glob(f"{DAILY}*Z"):
+    for path in into.glob(f"{kind}*Z"):
         try:
-            moment = datetime.strptime(path.name.removeprefix(DAILY), _STAMP).replace(tzinfo=UTC)
+            moment = datetime.strptime(path.name.removeprefix(kind), _STAMP).replace(tzinfo=UTC)
         except ValueError:
             continue  # named by someone else, and left alone
         found.append((moment, path))
     return sorted(found)
 
 
-def outdated(moments: Iterable[datetime], now: datetime) -> set[datetime]:
+def set_apart(into: Path, now_ms: int) -> None:
+    """Name the daily backups in `into` that are dated after `now_ms`, UTC ms, as being ahead of the clock.
+
+    Their names keep that they were, so that none of them counts as made on its date once that has come.
+
+    Raises
+    ------
+    StoreTrouble
+        If one cannot be renamed.
+    """
+    for moment, path in daily_backups(into):
+        apart = path.with_name(AHEAD + path.name.removeprefix(DAILY))
+        if moment.timestamp() * 1000 > now_ms and not apart.exists():  # one of that second may be apart already
+            try:
+                path.rename(apart)
+            except OSError as fault:
+                raise _unmade(into, fault) from fault
+
+
+def outdated(moments: Iterable[datetime]) -> set[datetime]:
     """Return which backups are kept no longer: neither the newest of one of the last days, nor of the last weeks.
 
-    Days and weeks without a backup do not count, so that a studio left alone keeps its own. Those dated after `now` are
-    judged apart by the same rule: whether the clock was ahead when they were made or is behind now cannot be told, so
-    neither kind may push out the other.
+    Days and weeks without a backup do not count, so that a studio left alone keeps its own.
     """
     moments = sorted(moments)
-    past = bisect_right(moments, now)
-    return _outdated(moments[:past]) | _outdated(moments[past:])
-
-
-def _outdated(moments: Sequence[datetime]) -> set[datetime]:
     newest_of_day = {moment.date(): moment for moment in moments}
     newest_of_week = {moment.isocalendar()[:2]: moment for moment in moments}
     kept = {*list(newest_of_day.values())[-DAYS:], *list(newest_of_week.values())[-WEEKS:]}
     return set(moments) - kept
 
 
-def rotate(into: Path, now_ms: int) -> int:
-    """Delete the daily backups in `into` that are kept no longer at `now_ms`, UTC ms; return how many went.
+def rotate(into: Path) -> int:
+    """Delete the daily backups in `into` that are kept no longer; return how many went.
 
-    What backups that ended half-way left goes too.
+    Those set apart are judged by the same rule for themselves: whether the clock was ahead when they were made or was
+    behind later cannot be told, so neither kind may push out the other. What backups that ended half-way left goes too.
 
     Only the one watcher of a studio calls this, when no daily backup is being made.
 
@@ -112,9 +131,11 @@ def rotate(into: Path, now_ms: int) -> int:
     StoreTrouble
         If one cannot be deleted.
     """
-    there = dict(daily_backups(into))
-    gone = [there[moment] for moment in sorted(outdated(there, datetime.fromtimestamp(now_ms / 1000, UTC)))]
-    gone += sorted(into.glob(f"{DAILY}*Z{_UNFINISHED}"))
+    gone = []
+    for kind in _ROTATED:
+        there = dict(daily_backups(into, kind))
+        gone += [there[moment] for moment in sorted(outdated(there))]
+        gone += sorted(into.glob(f"{kind}*Z{_UNFINISHED}"))
     for path in gone:
         # under another name first: nothing that is half deleted may be taken for a backup
         doomed = path.with_name(f"{path.name.removesuffix(_UNFINISHED)}{_UNFINISHED}")

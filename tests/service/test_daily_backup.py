@@ -40,12 +40,26 @@ def test_that_a_clock_that_was_wrong_neither_ends_the_backups_nor_makes_one_at_e
     for _ in range(12):  # more days than are kept
         backups.look()
         clock.pass_s(86_400)
-    of_wrong_clock = names(folder)
+    apart = [name.replace("daily-", "ahead-") for name in names(folder)]
     clock.pass_s(-ahead_s - 12 * 86_400)
     for _ in range(150):  # every ten minutes for a day and an hour
         backups.look()
         clock.pass_s(600)
-    assert names(folder) == ["daily-20260302T090000Z", "daily-20260303T090000Z", *of_wrong_clock]
+    assert names(folder) == [*apart, "daily-20260302T090000Z", "daily-20260303T090000Z"]
+
+
+def test_that_those_of_a_clock_that_was_ahead_never_stand_for_a_day_once_their_dates_come(folder: StudioFolder) -> None:
+    clock = ScriptedClock()
+    clock.pass_s(2.5 * 86_400)  # the clock is ahead by that
+    for _ in range(2):
+        DailyBackup(folder, clock).look()  # on the 4th and on the 5th at 21 h
+        clock.pass_s(86_400)
+    clock.pass_s(-4.5 * 86_400)
+    for _ in range(5 * 24 * 6):  # every ten minutes from the 2nd at 9 h to the 7th; the program starts anew each time
+        DailyBackup(folder, clock).look()
+        clock.pass_s(600)
+    true = [f"daily-202603{day:02}T090000Z" for day in range(2, 7)]
+    assert names(folder) == ["ahead-20260304T210000Z", "ahead-20260305T210000Z", *true]
 
 
 def test_that_a_failure_is_said_until_one_is_made(folder: StudioFolder) -> None:

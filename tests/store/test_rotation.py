@@ -15,11 +15,10 @@ from studiowatch.store.database import open_database
 from studiowatch.store.folder import StudioFolder
 from studiowatch.store.quiet import log_of
 from studiowatch.store.readings import ReadingsStore
-from studiowatch.store.rotation import DAILY, backup_studio, daily_backups, outdated, rotate
+from studiowatch.store.rotation import AHEAD, DAILY, backup_studio, daily_backups, outdated, rotate, set_apart
 from studiowatch.store.trouble import StoreFull, StoreRefused, StoreTrouble
 
 NOON_MS = 1_772_452_800_000  # date -u -d 2026-03-02T12:00:00Z +%s
-DAY_MS = 86_400_000
 NOON = datetime(2026, 3, 2, 12, tzinfo=UTC)
 READING = Reading(time_ms=NOON_MS, temperature_C=20.0)
 
@@ -129,7 +128,7 @@ def test_that_after_half_a_year_seven_days_and_four_weeks_are_kept(folder: Studi
     (folder.backups / "daily-someone-elseZ").mkdir()
     for day in range(180):
         (folder.backups / (DAILY + (NOON + timedelta(days=day)).strftime("%Y%m%dT%H%M%SZ"))).mkdir()
-        rotate(folder.backups, NOON_MS + day * DAY_MS)
+        rotate(folder.backups)
     last = NOON + timedelta(days=179)  # 2026-08-28, a Friday: date -d 2026-08-28 +%A
     kept = [moment for moment, _ in daily_backups(folder.backups)]
     # the last seven days, and the Sundays that end the three weeks before: by the calendar
@@ -151,29 +150,34 @@ def test_that_a_backup_whose_deletion_was_cut_off_is_taken_for_none_and_goes_the
     with monkeypatch.context() as patched:
         patched.setattr(rotation.shutil, "rmtree", cut_off)
         with pytest.raises(StoreTrouble, match="cannot be deleted"):
-            rotate(folder.backups, NOON_MS + 59 * DAY_MS)
+            rotate(folder.backups)
     assert len(daily_backups(folder.backups)) == 59
-    rotate(folder.backups, NOON_MS + 59 * DAY_MS)
+    rotate(folder.backups)
     assert {path for _, path in daily_backups(folder.backups)} == set(folder.backups.iterdir())
 
 
-def test_that_backups_dated_in_the_future_and_those_of_today_do_not_push_each_other_out() -> None:
+def test_that_backups_dated_in_the_future_and_those_of_today_do_not_push_each_other_out(tmp_path: Path) -> None:
     of_today = [NOON - timedelta(days=day) for day in range(7)]
     of_wrong_clock = [NOON + timedelta(days=30 + day) for day in range(12)]  # 2026-04-01, a Wednesday, to the 12th
-    gone = outdated([*of_wrong_clock, *of_today], NOON)
+    for moment in (*of_today, *of_wrong_clock):
+        (tmp_path / (DAILY + moment.strftime("%Y%m%dT%H%M%SZ"))).mkdir()
+    set_apart(tmp_path, NOON_MS)
+    rotate(tmp_path)
+    assert [moment for moment, _ in daily_backups(tmp_path)] == sorted(of_today)
     # the last seven are of the 6th to the 12th, and the Sunday of the week before is the 5th: the 1st to the 4th go
-    assert gone == {datetime(2026, 4, day, 12, tzinfo=UTC) for day in (1, 2, 3, 4)}
+    assert [moment for moment, _ in daily_backups(tmp_path, AHEAD)] == of_wrong_clock[4:]
 
 
-@given(
-    st.lists(st.integers(0, 24 * 400).map(lambda hours: NOON + timedelta(hours=hours)), unique=True, max_size=60),
-    st.integers(0, 24 * 400).map(lambda hours: NOON + timedelta(hours=hours)),
-)
-def test_that_the_newest_of_past_and_future_is_always_kept_and_never_more_than_eleven_of_each(
-    moments: list[datetime], now: datetime
-) -> None:
-    kept = set(moments) - outdated(moments, now)
-    for side in ([one for one in moments if one <= now], [one for one in moments if one > now]):
-        assert len(kept & set(side)) <= 11
-        assert not side or max(side) in kept
-    assert outdated(kept, now) == set()
+def test_that_a_second_one_of_the_same_wrong_second_is_left_where_it_is(tmp_path: Path) -> None:
+    for kind in (DAILY, AHEAD):
+        (tmp_path / f"{kind}20260401T120000Z" / "kept").mkdir(parents=True)
+    set_apart(tmp_path, NOON_MS)
+    assert [len(daily_backups(tmp_path, kind)) for kind in (DAILY, AHEAD)] == [1, 1]
+
+
+@given(st.lists(st.integers(0, 24 * 400).map(lambda hours: NOON + timedelta(hours=hours)), unique=True, max_size=60))
+def test_that_the_newest_is_always_kept_and_never_more_than_eleven(moments: list[datetime]) -> None:
+    kept = set(moments) - outdated(moments)
+    assert len(kept) <= 11
+    assert not moments or max(moments) in kept
+    assert outdated(kept) == set()

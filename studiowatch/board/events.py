@@ -35,10 +35,11 @@ class LineCounts:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PortOpened:
-    """A port was opened and lines may come."""
+    """A port was opened and lines may come; `board` is what the board on it is known by, `PortSeen.identity`."""
 
     time_ms: int
     port: str
+    board: str
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -22,7 +22,7 @@ class MappingMemory:
 
     def recall(self, board: PortSeen) -> ColumnMapping | None:
         """Return what was accepted of `board`, or None."""
-        plain = self._kept().get(_identity(board))
+        plain = self._kept().get(board.identity)
         if plain is None:
             return None
         try:
@@ -39,7 +39,7 @@ class MappingMemory:
         OSError
             If it cannot be written.
         """
-        write_kept(self._path, self._kept() | {_identity(board): mapping.to_plain()})
+        write_kept(self._path, self._kept() | {board.identity: mapping.to_plain()})
 
     def _kept(self) -> dict[str, Any]:
         try:
@@ -50,8 +50,3 @@ class MappingMemory:
             _LOG.warning("%s tells no columns (%s); she is asked anew.", self._path, fault)  # not said
             return {}
         return kept if isinstance(kept, dict) else {}
-
-
-def _identity(board: PortSeen) -> str:
-    """Return what a board is known by: its USB numbers whatever its port is called, or the port's name without them."""
-    return board.name if board.vid is None else f"usb {board.vid:04x}:{board.pid or 0:04x} {board.serial or ''}".strip()

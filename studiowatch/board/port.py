@@ -93,6 +93,11 @@ class PortSeen:
     pid: int | None = None
     serial: str | None = None
 
+    @property
+    def identity(self) -> str:
+        """What a board is known by: its USB numbers whatever its port is called, or the port's name without them."""
+        return self.name if self.vid is None else f"usb {self.vid:04x}:{self.pid or 0:04x} {self.serial or ''}".strip()
+
     def is_same_board(self, other: PortSeen) -> bool:
         """Tell whether both are one board, under whatever names: by USB numbers if both have them, else by name."""
         if self.vid is None or other.vid is None:

@@ -114,18 +114,24 @@ class Reader:
         self._telling.deliver = deliver
         self._thread.start()
 
-    def accept(self, mapping: ColumnMapping) -> None:
+    def accept(self, board: str, mapping: ColumnMapping) -> None:
         """Read the board by `mapping` from its next bytes on, and keep it for this board. May come from any thread.
+
+        Parameters
+        ----------
+        board : str
+            The board that she was shown the columns of, `PortSeen.identity`.
 
         Raises
         ------
         PortGone
-            If no board is read: none is there, or another port is being tried meanwhile.
+            If that board is not read: none is there, another one is, or another port is being tried meanwhile.
         OSError
             If it cannot be kept; it is read by all the same.
         """
         understood, listened_to = self._understood, self._open
-        if understood is None or listened_to is None or not understood[0].is_same_board(listened_to[0]):
+        is_read = understood is not None and listened_to is not None and understood[0].is_same_board(listened_to[0])
+        if understood is None or not is_read or understood[0].identity != board:
             raise PortGone(say(NO_BOARD))
         self._accepted.give(understood[0], mapping)
         self._keep_mapping(understood[0], mapping)
@@ -238,7 +244,7 @@ class Reader:
             self.onlooker.tries(turn.port, way.format, way.baud)
             try:
                 if turn.is_foremost:
-                    self._telling.opened(turn.port.name)
+                    self._telling.opened(turn.port)
                 elif turn.is_alone:
                     self._telling.lost(say(NO_BOARD), once="gone")
                 listening.intake.reopened()
@@ -303,7 +309,7 @@ class Reader:
         """Keep to a board that makes sense, and know it again."""
         self._understood = (port, listening.way, listening.intake)
         self._try_s = TRY_S
-        self._telling.opened(port.name)
+        self._telling.opened(port)
         self.onlooker.reads(port, listening.way.format, listening.way.baud)
         if port != self._search.last:
             self._search.last = port

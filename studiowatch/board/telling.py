@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 
 from studiowatch.board.events import BoardEvent, PortLost, PortOpened
+from studiowatch.board.port import PortSeen
 
 
 class Telling:
@@ -32,11 +33,11 @@ class Telling:
         self.deliver: Callable[[BoardEvent], None] = lambda _: None
         self.is_open = False
 
-    def opened(self, port: str) -> None:
+    def opened(self, port: PortSeen) -> None:
         """Tell that `port` is open, if that was not told yet."""
         if not self.is_open:
-            self.is_open, self._told, self._port = True, "", port
-            self.deliver(PortOpened(time_ms=self._utc_ms(), port=port))
+            self.is_open, self._told, self._port = True, "", port.name
+            self.deliver(PortOpened(time_ms=self._utc_ms(), port=port.name, board=port.identity))
 
     def came(self, events: Sequence[BoardEvent]) -> None:
         """Tell what came."""

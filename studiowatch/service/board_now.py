@@ -47,7 +47,7 @@ def followed(board: BoardView, event: BoardEvent) -> BoardView:
         case BoardTrouble():
             board = replace(board, counts=event.counts, trouble=trouble_sentence(event), trouble_code=event.code)
         case PortOpened():
-            board = replace(board, connected=True, port=event.port, trouble="", trouble_code=None)
+            board = replace(board, connected=True, port=event.port, board=event.board, trouble="", trouble_code=None)
         case PortLost():
             board = replace(
                 board, connected=False, port=event.port, trouble=event.reason, trouble_code=None, columns=None

@@ -14,6 +14,8 @@ class BoardView:
 
     Attributes
     ----------
+    board : str
+        What the board is known by: its USB numbers, or its port's name without them.
     last_ms : int or None
         UTC ms of the last reading; `silent` is True once that is too long ago.
     trouble, trouble_code : str, str or None
@@ -26,6 +28,7 @@ class BoardView:
 
     connected: bool = False
     port: str = ""
+    board: str = ""
     sensor: str = ""
     trouble: str = ""
     trouble_code: str | None = None

@@ -137,8 +137,15 @@ class RecordOutcome:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class AcceptColumns:
-    """What the columns of the board that is read mean; it is kept for that board."""
+    """What the columns of a board mean; it is kept for that board, and refused while another one is read.
 
+    Attributes
+    ----------
+    board : str
+        What the board is known by, as in `BoardView`.
+    """
+
+    board: str
     mapping: ColumnMapping
 
 

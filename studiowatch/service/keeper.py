@@ -243,7 +243,7 @@ class Keeper:
     def _ask_board(self, command: BoardCommand) -> str:
         try:
             if isinstance(command, AcceptColumns):
-                self._source.accept(command.mapping)
+                self._source.accept(command.board, command.mapping)
             else:
                 self._source.choose(command.port)
         except PortFault as fault:

@@ -62,8 +62,8 @@ class BoardSource(Protocol):
         """Stop, join the thread, and raise if it lives on."""
         ...
 
-    def accept(self, mapping: ColumnMapping) -> None:
-        """Read the board's columns by `mapping` and keep it. Raises `PortGone` if no board is read, or OSError."""
+    def accept(self, board: str, mapping: ColumnMapping) -> None:
+        """Read the columns of `board` by `mapping` and keep it. Raises `PortGone` if it is not read, or OSError."""
         ...
 
     def choose(self, port: str | None) -> None:

@@ -205,7 +205,7 @@ class QuietBoard:
 
     onlooker = Onlooker()
 
-    def accept(self, mapping: ColumnMapping) -> None:
+    def accept(self, board: str, mapping: ColumnMapping) -> None:
         """Take no notice."""
 
     def choose(self, port: str | None) -> None:

@@ -42,7 +42,7 @@ class Desk:
     def accept(self) -> None:
         asked = next(event for event in self.computer.events if isinstance(event, MappingAsked))
         try:
-            self.computer.reader.accept(asked.mapping)
+            self.computer.reader.accept(HERS.identity, asked.mapping)
         except PortGone:
             self.refused += 1
 
@@ -81,3 +81,12 @@ def test_that_columns_accepted_as_the_board_is_pulled_out_wait_for_it_and_pass_t
     desk.at(30.55, lambda: desk.computer.pull_out(other), lambda: desk.computer.plug_in(desk.board))
     assert desk.temperatures(50) == {21.0}
     assert (desk.refused, desk.kept) == (0, [HERS])
+
+
+def test_that_columns_shown_of_the_board_that_went_are_refused_once_another_is_read() -> None:
+    desk = Desk()
+    other = Device(OTHER, sketch(35.0))
+    desk.at(10.55, lambda: desk.computer.pull_out(desk.board), lambda: desk.computer.plug_in(other))
+    desk.at(30.55, desk.accept)
+    assert desk.temperatures(50) == set()
+    assert (desk.refused, desk.kept) == (1, [])

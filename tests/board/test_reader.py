@@ -53,7 +53,7 @@ def test_that_lines_through_a_pty_arrive_as_readings(make_device: Callable[[], A
     reader = reader_of(device.path)
     reader.start(events.put)
     try:
-        assert the_next(events, PortOpened) == PortOpened(time_ms=NOW_MS, port=device.path)
+        assert the_next(events, PortOpened) == PortOpened(time_ms=NOW_MS, port=device.path, board=device.path)
         assert device.receive() == b"?"
         device.send(b"41 u=41003 t=half*0000\r\n" + b"".join(lines))
         assert the_next(events, BoardNamed).sensor == "sht4x"
@@ -238,7 +238,7 @@ def test_that_an_own_sketch_is_read_once_its_columns_are_accepted(make_device: C
         the_next(events, PortOpened)
         device.send(b"\n" + b"Temp: 21.0 C, Humidity: 47.0 %\r\n" * 8)
         asked = the_next(events, MappingAsked)
-        reader.accept(asked.mapping)
+        reader.accept(device.path, asked.mapping)
         device.send(b"Temp: 21.5 C, Humidity: 47.0 %\r\n")
         assert the_next(events, MappingHolds).mapping == asked.mapping
         reading = the_next(events, ReadingArrived).reading
@@ -250,4 +250,4 @@ def test_that_an_own_sketch_is_read_once_its_columns_are_accepted(make_device: C
 
 def test_that_columns_of_no_board_are_refused() -> None:
     with pytest.raises(PortGone):
-        reader_of("/dev/none").accept(ColumnMapping(style=Style.COLUMNS, columns=()))
+        reader_of("/dev/none").accept("/dev/none", ColumnMapping(style=Style.COLUMNS, columns=()))

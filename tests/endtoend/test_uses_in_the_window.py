@@ -98,7 +98,7 @@ class Rack:
             )
             self.window.show()
             try:
-                self.board.say(PortOpened(time_ms=OPENED_MS, port="made-up"))
+                self.board.say(PortOpened(time_ms=OPENED_MS, port="made-up", board="made-up"))
                 yield self.window
             finally:
                 self.window.leave()

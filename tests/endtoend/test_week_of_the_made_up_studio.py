@@ -143,7 +143,7 @@ def _with_fan(reading: Reading) -> Reading:
 def test_that_a_week_goes_by_with_all_of_it_stored_told_in_order_and_shown(tmp_path: Path, qtbot: QtBot) -> None:
     week = Week(tmp_path)
     with week.watched() as (keeper, window):
-        week.say(PortOpened(time_ms=OPENED_MS, port="made-up"))
+        week.say(PortOpened(time_ms=OPENED_MS, port="made-up", board="made-up"))
         week.run_until(LAID_MS)
         waiting = next(piece for piece in week.latest.pieces if any(coat.laid_ms is None for coat in piece.coats))
         sheet = next(coat.sheet for coat in waiting.coats if coat.laid_ms is None)

@@ -57,7 +57,7 @@ class Studio:
         self.watch.open()
 
     def plug_in(self, serial: str = "CAFE0042", board_id: str = "8DF9E785") -> None:
-        self.watch.take(PortOpened(time_ms=self.clock.now_ms, port="p"), self.clock.now_s)
+        self.watch.take(PortOpened(time_ms=self.clock.now_ms, port="p", board="p"), self.clock.now_s)
         named = BoardNamed(
             time_ms=self.clock.now_ms, board_id=board_id, sensor="sht4x", sensor_serial=serial, firmware="f"
         )

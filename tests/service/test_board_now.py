@@ -52,7 +52,7 @@ def test_that_it_stands_while_the_data_lines_go_on_saying_it() -> None:
 
 
 @pytest.mark.parametrize(
-    "event", [PortOpened(time_ms=0, port="COM3"), PortLost(time_ms=0, port="COM3", reason="Gone.")]
+    "event", [PortOpened(time_ms=0, port="COM3", board="COM3"), PortLost(time_ms=0, port="COM3", reason="Gone.")]
 )
 def test_that_another_port_begins_without_it(event: PortOpened | PortLost) -> None:
     board = followed(followed(followed(OPEN, trouble()), event), reading("bus"))
@@ -62,7 +62,7 @@ def test_that_another_port_begins_without_it(event: PortOpened | PortLost) -> No
 def test_that_a_lost_port_stays_told_until_it_is_opened() -> None:
     board = followed(OPEN, PortLost(time_ms=0, port="COM3", reason="Gone."))
     assert followed(board, reading()).trouble == "Gone."
-    assert followed(board, PortOpened(time_ms=0, port="COM3")).trouble == ""
+    assert followed(board, PortOpened(time_ms=0, port="COM3", board="COM3")).trouble == ""
 
 
 @pytest.mark.parametrize("code", [*TROUBLES, "heap", ""])

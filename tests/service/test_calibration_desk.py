@@ -133,7 +133,7 @@ def test_that_a_calibration_goes_with_the_sensor_and_not_with_the_board(studio: 
 def test_that_a_sensor_without_a_serial_is_known_by_its_board_and_one_without_a_name_is_nobody(studio: Studio) -> None:
     studio.plug_in(serial="00000000")
     assert studio.snapshot().calibrations.sensor == "8DF9E785"
-    studio.watch.take(PortOpened(time_ms=studio.clock.now_ms, port="p"), studio.clock.now_s)
+    studio.watch.take(PortOpened(time_ms=studio.clock.now_ms, port="p", board="p"), studio.clock.now_s)
     studio.read(60, room_says())
     assert studio.snapshot().calibrations.sensor == "8DF9E785"
     studio.read(60, room_says())

@@ -60,7 +60,7 @@ class ScriptedBoard:
         self._clock = clock
         self._deliver: Callable[[BoardEvent], None] | None = None
         self.stopped = False
-        self.accepted: ColumnMapping | None = None
+        self.accepted: tuple[str, ColumnMapping] | None = None
         self.chosen: str | None = None
         self.onlooker = Onlooker()
 
@@ -70,10 +70,10 @@ class ScriptedBoard:
     def stop(self) -> None:
         self.stopped = True
 
-    def accept(self, mapping: ColumnMapping) -> None:
+    def accept(self, board: str, mapping: ColumnMapping) -> None:
         if self.stopped:
             raise PortGone("No board.")
-        self.accepted = mapping
+        self.accepted = board, mapping
 
     def choose(self, port: str | None) -> None:
         if port == "nowhere":
@@ -129,7 +129,7 @@ def register(keeper: Keeper) -> str:
 
 def test_that_a_reading_reaches_the_snapshot_and_the_disk(studio: Studio) -> None:
     with studio.watched():
-        studio.board.say(PortOpened(time_ms=START_MS, port="scripted"))
+        studio.board.say(PortOpened(time_ms=START_MS, port="scripted", board="scripted"))
         studio.read(30)
         snapshot = studio.until(lambda snapshot: snapshot.board.counts.good == 30)
         assert snapshot.board.connected
@@ -147,7 +147,7 @@ def test_that_a_board_in_trouble_is_told_warned_of_over_a_wet_coat_and_cleared_b
     studio: Studio,
 ) -> None:
     with studio.watched() as keeper:
-        studio.board.say(PortOpened(time_ms=START_MS, port="scripted"))
+        studio.board.say(PortOpened(time_ms=START_MS, port="scripted", board="scripted"))
         piece_key = register(keeper)
         studio.read(60)
         laid = LayCoat(piece_key=piece_key, laid_ms=studio.clock.now_ms, sheet="isolation-waterborne", volume_mL=14)
@@ -204,7 +204,7 @@ def test_that_a_refusal_reaches_the_one_who_asked_and_the_watch_goes_on(studio: 
 
 def test_that_a_lost_port_is_shown_with_its_reason(studio: Studio) -> None:
     with studio.watched():
-        studio.board.say(PortOpened(time_ms=START_MS, port="scripted"))
+        studio.board.say(PortOpened(time_ms=START_MS, port="scripted", board="scripted"))
         studio.board.say(PortLost(time_ms=START_MS, port="scripted", reason="The board was unplugged."))
         snapshot = studio.until(lambda snapshot: snapshot.board.trouble != "")
         assert not snapshot.board.connected
@@ -265,11 +265,11 @@ def test_that_a_tick_and_a_laid_coat_are_undone_in_turn_and_stay_undone_after_a_
 def test_that_what_she_says_of_a_boards_columns_reaches_it_or_is_refused(studio: Studio) -> None:
     mapping = ColumnMapping(style=Style.COLUMNS, columns=())
     with studio.watched() as keeper:
-        keeper.submit(AcceptColumns(mapping=mapping)).result(WAIT_S)
-        assert studio.board.accepted is mapping
+        keeper.submit(AcceptColumns(board="usb 2341:0043", mapping=mapping)).result(WAIT_S)
+        assert studio.board.accepted == ("usb 2341:0043", mapping)
         studio.board.stop()
         with pytest.raises(Refused, match="No board"):
-            keeper.submit(AcceptColumns(mapping=mapping)).result(WAIT_S)
+            keeper.submit(AcceptColumns(board="usb 2341:0043", mapping=mapping)).result(WAIT_S)
 
 
 def test_that_the_board_is_asked_for_another_port_and_its_refusal_is_told(studio: Studio) -> None:

@@ -50,7 +50,7 @@ class ScriptedBoard:
             raise OSError("no thread to be had")
         self.say = deliver
 
-    def accept(self, mapping: ColumnMapping) -> None:
+    def accept(self, board: str, mapping: ColumnMapping) -> None:
         raise NotImplementedError
 
     def choose(self, port: str | None) -> None:

@@ -35,8 +35,8 @@ class NoBoard:
     def stop(self) -> None:
         raise AssertionError
 
-    def accept(self, mapping: object) -> None:
-        raise AssertionError(mapping)
+    def accept(self, board: object, mapping: object) -> None:
+        raise AssertionError(board, mapping)
 
     def choose(self, port: object) -> None:
         raise AssertionError(port)

@@ -164,5 +164,7 @@ def ask_columns() -> Snapshot:
         numbers=tuple(zip(asked.mapping.keys, (21.1, 47.0, 512.0), strict=True)),
         numbers_ms=NOW_MS,
     )
-    board = replace(READ.board, checked=False, columns=columns, trouble=SAY_COLUMNS, trouble_code=COLUMNS)
+    board = replace(
+        READ.board, board="usb 2341:0043", checked=False, columns=columns, trouble=SAY_COLUMNS, trouble_code=COLUMNS
+    )
     return replace(READ, board=board)

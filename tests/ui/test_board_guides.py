@@ -183,8 +183,26 @@ def test_that_columns_are_said_and_used(
     form.use.click()
     sent = desk.commands[-1]
     assert isinstance(sent, AcceptColumns)
+    assert sent.board == "usb 2341:0043"
     assert list(sent.mapping.chosen.values()) == [Choice(Channel.TEMPERATURE, "°C"), Choice(Channel.HUMIDITY, "%")]
     qtbot.waitUntil(lambda: form.told_words == TAKEN)
+
+
+def test_that_what_she_said_of_one_board_is_not_said_of_another_with_like_columns(
+    board_page: BoardPage, show_board: Callable[[Snapshot], None]
+) -> None:
+    asked = ask_columns()
+    show_board(asked)
+    form = board_page.columns
+    box = form.findChildren(QComboBox)[0]
+    box.setCurrentText("air temperature in °C")
+    box.activated.emit(box.currentIndex())
+    show_board(replace(asked, board=replace(asked.board, connected=False, columns=None)))
+    show_board(asked)
+    assert form.draft.said
+    show_board(replace(asked, board=replace(asked.board, connected=False, columns=None)))
+    show_board(replace(asked, board=replace(asked.board, board="usb 1a86:7523")))
+    assert not form.draft.said
 
 
 def test_that_the_breath_test_names_the_humidity(

@@ -48,6 +48,7 @@ class ColumnsPage(QFrame):
         self.setAccessibleName(say("What its numbers are"))
         self._courier, self._now_ms = courier, now_ms
         self._view: ColumnsView | None = None
+        self._shown: tuple[str, tuple[str, ...]] = ("", ())  # which board, and its columns
         self.draft = ColumnsDraft()
         self._test: ColumnTest | None = None
         self._taken_ms: int | None = None
@@ -109,9 +110,10 @@ class ColumnsPage(QFrame):
         if view is None:
             self._view, self._test = None, None
             return
-        if self._view is not None and view.mapping.keys != self._view.mapping.keys:
+        shown = (snapshot.board.board, tuple(view.mapping.keys))
+        if shown != self._shown:
             self.draft, self._test = ColumnsDraft(), None
-        self._view = view
+        self._view, self._shown = view, shown
         self._take(view)
         self._draw()
 
@@ -159,7 +161,8 @@ class ColumnsPage(QFrame):
             self._tell(unsaid, Level.ACT)
             return
         refused = lambda sentence: self._tell(sentence, Level.ACT)  # noqa: E731
-        self._courier.send(AcceptColumns(mapping=mapping), owner=self, done=self._taken, refused=refused)
+        command = AcceptColumns(board=self._shown[0], mapping=mapping)
+        self._courier.send(command, owner=self, done=self._taken, refused=refused)
 
     def _taken(self, _key: str) -> None:
         self.draft = ColumnsDraft()

@@ -219,6 +219,7 @@ class CoatRun:
         self.lived = lived
         self.laid_ms += step_ms
         self.at_ms += step_ms
+        self.film_trace = tuple((time_ms + step_ms, film_C) for time_ms, film_C in self.film_trace)
         if self.looked is not None:
             self.looked = self.looked.shifted(step_ms)
 

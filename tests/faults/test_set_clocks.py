@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import itertools
 from pathlib import Path
 
 import pytest
@@ -75,6 +76,25 @@ def test_that_moving_air_that_is_still_again_is_over_soon_whatever_the_clock_was
     over = stepped.the_one("air-moving")
     assert over.state is WarningState.CLEARED
     assert 30_000 <= (over.cleared_ms or 0) - over.began_ms <= 90_000  # it blew for 30 s, and 60 s were read since
+    stepped.close()
+
+
+@pytest.mark.parametrize("set_by_ms", [-2 * HOUR_MS, 0, 2 * HOUR_MS])
+def test_that_the_course_of_a_films_temperature_goes_on_by_the_minute_whatever_the_clock_was_set_to(
+    set_by_ms: int, tmp_path: Path
+) -> None:
+    stepped = Warned(tmp_path / "studio.sqlite3")
+    stepped.begin()
+    stepped.read(180)
+    (run,) = stepped.watch.desks.rack.runs.values()
+    before = run.film_trace
+    stepped.set_clock(set_by_ms)
+    assert run.film_trace == tuple((time_ms + set_by_ms, film_C) for time_ms, film_C in before)
+    stepped.read(180)
+    times_ms = [time_ms for time_ms, _ in run.film_trace]
+    between_ms = [after - earlier for earlier, after in itertools.pairwise(times_ms)]
+    assert all(MINUTE_MS <= one_ms < MINUTE_MS + ADVANCE_MS for one_ms in between_ms)  # with the step after a minute
+    assert len(times_ms) >= len(before) + 2  # three minutes hold two such
     stepped.close()
 
 

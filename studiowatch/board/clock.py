@@ -1,4 +1,4 @@
-"""What the board's parts take the time from."""
+"""What all parts take the time from."""
 
 from __future__ import annotations
 
@@ -6,7 +6,7 @@ from typing import Protocol
 
 
 class Clock(Protocol):
-    """The wall time that readings are stamped with, and a time that never runs backwards."""
+    """Wall time for what is stored, and monotonic time for durations."""
 
     def utc_ms(self) -> int:
         """Return UTC, milliseconds since 1970-01-01."""

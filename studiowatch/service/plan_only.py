@@ -15,7 +15,7 @@ from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.watchkeeping import Watchkeeping
 from studiowatch.store.intentions import IntentionRecord, meant_of
 from studiowatch.store.plan_records import RecipeRecord, WorkingDayRecord
-from studiowatch.store.shapes import ImportedRecord, LearntRecord, PromptRecord
+from studiowatch.store.shapes import LearntRecord, PromptRecord
 from studiowatch.store.studio_file import Studio
 from studiowatch.studio.recipes import Recipe
 from studiowatch.studio.working_hours import WorkingHours
@@ -65,8 +65,8 @@ def records_of(
                 hours = hours.with_day(row.day, row.hours)
             case IntentionRecord():
                 records.kept_intentions[row.key] = meant_of(row)
-            case ImportedRecord():
-                records.kept_imported.append(Imported(start_ms=row.start_ms, end_ms=row.end_ms))
+            case Imported():
+                records.kept_imported.append(row)
             case _:
                 pass  # warnings, notes and corrections have no part in a plan
     records.kept_hours = hours

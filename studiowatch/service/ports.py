@@ -7,6 +7,7 @@ from concurrent.futures import Future
 from pathlib import Path
 from typing import Protocol
 
+from studiowatch.board.clock import Clock
 from studiowatch.board.events import BoardEvent
 from studiowatch.board.mapping import ColumnMapping
 from studiowatch.board.onlooker import Onlooker
@@ -37,18 +38,6 @@ __all__ = [
     "TellingRecord",
     "WarningRecord",
 ]
-
-
-class Clock(Protocol):
-    """Wall time for what is stored, monotonic time for durations."""
-
-    def utc_ms(self) -> int:
-        """Return UTC, milliseconds since 1970-01-01."""
-        ...
-
-    def monotonic_s(self) -> float:
-        """Return seconds that never run backwards."""
-        ...
 
 
 class BoardSource(Protocol):

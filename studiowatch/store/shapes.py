@@ -132,27 +132,11 @@ class CalibrationRecord:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class SightingRecord:
-    """From this time on, this sensor was the one on the board."""
-
-    time_ms: int
-    sensor: str
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
 class CheckRecord:
-    """She checked this sensor at this time, and found it right."""
+    """She checked this sensor at this time, and found it right; a shape of its own tells its rows from sightings."""
 
     time_ms: int
     sensor: str
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class ImportedRecord:
-    """Readings with start <= time < end came from outside."""
-
-    start_ms: int
-    end_ms: int
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

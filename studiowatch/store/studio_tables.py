@@ -6,6 +6,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, fields
 from typing import Any
 
+from studiowatch.room.corrections import Imported, Sighting
 from studiowatch.speech.words import say
 from studiowatch.store.calibrations import calibration_fault
 from studiowatch.store.intentions import INTENTION_FIELDS, IntentionRecord, intention_fault
@@ -15,12 +16,10 @@ from studiowatch.store.shapes import (
     CalibrationRecord,
     CheckRecord,
     CorrectionRecord,
-    ImportedRecord,
     LearntRecord,
     NoteRecord,
     PreparationRecord,
     PromptRecord,
-    SightingRecord,
     TellingRecord,
     WarningChange,
     WarningRecord,
@@ -44,14 +43,14 @@ Row = (
     CalibrationRecord
     | CheckRecord
     | CorrectionRecord
-    | ImportedRecord
+    | Imported
     | IntentionRecord
     | LearntRecord
     | NoteRecord
     | PreparationRecord
     | PromptRecord
     | RecipeRecord
-    | SightingRecord
+    | Sighting
     | TellingRecord
     | WarningChange
     | WarningRecord
@@ -59,7 +58,7 @@ Row = (
 )
 
 
-def imported_fault(record: ImportedRecord) -> str:
+def imported_fault(record: Imported) -> str:
     """Return what is wrong with a stretch from outside, or ""."""
     return (
         "" if record.start_ms < record.end_ms else say("imported: its end is not after its start; correct one of them.")
@@ -147,7 +146,7 @@ TABLES = (
         key="key",
         fault=calibration_fault,
     ),
-    Table(heading="sensor_sighting", sql_name="sensor_sighting", shape=SightingRecord, fields=SENSOR_FIELDS),
+    Table(heading="sensor_sighting", sql_name="sensor_sighting", shape=Sighting, fields=SENSOR_FIELDS),
     Table(heading="sensor_check", sql_name="sensor_check", shape=CheckRecord, fields=SENSOR_FIELDS),
     Table(heading="recipe", sql_name="recipe", shape=RecipeRecord, fields=RECIPE_FIELDS, key="name"),
     Table(
@@ -165,7 +164,7 @@ TABLES = (
         key="key",
         fault=intention_fault,
     ),
-    Table(heading="imported", sql_name="imported", shape=ImportedRecord, fields=IMPORTED_FIELDS, fault=imported_fault),
+    Table(heading="imported", sql_name="imported", shape=Imported, fields=IMPORTED_FIELDS, fault=imported_fault),
     Table(heading="note", sql_name="note", shape=NoteRecord, fields=NOTE_FIELDS),
     Table(heading="correction", sql_name="correction", shape=CorrectionRecord, fields=CORRECTION_FIELDS),
 )

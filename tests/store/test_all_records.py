@@ -12,6 +12,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from studiowatch.room.corrections import Sighting
 from studiowatch.store.all_records import StudioConflict, read_all, take_all
 from studiowatch.store.database import Database, open_database
 from studiowatch.store.migrations import STEPS
@@ -23,7 +24,6 @@ from studiowatch.store.shapes import (
     LearntRecord,
     NoteRecord,
     PromptRecord,
-    SightingRecord,
     WarningChange,
     WarningRecord,
 )
@@ -134,7 +134,7 @@ def _studios(draw: st.DrawFn) -> Studio:
     rows += warnings
     rows += [WarningChange(warning_key=each.key, time_ms=draw(_TIMES), state=draw(_ANY)) for each in warnings]
     rows += draw(st.lists(st.just(HUMIDITY) | st.just(AIR), max_size=2, unique=True))
-    rows += draw(st.lists(st.builds(SightingRecord, time_ms=_TIMES, sensor=_TEXT), max_size=2, unique=True))
+    rows += draw(st.lists(st.builds(Sighting, time_ms=_TIMES, sensor=_TEXT), max_size=2, unique=True))
     rows += draw(st.lists(st.builds(CheckRecord, time_ms=_TIMES, sensor=_TEXT), max_size=2, unique=True))
     rows += draw(st.lists(st.builds(NoteRecord, time_ms=_TIMES, kind=_ANY, text=_ANY), max_size=2, unique=True))
     rows += draw(

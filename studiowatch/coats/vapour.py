@@ -7,9 +7,7 @@ there is far more: vapour of white spirit is heavier than air.
 from __future__ import annotations
 
 from dataclasses import dataclass
-from math import expm1, log
-
-import numpy as np
+from math import expm1
 
 from studiowatch.coats.data_sheet import DataSheet, Kind
 from studiowatch.coats.solvent import WHITE_SPIRIT
@@ -19,7 +17,6 @@ from studiowatch.speech.units import chosen
 from studiowatch.speech.words import mark, say
 
 LIMIT_MG_M3 = 350.0  # mg/m³ of white spirit in the breathing air, mean of a working day; NIOSH recommended limit
-CEILING_MG_M3 = 1800.0  # mg/m³ of white spirit in any 15 min; NIOSH recommended limit
 LOWER_FLAMMABLE_SHARE = 0.006  # of the air's volume, white spirit; WHO Environmental Health Criteria 187: from memory
 SAFE_SHARE_OF_FLAMMABLE = 0.10  # of the lower flammable limit, above which nobody should stay; common practice
 
@@ -45,22 +42,15 @@ class VapourBuildUp:
     ----------
     highest_mg_m3 : float
         At the end of the time in which the solvent leaves, mixed through the room.
-    share_of_limit, share_of_ceiling : float
-        Of the limits of a working day and of 15 minutes: 1 is the limit itself.
+    share_of_limit : float
+        Of the limit of a working day: 1 is the limit itself.
     share_of_flammable : float
         Of the lower flammable limit, mixed through the room.
-    share_of_flammable_at_film : float
-        The same right over the wet film, where the vapour is saturated.
-    above_limit_h : float
-        How long the room is above the limit of a working day, h; infinite where no air is changed.
     """
 
     highest_mg_m3: float
     share_of_limit: float
-    share_of_ceiling: float
     share_of_flammable: float
-    share_of_flammable_at_film: float
-    above_limit_h: float
 
     @property
     def sentences(self) -> tuple[str, ...]:
@@ -104,8 +94,7 @@ def vapour_build_up(
 ) -> VapourBuildUp:
     """Return what `solvent_g` comes to that leaves evenly within `over_h`.
 
-    The mass balance of a mixed room: V dc/dt = G - n V c, so c = G/(nV) (1 - exp(-n t)) while the solvent leaves, and
-    c falls as exp(-n t) after that.
+    The mass balance of a mixed room: V dc/dt = G - n V c, so c = G/(nV) (1 - exp(-n t)) while the solvent leaves.
 
     Parameters
     ----------
@@ -131,14 +120,10 @@ def vapour_build_up(
     kept = -expm1(-changes) / changes if changes > 0.0 else 1.0
     highest = 1000.0 * solvent_g / room_m3 * kept
     flammable_mg_m3 = 1e6 * _flammable_kg_m3(temperature_C)
-    saturated_Pa = float(WHITE_SPIRIT.saturation_pressure(np.array([temperature_C + ZERO_CELSIUS_K]))[0])
     return VapourBuildUp(
         highest_mg_m3=highest,
         share_of_limit=highest / LIMIT_MG_M3,
-        share_of_ceiling=highest / CEILING_MG_M3,
         share_of_flammable=highest / flammable_mg_m3,
-        share_of_flammable_at_film=saturated_Pa / STANDARD_PRESSURE_PA / LOWER_FLAMMABLE_SHARE,
-        above_limit_h=_above_limit_h(highest, 1000.0 * solvent_g / room_m3 / over_h, over_h, changes_per_h),
     )
 
 
@@ -146,13 +131,3 @@ def _flammable_kg_m3(temperature_C: float) -> float:
     """Return the lower flammable limit as a mass of vapour in a volume, kg/m³."""
     moles = STANDARD_PRESSURE_PA / (GAS_CONSTANT * (temperature_C + ZERO_CELSIUS_K))
     return LOWER_FLAMMABLE_SHARE * moles * WHITE_SPIRIT.molar_mass_kg_mol
-
-
-def _above_limit_h(highest: float, gain_mg_m3_h: float, over_h: float, changes_per_h: float) -> float:
-    """Return how long the room is above the limit of a working day, h: while it builds up, and while it is flushed."""
-    if highest <= LIMIT_MG_M3:
-        return 0.0
-    if changes_per_h == 0.0:
-        return float("inf")
-    begins_h = -log(1.0 - LIMIT_MG_M3 * changes_per_h / gain_mg_m3_h) / changes_per_h
-    return over_h - begins_h + log(highest / LIMIT_MG_M3) / changes_per_h

@@ -40,7 +40,7 @@ class StudioDesks:
     seen : RackSeen
         What the rack looks like, made anew only where it changed.
     ahead : RoomAhead
-        The room to come; `foretold` answers by its draws.
+        The room to come.
     undoable : Desks
         Those of them whose deeds can be taken back.
     """
@@ -52,7 +52,6 @@ class StudioDesks:
     seen: RackSeen
     room: RoomNow
     ahead: RoomAhead
-    foretold: RoomForetold
     warnings: WarningDesk
     checks: RoomChecks
     prompts: PromptDesk
@@ -99,7 +98,6 @@ class StudioDesks:
             seen=RackSeen(rack=rack, local_date=local_date),
             room=RoomNow(began_ms=began_ms, correct=calibrations.corrected),
             ahead=ahead,
-            foretold=foretold,
             warnings=warnings,
             checks=RoomChecks(rack=rack, desk=warnings, outlook=foretold),
             prompts=prompts,

@@ -120,7 +120,6 @@ class Change:
     """A warning after something befell it that must be stored; `is_new` asks to say it aloud or print it."""
 
     warning: StudioWarning
-    happening: Happening
     is_new: bool = False
 
 
@@ -175,7 +174,7 @@ def settle(book: WarningBook, concerns: Sequence[Concern], now_ms: int) -> tuple
             made += 1
             fresh = _raised(concern, made, now_ms)
             kept.append(fresh)
-            changes.append(Change(warning=fresh, happening=Happening.STANDS, is_new=True))
+            changes.append(Change(warning=fresh, is_new=True))
     after_book = WarningBook(open=_by_urgency(kept), recent=(*ended, *book.recent)[:RECENT], made=made)
     return after_book, tuple(changes)
 
@@ -197,7 +196,7 @@ def answered_as(book: WarningBook, answered: StudioWarning) -> tuple[WarningBook
         return book, ()
     after = replace(warning, state=answered.state, remind_ms=answered.remind_ms)
     kept = [after if other is warning else other for other in book.open]
-    return replace(book, open=_by_urgency(kept)), (Change(warning=after, happening=Happening.STANDS),)
+    return replace(book, open=_by_urgency(kept)), (Change(warning=after),)
 
 
 def _told(
@@ -210,7 +209,7 @@ def _told(
     if after == warning:
         return book, ()
     kept = [after if other is warning else other for other in book.open]
-    return replace(book, open=_by_urgency(kept)), (Change(warning=after, happening=happening),)
+    return replace(book, open=_by_urgency(kept)), (Change(warning=after),)
 
 
 def _followed(warning: StudioWarning, concern: Concern | None, now_ms: int) -> tuple[StudioWarning, Change | None]:
@@ -239,7 +238,7 @@ def _followed(warning: StudioWarning, concern: Concern | None, now_ms: int) -> t
     if _kept(after) == _kept(warning):
         return after, None
     is_new = state is WarningState.RAISED and happening is not Happening.STANDS
-    return after, Change(warning=after, happening=happening, is_new=is_new)
+    return after, Change(warning=after, is_new=is_new)
 
 
 def _joined(before: tuple[str, ...], now: tuple[str, ...]) -> tuple[str, ...]:

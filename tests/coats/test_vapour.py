@@ -1,7 +1,6 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from math import exp, inf
 
 import pytest
 from hypothesis import given
@@ -19,15 +18,12 @@ def build_up(**changes: float) -> VapourBuildUp:
 
 def test_that_the_figures_are_those_of_a_hand_calculation() -> None:
     # by hand: 18 g in an hour into 30 m³ are 600 mg/(m³ h); at 0.5 changes an hour 600/0.5 (1 - e^-0.5) = 472 mg/m³
-    # after it. 472/350 = 1.35; limit: NIOSH recommended exposure limit of Stoddard solvent, 350 mg/m³ (and 1800 in
-    # 15 min). Lower flammable limit 0.6 % by volume: 0.006 x 101325/(8.314 x 293.15) x 142 g = 35.4 g/m³, 1.33 %.
-    # Above 350: from -ln(1 - 350 x 0.5/600)/0.5 = 0.690 h on, and ln(472/350)/0.5 = 0.599 h after the hour
+    # after it. 472/350 = 1.35; limit: NIOSH recommended exposure limit of Stoddard solvent, 350 mg/m³.
+    # Lower flammable limit 0.6 % by volume: 0.006 x 101325/(8.314 x 293.15) x 142 g = 35.4 g/m³, 1.33 %.
     told = build_up()
     assert told.highest_mg_m3 == pytest.approx(472.2, abs=0.1)
     assert told.share_of_limit == pytest.approx(1.349, abs=0.001)
-    assert told.share_of_ceiling == pytest.approx(0.2623, abs=0.0005)
     assert told.share_of_flammable == pytest.approx(0.01333, abs=0.0001)
-    assert told.above_limit_h == pytest.approx(1.0 - 0.690 + 0.599, abs=0.002)
 
 
 def test_that_a_room_stepped_minute_by_minute_gives_the_same() -> None:
@@ -39,16 +35,13 @@ def test_that_a_room_stepped_minute_by_minute_gives_the_same() -> None:
 
 
 def test_that_a_shut_room_keeps_it_all() -> None:
-    told = build_up(changes_per_h=0.0)
-    assert told.highest_mg_m3 == pytest.approx(600.0)
-    assert told.above_limit_h == inf
+    assert build_up(changes_per_h=0.0).highest_mg_m3 == pytest.approx(600.0)
 
 
 @given(changes_per_h=st.floats(0.0, 20.0), more=st.floats(0.1, 20.0))
 def test_that_more_fresh_air_means_less_vapour(changes_per_h: float, more: float) -> None:
     less, much = build_up(changes_per_h=changes_per_h), build_up(changes_per_h=changes_per_h + more)
     assert much.highest_mg_m3 < less.highest_mg_m3
-    assert much.above_limit_h <= less.above_limit_h
 
 
 @pytest.mark.parametrize("solvent_g", [0.0, 5.0, 18.0, 400.0, 4000.0])
@@ -72,13 +65,6 @@ def test_that_the_solvent_of_a_coat_is_what_is_not_solids(gloss: DataSheet) -> N
     # thinned by a quarter: 0.4/1.25 = 0.32 solids
     assert solvent_laid_g(sheet, wet_um=75.0, area_m2=0.5, thinned_pct=25.0) == pytest.approx(37.5 * 0.68 * 0.78)
     assert solvent_laid_g(gloss, wet_um=75.0, area_m2=0.5) == 0.0
-
-
-def test_that_warm_film_comes_nearer_to_what_burns() -> None:
-    cold, warm = build_up(temperature_C=15.0), build_up(temperature_C=38.0)
-    # source: heat of evaporation of n-decane, 51.4 kJ/mol: from memory; Clausius and Clapeyron between 15 and 38 °C
-    grown = exp(51_400.0 / 8.314 * (1.0 / 288.15 - 1.0 / 311.15))
-    assert warm.share_of_flammable_at_film / cold.share_of_flammable_at_film == pytest.approx(grown, rel=0.02)
 
 
 @pytest.mark.parametrize(

@@ -80,7 +80,7 @@ def test_that_every_state_can_be_reached_from_raised() -> None:
 def test_that_a_new_concern_is_raised_and_said() -> None:
     book, (change,) = settle(WarningBook(), [concern()], NOW_MS)
     (warning,) = book.open
-    assert change == Change(warning=warning, happening=Happening.STANDS, is_new=True)
+    assert change == Change(warning=warning, is_new=True)
     assert warning.state is WarningState.RAISED
     assert warning.key == f"air-moving-{NOW_MS - 7000}-1"
     assert warning.raised_ms == NOW_MS
@@ -115,7 +115,6 @@ def test_that_a_heard_warning_that_worsens_is_raised_again() -> None:
     book = raised(concern(level=Level.CAUTION))
     book, _ = hear(book, book.open[0].key)
     book, (change,) = settle(book, [concern(level=Level.ACT)], NOW_MS + 1000)
-    assert change.happening is Happening.WORSENS
     assert change.is_new
     assert book.open[0].state is WarningState.RAISED
 
@@ -139,7 +138,6 @@ def test_that_a_warning_put_off_comes_back_when_its_time_runs_out_and_not_before
     assert (quiet.open[0].state, changes, quiet.sounds) == (WarningState.REMIND, (), False)
     book, (change,) = settle(quiet, [concern()], until_ms)
     assert (book.open[0].state, book.open[0].remind_ms) == (WarningState.RAISED, None)
-    assert change.happening is Happening.RUNS_OUT
     assert change.is_new
     assert book.sounds
 
@@ -164,7 +162,6 @@ def test_that_a_cause_that_ends_clears_its_warning(book: WarningBook) -> None:
     assert after.open == ()
     assert not after.sounds
     assert after.recent == (change.warning,)
-    assert change.happening is Happening.ENDS
     assert (change.warning.state, change.warning.cleared_ms) == (WarningState.CLEARED, NOW_MS + 5000)
     assert change.warning.remind_ms is None
 

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from datetime import UTC, datetime
 
 from studiowatch.coats.stages import Stage
-from studiowatch.speech.words import mark, say
+from studiowatch.speech.words import in_turn, mark, say
 from studiowatch.studio.warnings import StudioWarning, WarningState
 
 _REACHED = {
@@ -56,7 +56,7 @@ class WarningHappened:
         sentence = self.warning.sentence
         if self.warning.state is WarningState.CLEARED:
             return say("over: {headline}", headline=sentence.headline)
-        return " ".join(part for part in (f"{sentence.headline}.", sentence.detail, sentence.advice) if part)
+        return in_turn(f"{sentence.headline}.", sentence.detail, sentence.advice)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -2,15 +2,14 @@
 
 from __future__ import annotations
 
-import csv
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import UTC, datetime
-from math import isfinite
 from pathlib import Path
 
-from studiowatch.room.readings import Channel, Reading
+from studiowatch.room.readings import Reading
 from studiowatch.speech.words import say
+from studiowatch.store.log_out import RoomLogWriter, iso
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -45,7 +44,7 @@ def rescue(left: Leavings, folder: Path) -> str:
 
 
 def _rescue_readings(readings: Sequence[Reading], folder: Path) -> str:
-    first, last = _iso(readings[0].time_ms), _iso(readings[-1].time_ms)
+    first, last = iso(readings[0].time_ms), iso(readings[-1].time_ms)
     what = {"count": str(len(readings)), "first": first, "last": last}
     for place in (folder, Path.home()):
         try:
@@ -76,18 +75,15 @@ def _write_room_log(readings: Sequence[Reading], folder: Path) -> Path:
         number += 1
     path.touch(mode=0o600, exist_ok=False)
     with path.open("w", encoding="utf-8", newline="") as file:
-        table = csv.writer(file)
-        table.writerow(("time", *Channel))
-        before_ms = readings[0].time_ms - 1
-        for reading in readings:
-            before_ms = max(reading.time_ms, before_ms + 1)  # no two rows of a room log may share their time
-            table.writerow((_iso(before_ms), *(_cell(reading.value(channel)) for channel in Channel)))
+        RoomLogWriter(file).write(_apart(readings))
     return path
 
 
-def _cell(value: float | None) -> str:
-    return "" if value is None or not isfinite(value) else repr(float(value))
-
-
-def _iso(time_ms: int) -> str:
-    return datetime.fromtimestamp(time_ms / 1000, UTC).isoformat(timespec="milliseconds").replace("+00:00", "Z")
+def _apart(readings: Sequence[Reading]) -> list[Reading]:
+    """Return `readings` with no two at one time, as the rows of a room log must be."""
+    apart: list[Reading] = []
+    before_ms = readings[0].time_ms - 1
+    for reading in readings:
+        before_ms = max(reading.time_ms, before_ms + 1)
+        apart.append(replace(reading, time_ms=before_ms))
+    return apart

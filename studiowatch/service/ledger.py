@@ -12,7 +12,7 @@ from studiowatch.service.disk import Disk
 from studiowatch.service.journal import Journal
 from studiowatch.service.leavings import Leavings
 from studiowatch.service.ports import ReadingsLog, Records
-from studiowatch.speech.words import say
+from studiowatch.speech.words import in_turn, say
 from studiowatch.studio.pieces import Piece
 
 SEAL_EVERY_S = 600.0  # s between looks for an hour that may be packed
@@ -38,7 +38,7 @@ class Ledger:
     @property
     def trouble(self) -> str:
         """What is wrong with the disk and what became of readings, or ""."""
-        return " ".join(part for part in (self.disk.trouble, self._journal.trouble) if part)
+        return in_turn(self.disk.trouble, self._journal.trouble)
 
     def add(self, reading: Reading, now_s: float) -> None:
         """Take a reading."""

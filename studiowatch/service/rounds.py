@@ -17,6 +17,7 @@ from studiowatch.service.stacks import DryingDropped
 from studiowatch.service.studio_desks import StudioDesks
 from studiowatch.store.trouble import StoreTrouble
 from studiowatch.studio.review_curves import Curves
+from studiowatch.studio.set_on import set_on
 
 ADVANCE_MS = 30_000  # ms of readings that dry the films in one step; from the log it is a minute
 TOGETHER_MS = 1_500  # ms of readings that came together and are judged by the last: two of most boards
@@ -162,7 +163,7 @@ class Rounds:
     def shift(self, step_ms: int) -> None:
         """Go along with a wall clock that was set: its step is no drying time."""
         self.desks.shift(step_ms)
-        self._dried_ms = None if self._dried_ms is None else self._dried_ms + step_ms
+        self._dried_ms = set_on(self._dried_ms, step_ms)
         self._judged_ms = None
 
     def _drop(self) -> None:

@@ -56,6 +56,11 @@ def _filled(text: str, values: Mapping[str, object]) -> str:
     return text.format(**shown)
 
 
+def in_turn(*sentences: str) -> str:
+    """Return sentences that are said already one after another, empty ones left out."""
+    return " ".join(sentence for sentence in sentences if sentence)
+
+
 def mark(text: str, /) -> str:
     """Return `text` as it is, known to the translators: for a table that is made once and said later by `say`."""
     return text

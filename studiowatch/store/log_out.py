@@ -7,6 +7,7 @@ import json
 from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import UTC, datetime
+from math import isfinite
 from typing import TextIO
 
 from studiowatch.room.readings import Channel, Reading
@@ -66,7 +67,7 @@ def stream(database: Database, start_ms: int, end_ms: int) -> Iterator[list[Read
 
 
 class RoomLogWriter:
-    """Writes readings as a room log that `studiowatch import` takes back (RFC 4180, UTF-8).
+    """Writes readings as a room log that `studiowatch import` takes back (RFC 4180, UTF-8); what is not finite, empty.
 
     Attributes
     ----------
@@ -86,7 +87,7 @@ class RoomLogWriter:
     def write(self, readings: list[Reading]) -> None:
         """Write some more."""
         self._table.writerows(
-            (_iso(one.time_ms), *(_cell(one.value(channel)) for channel in Channel)) for one in readings
+            (iso(one.time_ms), *(_cell(one.value(channel)) for channel in Channel)) for one in readings
         )
         for one in readings:
             self.same_time += one.time_ms == self._before_ms
@@ -149,8 +150,9 @@ class SenmlWriter:
 
 
 def _cell(value: float | None) -> str:
-    return "" if value is None else repr(value)
+    return "" if value is None or not isfinite(value) else repr(float(value))
 
 
-def _iso(time_ms: int) -> str:
+def iso(time_ms: int) -> str:
+    """Return a time as a room log has it: UTC, to the millisecond."""
     return datetime.fromtimestamp(time_ms / 1000, UTC).isoformat(timespec="milliseconds").replace("+00:00", "Z")

@@ -78,3 +78,11 @@ def integers(values: Iterable[int]) -> Integers:
 def numbers(values: Iterable[float | None]) -> Numbers:
     """Return a column of numbers as an array, NaN where nothing was read."""
     return np.array(list(values), dtype=np.float64)
+
+
+def with_none(values: Numbers) -> list[float | None]:
+    """Return the column that `numbers` was given."""
+    column: list[float | None] = values.tolist()
+    for at in np.flatnonzero(np.isnan(values)).tolist():
+        column[at] = None
+    return column

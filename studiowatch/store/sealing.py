@@ -15,7 +15,7 @@ import numpy as np
 from studiowatch.room.readings import Channel
 from studiowatch.store.buckets import Buckets, bucket_values, coarsen, merge, pack_buckets, unpack_buckets
 from studiowatch.store.packing import Integers, Numbers, pack_integers, pack_numbers, unpack_integers, unpack_numbers
-from studiowatch.store.rows import CHANNELS, MARKED_TYPED, READINGS_BETWEEN, integers, numbers
+from studiowatch.store.rows import CHANNELS, MARKED_TYPED, READINGS_BETWEEN, integers, numbers, with_none
 
 HOUR_MS = 3_600_000
 LEVELS_MS = (10_000, 60_000, 600_000, 3_600_000, 21_600_000)  # each a whole multiple of the one before
@@ -126,7 +126,7 @@ def sealed_rows(connection: sqlite3.Connection, start_ms: int, end_ms: int) -> I
     for columns in _chunks(connection, start_ms, end_ms, names):
         time_ms = unpack_integers(columns["time_ms"])
         nothing = [None] * time_ms.size
-        values = [_with_none(unpack_numbers(columns[name])) if name in columns else nothing for name in CHANNELS]
+        values = [with_none(unpack_numbers(columns[name])) if name in columns else nothing for name in CHANNELS]
         rows = zip(
             unpack_integers(columns["id"]).tolist(),
             time_ms.tolist(),
@@ -203,13 +203,6 @@ def _chunks(
     for chunk_id, name, data in found:
         chunks.setdefault(chunk_id, {})[name] = data
     yield from chunks.values()
-
-
-def _with_none(values: Numbers) -> list[float | None]:
-    column: list[float | None] = values.tolist()
-    for at in np.flatnonzero(np.isnan(values)).tolist():
-        column[at] = None
-    return column
 
 
 def pack_texts(texts: Sequence[str | None]) -> bytes:

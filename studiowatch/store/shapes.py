@@ -8,6 +8,8 @@ from dataclasses import dataclass, replace
 import numpy as np
 from numpy.typing import NDArray
 
+from studiowatch.studio.set_on import set_on
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Series:
@@ -71,8 +73,8 @@ class TellingRecord:
         """Return the same after a wall clock was set `step_ms` on."""
         return replace(
             self,
-            told_ms=None if self.told_ms is None else self.told_ms + step_ms,
-            snoozed_ms=None if self.snoozed_ms is None else self.snoozed_ms + step_ms,
+            told_ms=set_on(self.told_ms, step_ms),
+            snoozed_ms=set_on(self.snoozed_ms, step_ms),
         )
 
 

@@ -11,7 +11,7 @@ from numpy.typing import NDArray
 from studiowatch.room.log_columns import LogColumns
 from studiowatch.store.imported import put_imported, stretches
 from studiowatch.store.packing import Numbers
-from studiowatch.store.rows import CHANNELS, INSERT_READING, READINGS_BETWEEN, integers, numbers
+from studiowatch.store.rows import CHANNELS, INSERT_READING, READINGS_BETWEEN, integers, numbers, with_none
 from studiowatch.store.sealing import HOUR_MS, HourColumns, seal_columns, seal_hour, sealed_columns
 
 _COUNTER = "SELECT seq FROM sqlite_sequence WHERE name = 'reading'"
@@ -97,7 +97,7 @@ def _put(
     time_ms = readings.time_ms[taken]
     values = {channel: readings.column(channel)[taken] for channel in CHANNELS if channel in readings.values}
     if not seal:
-        columns = [_with_none(values[channel]) if channel in values else [None] * taken.size for channel in CHANNELS]
+        columns = [with_none(values[channel]) if channel in values else [None] * taken.size for channel in CHANNELS]
         rows = zip(time_ms.tolist(), *columns, [0] * taken.size, [None] * taken.size, strict=True)
         connection.executemany(INSERT_READING, rows)
         return
@@ -121,7 +121,3 @@ def _next_ids(connection: sqlite3.Connection, count: int) -> NDArray[np.int64]:
     else:
         connection.execute("UPDATE sqlite_sequence SET seq = ? WHERE name = 'reading'", (last + count,))
     return np.arange(last + 1, last + 1 + count)
-
-
-def _with_none(column: Numbers) -> list[float | None]:
-    return [None if np.isnan(value) else value for value in column.tolist()]

@@ -134,7 +134,7 @@ def _damp(scene: Scene) -> Iterator[_Foreseen]:
 def _dew(scene: Scene) -> Iterator[_Foreseen]:
     dew_C = scene.air.dew_point_C
     for coat in scene.coats:
-        film_C = _film_C(scene, coat)
+        film_C = scene.film_C(coat)
         if dew_C is not None and film_C is not None:
             look = _Look(
                 kind=Kind.NEAR_DEW_POINT,
@@ -148,7 +148,7 @@ def _dew(scene: Scene) -> Iterator[_Foreseen]:
 
 def _cold(scene: Scene) -> Iterator[_Foreseen]:
     for coat in scene.coats:
-        film_C = _film_C(scene, coat)
+        film_C = scene.film_C(coat)
         if coat.forming and coat.mfft_C is not None and film_C is not None:
             look = _Look(
                 kind=Kind.TOO_COLD,
@@ -158,10 +158,6 @@ def _cold(scene: Scene) -> Iterator[_Foreseen]:
                 told=coat.mfft_C,
             )
             yield from _passed(scene, coat, look)
-
-
-def _film_C(scene: Scene, coat: CoatAtRisk) -> float | None:
-    return scene.air.temperature_C if coat.film_C is None else coat.film_C
 
 
 def _passed(scene: Scene, coat: CoatAtRisk, look: _Look) -> Iterator[_Foreseen]:

@@ -7,6 +7,7 @@ from enum import StrEnum
 
 from studiowatch.room.air_movement import Movement
 from studiowatch.room.typed import Felt
+from studiowatch.studio.set_on import set_on
 from studiowatch.studio.words import Level, Sentence
 
 
@@ -174,6 +175,6 @@ class Concern:
             self,
             began_ms=self.began_ms + step_ms,
             seen_ms=self.seen_ms + step_ms,
-            unseen_ms=None if self.unseen_ms is None else self.unseen_ms + step_ms,
-            expected_ms=None if self.expected_ms is None else self.expected_ms + step_ms,
+            unseen_ms=set_on(self.unseen_ms, step_ms),
+            expected_ms=set_on(self.expected_ms, step_ms),
         )

@@ -23,17 +23,9 @@ def lay_check(*, room: Sentence, piece: Sentence | None, untested: str = "") -> 
     waits = room.level > Level.CALM
     if piece is None:
         return room if waits else _go(room, untested)
-    if not waits:
-        return piece
-    first, other = (piece, room) if piece.level >= room.level else (room, piece)
-    detail = _joined(first.detail, f"{other.headline}.", other.detail)
-    return replace(first, detail=detail, advice=_joined(first.advice, other.advice))
+    return piece.with_other(room) if waits else piece
 
 
 def _go(room: Sentence, untested: str) -> Sentence:
     test = say("Test {label} at an edge first: nobody has touched it yet.", label=untested) if untested else ""
     return replace(room, headline=say("Go: good to lay a coat"), advice=test or room.advice)
-
-
-def _joined(*parts: str) -> str:
-    return " ".join(part for part in parts if part)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from enum import StrEnum
 
 from studiowatch.coats.data_sheet import DataSheet, Kind
@@ -130,10 +130,7 @@ def joined(one: Sentence | None, other: Sentence | None) -> Sentence | None:
     """Return two things that stand against a coat as one, the worse first."""
     if one is None or other is None:
         return one or other
-    first, second = (one, other) if one.level >= other.level else (other, one)
-    parts = (first.detail, f"{second.headline}.", second.detail)
-    advice = " ".join(part for part in (first.advice, second.advice) if part)
-    return replace(first, detail=" ".join(part for part in parts if part), advice=advice)
+    return one.with_other(other)
 
 
 def needs_dry_through(below: StackCoat | None, coat: StackCoat) -> bool:

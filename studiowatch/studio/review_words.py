@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-
 from studiowatch.speech.units import chosen
 from studiowatch.speech.words import say
 
@@ -34,8 +32,3 @@ def apart(difference_K: float) -> str:
     """Return how far two temperatures lie apart, with the digits that matter: "0.4 °C"."""
     degrees = chosen().degrees
     return f"{amount(difference_K * degrees.per_K)} {degrees.value}"
-
-
-def joined(sentences: Sequence[str]) -> str:
-    """Return sentences one after another, empty ones left out."""
-    return " ".join(sentence for sentence in sentences if sentence)

@@ -13,7 +13,7 @@ from studiowatch.room.limits import (
     humidity_limit,
     humidity_standing,
 )
-from studiowatch.speech.words import say, say_counted
+from studiowatch.speech.words import in_turn, say, say_counted
 from studiowatch.studio.concern import AirNow, CoatAtRisk, Concern, Kind
 from studiowatch.studio.counting import listed, number_word
 from studiowatch.studio.rereading import READ_IT, is_missed
@@ -29,7 +29,7 @@ def board_silent(scene: Scene) -> Concern:
     sentence = Sentence(
         level=level,
         headline=_silent(len(scene.coats)),
-        detail=_joined(
+        detail=in_turn(
             say("No reading since {time}.", time=scene.clock_text(since_ms)),
             _still_drying(titles) if titles else say("No coat is wet."),
         ),
@@ -112,7 +112,7 @@ def too_cold(scene: Scene) -> Concern | None:
     before = scene.standing_before(Kind.TOO_COLD)
     coldest: list[tuple[float, CoatAtRisk]] = []
     for coat in scene.coats:
-        film_C = _film_C(scene, coat)
+        film_C = scene.film_C(coat)
         if coat.forming and coat.mfft_C is not None and film_C is not None:
             coldest.append((film_C - coat.mfft_C, coat))
     standings = [(film_margin_standing(margin_K, before), coat) for margin_K, coat in coldest]
@@ -183,7 +183,7 @@ def damp(scene: Scene) -> Concern | None:
     sentence = Sentence(
         level=level,
         headline=_damp_headline(level, len(touched)),
-        detail=_joined(
+        detail=in_turn(
             _damp_text(scene, humidity_pct, limit_pct),
             _dew_text(scene, margins) if any(standing for standing, _ in dew_standings) else "",
             _still_drying(titles),
@@ -248,7 +248,7 @@ def _dew_margins(scene: Scene) -> list[tuple[float, CoatAtRisk]]:
     dew_C = scene.air.dew_point_C
     if dew_C is None:
         return []
-    films = [(_film_C(scene, coat), coat) for coat in scene.coats]
+    films = [(scene.film_C(coat), coat) for coat in scene.coats]
     return [(film_C - dew_C, coat) for film_C, coat in films if film_C is not None]
 
 
@@ -261,17 +261,9 @@ def _dew_text(scene: Scene, margins: Sequence[tuple[float, CoatAtRisk]]) -> str:
     return say("The film is {margin} below the dew point ({dew}).", margin=margin, dew=dew)
 
 
-def _film_C(scene: Scene, coat: CoatAtRisk) -> float | None:
-    return scene.air.temperature_C if coat.film_C is None else coat.film_C
-
-
 def _touched(standings: Sequence[tuple[Standing, CoatAtRisk]]) -> list[CoatAtRisk]:
     return [coat for standing, coat in standings if standing > Standing.FINE]
 
 
 def _level(standings: Sequence[tuple[Standing, CoatAtRisk]]) -> Level:
     return Level(int(max(standing for standing, _ in standings)))
-
-
-def _joined(*sentences: str) -> str:
-    return " ".join(sentence for sentence in sentences if sentence)

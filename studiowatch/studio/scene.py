@@ -38,6 +38,10 @@ class Scene:
         """How to warm the room without spoiling a coat or starting a fire."""
         return say(WARM_NO_FLAME if self.has_solvent else WARM_GENTLY)
 
+    def film_C(self, coat: CoatAtRisk) -> float | None:
+        """Return how warm a film is, °C: as the air where that is not known, None where neither is."""
+        return self.air.temperature_C if coat.film_C is None else coat.film_C
+
     def standing_before(self, *kinds: Kind) -> Standing:
         """Return how the worst of `kinds` stood when last looked at."""
         levels = [int(self.before[kind].level) for kind in kinds if kind in self.before]

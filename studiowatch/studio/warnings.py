@@ -8,6 +8,7 @@ from enum import StrEnum
 
 from studiowatch.studio.concern import Concern, Kind
 from studiowatch.studio.past import over
+from studiowatch.studio.set_on import set_on
 from studiowatch.studio.words import Level, Sentence
 
 RECENT = 50  # cleared warnings kept at hand; the store keeps all
@@ -110,8 +111,8 @@ class StudioWarning:
             self,
             began_ms=self.began_ms + step_ms,
             raised_ms=self.raised_ms + step_ms,
-            remind_ms=None if self.remind_ms is None else self.remind_ms + step_ms,
-            expected_ms=None if self.expected_ms is None else self.expected_ms + step_ms,
+            remind_ms=set_on(self.remind_ms, step_ms),
+            expected_ms=set_on(self.expected_ms, step_ms),
         )
 
 

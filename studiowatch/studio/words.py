@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from enum import IntEnum
 
-from studiowatch.speech.words import say
+from studiowatch.speech.words import in_turn, say
 
 
 class Level(IntEnum):
@@ -24,6 +24,12 @@ class Sentence:
     headline: str
     detail: str = ""
     advice: str = ""
+
+    def with_other(self, other: Sentence) -> Sentence:
+        """Return both as one, the worse first: this one where they are alike."""
+        first, second = (self, other) if self.level >= other.level else (other, self)
+        detail = in_turn(first.detail, f"{second.headline}.", second.detail)
+        return replace(first, detail=detail, advice=in_turn(first.advice, second.advice))
 
     @property
     def said(self) -> Sentence:

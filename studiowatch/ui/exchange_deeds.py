@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtCore import QObject, QStandardPaths, Signal
+from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QFileDialog, QWidget
 
 from studiowatch.service.exchange import Exchange
 from studiowatch.service.ports import Clock
 from studiowatch.speech.words import say
+from studiowatch.ui.documents import documents
 from studiowatch.ui.long_work import LongWork, Work
 from studiowatch.ui.models.exchange import (
     NO_FILES,
@@ -71,7 +72,7 @@ class ExchangeDeeds(QObject):
         if exchange is None:
             return None
         title = say("Back up now")
-        dialog = QFileDialog(self._window, say("Back up now: choose a folder"), _documents())
+        dialog = QFileDialog(self._window, say("Back up now: choose a folder"), documents())
         dialog.setFileMode(QFileDialog.FileMode.Directory)
         dialog.setOption(QFileDialog.Option.ShowDirsOnly)
         dialog.fileSelected.connect(lambda name: self.run(title, lambda show, _: exchange.back_up(Path(name), show)))
@@ -83,7 +84,7 @@ class ExchangeDeeds(QObject):
         if exchange is None:
             return None
         title = say("Take a file in")
-        dialog = QFileDialog(self._window, title, _documents(), say(TAKEN_FILES))
+        dialog = QFileDialog(self._window, title, documents(), say(TAKEN_FILES))
         dialog.setFileMode(QFileDialog.FileMode.ExistingFile)
         dialog.fileSelected.connect(
             lambda name: self.run(
@@ -115,7 +116,7 @@ class ExchangeDeeds(QObject):
         return self._exchange
 
     def _ask_file(self, plan: SavePlan, work: Callable[[Path], Work]) -> QFileDialog:
-        dialog = QFileDialog(self._window, plan.title, _documents(), plan.files)
+        dialog = QFileDialog(self._window, plan.title, documents(), plan.files)
         dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
         dialog.setDefaultSuffix(Path(plan.name).suffix.lstrip("."))
         dialog.selectFile(plan.name)
@@ -129,10 +130,6 @@ class ExchangeDeeds(QObject):
             self.done.emit(view.words)
         elif view.state is WorkState.FAILED:
             self.refused.emit(view.words)
-
-
-def _documents() -> str:
-    return QStandardPaths.writableLocation(QStandardPaths.StandardLocation.DocumentsLocation)
 
 
 def _opened(dialog: QFileDialog) -> QFileDialog:

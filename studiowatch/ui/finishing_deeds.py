@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from PySide6.QtCore import QObject, QStandardPaths, Signal
+from PySide6.QtCore import QObject, Signal
 from PySide6.QtGui import QImage
 from PySide6.QtWidgets import QFileDialog, QWidget
 
@@ -15,6 +15,7 @@ from studiowatch.service.readings_out import Show
 from studiowatch.service.record_page import page
 from studiowatch.service.whole_file import whole_file
 from studiowatch.speech.words import mark, say
+from studiowatch.ui.documents import documents
 from studiowatch.ui.exchange_deeds import ExchangeDeeds
 from studiowatch.ui.long_work import LongWork, Tell, Work
 from studiowatch.ui.models.exchange import NO_FILES
@@ -76,7 +77,7 @@ class FinishingDeeds(QObject):
         work.start()
 
     def _save(self, dialog: FinishingDialog, piece: PieceView, form: Form) -> None:
-        asked = QFileDialog(dialog, form.title, _documents(), form.files)
+        asked = QFileDialog(dialog, form.title, documents(), form.files)
         asked.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
         asked.setDefaultSuffix(form.suffix)
         asked.selectFile(file_name(piece.title, form))
@@ -119,7 +120,3 @@ class FinishingDeeds(QObject):
             return say("Written to {path}.", path=path)
 
         return write
-
-
-def _documents() -> str:
-    return QStandardPaths.writableLocation(QStandardPaths.StandardLocation.DocumentsLocation)

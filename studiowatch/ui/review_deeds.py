@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtCore import QObject, QStandardPaths, QTimer, Signal
+from PySide6.QtCore import QObject, QTimer, Signal
 from PySide6.QtWidgets import QFileDialog, QWidget
 
 from studiowatch.service.piece_view import CoatView, PieceView
@@ -15,6 +15,7 @@ from studiowatch.speech.words import mark, say
 from studiowatch.studio.pieces import Outcome
 from studiowatch.studio.review_causes import Cause
 from studiowatch.studio.review_views import Reliability, Review
+from studiowatch.ui.documents import documents
 from studiowatch.ui.models.review_csv import review_csv
 from studiowatch.ui.print.review_pdf import write_review
 from studiowatch.ui.review_worker import Example, ReviewWorker
@@ -118,8 +119,7 @@ class ReviewDeeds(QObject):
             self._ask(say("Save the figures as CSV"), "csv", lambda path: _write(path, text))
 
     def _ask(self, title: str, ending: str, write: Callable[[Path], None]) -> None:
-        folder = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.DocumentsLocation)
-        dialog = QFileDialog(self._window, title, folder)
+        dialog = QFileDialog(self._window, title, documents())
         dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
         dialog.setDefaultSuffix(ending)
         dialog.setNameFilter(f"*.{ending}")

@@ -6,7 +6,7 @@ from PySide6.QtCore import QObject, QRectF, Qt, Signal
 from PySide6.QtGui import QIcon, QPainter, QPixmap
 from PySide6.QtWidgets import QMenu, QSystemTrayIcon
 
-from studiowatch.speech.words import say
+from studiowatch.speech.words import in_turn, say
 from studiowatch.studio.words import Level, Sentence
 from studiowatch.ui.plain import for_the_desktop, literal
 from studiowatch.ui.theme import LIGHT
@@ -82,7 +82,7 @@ class Tray(QObject):
             Level.CAUTION: QSystemTrayIcon.MessageIcon.Warning,
             Level.CALM: QSystemTrayIcon.MessageIcon.Information,
         }
-        text = " ".join(part for part in (sentence.detail, sentence.advice) if part)
+        text = in_turn(sentence.detail, sentence.advice)
         self._icon.showMessage(for_the_desktop(sentence.headline), for_the_desktop(text), icons[sentence.level])
 
     def close(self) -> None:

@@ -8,7 +8,7 @@ from studiowatch.board.simulated import SIMULATED_NAME
 from studiowatch.service.board_view import BoardView
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.speech.units import chosen
-from studiowatch.speech.words import say
+from studiowatch.speech.words import in_turn, say
 from studiowatch.studio.concern import Kind
 from studiowatch.ui.models.times import ago_words
 from studiowatch.ui.models.tones import Tone
@@ -26,7 +26,7 @@ class BoardLine:
 def board_line(snapshot: Snapshot) -> BoardLine:
     """Return what to say of the board now, and any trouble of our own."""
     board = snapshot.board
-    trouble = " ".join(part for part in (snapshot.own_fault, snapshot.store_trouble) if part)
+    trouble = in_turn(snapshot.own_fault, snapshot.store_trouble)
     if not board.connected:
         return _without_board(snapshot, trouble)
     last = say("no reading yet")

@@ -7,7 +7,7 @@ from datetime import tzinfo
 
 from studiowatch.service.piece_view import CoatView, PieceView
 from studiowatch.speech.units import chosen
-from studiowatch.speech.words import mark, say
+from studiowatch.speech.words import in_turn, mark, say
 from studiowatch.studio.words import Sentence
 from studiowatch.ui.models.times import clock_words
 
@@ -47,7 +47,7 @@ def verdict_below(piece: PieceView) -> Sentence | None:
         return stop
     amount, fluid = chosen().number(piece.would_seal_g_m2, 1), say(piece.would_seal_fluid)
     sealed = say("A coat now would seal in {amount} g/m² of {fluid}.", amount=amount, fluid=fluid)
-    return replace(stop, detail=" ".join(part for part in (stop.detail, sealed) if part))
+    return replace(stop, detail=in_turn(stop.detail, sealed))
 
 
 def room_or_risk(piece: PieceView, room: Sentence | None, sheet: str) -> Sentence | None:

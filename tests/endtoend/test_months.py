@@ -9,7 +9,8 @@ import pytest
 
 from studiowatch.service.happenings import PromptHappened
 
-from .months import BEGAN_MS, MONTH_DAYS, MOST_WAITING_S, SPOILT_EVERY, Day, Months, run
+from .month_sums import MONTH_DAYS, MOST_WAITING_S, Day, Months
+from .months import BEGAN_MS, SPOILT_EVERY, run
 
 pytestmark = pytest.mark.window
 HOURS = 0.35  # the first prompts are told after 15 and 20 min

@@ -79,6 +79,8 @@ def run(words: Sequence[str], outfit: Outfit) -> int:
 def _answer(call: argparse.Namespace, outfit: Outfit) -> int:
     _choose_words(call)
     folder = StudioFolder(path=call.folder) if call.folder else default_folder(outfit.data_folder)
+    if call.call != "demo":  # which has a folder of its own
+        folder.refuse_unusable()
     return _ANSWERS[call.call](call, outfit, folder)
 
 

@@ -71,6 +71,37 @@ class StudioFolder:
         """Held while a studiowatch watches this studio."""
         return self.path / "watching.lock"
 
+    def refuse_unusable(self) -> None:
+        """Refuse a folder that is none, or whose disk is not there, so that it never passes for an empty studio.
+
+        A folder that is yet to be made is none of these.
+
+        Raises
+        ------
+        FolderRefused
+            If a file or a broken link stands where the folder, its records or a folder above them should.
+        """
+        for place in (self.database, self.path, *self.path.parents):
+            if place.is_symlink() and not place.exists():
+                raise FolderRefused(
+                    say(
+                        "The records folder {path} cannot be used: {place} is a link to {target}, which is not there. "
+                        "Connect the disk it lies on, or choose another folder.",
+                        path=self.path,
+                        place=place,
+                        target=place.readlink(),
+                    )
+                )
+            if place != self.database and place.exists() and not place.is_dir():
+                raise FolderRefused(
+                    say(
+                        "The records folder {path} cannot be used: {place} is no folder. "
+                        "Choose a folder, or a new name.",
+                        path=self.path,
+                        place=place,
+                    )
+                )
+
     def make(self) -> None:
         """Make the folder with rights for its owner only.
 

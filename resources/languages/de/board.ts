@@ -416,12 +416,12 @@
       <translation>"{column}" ist kein Name, dem zugeordnet werden kann; es gibt {columns}.</translation>
     </message>
     <message>
-      <source>the column "{column}" is there {count} times; leave one.</source>
-      <translation>die Spalte "{column}" ist {count}-mal da; lassen Sie eine stehen.</translation>
-    </message>
-    <message>
       <source>there must be one column of time: time (ISO 8601 with zone) or time_unix (s).</source>
       <translation>es muss eine Spalte mit Zeiten geben: time (ISO 8601 mit Zeitzone) oder time_unix (s).</translation>
+    </message>
+    <message>
+      <source>the column "{column}" is there {count} times; leave one.</source>
+      <translation>die Spalte "{column}" ist {count}-mal da; lassen Sie eine stehen.</translation>
     </message>
     <message>
       <source>the column "{column}" is there in {count} units; leave one.</source>

@@ -80,6 +80,10 @@
       <translation>{column} ist {channel}</translation>
     </message>
     <message>
+      <source>{number} pieces in {origin} are called {given}; give all but one another title first.</source>
+      <translation>{number} Bilder in {origin} heißen {given}; geben Sie zuerst allen bis auf eines einen anderen Titel.</translation>
+    </message>
+    <message>
       <source>Watches a painter's drying room: ready times for wet coats, and warnings before the air spoils one.</source>
       <translation>Wacht über den Trockenraum eines Ateliers: Bereit-Zeiten für nasse Schichten, und Warnungen, bevor die Luft eine verdirbt.</translation>
     </message>
@@ -632,6 +636,10 @@
       <translation>Für diese Schicht gibt es keine Prüfung {number}; erlaubt ist 1 bis {last}.</translation>
     </message>
     <message>
+      <source>{first} and {second} exclude each other; leave one out</source>
+      <translation>{first} und {second} schließen einander aus; lassen Sie eines weg</translation>
+    </message>
+    <message>
       <source>demo has a folder of its own and takes no --folder; leave it out.</source>
       <translation>demo hat einen eigenen Ordner und nimmt kein --folder; lassen Sie es weg.</translation>
     </message>
@@ -1012,10 +1020,6 @@
       <translation>{option} braucht einen Wert dahinter</translation>
     </message>
     <message>
-      <source>{first} and {second} exclude each other; leave one out</source>
-      <translation>{first} und {second} schließen einander aus; lassen Sie eines weg</translation>
-    </message>
-    <message>
       <source>{option} takes no value, and was given {given}</source>
       <translation>{option} nimmt keinen Wert und bekam {given}</translation>
     </message>
@@ -1116,10 +1120,6 @@
       <translation>ändern, was zu einem Bild eingetragen ist; was nicht genannt wird, bleibt</translation>
     </message>
     <message>
-      <source>it is due on no day</source>
-      <translation>es hat keinen Liefertermin</translation>
-    </message>
-    <message>
       <source>take a piece off the rack</source>
       <translation>ein Bild vom Gestell nehmen</translation>
     </message>
@@ -1136,6 +1136,14 @@
       <translation>1 ist der erste</translation>
     </message>
     <message>
+      <source>like 2026-03-20</source>
+      <translation>wie 2026-03-20</translation>
+    </message>
+    <message>
+      <source>copied beside the records, scaled down</source>
+      <translation>wird verkleinert neben die Aufzeichnungen gelegt</translation>
+    </message>
+    <message>
       <source>of one panel, where it is a set</source>
       <translation>die einer Tafel, wenn es mehrere sind</translation>
     </message>
@@ -1146,14 +1154,6 @@
     <message>
       <source>what it is painted on</source>
       <translation>worauf es gemalt ist</translation>
-    </message>
-    <message>
-      <source>like 2026-03-20</source>
-      <translation>wie 2026-03-20</translation>
-    </message>
-    <message>
-      <source>copied beside the records, scaled down</source>
-      <translation>wird verkleinert neben die Aufzeichnungen gelegt</translation>
     </message>
     <message>
       <source>the data sheet of the paint layer; needs --painted</source>
@@ -1230,6 +1230,10 @@
     <message>
       <source>record, correct and take back coats, looks and outcomes; a watch may be on</source>
       <translation>Schichten, Prüfungen und Ergebnisse festhalten, berichtigen und zurücknehmen; eine Wache darf laufen</translation>
+    </message>
+    <message>
+      <source>it is due on no day</source>
+      <translation>es hat keinen Liefertermin</translation>
     </message>
     <message>
       <source>when, with zone; default: now</source>
@@ -1522,10 +1526,6 @@
     <message>
       <source>{given} needs {lacking} beside it; without both, the records are asked.</source>
       <translation>{given} braucht {lacking} daneben; ohne beide werden die Aufzeichnungen gefragt.</translation>
-    </message>
-    <message>
-      <source>{number} pieces in {origin} are called {given}; give all but one another title first.</source>
-      <translation>{number} Bilder in {origin} heißen {given}; geben Sie zuerst allen bis auf eines einen anderen Titel.</translation>
     </message>
     <message>
       <source>There is no piece {given} in {origin}; near it: {titles}.</source>

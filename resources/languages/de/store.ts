@@ -120,6 +120,14 @@
       <translation>In den Ordner der Aufzeichnungen {path} lässt sich nicht schreiben: {fault}. Geben Sie ihm seine Rechte zurück, oder wählen Sie einen anderen.</translation>
     </message>
     <message>
+      <source>The records folder {path} cannot be used: {place} is a link to {target}, which is not there. Connect the disk it lies on, or choose another folder.</source>
+      <translation>Der Ordner der Aufzeichnungen {path} lässt sich nicht verwenden: {place} ist eine Verknüpfung auf {target}, und das ist nicht da. Schließen Sie den Datenträger an, auf dem es liegt, oder wählen Sie einen anderen Ordner.</translation>
+    </message>
+    <message>
+      <source>The records folder {path} cannot be used: {place} is no folder. Choose a folder, or a new name.</source>
+      <translation>Der Ordner der Aufzeichnungen {path} lässt sich nicht verwenden: {place} ist kein Ordner. Wählen Sie einen Ordner oder einen neuen Namen.</translation>
+    </message>
+    <message>
       <source>Another studiowatch is watching this studio already ({path}). Use its window, or close it first.</source>
       <translation>Ein anderes studiowatch wacht schon über dieses Atelier ({path}). Nehmen Sie dessen Fenster, oder schließen Sie es zuerst.</translation>
     </message>

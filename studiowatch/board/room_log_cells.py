@@ -24,6 +24,7 @@ class FaultKind(StrEnum):
     TIME = mark("time that cannot be read")
     NIGHT = mark("local time that is missing or comes twice that night")
     ORDER = mark("time before that of an earlier row")
+    AHEAD = mark("time ahead of the clock")
     SAME_TIME = mark("another reading at the same time")
     NUMBER = mark("no number")
     UNIT = mark("another unit")

@@ -16,6 +16,7 @@ from studiowatch.cli.progress import Progress, progress
 from studiowatch.service.importing import Summary, import_note, take_log
 from studiowatch.service.outfit import OpenStore, Outfit
 from studiowatch.service.sheet_shelf import SheetShelf
+from studiowatch.service.times_ahead import coats_ahead
 from studiowatch.speech.words import say, say_counted
 from studiowatch.store.all_records import StudioConflict
 from studiowatch.store.folder import StudioFolder, Watching
@@ -110,9 +111,14 @@ def _take_studio(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder)
             )
         )
     with opened(outfit, folder) as store:
-        try:
-            told = store.take_studio(studio, replace=call.replace)
-        except StudioConflict as conflict:
+        ahead = coats_ahead(studio.pieces, store.records.pieces(), outfit.clock.utc_ms())
+        conflict = "\n".join(f"{call.file}: {sentence}" for sentence in ahead)
+        if not conflict:
+            try:
+                told = store.take_studio(studio, replace=call.replace)
+            except StudioConflict as fault:
+                conflict = str(fault)
+        if conflict:
             complain(f"{conflict}\n{say('{file}: nothing was taken over.', file=call.file)}")
             return FAULT
     complain(

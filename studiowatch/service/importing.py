@@ -15,6 +15,7 @@ from studiowatch.board.room_log_cells import FaultKind
 from studiowatch.board.room_log_rows import HeaderRefused, Remark, RowRefused, RowRepeated, RowTaken
 from studiowatch.room.log_columns import LogColumns, columns_of, joined
 from studiowatch.service.take_readings import TakeReadings
+from studiowatch.service.times_ahead import that_have_been
 from studiowatch.speech.words import say
 from studiowatch.store.taking_in import Verdict
 
@@ -111,7 +112,8 @@ def take_log(
 ) -> Iterator[Summary]:
     """Take a log into the records, and yield the summary as it stands after each hour of it; the last is whole.
 
-    What was yielded is on disk: whoever stops half-way may import the same log again, and goes on from there.
+    Rows ahead of the clock are refused: no room was read there. What was yielded is on disk: whoever stops half-way may
+    import the same log again, and goes on from there.
 
     Raises
     ------
@@ -119,7 +121,7 @@ def take_log(
         If the disk refuses; what was yielded before is on it.
     """
     taking = _Taking(take_in=take_in, now_ms=now_ms, teller=FaultTeller(origin=origin, tell=tell))
-    for event in chain.from_iterable(map(_hour_by_hour, events)):
+    for event in chain.from_iterable(map(_hour_by_hour, that_have_been(events, now_ms))):
         if taking.take(event):
             yield taking.summary
     taking.write()

@@ -6,13 +6,16 @@ import csv
 import gzip
 import io
 from collections.abc import Callable
+from contextlib import closing
 from pathlib import Path
 
 import pytest
 
 from studiowatch.room.readings import Reading
+from studiowatch.store.all_records import take_all
 from studiowatch.store.database import open_database
 from studiowatch.store.readings import ReadingsStore
+from studiowatch.store.studio_file import read_studio
 
 from .conftest import Answer, room_text
 
@@ -263,6 +266,40 @@ def test_that_all_records_go_out_and_in_the_same(
     assert call("--folder", other, "export", "-").out == out.read_text("utf-8")
     again = call("import", out)
     assert (again.code, again.err) == (0, f"studiowatch: {out}: new: 0; there already: 1; replaced: 0.\n")
+
+
+@pytest.mark.parametrize(
+    ("line", "field"),
+    [
+        ("laid = 2150-03-02T09:01:00Z", "laid"),
+        ("laid = 2026-03-02T09:01:00Z\ncovered_from = 2150-03-02T09:01:00Z", "covered_from"),
+        ('laid = 2026-03-02T09:01:00Z\noutcome = "clear"\nseen = 2150-03-02T09:01:00Z', "seen"),
+        ('laid = 2026-03-02T09:01:00Z\n[[piece.coat.look]]\ntime = 2150-03-02T09:01:00Z\nfinding = "dry"', "time"),
+    ],
+)
+def test_that_a_time_of_a_coat_ahead_of_the_clock_takes_nothing_over(
+    call: Callable[..., Answer], studio_file: Path, line: str, field: str
+) -> None:
+    text = studio_file.read_text("utf-8").replace("volume_mL = 14\n", "")
+    studio_file.write_text(text.replace("laid = 2026-03-02T09:01:00Z", line), "utf-8")
+    answer = call("import", studio_file)
+    assert answer.code == 1
+    told = f'studiowatch: {studio_file}: "Kiln Light", coat 1: {field} is 2150-03-02T09:01:00Z, which lies ahead of the'
+    assert answer.err.startswith(told)
+    assert answer.err.endswith(f"{studio_file}: nothing was taken over.\n")
+    assert call("piece", "list", "--json").document == []
+
+
+def test_that_what_a_wrong_clock_put_into_the_records_is_there_already(
+    call: Callable[..., Answer], folder: Path, studio_file: Path
+) -> None:
+    studio = read_studio(studio_file.read_text("utf-8").replace("2026-03-02", "2150-03-02"), "studio.toml")
+    folder.mkdir()
+    with closing(open_database(folder / "studio.sqlite3")) as database:
+        take_all(database, studio, lambda: MIDNIGHT_MS, replace=False)
+    studio_file.write_text(call("export", "-").out, "utf-8")
+    answer = call("import", studio_file)
+    assert (answer.code, answer.err) == (0, f"studiowatch: {studio_file}: new: 0; there already: 1; replaced: 0.\n")
 
 
 def test_that_a_piece_in_another_form_is_a_conflict_and_replaced_only_when_asked(

@@ -38,8 +38,8 @@ def events(rows: int, step_s: int = 60) -> Iterator[Event]:
     return log_blocks(iter(lines), LogForm(needed=()))
 
 
-def taking(database: Database, told: list[str], rows: int, *, now_h: int = 1000) -> Iterator[Summary]:
-    now_ms = (MIDNIGHT_S + now_h * HOUR_S) * 1000
+def taking(database: Database, told: list[str], rows: int, *, now_min: int = 60_000) -> Iterator[Summary]:
+    now_ms = (MIDNIGHT_S + 60 * now_min) * 1000
     log = ReadingsStore(database)
     return take_log(events(rows), log.take_in, origin="room.csv", now_ms=now_ms, tell=told.append)
 
@@ -56,7 +56,7 @@ def test_that_what_was_taken_before_a_stop_is_there_and_the_rest_follows(databas
 
 
 def test_that_hours_that_are_over_are_sealed_and_the_hour_that_is_on_is_not(database: Database) -> None:
-    list(taking(database, [], 300, now_h=4))
+    list(taking(database, [], 300, now_min=4 * 60 + 59))
     assert database.rows("SELECT count(*) FROM reading") == [(60,)]
     assert database.rows("SELECT count(*), sum(count) FROM chunk") == [(4, 240)]
 
@@ -83,6 +83,34 @@ def test_that_a_gap_is_told_and_left_as_it_is(database: Database) -> None:
     assert [one.time_ms // 60_000 - MIDNIGHT_S // 60 for one in log.between(0, 2**60)] == minutes
 
 
+@pytest.mark.parametrize("repeated", [0, 1], ids=["in a block", "row by row"])
+def test_that_rows_ahead_of_the_clock_are_refused_and_taken_once_they_have_been(
+    database: Database, repeated: int
+) -> None:
+    minutes = range(60)
+    lines = ["time_unix,temperature_C\n", *(f"{MIDNIGHT_S + 60 * at},20\n" for at in minutes)]
+    lines += lines[-1:] * repeated
+    log, told = ReadingsStore(database), list[str]()
+
+    def take(now_min: int) -> Summary:
+        read = log_blocks(iter(lines), LogForm(needed=()))
+        now_ms = (MIDNIGHT_S + 60 * now_min) * 1000
+        *_, summary = take_log(read, log.take_in, origin="room.csv", now_ms=now_ms, tell=told.append)
+        return summary
+
+    summary = take(29)  # a minute ahead is a slip of the hand, as where she types a time
+    assert (summary.taken, summary.there) == (31, 0)
+    assert summary.reasons[FaultKind.AHEAD] == 29 + repeated  # the row that comes twice is not there already
+    assert told[0] == (
+        "room.csv, line 33: its time, 2026-03-02T00:31:00Z, lies ahead of the clock, 2026-03-02T00:29:00Z; "
+        "correct the log's times or zone or the clock, or import it again once they have been."
+    )
+    assert [one.time_ms // 1000 for one in log.between(0, 2**60)] == [MIDNIGHT_S + 60 * at for at in minutes[:31]]
+    summary = take(1000)
+    assert (summary.taken, summary.there) == (29, 31 + repeated)
+    assert summary.reasons[FaultKind.AHEAD] == 0
+
+
 def test_that_a_disk_that_fills_up_ends_it_with_what_was_told_on_disk() -> None:
     calls: list[int] = []
 
@@ -93,11 +121,11 @@ def test_that_a_disk_that_fills_up_ends_it_with_what_was_told_on_disk() -> None:
         return np.full(readings.size, Verdict.TAKEN, dtype=np.int8)
 
     summaries: list[int] = []
-    read = take_log(events(300), take_in, origin="room.csv", now_ms=7, tell=print)
+    read = take_log(events(300), take_in, origin="room.csv", now_ms=2**50, tell=print)
     with pytest.raises(StoreFull):
         summaries.extend(summary.taken for summary in read)
     assert summaries == [60, 120]
-    assert calls == [7, 7, 7]
+    assert calls == [2**50] * 3
 
 
 def test_that_faults_of_one_kind_in_a_row_are_told_as_one_stretch() -> None:

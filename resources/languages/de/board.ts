@@ -348,6 +348,10 @@
       <translation>Zeit vor der einer früheren Zeile</translation>
     </message>
     <message>
+      <source>time ahead of the clock</source>
+      <translation>Zeit, die der Uhr voraus ist</translation>
+    </message>
+    <message>
       <source>another reading at the same time</source>
       <translation>anderer Messwert zur selben Zeit</translation>
     </message>

@@ -1168,6 +1168,14 @@
       <translation>Aus {path} ließ sich nichts übernehmen; die Liste sagt, was an der Kopfzeile falsch ist.</translation>
     </message>
     <message>
+      <source>its time, {time}, lies ahead of the clock, {now}; correct the log's times or zone or the clock, or import it again once they have been.</source>
+      <translation>ihre Zeit, {time}, liegt vor der Uhr, {now}; berichtigen Sie die Zeiten oder die Zeitzone der Messreihe oder die Uhr, oder lesen Sie sie noch einmal ein, wenn sie schon waren.</translation>
+    </message>
+    <message>
+      <source>"{title}", coat {number}: {field} is {time}, which lies ahead of the clock, {now}; give a time that has been, or set the clock.</source>
+      <translation>„{title}“, Schicht {number}: {field} ist {time}, und das liegt vor der Uhr, {now}; geben Sie eine Zeit an, die schon war, oder stellen Sie die Uhr.</translation>
+    </message>
+    <message>
       <source>The time of the reading lies {minutes} min ahead of the clock; give a time that has been.</source>
       <translation>Die Zeit des Messwerts liegt {minutes} min vor der Uhr; geben Sie eine Zeit an, die schon war.</translation>
     </message>

@@ -53,7 +53,7 @@ def run(words: Sequence[str], outfit: Outfit) -> int:
         if isinstance(stream, io.TextIOWrapper):
             stream.reconfigure(errors="replace")  # a terminal without µ or ° still gets its line
     try:
-        return _answer(parser().parse_args(words), outfit)
+        return _answered(words, outfit)
     except KeyboardInterrupt:
         return INTERRUPTED
     except WrongCall as fault:
@@ -63,8 +63,7 @@ def run(words: Sequence[str], outfit: Outfit) -> int:
         complain(str(fault))
         return FAULT
     except BrokenPipeError:
-        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())  # whoever read has had enough; say no more
-        return DONE
+        return DONE  # whoever read has had enough; say no more
     except OSError as fault:
         complain(
             say(
@@ -74,6 +73,18 @@ def run(words: Sequence[str], outfit: Outfit) -> int:
             )
         )
         return FAULT
+
+
+def _answered(words: Sequence[str], outfit: Outfit) -> int:
+    """Answer the call, and have all that was printed on its way: else its loss would show only after the exit code."""
+    try:
+        return _answer(parser().parse_args(words), outfit)
+    finally:
+        try:
+            sys.stdout.flush()
+        except OSError:
+            os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())  # what is left cannot go anywhere
+            raise
 
 
 def _answer(call: argparse.Namespace, outfit: Outfit) -> int:

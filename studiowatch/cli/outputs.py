@@ -22,6 +22,8 @@ def written(name: str) -> Iterator[TextIO]:
     The file bears its name only once it is whole. A device or a pipe is written to as it is.
     """
     if name == STDOUT:
+        if sys.__stdout__ is None:  # closed by the caller
+            wrong(say("The output is closed, so that nothing can be written to it; give the name of a file."))
         if hasattr(sys.stdout, "reconfigure"):
             sys.stdout.reconfigure(encoding="utf-8", newline="")
         yield sys.stdout

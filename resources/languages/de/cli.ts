@@ -956,6 +956,10 @@
       <translation>{file} gibt es schon; wählen Sie einen neuen Namen, oder räumen Sie die Datei vorher weg.</translation>
     </message>
     <message>
+      <source>The output is closed, so that nothing can be written to it; give the name of a file.</source>
+      <translation>Die Ausgabe ist geschlossen, sodass sich nichts in sie schreiben lässt; geben Sie den Namen einer Datei an.</translation>
+    </message>
+    <message>
       <source>{file} is a folder; give the name of a file.</source>
       <translation>{file} ist ein Ordner; nennen Sie eine Datei.</translation>
     </message>
@@ -1651,16 +1655,16 @@
       <source>{file}: {sheet} is a sheet beside it; put it into {folder}, and write its name instead.</source>
       <translation>{file}: {sheet} ist ein Datenblatt daneben; legen Sie es in {folder}, und schreiben Sie stattdessen seinen Namen.</translation>
     </message>
+    <message>
+      <source>{file}: nothing was taken over.</source>
+      <translation>{file}: nichts wurde übernommen.</translation>
+    </message>
     <message numerus="yes">
       <source>{n} readings</source>
       <translation>
         <numerusform>{n} Messwert</numerusform>
         <numerusform>{n} Messwerte</numerusform>
       </translation>
-    </message>
-    <message>
-      <source>{file}: nothing was taken over.</source>
-      <translation>{file}: nichts wurde übernommen.</translation>
     </message>
     <message>
       <source>{coat} {surface}</source>

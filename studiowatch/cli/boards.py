@@ -100,7 +100,7 @@ def run(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> int:
         )
     seen = outfit.list_ports()
     if call.accept is not None:
-        name = inputs.port(call.accept) or ""
+        name = inputs.port(call.accept, "--accept") or ""
         named = next((port for port in seen if port.name == name), PortSeen(name=name))
         accept(outfit, folder, listen(outfit, folder, call.listen_s, [named]), call)
         return DONE

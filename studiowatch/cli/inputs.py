@@ -173,8 +173,8 @@ def whole_studio(path: Path, shelf: SheetShelf) -> tuple[Studio, SheetShelf]:
     return told, shelf
 
 
-def port(name: str | None) -> str | None:
-    """Return the name of a port that may be a board's, or None for the first one found."""
+def port(name: str | None, option: str = "--port") -> str | None:
+    """Return the name of a port that may be a board's, as `option` gives it, or None for the first one found."""
     if name is None:
         return None
     path = Path(name)
@@ -182,7 +182,8 @@ def port(name: str | None) -> str | None:
     if not name or "\0" in name or is_file:
         wrong(
             say(
-                "--port is {given}, which is no serial port; `studiowatch boards` lists those there are.",
+                "{option} is {given}, which is no serial port; `studiowatch boards` lists those there are.",
+                option=option,
                 given=repr(name),
             )
         )

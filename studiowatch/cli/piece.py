@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import argparse
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from datetime import date
 
 from studiowatch.cli.answers import DONE, print_document, wrong
@@ -39,16 +39,44 @@ def run(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> int:
 
 def piece_called(title: str, pieces: Sequence[Piece], *, archived: bool = False) -> Piece:
     """Return a piece by its title or key, the last of that title in the archive; or refuse the call."""
-    there = [piece for piece in pieces if piece.archived is archived]
-    named = [piece for piece in there if title in (piece.title, piece.key)]
+    named = [piece for piece in _named(title, pieces) if piece.archived is archived]
     if not named:
-        titles = ", ".join(repr(piece.title) for piece in there) or say("none")
-        wrong(
-            say("There is no piece {given} in the archive; there are {titles}.", given=repr(title), titles=titles)
-            if archived
-            else say("There is no piece {given} on the rack; there are {titles}.", given=repr(title), titles=titles)
-        )
+        wrong(_not_there(title, pieces, archived=archived))
     return named[-1]
+
+
+def _not_there(title: str, pieces: Sequence[Piece], *, archived: bool) -> str:
+    given = repr(title)
+    if _named(title, pieces):
+        if archived:
+            return say("The piece {given} is on the rack already.", given=given)
+        return say("The piece {given} is in the archive; `piece restore` brings it back.", given=given)
+    titles = _titles(piece for piece in pieces if piece.archived is archived)
+    if archived:
+        return say("There is no piece {given} in the archive; there are {titles}.", given=given, titles=titles)
+    return say("There is no piece {given} on the rack; there are {titles}.", given=given, titles=titles)
+
+
+def _anywhere(title: str, pieces: Sequence[Piece]) -> Piece:
+    """Return a piece by its title or key, on the rack before the archive; or refuse the call."""
+    named = _named(title, pieces)
+    if not named:
+        wrong(
+            say(
+                "There is no piece {given} on the rack or in the archive; there are {titles}.",
+                given=repr(title),
+                titles=_titles(pieces),
+            )
+        )
+    return next((piece for piece in named if not piece.archived), named[-1])
+
+
+def _named(title: str, pieces: Sequence[Piece]) -> Sequence[Piece]:
+    return [piece for piece in pieces if title in (piece.title, piece.key)]
+
+
+def _titles(pieces: Iterable[Piece]) -> str:
+    return ", ".join(repr(piece.title) for piece in pieces) or say("none")
 
 
 def _list(call: argparse.Namespace, folder: StudioFolder) -> int:
@@ -59,14 +87,20 @@ def _list(call: argparse.Namespace, folder: StudioFolder) -> int:
     for piece in pieces:
         print(piece_line(piece))
     if not pieces:
-        print(say("No piece in the archive.") if call.archived else say("No piece on the rack."))
+        print(_nothing_listed(call))
     return DONE
 
 
+def _nothing_listed(call: argparse.Namespace) -> str:
+    if not call.find:
+        return say("No piece in the archive.") if call.archived else say("No piece on the rack.")
+    if call.archived:
+        return say("No piece in the archive has the words {words}.", words=repr(call.find))
+    return say("No piece on the rack has the words {words}.", words=repr(call.find))
+
+
 def _show(call: argparse.Namespace, folder: StudioFolder) -> int:
-    pieces = pieces_in(folder)
-    on_rack = any(call.piece in (piece.title, piece.key) and not piece.archived for piece in pieces)
-    piece = piece_called(call.piece, pieces, archived=not on_rack)
+    piece = _anywhere(call.piece, pieces_in(folder))
     with looking(folder.database) as database:
         earlier = RecordsStore(database, lambda: 0).corrections(piece.key)
     if call.json:

@@ -191,6 +191,7 @@ def test_that_a_port_that_is_not_listed_may_be_accepted_as_it_may_be_recorded(bo
     ("words", "told"),
     [
         (("--column", "T=none"), "--column goes with --accept"),
+        (("--accept", "."), "--accept is '.', which is no serial port"),
         (("--accept", "COM8"), "No unchecked lines with numbers came from COM8"),
         (("--accept", "COM7", "--column", "T=none", "--column", "H=none"), "No column of COM7 would be read"),
         (("--accept", "COM7", "--column", "X=none"), "There is no column 'X'"),

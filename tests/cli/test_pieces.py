@@ -64,6 +64,28 @@ def test_that_a_piece_is_added_edited_archived_found_and_restored(call: Call) ->
     assert "1 of 3 coats laid" in call("piece", "list").out
 
 
+def test_that_a_piece_that_is_elsewhere_or_nowhere_is_told_so(call: Call) -> None:
+    for title in ("Kiln Light", "Fog"):
+        call("piece", "add", title, *SIZE)
+    call("piece", "archive", "Fog")
+    for words, sentence in (
+        (("show", "Zinc"), "There is no piece 'Zinc' on the rack or in the archive; there are 'Kiln Light', 'Fog'."),
+        (("restore", "Kiln Light"), "The piece 'Kiln Light' is on the rack already."),
+        (("restore", "Zinc"), "There is no piece 'Zinc' in the archive; there are 'Fog'."),
+        (("edit", "Fog", "--panels", "3"), "The piece 'Fog' is in the archive; `piece restore` brings it back."),
+        (("archive", "Zinc"), "There is no piece 'Zinc' on the rack; there are 'Kiln Light'."),
+    ):
+        answer = call("piece", *words)
+        assert (answer.code, answer.out, answer.err) == (2, "", f"studiowatch: {sentence}\n")
+    for words, sentence in (
+        ((), "Kiln Light: 40 × 30 cm, 0 of 0 coats laid"),
+        (("--find", "zinc white"), "No piece on the rack has the words 'zinc white'."),
+        (("--archived", "--find", "zinc"), "No piece in the archive has the words 'zinc'."),
+    ):
+        answer = call("piece", "list", *words)
+        assert (answer.code, answer.out) == (0, f"{sentence}\n")
+
+
 def test_that_a_coat_is_laid_corrected_looked_at_and_taken_back_with_its_history(call: Call) -> None:
     call("piece", "add", "Kiln Light", *SIZE, "--coat", "gloss-waterborne", "--coat", "gloss-waterborne")
     assert call("coat", "lay", "Kiln Light", "gloss-waterborne", "--laid", LAID, "--mL", "10").code == 0
@@ -108,7 +130,7 @@ def test_that_a_photo_is_copied_beside_the_records(call: Call, tmp_path: Path) -
         (("piece", "edit", "Nobody", "--title", "x"), 2, "'Kiln Light'"),
         (("piece", "edit", "Kiln Light", "--due", "soon"), 2, "--due is 'soon'"),
         (("piece", "edit", "Kiln Light", "--paint", "paint-poured"), 2, "belong together"),
-        (("piece", "restore", "Kiln Light"), 2, "in the archive"),
+        (("piece", "restore", "Kiln Light"), 2, "on the rack already"),
         (("piece", "move", "Kiln Light", "2"), 2, "allowed is 1 to 1"),
         (("coat", "lay", "Kiln Light", "glos", "--laid", LAID), 1, "no data sheet"),
         (("coat", "look", "Kiln Light", "2", "dry"), 2, "allowed is 1 to 1"),

@@ -820,8 +820,8 @@
       <translation>{file} enthält mehr als {limit} MB Text; nennen Sie die Datei, die gemeint war.</translation>
     </message>
     <message>
-      <source>--port is {given}, which is no serial port; `studiowatch boards` lists those there are.</source>
-      <translation>--port ist {given}, das ist kein serieller Anschluss; `studiowatch boards` nennt die vorhandenen.</translation>
+      <source>{option} is {given}, which is no serial port; `studiowatch boards` lists those there are.</source>
+      <translation>{option} ist {given}, das ist kein serieller Anschluss; `studiowatch boards` nennt die vorhandenen.</translation>
     </message>
     <message>
       <source>--seconds is {given} s; give a number above 0.</source>
@@ -1028,6 +1028,14 @@
       <translation>{option} nimmt keinen Wert und bekam {given}</translation>
     </message>
     <message>
+      <source>No piece on the rack has the words {words}.</source>
+      <translation>Kein Bild auf dem Gestell hat die Wörter {words}.</translation>
+    </message>
+    <message>
+      <source>No piece in the archive has the words {words}.</source>
+      <translation>Kein Bild im Archiv hat die Wörter {words}.</translation>
+    </message>
+    <message>
       <source>Registered: {title}</source>
       <translation>Eingetragen: {title}</translation>
     </message>
@@ -1048,14 +1056,6 @@
       <translation>Auf Platz {place}: {title}</translation>
     </message>
     <message>
-      <source>The place is {place}; allowed is 1 to {last}. Choose one of these.</source>
-      <translation>Der Platz ist {place}; erlaubt ist 1 bis {last}. Wählen Sie einen davon.</translation>
-    </message>
-    <message>
-      <source>--paint and --painted belong together: the sheet of the paint, and when the last of it was laid.</source>
-      <translation>--paint und --painted gehören zusammen: das Datenblatt der Farbe, und wann die letzte Farbe aufgetragen wurde.</translation>
-    </message>
-    <message>
       <source>There is no piece {given} in the archive; there are {titles}.</source>
       <translation>Im Archiv gibt es kein Bild {given}; dort sind: {titles}.</translation>
     </message>
@@ -1064,12 +1064,32 @@
       <translation>Auf dem Gestell gibt es kein Bild {given}; dort sind: {titles}.</translation>
     </message>
     <message>
+      <source>There is no piece {given} on the rack or in the archive; there are {titles}.</source>
+      <translation>Weder auf dem Gestell noch im Archiv gibt es ein Bild {given}; dort sind: {titles}.</translation>
+    </message>
+    <message>
       <source>No piece in the archive.</source>
       <translation>Kein Bild im Archiv.</translation>
     </message>
     <message>
       <source>No piece on the rack.</source>
       <translation>Kein Bild auf dem Gestell.</translation>
+    </message>
+    <message>
+      <source>The place is {place}; allowed is 1 to {last}. Choose one of these.</source>
+      <translation>Der Platz ist {place}; erlaubt ist 1 bis {last}. Wählen Sie einen davon.</translation>
+    </message>
+    <message>
+      <source>--paint and --painted belong together: the sheet of the paint, and when the last of it was laid.</source>
+      <translation>--paint und --painted gehören zusammen: das Datenblatt der Farbe, und wann die letzte Farbe aufgetragen wurde.</translation>
+    </message>
+    <message>
+      <source>The piece {given} is on the rack already.</source>
+      <translation>Das Bild {given} ist schon auf dem Gestell.</translation>
+    </message>
+    <message>
+      <source>The piece {given} is in the archive; `piece restore` brings it back.</source>
+      <translation>Das Bild {given} ist im Archiv; `piece restore` holt es zurück.</translation>
     </message>
     <message>
       <source>--due is {given}; give a day like 2026-03-20.</source>

@@ -19,6 +19,7 @@ from studiowatch.service.commands import (
 from studiowatch.service.correction_commands import RestorePiece
 from studiowatch.speech.words import mark, say
 from studiowatch.studio.pieces import (
+    EARLIEST_YEAR,
     JOINERS,
     LATEST_YEAR,
     PANELS_MOST,
@@ -187,12 +188,13 @@ def _title(title: str, bench: Bench, own_key: str | None) -> str:
 
 
 def _due(day: date | None) -> date | None:
-    if day is not None and day.year > LATEST_YEAR:
+    if day is not None and not EARLIEST_YEAR <= day.year <= LATEST_YEAR:
         raise Refused(
             say(
-                "The day it is due is {day}; allowed is a day up to the year {year}. Correct it.",
+                "The day it is due is {day}; allowed is a day of the years {first} to {last}. Correct it.",
                 day=day,
-                year=LATEST_YEAR,
+                first=EARLIEST_YEAR,
+                last=LATEST_YEAR,
             )
         )
     return day

@@ -8,9 +8,9 @@ from enum import StrEnum
 from math import isfinite
 from typing import Any
 
-from studiowatch.studio.pieces import LATEST_YEAR, PANELS_MOST, TITLE_MOST, can_be_shown
+from studiowatch.studio.pieces import EARLIEST_YEAR, LATEST_YEAR, PANELS_MOST, TITLE_MOST, can_be_shown
 
-_EPOCH = datetime(1970, 1, 1, tzinfo=UTC)
+_EPOCH = datetime(EARLIEST_YEAR, 1, 1, tzinfo=UTC)
 LAST_PLACE = 100_000  # assumption: no rack is longer
 
 
@@ -80,14 +80,16 @@ def read_file_name(value: Any) -> str:  # noqa: ANN401
 
 
 def read_day(value: Any) -> date:  # noqa: ANN401
-    """Return a day up to `LATEST_YEAR`, or raise `Wrong`."""
-    if isinstance(value, datetime) or not isinstance(value, date) or value.year > LATEST_YEAR:
+    """Return a day of `EARLIEST_YEAR` to `LATEST_YEAR`, or raise `Wrong`."""
+    if isinstance(value, datetime) or not isinstance(value, date):
+        raise Wrong
+    if not EARLIEST_YEAR <= value.year <= LATEST_YEAR:
         raise Wrong
     return value
 
 
 def read_moment(value: Any) -> int:  # noqa: ANN401
-    """Return an aware moment from 1970 on as UTC ms, or raise `Wrong`."""
+    """Return an aware moment of `EARLIEST_YEAR` to `LATEST_YEAR` as UTC ms, or raise `Wrong`."""
     if not isinstance(value, datetime) or value.tzinfo is None or value < _EPOCH or value.year > LATEST_YEAR:
         raise Wrong
     return utc_ms(value)

@@ -27,7 +27,16 @@ from studiowatch.store.field_values import (
     read_title,
     read_yes_or_no,
 )
-from studiowatch.studio.pieces import LATEST_YEAR, PANELS_MOST, TITLE_MOST, Finding, Outcome, Shape, SIDE_cm
+from studiowatch.studio.pieces import (
+    EARLIEST_YEAR,
+    LATEST_YEAR,
+    PANELS_MOST,
+    TITLE_MOST,
+    Finding,
+    Outcome,
+    Shape,
+    SIDE_cm,
+)
 
 _MOST_LAID = 100_000  # mL or g, assumption: far more than any coat
 _THICKEST_UM = 10_000  # µm, assumption: ten times a heavy pour
@@ -106,8 +115,8 @@ PIECE_FIELDS = (
         name="due",
         attribute="due",
         read=read_day,
-        allowed=mark("a day up to the year {year}, like 2026-03-20"),
-        limits={"year": str(LATEST_YEAR)},
+        allowed=mark("a day of the years {first} to {last}, like 2026-03-20"),
+        limits={"first": str(EARLIEST_YEAR), "last": str(LATEST_YEAR)},
     ),
     Field(name="support", attribute="support", read=read_any_text, allowed=_ANY_TEXT),
     Field(

@@ -13,6 +13,7 @@ from studiowatch.speech.words import mark, say
 SIDE_cm = (1.0, 1000.0)  # cm, a piece's sides: from a sample chip to a wall; assumption
 TITLE_MOST = 120  # characters
 JOINERS = "\u200c\u200d"  # part and join letters in Persian, and emoji: The Unicode Standard, 23.2
+EARLIEST_YEAR = 1970  # of any time in the records: UTC ms are counted from then
 LATEST_YEAR = 2200  # assumption: a later year is a slip of the keyboard
 PANELS_MOST = 50  # panels of one set: assumption
 

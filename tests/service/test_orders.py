@@ -59,10 +59,12 @@ def piece(**changes: object) -> Piece:
     [
         RegisterPiece(title="Low Tide", width_cm=60, height_cm=90, due=date(9999, 12, 31)),
         AmendPiece(piece_key="p", due=date(2201, 1, 1)),
+        RegisterPiece(title="Low Tide", width_cm=60, height_cm=90, due=date(1, 1, 1)),
+        AmendPiece(piece_key="p", due=date(1969, 12, 31)),
     ],
 )
 def test_that_a_day_is_refused_that_a_studio_file_could_not_be_read_with(order: PieceCommand) -> None:
-    with pytest.raises(Refused, match=r"due is \d{4}-\d\d-\d\d; allowed is a day up to the year 2200"):
+    with pytest.raises(Refused, match=r"due is \d{4}-\d\d-\d\d; allowed is a day of the years 1970 to 2200"):
         carry_out(order, bench(piece()))
 
 

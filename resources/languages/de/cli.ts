@@ -1028,8 +1028,20 @@
       <translation>{option} nimmt keinen Wert und bekam {given}</translation>
     </message>
     <message>
+      <source>There is no piece {given} on the rack; there are {titles}.</source>
+      <translation>Auf dem Gestell gibt es kein Bild {given}; dort sind: {titles}.</translation>
+    </message>
+    <message>
       <source>No piece on the rack has the words {words}.</source>
       <translation>Kein Bild auf dem Gestell hat die Wörter {words}.</translation>
+    </message>
+    <message>
+      <source>The piece {given} is in the archive; `piece restore` brings it back.</source>
+      <translation>Das Bild {given} ist im Archiv; `piece restore` holt es zurück.</translation>
+    </message>
+    <message>
+      <source>There is no piece {given} in the archive; there are {titles}.</source>
+      <translation>Im Archiv gibt es kein Bild {given}; dort sind: {titles}.</translation>
     </message>
     <message>
       <source>No piece in the archive has the words {words}.</source>
@@ -1056,12 +1068,8 @@
       <translation>Auf Platz {place}: {title}</translation>
     </message>
     <message>
-      <source>There is no piece {given} in the archive; there are {titles}.</source>
-      <translation>Im Archiv gibt es kein Bild {given}; dort sind: {titles}.</translation>
-    </message>
-    <message>
-      <source>There is no piece {given} on the rack; there are {titles}.</source>
-      <translation>Auf dem Gestell gibt es kein Bild {given}; dort sind: {titles}.</translation>
+      <source>The piece {given} is on the rack already.</source>
+      <translation>Das Bild {given} ist schon auf dem Gestell.</translation>
     </message>
     <message>
       <source>There is no piece {given} on the rack or in the archive; there are {titles}.</source>
@@ -1082,14 +1090,6 @@
     <message>
       <source>--paint and --painted belong together: the sheet of the paint, and when the last of it was laid.</source>
       <translation>--paint und --painted gehören zusammen: das Datenblatt der Farbe, und wann die letzte Farbe aufgetragen wurde.</translation>
-    </message>
-    <message>
-      <source>The piece {given} is on the rack already.</source>
-      <translation>Das Bild {given} ist schon auf dem Gestell.</translation>
-    </message>
-    <message>
-      <source>The piece {given} is in the archive; `piece restore` brings it back.</source>
-      <translation>Das Bild {given} ist im Archiv; `piece restore` holt es zurück.</translation>
     </message>
     <message>
       <source>--due is {given}; give a day like 2026-03-20.</source>

@@ -572,8 +572,8 @@
       <translation>Im Gestell steht schon ein Bild namens {title}; geben Sie diesem einen anderen Titel.</translation>
     </message>
     <message>
-      <source>The day it is due is {day}; allowed is a day up to the year {year}. Correct it.</source>
-      <translation>Der Liefertermin ist {day}; erlaubt ist ein Tag bis zum Jahr {year}. Berichtigen Sie ihn.</translation>
+      <source>The day it is due is {day}; allowed is a day of the years {first} to {last}. Correct it.</source>
+      <translation>Der Liefertermin ist {day}; erlaubt ist ein Tag der Jahre {first} bis {last}. Berichtigen Sie ihn.</translation>
     </message>
     <message>
       <source>The support has {count} characters; give it up to {most} that can be shown.</source>

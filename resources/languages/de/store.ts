@@ -352,8 +352,8 @@
       <translation>eine Zahl über 0, bis {most} ({unit})</translation>
     </message>
     <message>
-      <source>a day up to the year {year}, like 2026-03-20</source>
-      <translation>ein Tag bis zum Jahr {year}, wie 2026-03-20</translation>
+      <source>a day of the years {first} to {last}, like 2026-03-20</source>
+      <translation>ein Tag der Jahre {first} bis {last}, wie 2026-03-20</translation>
     </message>
     <message>
       <source>a whole number, 0 to {most}</source>

@@ -60,6 +60,10 @@ _WORDINGS: tuple[tuple[re.Pattern[str], Callable[[re.Match[str]], str]], ...] = 
             lambda found: say("{option} needs a value behind it", option=found[1]),
         ),
         (
+            r"argument (\S+): expected (\d+) arguments",  # not said
+            lambda found: say("{option} needs {count} values behind it", option=found[1], count=found[2]),
+        ),
+        (
             r"argument (\S+): not allowed with argument (\S+)",  # not said
             lambda found: say(
                 "{first} and {second} exclude each other; leave one out", first=found[1], second=found[2]

@@ -31,6 +31,7 @@ COAT = ("predict", "--sheet", "gloss-waterborne", "--wet-um", "100", "--side-m",
         ((*COAT, "--air", "20,50,0", "--orientation", "up"), "--orientation is 'up'; allowed is "),
         ((*COAT, "--air", "20,50,0", "--laid", "2026-03-02T09:00:00Z"), "--laid belongs to --room"),
         ((*COAT, "--air", "20,50,0", "--columns", "time=When"), "--columns belongs to --room"),
+        (("plan", "--apply", "Gloss"), "--apply needs 2 values behind it; `studiowatch plan --help` shows"),
         (("boards", "now"), "now is not known here"),
         (("boards", "--json=3"), "--json takes no value, and was given '3'"),
         # an abbreviation would change its meaning with the next option of the same beginning

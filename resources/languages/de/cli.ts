@@ -1024,6 +1024,10 @@
       <translation>{option} braucht einen Wert dahinter</translation>
     </message>
     <message>
+      <source>{option} needs {count} values behind it</source>
+      <translation>{option} braucht {count} Werte dahinter</translation>
+    </message>
+    <message>
       <source>{option} takes no value, and was given {given}</source>
       <translation>{option} nimmt keinen Wert und bekam {given}</translation>
     </message>

@@ -3,14 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from datetime import date
 
 from studiowatch.service.best_hours_view import BestHoursView
 from studiowatch.service.local_time import clock_text, when_text
 from studiowatch.service.snapshot import PromptView
+from studiowatch.speech.dates import day_of_week_and_year, day_seen_from
 from studiowatch.speech.words import mark, say
 from studiowatch.studio.labels import volume_text
 from studiowatch.studio.plan_shapes import FinishingPlan, MilestoneTime, PiecePlan, PlannedCoat, Times
-from studiowatch.studio.plan_words import day_text, slack_text
+from studiowatch.studio.plan_words import slack_text
 from studiowatch.studio.working_hours import WallClock, week_text
 
 _FIT = {"handle": mark("fit to handle"), "wrap": mark("fit to wrap"), "ship": mark("fit to ship")}
@@ -20,7 +22,8 @@ def lines(
     plan: FinishingPlan, prompts: Sequence[PromptView], clock: WallClock, best: Sequence[BestHoursView] = ()
 ) -> Iterator[str]:
     """Yield the plan, a line at a time."""
-    yield say("Finishing plan of {day}, {time}", day=day_text(clock.day(plan.made_ms)), time=clock_text(plan.made_ms))
+    today = clock.day(plan.made_ms)
+    yield say("Finishing plan of {day}, {time}", day=day_of_week_and_year(today), time=clock_text(plan.made_ms))
     yield plan.air
     yield say("Working hours: {week}", week=week_text(plan.hours))
     yield ""
@@ -32,7 +35,7 @@ def lines(
         yield f"  {at} {step.piece_title}: {_what(step.coat)} ({note})"
     for piece in plan.pieces:
         yield ""
-        yield from _piece(piece, plan.made_ms)
+        yield from _piece(piece, plan.made_ms, today)
     if any(piece.milestones for piece in plan.pieces):
         yield ""
         yield from _bases(plan)
@@ -53,8 +56,8 @@ def _best(best: Sequence[BestHoursView]) -> Iterator[str]:
                 yield f"  {line}"
 
 
-def _piece(piece: PiecePlan, now_ms: int) -> Iterator[str]:
-    due = say("no day due") if piece.due is None else say("due {day}", day=day_text(piece.due))
+def _piece(piece: PiecePlan, now_ms: int, today: date) -> Iterator[str]:
+    due = say("no day due") if piece.due is None else say("due {day}", day=day_seen_from(piece.due, today))
     slack = slack_text(piece.slack_days)
     yield f"{piece.title}: {due}{', ' + slack if slack else ''}"
     for coat in piece.coats:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import date, datetime, time, timedelta
 
-from studiowatch.speech.dates import day_of_week, day_of_year
+from studiowatch.speech.dates import day_of_year, day_seen_from
 from studiowatch.speech.units import chosen
 from studiowatch.studio.working_hours import WallClock
 
@@ -20,9 +20,12 @@ def seconds_text(time_ms: int) -> str:
 
 
 def when_text(time_ms: int, now_ms: int) -> str:
-    """Return the time in her zone, with the day if it is not today's: "15:20", "Sat 13 Dec 16:35"."""
+    """Return the time in her zone, with the day if it is not today's: "15:20", "Sat 13 Dec 16:35".
+
+    The day has its year where that is not the year of `now_ms`.
+    """
     day, today = local_date(time_ms), local_date(now_ms)
-    return clock_text(time_ms) if day == today else f"{day_of_week(day)} {clock_text(time_ms)}"
+    return clock_text(time_ms) if day == today else f"{day_seen_from(day, today)} {clock_text(time_ms)}"
 
 
 def dated_text(time_ms: int) -> str:

@@ -47,6 +47,16 @@ def day_of_week(day: date) -> str:
     return say("{weekday} {day} {month}", weekday=weekday(day), day=day.day, month=month(day))
 
 
+def day_of_week_and_year(day: date) -> str:
+    """Return the day with its year, "Sat 13 Dec 2025"."""
+    return say("{day} {year}", day=day_of_week(day), year=day.year)
+
+
+def day_seen_from(day: date, today: date) -> str:
+    """Return the day as said on `today`, with its year where that is another: "Sat 13 Dec", "Sat 13 Dec 2025"."""
+    return day_of_week(day) if day.year == today.year else day_of_week_and_year(day)
+
+
 def day_of_month(day: date) -> str:
     """Return the day, "13 Dec"."""
     return say("{day} {month}", day=day.day, month=month(day))

@@ -45,7 +45,7 @@ def finishing_plan(
         hours=hours,
         pieces=plans,
         today=of_today,
-        first=plan_words.first_text(of_today, following, clock),
+        first=plan_words.first_text(of_today, following, clock, now_ms),
     )
 
 

@@ -6,7 +6,7 @@ from collections.abc import Callable, Sequence
 from datetime import date
 from functools import partial
 
-from studiowatch.speech.dates import day_of_week
+from studiowatch.speech.dates import day_seen_from
 from studiowatch.speech.words import say, say_counted
 from studiowatch.studio.labels import volume_text
 from studiowatch.studio.plan_dates import Course
@@ -17,11 +17,6 @@ DAY_MS = 86_400_000
 HOUR_MS = 3_600_000
 MINUTES = 60
 LONG_DAYS = 2  # days from which a wait is told in days
-
-
-def day_text(day: date) -> str:
-    """Return "Fri 20 Mar"."""
-    return day_of_week(day)
 
 
 def days_text(days: int) -> str:
@@ -57,7 +52,7 @@ def late_text(course: Course, alone: Course, due: date, slack_days: int) -> str:
         -slack_days,
         "Cannot be ready by {day}: about {n} day late, because {reason}.",
         "Cannot be ready by {day}: about {n} days late, because {reason}.",
-        day=day_text(due),
+        day=day_seen_from(due, course.desk.clock.day(course.desk.now_ms)),
         reason=_because(course, alone),
     )
 
@@ -100,14 +95,14 @@ def _still_to_come(number: int, span: str) -> str:
 
 def helps(course: Course, alone: Course, plan: PiecePlan, clock: WallClock) -> tuple[str, ...]:
     """Return what could help a piece that will be late, the best first."""
-    told = []
+    told, today = [], clock.day(course.desk.now_ms)
     handle = plan.milestone(Milestone.HANDLE)
     handle_ms = None if handle is None else handle.times.p90
     if handle_ms is not None and plan.due is not None and clock.day(handle_ms) <= plan.due:
         told.append(
             say(
                 "Handed over by hand, unwrapped and with nothing on its face, it can go from {day} (dry-hard).",
-                day=day_text(clock.day(handle_ms)),
+                day=day_seen_from(clock.day(handle_ms), today),
             )
         )
     if alone.idle_ms >= DAY_MS:
@@ -116,7 +111,7 @@ def helps(course: Course, alone: Course, plan: PiecePlan, clock: WallClock) -> t
         told.append(say("Lay its coats before those of the other pieces."))
     ship = plan.milestone(Milestone.SHIP)
     if ship is not None and ship.times.p90 is not None:
-        day = day_text(clock.day(ship.times.p90))
+        day = day_seen_from(clock.day(ship.times.p90), today)
         told.append(say("Tell the client early: {day} is what the plan gives.", day=day))
     return tuple(told)
 
@@ -142,14 +137,14 @@ def unsure_text(course: Course) -> str:
     return ""
 
 
-def first_text(today: Sequence[TodayStep], following: TodayStep | None, clock: WallClock) -> str:
+def first_text(today: Sequence[TodayStep], following: TodayStep | None, clock: WallClock, now_ms: int) -> str:
     """Return what to do first today, or when the next coat comes."""
     if today:
         step = today[0]
         return say("First {title}: {coat}.", title=step.piece_title, coat=amount_text(step))
     if following is None or following.coat.lay_ms is None:
         return say("No coat is to come.")
-    day = day_text(clock.day(following.coat.lay_ms))
+    day = day_seen_from(clock.day(following.coat.lay_ms), clock.day(now_ms))
     title, coat = following.piece_title, amount_text(following)
     return say("Nothing to lay today. Next: {title}, {coat}, {day}.", title=title, coat=coat, day=day)
 

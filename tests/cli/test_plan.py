@@ -103,6 +103,7 @@ def test_that_the_plan_is_told_in_words(call: Callable[..., Answer], studio: Pat
     assert told.code == 0, told.err
     for words in (
         "Working hours: Mon to Sat 09:00-18:00, Sun 10:00-14:00",
+        "Finishing plan of Mon 2 Mar 2026, ",
         "Cannot be ready by Fri 6 Mar",
         "fit to handle",
         "common practice, no source",

@@ -96,6 +96,7 @@ def test_that_people_get_causes_the_table_and_what_to_do_with_its_cautions(
     call: Callable[..., Answer], files: tuple[Path, Path]
 ) -> None:
     out = why(call, files).out
+    assert "laid Mon 2 Mar 2026 " in out.splitlines()[0]
     parts = ["Likely causes", "What would have changed it", "As it was", "Waited until", "What to do now"]
     assert [out.index(part) for part in parts] == sorted(out.index(part) for part in parts)
     for hazard in ("no flame", "gloves", "catch fire by themselves"):

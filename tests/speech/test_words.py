@@ -6,7 +6,7 @@ from datetime import date
 
 import pytest
 
-from studiowatch.speech.dates import day_of_week
+from studiowatch.speech.dates import day_of_week, day_seen_from
 from studiowatch.speech.words import NO_NUMBER, mark, say, say_counted, speak_by
 
 SHOUTED = {
@@ -59,3 +59,10 @@ def test_that_days_are_named_in_the_language() -> None:
     assert day_of_week(date(2025, 12, 13)) == "Sat 13 Dec"
     speak_by(shout)
     assert day_of_week(date(2025, 12, 13)) == "SATURN 13 Dec"
+
+
+def test_that_a_day_of_another_year_has_its_year() -> None:
+    saturday = date(2025, 12, 13)
+    assert day_seen_from(saturday, date(2025, 1, 1)) == "Sat 13 Dec"
+    assert day_seen_from(saturday, date(2026, 1, 1)) == "Sat 13 Dec 2025"
+    assert day_seen_from(saturday, date(2024, 12, 31)) == "Sat 13 Dec 2025"

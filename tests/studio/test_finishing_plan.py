@@ -154,6 +154,16 @@ def test_that_late_is_said_with_days_the_longest_part_and_what_could_help() -> N
     )
 
 
+def test_that_days_of_another_year_have_their_year() -> None:
+    # as above, laid on a Wednesday morning in the old year: cured after 7 days
+    (told,) = plan(piece(coats="I", due=date(2024, 3, 6), ready="2026-12-30 09:00"), now="2026-12-30 09:00").pieces
+    assert told.late.startswith("Cannot be ready by Wed 6 Mar 2024: about 1036 days late, ")
+    assert told.helps == ("Tell the client early: Wed 6 Jan 2027 is what the plan gives.",)
+    assert plan(piece(coats="I", ready="2027-01-04 09:00"), now="2026-12-30 09:00").first == (
+        "Nothing to lay today. Next: Piece a, I0, Mon 4 Jan 2027."
+    )
+
+
 def test_that_other_reasons_for_being_late_are_told_apart() -> None:
     fast = Waits(next=hours_of(1, 2, 4), handle=hours_of(1, 1, 1), cured=hours_of(1, 1, 1))
     (paint,) = plan(piece(coats="I", due=date(2026, 3, 6), ready="2026-03-12 09:00", waits=always(fast))).pieces

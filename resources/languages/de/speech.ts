@@ -112,6 +112,10 @@
       <translation>{weekday} {day}. {month}</translation>
     </message>
     <message>
+      <source>{day} {year}</source>
+      <translation>{day} {year}</translation>
+    </message>
+    <message>
       <source>{day} {month}</source>
       <translation>{day}. {month}</translation>
     </message>

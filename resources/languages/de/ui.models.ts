@@ -802,10 +802,6 @@
       <translation>{day} {time}</translation>
     </message>
     <message>
-      <source>{day} {year}</source>
-      <translation>{day} {year}</translation>
-    </message>
-    <message>
       <source>{weekday} {day}</source>
       <translation>{weekday} {day}.</translation>
     </message>

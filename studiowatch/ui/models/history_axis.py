@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from datetime import date, datetime, time, tzinfo
 from math import ceil, floor, log10
 
-from studiowatch.speech.dates import day_of_week, month, weekday
+from studiowatch.speech.dates import day_of_week, day_of_week_and_year, month, weekday
 from studiowatch.speech.units import chosen
 from studiowatch.speech.words import say
 from studiowatch.ui.models.times import day_words, local
@@ -145,7 +145,7 @@ def moment_words(time_ms: float, width_ms: int, zone: tzinfo | None = None) -> s
     """Return a time in words as fine as a view of `width_ms` can tell: "Wed 25 Nov 13:42:10"."""
     wall = local(round(time_ms), zone)
     if is_told_by_day(width_ms):
-        return _day_and_year(wall.date())
+        return day_of_week_and_year(wall.date())
     clock = moment_clock(time_ms, width_ms, zone)
     return say("{day} {time}", day=day_of_week(wall.date()), time=clock)
 
@@ -160,18 +160,14 @@ def is_told_by_day(width_ms: int) -> bool:
     return width_ms > 400 * DAY_S * 1000
 
 
-def _day_and_year(day: date) -> str:
-    return say("{day} {year}", day=day_of_week(day), year=day.year)
-
-
 def range_words(start_ms: int, end_ms: int, zone: tzinfo | None = None) -> str:
     """Return the days of a view in words: "Wed 25 Nov 2026", or "Wed 18 - Thu 26 Nov 2026"."""
     first, last = local(start_ms, zone).date(), local(end_ms, zone).date()
-    closing = _day_and_year(last)
+    closing = day_of_week_and_year(last)
     if first == last:
         return closing
     if first.year != last.year:
-        opening = _day_and_year(first)
+        opening = day_of_week_and_year(first)
     elif first.month == last.month:
         opening = say("{weekday} {day}", weekday=weekday(first), day=first.day)
     else:

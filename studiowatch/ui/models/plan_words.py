@@ -4,17 +4,19 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from datetime import date
 
 from studiowatch.service.piece_view import CoatView, PieceView
 from studiowatch.service.product_views import SheetChoice
 from studiowatch.service.snapshot import Snapshot
+from studiowatch.speech.dates import day_seen_from
 from studiowatch.speech.words import mark, say, say_counted
 from studiowatch.studio.labels import suggested_mL, volume_text
 from studiowatch.studio.plan_shapes import FinishingPlan, Milestone, MilestoneTime, PiecePlan, PlannedCoat, TodayStep
-from studiowatch.studio.plan_words import day_text, slack_text
+from studiowatch.studio.plan_words import slack_text
 from studiowatch.studio.words import Level
 from studiowatch.ui.models.empty import NO_PLAN
-from studiowatch.ui.models.times import clock_words
+from studiowatch.ui.models.times import clock_words, local
 from studiowatch.ui.models.tones import LEVEL_TONES, Tone
 
 NO_PIECES = NO_PLAN
@@ -124,7 +126,8 @@ class PieceEditor:
 
 def plan_rows(snapshot: Snapshot) -> tuple[PlanRow, ...]:
     """Return a row for each piece on the rack."""
-    return tuple(_row(piece, _plan_of(snapshot.plan, piece.key)) for piece in snapshot.pieces)
+    today = local(snapshot.time_ms).date()
+    return tuple(_row(piece, _plan_of(snapshot.plan, piece.key), today) for piece in snapshot.pieces)
 
 
 def today_rows(plan: FinishingPlan) -> tuple[TodayRow, ...]:
@@ -145,7 +148,7 @@ def piece_editor(snapshot: Snapshot, key: str, sheets: Mapping[str, SheetChoice]
     if piece is None:
         return None
     plan = _plan_of(snapshot.plan, key)
-    row = _row(piece, plan)
+    row = _row(piece, plan, local(snapshot.time_ms).date())
     to_come = [coat for coat in piece.coats if coat.laid_ms is None]
     dated = {} if plan is None else {coat.coat.key: coat for coat in plan.coats}
     return PieceEditor(
@@ -176,8 +179,8 @@ def _plan_of(plan: FinishingPlan | None, key: str) -> PiecePlan | None:
     return None if plan is None else plan.piece(key)
 
 
-def _row(piece: PieceView, plan: PiecePlan | None) -> PlanRow:
-    due = say("no day due") if piece.due is None else say("due {day}", day=day_text(piece.due))
+def _row(piece: PieceView, plan: PiecePlan | None, today: date) -> PlanRow:
+    due = say("no day due") if piece.due is None else say("due {day}", day=day_seen_from(piece.due, today))
     slack_days = None if plan is None else plan.slack_days
     note, tone = _note(plan)
     return PlanRow(

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import argparse
 import re
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Sequence
 from functools import reduce
 from typing import NoReturn
 
@@ -95,15 +95,33 @@ class Parser(argparse.ArgumentParser):
     """Refuses with `WrongCall` instead of a block of usage, and takes no abbreviated options."""
 
     def __init__(self, *args: object, **kwargs: object) -> None:
+        self._one_needed: Sequence[argparse.Action] = ()
         own = {"allow_abbrev": False, "formatter_class": HelpText, "add_help": False}
         super().__init__(*args, **{**own, **kwargs})  # type: ignore[arg-type]
         self._positionals.title = say("positional arguments")
         self._optionals.title = say("options")
         self.add_argument("-h", "--help", action="help", help=say("show this help message and exit"))
 
+    def needs_an_option(self) -> None:
+        """Refuse a call from now on that gives none of the options added so far: it would change nothing."""
+        self._one_needed = [action for action in self._actions if action.option_strings and action.dest != "help"]
+
+    def parse_known_args(  # type: ignore[override]  # the overloads tell namespaces of other types
+        self, args: Sequence[str] | None = None, namespace: argparse.Namespace | None = None
+    ) -> tuple[argparse.Namespace, list[str]]:
+        """Read a call as far as it is known here."""
+        call, unknown = super().parse_known_args(args, namespace)
+        needed = self._one_needed
+        if needed and not unknown and all(getattr(call, one.dest) is one.default for one in needed):
+            self._refuse(_one_of(" ".join(one.option_strings[0] for one in needed)))
+        return call, unknown
+
     def error(self, message: str) -> NoReturn:
         """Refuse the call with one sentence that ends with where to read on."""
-        wrong(say("{fault}; `{program} --help` shows what it takes.", fault=_in_our_words(message), program=self.prog))
+        self._refuse(_in_our_words(message))
+
+    def _refuse(self, fault: str) -> NoReturn:
+        wrong(say("{fault}; `{program} --help` shows what it takes.", fault=fault, program=self.prog))
 
 
 def _in_our_words(message: str) -> str:

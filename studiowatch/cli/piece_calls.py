@@ -37,6 +37,7 @@ def _piece(call: Parser) -> None:
     edit.add_argument("--title")
     for parser in (add, edit):
         _fields(parser, is_new=parser is add)
+    edit.needs_an_option()
     for name, words in (("archive", say("take a piece off the rack")), ("restore", say("put an archived piece back"))):
         deeds.add_parser(name, help=words).add_argument("piece", metavar="TITLE")
     move = deeds.add_parser("move", help=say("put a piece at another place on the rack"))
@@ -85,6 +86,7 @@ def _coat(call: Parser) -> None:
     covered = correct.add_mutually_exclusive_group()
     covered.add_argument("--covered", metavar="ISO", help=say("when the mesh cover was set over it, with zone"))
     covered.add_argument("--no-cover", action="store_true")
+    correct.needs_an_option()
     remove = _of_coat(deeds, "remove", say("take a coat back: it was not laid, or is not to come"))
     remove.add_argument("--plan-again", action="store_true", help=say("it is still to come"))
     cover = _of_coat(deeds, "cover", say("a mesh cover was set over a coat"))

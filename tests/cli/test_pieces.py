@@ -86,6 +86,40 @@ def test_that_a_piece_that_is_elsewhere_or_nowhere_is_told_so(call: Call) -> Non
         assert (answer.code, answer.out) == (0, f"{sentence}\n")
 
 
+@pytest.mark.parametrize(
+    ("words", "options"),
+    [
+        (
+            ("piece", "edit", "Kiln Light"),
+            (
+                "title due no-due photo no-photo width-cm height-cm shape panels support orientation notes coat "
+                "paint painted paint-um"
+            ),
+        ),
+        (
+            ("coat", "correct", "Kiln Light", "1"),
+            "laid sheet mL grams wet-um thinned-pct as-sheet covered no-cover",
+        ),
+    ],
+)
+def test_that_a_change_without_anything_given_is_refused_with_what_there_is_to_give(
+    call: Call, words: tuple[str, ...], options: str
+) -> None:
+    call("piece", "add", "Kiln Light", *SIZE)
+    call("coat", "lay", "Kiln Light", "gloss-waterborne", "--laid", LAID, "--mL", "10")
+    before = shown(call)
+    answer = call(*words)
+    assert (answer.code, answer.out) == (2, "")
+    assert answer.err.startswith("studiowatch: one of --")
+    assert answer.err.endswith(f" must be given; `studiowatch {words[0]} {words[1]} --help` shows what it takes.\n")
+    assert {word for word in answer.err.split() if word.startswith("--")} == {
+        *(f"--{option}" for option in options.split()),
+        "--help`",
+    }
+    assert shown(call) == before
+    assert "--sheep is not known here" in call(*words, "--sheep").err
+
+
 def test_that_a_coat_is_laid_corrected_looked_at_and_taken_back_with_its_history(call: Call) -> None:
     call("piece", "add", "Kiln Light", *SIZE, "--coat", "gloss-waterborne", "--coat", "gloss-waterborne")
     assert call("coat", "lay", "Kiln Light", "gloss-waterborne", "--laid", LAID, "--mL", "10").code == 0

@@ -3,16 +3,18 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 from types import MappingProxyType
 
 from studiowatch.board.translate import KELVIN_OFFSET, LIMITS
 from studiowatch.room.readings import Channel
-from studiowatch.speech.words import mark, say
+from studiowatch.speech.words import mark, say, say_counted
 
 _NUMBER = re.compile(r"[-+]?[0-9]{1,20}(?:\.[0-9]{0,20})?(?:[eE][-+]?[0-9]{1,2})?")
+_LONGEST = 60  # characters of a cell that a sentence shows: more than any time or number has
+_MOST_NAMES = 12  # of columns in one sentence; assumption
 _CONVERTED_DECIMALS = 4  # finer than any sensor of a room reads, and free of the conversion's own rounding
 
 
@@ -103,6 +105,17 @@ _CHANNELS: Mapping[str, Channel] = MappingProxyType(
 VALUE_COLUMNS = tuple(_CHANNELS)
 
 
+def shown(text: str) -> str:
+    """Return a cell as a sentence shows it, cut if long."""
+    return text if len(text) <= _LONGEST else text[: _LONGEST - 1] + "…"
+
+
+def listed(names: Sequence[str]) -> str:
+    """Return the names of columns as a sentence lists them; of many the first, and how many more there are."""
+    told, more = ", ".join(map(shown, names[:_MOST_NAMES])), len(names) - _MOST_NAMES
+    return told if more <= 0 else say_counted(more, "{columns} and 1 more", "{columns} and {n} more", columns=told)
+
+
 def channel_of(column: str) -> Channel | None:
     """Return the channel that a column of this name fills, None if none."""
     return _CHANNELS.get(column)
@@ -141,7 +154,9 @@ def read_cover(text: str) -> bool | None:
     """Return whether the piece was covered, None if the cell is empty. Raises `CellFault`."""
     if text in {"0", "1", ""}:
         return text == "1" if text else None
-    raise CellFault(FaultKind.COVER, say('cover "{text}" must be 1 (covered), 0 (not covered) or empty.', text=text))
+    raise CellFault(
+        FaultKind.COVER, say('cover "{text}" must be 1 (covered), 0 (not covered) or empty.', text=shown(text))
+    )
 
 
 def read_number(column: str, text: str, *, decimal_comma: bool = False) -> float:
@@ -157,7 +172,7 @@ def read_number(column: str, text: str, *, decimal_comma: bool = False) -> float
             say(
                 '{column} "{text}" has a decimal comma; write a point, or put semicolons between the cells.',
                 column=column,
-                text=text,
+                text=shown(text),
             ),
         )
     raise CellFault(
@@ -165,7 +180,7 @@ def read_number(column: str, text: str, *, decimal_comma: bool = False) -> float
         say(
             '{column} "{text}" is no number; write digits with a decimal point, or leave the cell empty.',
             column=column,
-            text=text,
+            text=shown(text),
         ),
     )
 

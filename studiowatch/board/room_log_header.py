@@ -8,7 +8,7 @@ from dataclasses import dataclass, field
 from datetime import tzinfo
 from functools import partial
 
-from studiowatch.board.room_log_cells import VALUE_COLUMNS, channel_of, read_value
+from studiowatch.board.room_log_cells import VALUE_COLUMNS, channel_of, listed, read_value, shown
 from studiowatch.board.room_log_times import TIME_COLUMNS, ReadTime, time_reader
 from studiowatch.room.readings import Channel
 from studiowatch.speech.words import say
@@ -72,7 +72,7 @@ def header_faults(record: Sequence[str], form: LogForm) -> Iterator[str]:
     own, names = _own(record), names_of(record, form)
     for wanted in sorted(set(form.columns) - set(own)):
         yield say(
-            'there is no column "{column}" to map; the columns are {columns}.', column=wanted, columns=", ".join(own)
+            'there is no column "{column}" to map; the columns are {columns}.', column=wanted, columns=listed(own)
         )
     for wanted in sorted(set(form.columns.values()) - {*TIME_COLUMNS, *VALUE_COLUMNS, COVER_COLUMN}):
         yield say(
@@ -82,7 +82,7 @@ def header_faults(record: Sequence[str], form: LogForm) -> Iterator[str]:
         )
     for name, count in sorted(Counter(names).items()):
         if count > 1:
-            yield say('the column "{column}" is there {count} times; leave one.', column=name, count=count)
+            yield say('the column "{column}" is there {count} times; leave one.', column=shown(name), count=count)
     if sum(name in TIME_COLUMNS for name in names) != 1:
         yield say("there must be one column of time: time (ISO 8601 with zone) or time_unix (s).")
     yield from _channel_faults(names, form)

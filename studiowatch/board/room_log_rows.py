@@ -11,7 +11,7 @@ from typing import Protocol, TypeVar
 import numpy as np
 from numpy.typing import NDArray
 
-from studiowatch.board.room_log_cells import CellFault, FaultKind, read_cover
+from studiowatch.board.room_log_cells import CellFault, FaultKind, listed, read_cover, shown
 from studiowatch.board.room_log_gaps import GapFinder
 from studiowatch.board.room_log_header import Layout, LogForm, header_faults, layout_of, names_of, separator_of, unused
 from studiowatch.room.readings import Channel, Reading
@@ -143,7 +143,7 @@ def opened(lines: Iterable[str], form: LogForm) -> Opened:
         return Opened(events=tuple(HeaderRefused(clause=clause) for clause in clauses), layout=None, table=table)
     names = names_of(header[1], form)
     left = unused(names)
-    told = (Remark(sentence=say("these columns are not used: {columns}.", columns=", ".join(left))),) if left else ()
+    told = (Remark(sentence=say("these columns are not used: {columns}.", columns=listed(left))),) if left else ()
     return Opened(events=told, layout=layout_of(names, form, decimal_comma=separator != ","), table=table)
 
 
@@ -234,7 +234,7 @@ class RowPass:
         yield from faults
         if time is not None:
             row = RoomRow(reading=_reading(time[0], values), cover=cover)
-            yield from self._in_order(line, written, row, time[1], good=not faults)
+            yield from self._in_order(line, shown(written), row, time[1], good=not faults)
 
     def _in_order(self, line: int, written: str, row: RoomRow, doubt: str, *, good: bool) -> Iterator[LogEvent]:
         last = self._last

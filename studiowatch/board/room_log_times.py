@@ -10,7 +10,7 @@ from typing import Protocol
 import numpy as np
 from numpy.typing import NDArray
 
-from studiowatch.board.room_log_cells import CellFault, FaultKind, read_number
+from studiowatch.board.room_log_cells import CellFault, FaultKind, read_number, shown
 from studiowatch.speech.words import mark, say
 
 FIRST_TIME_S = 946_684_800  # 2000-01-01T00:00:00Z: no room log is older
@@ -50,6 +50,7 @@ def time_reader(column: str, zone: tzinfo | None, form: str | None) -> ReadTime:
     def read(text: str, before_ms: int | None) -> tuple[int, str]:
         _refuse_empty(column, text)
         moment = parse(text)
+        text = shown(text)
         if moment.tzinfo is not None:
             return _within(column, text, moment.timestamp()), ""
         if zone is None:
@@ -114,7 +115,7 @@ def _iso(text: str) -> datetime:
         return datetime.fromisoformat(text)
     except ValueError:
         raise CellFault(
-            FaultKind.TIME, say('time "{text}" is no ISO 8601 time such as 2026-03-02T09:00:00Z.', text=text)
+            FaultKind.TIME, say('time "{text}" is no ISO 8601 time such as 2026-03-02T09:00:00Z.', text=shown(text))
         ) from None
 
 
@@ -124,7 +125,7 @@ def _formed(form: str) -> Callable[[str], datetime]:
             return datetime.strptime(text, form)  # noqa: DTZ007 - the zone is told by the caller
         except (ValueError, re.error):  # the latter from a form that names one thing twice
             raise CellFault(
-                FaultKind.TIME, say('time "{text}" is not written as {form}.', text=text, form=form)
+                FaultKind.TIME, say('time "{text}" is not written as {form}.', text=shown(text), form=form)
             ) from None
 
     return parse

@@ -1,5 +1,6 @@
 import csv
 import io
+from datetime import UTC
 from pathlib import Path
 
 import pytest
@@ -79,6 +80,42 @@ def test_that_a_mapped_column_that_is_not_there_is_told() -> None:
 def test_that_a_column_that_is_not_used_is_noted() -> None:
     log = read("2026-03-02T09:00:00Z,20,48,0,7", header=f"{HEADER},battery")
     assert log.notes == ("room.csv: these columns are not used: battery.",)
+
+
+@pytest.mark.parametrize(
+    ("row", "clause"),
+    [
+        ("{cell},20,48,0,", 'time "{cut}" is no ISO 8601 time'),
+        ("2026-03-02T09:00:00Z,{cell},48,0,", 'temperature_C "{cut}" is no number'),
+        ("2026-03-02T09:00:00Z,20,48,0,{cell}", 'cover "{cut}" must be 1'),
+    ],
+)
+def test_that_a_cell_without_end_is_cut_where_it_is_quoted(row: str, clause: str) -> None:
+    cells = {"cell": "x" * 100_000, "cut": "x" * 59 + "…"}
+    (sentence,) = faults(row.format(**cells), header=f"{HEADER},cover")
+    assert sentence.startswith(f"room.csv, line 2: {clause.format(**cells)}")
+    (sentence,) = faults(row.format(cell="x" * 60), header=f"{HEADER},cover")
+    assert "x" * 60 in sentence
+
+
+def test_that_a_time_with_much_between_its_parts_is_cut_where_it_is_quoted() -> None:
+    form = LogForm(time_form="%Y-%m-%d %H:%M", zone=UTC)
+    times = ["2026-03-02 09:01", f"2026-03-02{' ' * 1000}09:00"]
+    with pytest.raises(RoomLogFaults) as told:
+        read_room_log(io.StringIO("\r\n".join([HEADER, *(f"{time},20,48,0" for time in times)])), "room.csv", form)
+    (sentence,) = told.value.sentences
+    assert sentence == f"room.csv, line 3: time 2026-03-02{' ' * 49}… is before that in line 2; sort the rows by time."
+
+
+def test_that_of_many_columns_the_first_are_named_and_each_is_cut() -> None:
+    names = ["n" * 61, *(f"more{number}" for number in range(999))]
+    log = read(f"2026-03-02T09:00:00Z,20,48,0{',' * 1000}", header=f"{HEADER},{','.join(names)}")
+    first = ", ".join(["n" * 59 + "…", *(f"more{number}" for number in range(11))])
+    assert log.notes == (f"room.csv: these columns are not used: {first} and 988 more.",)
+    log = read(f"2026-03-02T09:00:00Z,20,48,0{',' * 12}", header=f"{HEADER},{','.join(names[1:13])}")
+    assert log.notes == (f"room.csv: these columns are not used: {', '.join(names[1:13])}.",)
+    (sentence,) = faults(header=f"{HEADER},{','.join(names)}", columns={"Temp": "temperature_C"})
+    assert sentence.endswith(" and 992 more.")  # 4 + 1000 columns
 
 
 @pytest.mark.parametrize(

@@ -375,6 +375,13 @@
       <source>{low} to {high} {unit}</source>
       <translation>{low} bis {high} {unit}</translation>
     </message>
+    <message numerus="yes">
+      <source>{columns} and {n} more</source>
+      <translation>
+        <numerusform>{columns} und 1 weitere</numerusform>
+        <numerusform>{columns} und {n} weitere</numerusform>
+      </translation>
+    </message>
     <message>
       <source>cover "{text}" must be 1 (covered), 0 (not covered) or empty.</source>
       <translation>cover "{text}" muss 1 (abgedeckt), 0 (nicht abgedeckt) oder leer sein.</translation>

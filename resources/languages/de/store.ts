@@ -220,16 +220,16 @@
       <translation>Die Übersicht von {channel} fasst ihre Messwerte zwischen {first} und {last} nicht richtig zusammen.</translation>
     </message>
     <message>
+      <source>No backup could be made in {folder}: {fault}. Choose another folder with --to.</source>
+      <translation>In {folder} ließ sich keine Sicherung anlegen: {fault}. Wählen Sie mit --to einen anderen Ordner.</translation>
+    </message>
+    <message>
       <source>There are no records in {path}; there is nothing to back up.</source>
       <translation>In {path} gibt es keine Aufzeichnungen; es gibt nichts zu sichern.</translation>
     </message>
     <message>
       <source>{path} is there already; try again in a second.</source>
       <translation>{path} gibt es schon; versuchen Sie es in einer Sekunde noch einmal.</translation>
-    </message>
-    <message>
-      <source>No backup could be made in {folder}: {fault}. Choose another folder with --to.</source>
-      <translation>In {folder} ließ sich keine Sicherung anlegen: {fault}. Wählen Sie mit --to einen anderen Ordner.</translation>
     </message>
     <message>
       <source>No backup was made: the disk of {folder} has {free} MB free, and {needed} MB are wanted; make room on it.</source>

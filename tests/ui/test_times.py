@@ -30,6 +30,8 @@ NOW = ms(2026, 3, 4, 14, 12)  # a Wednesday: ISO 8601 week date 2026-W10-3
         (ms(2026, 3, 2, 8, 10), "Mon 08:10"),
         (ms(2026, 3, 11, 8, 10), "11 Mar 08:10"),
         (ms(2025, 12, 9, 0, 0), "9 Dec 00:00"),
+        (ms(2025, 3, 11, 8, 10), "11 Mar 2025 08:10"),
+        (ms(2027, 2, 3, 8, 10), "3 Feb 2027 08:10"),
     ],
 )
 def test_that_a_moment_names_its_day_only_when_it_is_another(moment: int, words: str) -> None:

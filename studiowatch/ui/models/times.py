@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import UTC, date, datetime, tzinfo
 
-from studiowatch.speech.dates import day_of_month, weekday
+from studiowatch.speech.dates import day_of_month, day_of_year, weekday
 from studiowatch.speech.units import chosen
 from studiowatch.speech.words import say, say_counted
 from studiowatch.studio.prompts import IN_SECONDS_MS
@@ -15,6 +15,7 @@ HOUR_MS = 60 * MINUTE_MS  # ms
 DAY_MS = 24 * HOUR_MS  # ms
 REMIND_AFTER_MS = 10 * MINUTE_MS  # ms, by which "In 10 min" puts a warning off
 SNOOZE_AFTER_MS = 5 * MINUTE_MS  # ms, by which "In 5 min" puts a prompt off
+_HALF_YEAR_DAYS = 182  # days to either side in which a day and its month alone say which year is meant
 _WEEK_DAYS = 6  # days ahead in which a weekday alone says which day is meant
 
 
@@ -54,7 +55,7 @@ def _is_far(time_ms: int, now_ms: int, zone: tzinfo | None) -> bool:
 
 
 def clock_words(time_ms: int, now_ms: int, zone: tzinfo | None = None) -> str:
-    """Return "14:07" for today, "Thu 08:10" within six days, "9 Dec 08:10" beyond."""
+    """Return "14:07" for today, "Thu 08:10" within six days, "9 Dec 08:10" beyond, "9 Dec 2025 08:10" half a year off."""
     moment, now = local(time_ms, zone), local(now_ms, zone)
     days = abs((moment.date() - now.date()).days)
     clock = chosen().clock(moment)
@@ -62,7 +63,8 @@ def clock_words(time_ms: int, now_ms: int, zone: tzinfo | None = None) -> str:
         return clock
     if days <= _WEEK_DAYS:
         return say("{weekday} {time}", weekday=weekday(moment.date()), time=clock)
-    return say("{day} {time}", day=day_words(moment.date()), time=clock)
+    day = day_words(moment.date()) if days <= _HALF_YEAR_DAYS else day_of_year(moment.date())
+    return say("{day} {time}", day=day, time=clock)
 
 
 def lasting_words(length_ms: int) -> str:

@@ -55,7 +55,7 @@ def _is_far(time_ms: int, now_ms: int, zone: tzinfo | None) -> bool:
 
 
 def clock_words(time_ms: int, now_ms: int, zone: tzinfo | None = None) -> str:
-    """Return "14:07" for today, "Thu 08:10" within six days, "9 Dec 08:10" beyond, "9 Dec 2025 08:10" half a year off."""
+    """Return "14:07" for today, "Thu 08:10" within six days, "9 Dec 08:10" beyond, with its year half a year off."""
     moment, now = local(time_ms, zone), local(now_ms, zone)
     days = abs((moment.date() - now.date()).days)
     clock = chosen().clock(moment)

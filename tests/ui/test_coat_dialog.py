@@ -79,6 +79,18 @@ def test_that_a_list_that_drops_down_shows_its_last_row_whole(shown: Show, qtbot
         field.hidePopup()
 
 
+def test_that_the_names_of_sheets_drop_down_whole_at_twice_the_text(shown: Show, qtbot: QtBot) -> None:
+    window = shown(TOLD)
+    window.dressing.set_text_pct(200)
+    form = window.deeds.lay_coat("orchard")
+    rows = form.sheet_field.view()
+    form.sheet_field.showPopup()
+    qtbot.waitUntil(rows.isVisible)
+    assert rows.sizeHintForColumn(0) > form.sheet_field.width()
+    assert rows.sizeHintForColumn(0) <= rows.viewport().width()
+    form.sheet_field.hidePopup()
+
+
 def test_that_the_vapour_follows_the_amount(shown: Show) -> None:
     form = opened(shown, SOLVENT)
     form.amount_field.setText("75.6")  # twice the 37.8 mL of 70 µm on 0.54 m²

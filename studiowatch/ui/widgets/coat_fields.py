@@ -46,6 +46,16 @@ _CHIPS_BESIDE = 3
 _LEAST_LETTERS = 12  # of a list, so that a long name widens no form
 
 
+class WholeList(QComboBox):
+    """A list that drops down as wide as its longest row, and no wider than the window: names differ at their ends."""
+
+    def showPopup(self) -> None:
+        """Drop the list down."""
+        rows = self.view()
+        rows.setMinimumWidth(min(rows.sizeHintForColumn(0) + 2 * rows.frameWidth(), self.window().width()))
+        super().showPopup()
+
+
 class CoatFields(QWidget):
     """The fields; `along_changed` tells that other pieces are to be laid too, or not."""
 
@@ -58,7 +68,7 @@ class CoatFields(QWidget):
         self._style: Style = form.dress
         self._pieces = tuple(pieces)
         self._late = False
-        self.piece, self.sheet, self.unit = QComboBox(), QComboBox(), QComboBox()
+        self.piece, self.sheet, self.unit = WholeList(), WholeList(), QComboBox()
         for wide in (self.piece, self.sheet):
             wide.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
             wide.setMinimumContentsLength(_LEAST_LETTERS)

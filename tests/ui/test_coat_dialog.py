@@ -134,7 +134,7 @@ def prepared(shown: Show, snapshot: Snapshot = GO, key: str = "orchard") -> Coat
 def test_that_enter_and_enter_lay_a_coat(shown: Show, desk: ScriptedDesk, qtbot: QtBot) -> None:
     form = shown(GO).deeds.lay_coat("orchard")
     qtbot.keyClick(form.amount_field, Qt.Key.Key_Return)
-    qtbot.waitUntil(lambda: form.step is LayingStep.READY)
+    qtbot.waitUntil(lambda: form.step is LayingStep.READY and form.buttons.brush_down.isEnabled())
     qtbot.keyClick(form.focusWidget(), Qt.Key.Key_Return)
     coat = CoatToLay(piece_key="orchard", sheet="gloss-waterborne", coat_key="o3")
     assert desk.commands == [
@@ -215,6 +215,7 @@ def test_that_three_pieces_are_laid_one_after_the_other(shown: Show, desk: Scrip
     for title in ("Orchard at Low Water", "Blue Ladder", "Lamp in the Fog"):
         qtbot.waitUntil(lambda title=title: form.heading.text() == f"Lay a coat: {title}")
         assert form.buttons.brush_down.accessibleName() == f"The brush is down on {title}"
+        qtbot.waitUntil(form.buttons.brush_down.isEnabled)
         form.buttons.brush_down.click()
     qtbot.waitUntil(lambda: is_gone(form))
     assert [one.piece_key for one in desk.commands] == ["orchard", "ladder", "lamp"]
@@ -226,6 +227,19 @@ def test_that_others_of_the_same_coat_may_be_laid_along(shown: Show, desk: Scrip
     chip.click()
     form.prepare()
     assert [coat.piece_key for coat in desk.commands[-1].coats] == ["orchard", "ladder"]
+
+
+def test_that_a_second_press_on_prepare_lays_nothing(shown: Show, desk: ScriptedDesk, qtbot: QtBot) -> None:
+    form = prepared(shown)
+    sent = list(desk.commands)
+    for _ in range(2):
+        qtbot.keyClick(form, Qt.Key.Key_Return)
+        qtbot.mouseDClick(form.buttons.brush_down, Qt.MouseButton.LeftButton)
+    assert desk.commands == sent
+    qtbot.waitUntil(form.buttons.brush_down.isEnabled)
+    assert form.focusWidget() is form.buttons.brush_down
+    qtbot.keyClick(form, Qt.Key.Key_Return)
+    assert isinstance(desk.commands[-1], LayCoat)
 
 
 def test_that_leaving_it_ends_the_preparation_and_later_does_not(shown: Show, desk: ScriptedDesk, qtbot: QtBot) -> None:

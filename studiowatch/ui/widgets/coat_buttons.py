@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QWidget
 
 from studiowatch.speech.words import mark, say
@@ -18,6 +19,7 @@ LATE_WORDS = mark("It is on already…")
 LEAVE_WORDS = mark("Leave it")
 KEEP_WORDS = mark("Later")
 RECORD_WORDS = mark("Record it")
+_REST_MS = 1000  # after a step in which the second press of a hurried hand presses nothing; assumption
 _BESIDE_UNITS = 760  # so wide a screen that a long name stands on the button beside the others
 
 
@@ -36,6 +38,10 @@ class CoatButtons:
         for one in (self.leave, self.back, self.keep, self.earlier, self.begin):
             form.foot.addWidget(one)
         self.brush_down = add_primary(form, say(BRUSH_DOWN_WORDS), "big")
+        self._rest = QTimer(form)
+        self._rest.setSingleShot(True)
+        self._rest.setInterval(_REST_MS)
+        self._rest.timeout.connect(self._wake)
 
     def shown_at(self, step: LayingStep) -> dict[QWidget, bool]:
         """Return whether each stands at `step`."""
@@ -52,6 +58,18 @@ class CoatButtons:
         self.earlier.setText(say("It goes down now") if step is LayingStep.LATE else say(LATE_WORDS))
         self.begin.setDefault(step is LayingStep.WHAT)
         self.brush_down.setDefault(step is not LayingStep.WHAT)
+        is_ready = step is LayingStep.READY
+        self.brush_down.setEnabled(not is_ready)  # it comes to stand where the last press was
+        if is_ready:
+            self._rest.start()
+        else:
+            self._rest.stop()
+
+    def _wake(self) -> None:
+        is_free = self._form.focusWidget() in {None, self._form}
+        self.brush_down.setEnabled(True)
+        if is_free:
+            self.brush_down.setFocus()
 
     def name_by(self, title: str, step: LayingStep) -> None:
         """Name the last one by the piece, as far as that fits beside the others; the heading names it in any case."""

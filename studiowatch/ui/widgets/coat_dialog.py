@@ -184,7 +184,7 @@ class CoatDialog(FormDialog):
         self._show_room()
         self._show_cautions()
         self._show_chores()
-        (self.buttons.brush_down if is_ready else self.amount_field).setFocus()
+        (self if is_ready else self.amount_field).setFocus()
         self.to_top()
 
     def _px(self, units: int) -> int:

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QStandardPaths
+from PySide6.QtCore import QDir, QStandardPaths
 
 
 def documents() -> str:
-    """Return the folder that a dialog begins in."""
-    return QStandardPaths.writableLocation(QStandardPaths.StandardLocation.DocumentsLocation)
+    """Return the folder that a dialog begins in: her home where there is none for documents."""
+    folder = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.DocumentsLocation)
+    return folder if QDir(folder).exists() else QDir.homePath()

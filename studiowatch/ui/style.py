@@ -191,6 +191,8 @@ def _fields(style: Style) -> str:
         background: {theme.card}; border-radius: {px(4)}px; }}
     QRadioButton::indicator {{ border-radius: {box // 2 + 2}px; }}
     QCheckBox::indicator:checked {{ image: url("{_icon("tick", theme)}"); }}
+    QSpinBox::up-button {{ subcontrol-origin: border; subcontrol-position: top right; border: none; width: 1px; }}
+    QSpinBox::down-button {{ subcontrol-origin: border; subcontrol-position: bottom right; border: none; width: 1px; }}
     QComboBox::drop-down, QDateTimeEdit::drop-down {{ border: none; width: {px(26)}px; }}
     QComboBox::down-arrow, QDateTimeEdit::down-arrow {{ image: url("{_icon("down", theme)}"); width: {px(12)}px;
         height: {px(12)}px; }}
@@ -201,6 +203,8 @@ def _fields(style: Style) -> str:
     QPlainTextEdit[role="notes"] {{ font-family: sans-serif; font-size: {px(13)}px; }}
     QLabel[frame="true"] {{ border: 1px solid {theme.edge}; border-radius: {px(4)}px; }}
     QLineEdit, QComboBox, QDateTimeEdit, QSpinBox {{ min-height: {px(20)}px; }}
+    QComboBox QLineEdit, QDateTimeEdit QLineEdit, QSpinBox QLineEdit {{ border: none; border-radius: 0; padding: 0;
+        min-height: 0; background: transparent; }}
     QCheckBox::indicator:checked, QRadioButton::indicator:checked {{ background: {theme.link};
         border-color: {theme.link}; }}
     """

@@ -7,11 +7,13 @@ from collections.abc import Callable
 from pathlib import Path
 
 import pytest
+from PySide6.QtCore import QDir, QStandardPaths
 from PySide6.QtWidgets import QFileDialog, QWidget
 from pytestqt.qtbot import QtBot
 
 from studiowatch.service.exchange import ExchangeFault
 from studiowatch.service.readings_out import Show
+from studiowatch.ui.documents import documents
 from studiowatch.ui.exchange_deeds import ExchangeDeeds
 from studiowatch.ui.long_work import LongWork
 from studiowatch.ui.models.exchange import readings_plan
@@ -114,6 +116,23 @@ def test_that_a_fault_is_told_and_stays_readable(
         choose(deeds.back_up(), tmp_path)
     assert told.args == ["The disk is full; make room on it."]
     assert deeds._window.findChildren(WorkDialog)[0].words.text() == "The disk is full; make room on it."
+
+
+def test_that_a_long_fault_stands_whole(
+    deeds: ExchangeDeeds, exchange: ScriptedExchange, qtbot: QtBot, tmp_path: Path
+) -> None:
+    exchange.fault = ExchangeFault("A studio file changes coats, so it is taken in while nothing is watched. " * 6)
+    with qtbot.waitSignal(deeds.refused):
+        deeds.run("Take in", lambda show, tell: exchange.take_in(tmp_path / "a.toml", show, tell))
+    words = deeds._window.findChildren(WorkDialog)[0].words
+    assert words.height() >= words.heightForWidth(words.width())
+
+
+def test_that_a_dialog_begins_in_a_folder_that_is_there(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:
+    monkeypatch.setattr(QStandardPaths, "writableLocation", lambda _: str(tmp_path / "Documents"))
+    assert documents() == QDir.homePath()
+    (tmp_path / "Documents").mkdir()
+    assert documents() == str(tmp_path / "Documents")
 
 
 def test_that_every_fault_of_a_file_that_is_taken_in_stands_in_a_list(

@@ -133,7 +133,7 @@ def test_that_an_amount_far_beyond_the_sheet_is_doubted() -> None:
     option = sheet_options(ORCHARD, SHEETS)[0]
     # 0.54 m2 at 100 um is 54 mL: 5000 mL is 92.6 times that, 108 mL is twice that.
     said = amount_doubt(ORCHARD, GLOSS, laid(option, amount="5000"))
-    assert said == "5000 mL is 93 times the sheet's film; did you mean 54? Press again to record it."
+    assert said == "5000 mL is 93 times the sheet's film; did you mean 54? Press again if it is so much."
     assert amount_doubt(ORCHARD, GLOSS, laid(option, amount="108")) == ""
     assert amount_doubt(ORCHARD, GLOSS, laid(option)) == ""
     # 54 mL at 1.04 g/mL is 56.16 g.

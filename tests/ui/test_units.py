@@ -90,6 +90,11 @@ def test_that_what_is_no_temperature_gets_one_sentence(typed: str) -> None:
         reading_C(typed, Degrees.CELSIUS)
 
 
+def test_that_a_word_is_repeated_as_it_was_typed() -> None:
+    with pytest.raises(FormError, match="abc"):
+        reading_C("abc", Degrees.CELSIUS)
+
+
 def test_that_a_typed_reading_is_repeated_in_her_unit() -> None:
     command = read_reading(
         temperature="70", degrees=Degrees.FAHRENHEIT, humidity="48", felt=None, time_ms=NOW_MS, now_ms=NOW_MS

@@ -196,7 +196,7 @@ def amount_doubt(piece: PieceView, sheet: SheetChoice, command: LayCoat) -> str:
     if amount is None or amount <= VERY_THICK * usual:
         return ""
     return say(
-        "{amount} is {times} times the sheet's film; did you mean {usual}? Press again to record it.",
+        "{amount} is {times} times the sheet's film; did you mean {usual}? Press again if it is so much.",
         amount=plain_words(amount, unit),
         times=amount_words(amount / usual),
         usual=amount_words(usual / unit.size, unit),

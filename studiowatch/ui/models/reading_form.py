@@ -21,7 +21,9 @@ AIR_ANSWERS: dict[str, Felt | None] = {
     mark("the tissue hangs still"): Felt.STILL,
     mark("the tissue moves"): Felt.MOVING,
 }
-_WRITTEN = re.compile(r"(?P<value>.*?)\s*(?:°\s*|deg(?:rees)?\s*)?(?P<unit>[CF]|celsius|fahrenheit)", re.IGNORECASE)
+_WRITTEN = re.compile(
+    r"(?P<value>.*?[\d.,])\s*(?:°\s*|deg(?:rees)?\s*)?(?P<unit>[CF]|celsius|fahrenheit)", re.IGNORECASE
+)
 _AIR_WORDS = {None: mark("air not looked at"), Felt.STILL: mark("air still"), Felt.MOVING: mark("air moving")}
 USUAL_C = (5.0, 40.0)  # °C, a room outside is asked about once: it may be the other unit; assumption
 

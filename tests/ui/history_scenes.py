@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 from PySide6.QtCore import QPoint, QPointF, Qt
 from PySide6.QtGui import QWheelEvent
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QWidget
 
 from studiowatch.coats.stages import Orientation, Stage, Surface
 from studiowatch.room.readings import Channel
@@ -16,7 +16,6 @@ from studiowatch.service.snapshot import RoomView, Snapshot
 from studiowatch.studio.words import Level, Sentence
 from studiowatch.ui.models.history_live import EMPTY
 from studiowatch.ui.models.history_view import HOUR_MS
-from studiowatch.ui.widgets.history import RoomHistory
 
 NOW_MS = 1_795_000_000_000
 VALUES = {Channel.TEMPERATURE: 20.0, Channel.HUMIDITY: 50.0, Channel.AIR_SPEED: 0.05}
@@ -98,16 +97,20 @@ class NothingRead(HourOfReadings):
         return EMPTY
 
 
-def wheel(plot: RoomHistory, place: QPointF, notches: int) -> None:
-    where = QPointF(plot.canvas.mapToGlobal(place.toPoint()))
+def wheel(
+    plot: QWidget, place: QPointF, notches: int, held: Qt.KeyboardModifier = Qt.KeyboardModifier.NoModifier
+) -> bool:
+    """Turn the wheel over `plot`; return whether it took it."""
+    where = QPointF(plot.mapToGlobal(place.toPoint()))
     event = QWheelEvent(
         place,
         where,
         QPoint(),
         QPoint(0, 120 * notches),
         Qt.MouseButton.NoButton,
-        Qt.KeyboardModifier.NoModifier,
+        held,
         Qt.ScrollPhase.NoScrollPhase,
         False,  # noqa: FBT003 - Qt's own signature
     )
     QApplication.sendEvent(plot, event)  # a made-up wheel event does not rise from child to parent, a real one does
+    return event.isAccepted()

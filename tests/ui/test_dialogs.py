@@ -7,7 +7,7 @@ from dataclasses import replace
 from datetime import date
 
 import pytest
-from PySide6.QtCore import QDate, Qt
+from PySide6.QtCore import QDate, QPointF, Qt
 from PySide6.QtWidgets import QApplication, QDialog, QMessageBox
 from pytestqt.qtbot import QtBot
 from shiboken6 import isValid
@@ -19,6 +19,7 @@ from studiowatch.ui.bridge import FAULT_WORDS
 from studiowatch.ui.models.piece_form import NO_COATS
 
 from .conftest import Show, activate, let_go
+from .history_scenes import wheel
 from .scenes import EMPTY, FOUR_WARNED, ORCHARD, ScriptedDesk
 
 pytestmark = pytest.mark.window
@@ -48,6 +49,39 @@ def test_that_a_piece_is_registered_as_typed(shown: Show, desk: ScriptedDesk, qt
             sheets=("isolation-waterborne", "gloss-waterborne"),
         )
     ]
+
+
+def test_that_a_wheel_that_scrolls_past_a_field_changes_nothing(shown: Show) -> None:
+    form = shown(EMPTY).deeds.register_piece()
+    form.due_on.setChecked(True)
+    form.paint_field.setCurrentIndex(1)
+    for field in (form.shape_field, form.support_field, form.lies_field, form.painted_field, form.due_field):
+        before = form.typed()
+        assert not wheel(field, QPointF(10, 10), -1)
+        assert form.typed() == before
+    form.shape_field.setCurrentText("Set of panels")
+    panels = form.panels_field.value()
+    assert not wheel(form.panels_field, QPointF(10, 10), 1)
+    assert form.panels_field.value() == panels
+
+
+def test_that_the_number_of_panels_can_be_read(shown: Show) -> None:
+    form = shown(EMPTY).deeds.register_piece()
+    form.shape_field.setCurrentText("Set of panels")
+    QApplication.processEvents()
+    digits = form.panels_field.fontMetrics().horizontalAdvance(str(form.panels_field.maximum()))
+    assert form.panels_field.lineEdit().width() > digits
+
+
+def test_that_the_area_pushes_no_field_down(shown: Show) -> None:
+    form = shown(EMPTY).deeds.register_piece()
+    QApplication.processEvents()
+    before = form.support_field.pos()
+    form.width_field.setText("60")
+    form.height_field.setText("90")
+    QApplication.processEvents()
+    assert "0.54 m²" in form._area.text()
+    assert form.support_field.pos() == before
 
 
 def test_that_coats_to_come_are_ordered_and_removed(shown: Show) -> None:

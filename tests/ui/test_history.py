@@ -7,6 +7,7 @@ from dataclasses import replace
 import pytest
 from PySide6.QtCore import QPoint, QPointF, Qt
 from PySide6.QtGui import QPainter
+from PySide6.QtWidgets import QScrollArea, QVBoxLayout, QWidget
 from pytestqt.qtbot import QtBot
 
 from studiowatch.ui.models.history_live import RoomData
@@ -69,6 +70,29 @@ def test_that_the_wheel_zooms_about_the_pointer(plot: RoomHistory) -> None:
     after = plot.canvas.time_scale(plot.canvas.arrange())
     assert after.ms_per_px < scale.ms_per_px
     assert after.time_ms(place.x()) == pytest.approx(before_ms, abs=after.ms_per_px)
+
+
+def test_that_in_a_page_that_is_scrolled_the_wheel_zooms_only_with_ctrl(qtbot: QtBot, plot: RoomHistory) -> None:
+    page, inside = QScrollArea(), QWidget()
+    qtbot.addWidget(page)
+    QVBoxLayout(inside).addWidget(plot)
+    page.setWidget(inside)
+    page.setWidgetResizable(True)
+    page.resize(720, 900)
+    with qtbot.waitExposed(page):
+        page.show()
+    assert page.verticalScrollBar().maximum() == 0
+    before = plot.canvas.view.width_ms
+    assert wheel(plot, QPointF(300, 150), 1)
+    zoomed = plot.canvas.view.width_ms
+    assert zoomed < before
+    inside.setMinimumHeight(1500)
+    qtbot.waitUntil(lambda: page.verticalScrollBar().maximum() > 0)
+    assert not wheel(plot, QPointF(300, 150), 1)
+    assert plot.canvas.view.width_ms == zoomed
+    assert wheel(plot, QPointF(300, 150), 1, Qt.KeyboardModifier.ControlModifier)
+    assert plot.canvas.view.width_ms < zoomed
+    plot.setParent(None)  # which closes it itself
 
 
 def test_that_dragging_moves_time_with_the_pointer(qtbot: QtBot, plot: RoomHistory) -> None:

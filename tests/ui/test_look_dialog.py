@@ -42,6 +42,14 @@ def test_that_a_solvent_borne_coat_is_dull_and_never_milky(shown: Show, desk: Sc
     qtbot.waitUntil(lambda: window.foot.words == "Recorded: Two Herons, Waiting, dull, blushed")
 
 
+def test_that_a_long_title_pushes_no_answer_out(shown: Show) -> None:
+    long = replace(TOLD.pieces[0], title="A long evening at the edge of the marsh, seen from the old mill, " * 2)
+    form = shown(replace(TOLD, pieces=(long, *TOLD.pieces[1:]))).deeds.touch_test("herons")
+    QApplication.processEvents()
+    right_px = max(one.mapTo(form, one.rect().topRight()).x() for one in form.answers.values())
+    assert right_px < form.width()
+
+
 def test_that_touch_teaches_of_a_solvent_borne_coat_and_the_eye_does_not(shown: Show, desk: ScriptedDesk) -> None:
     for finding in (Finding.TACKY, Finding.CLEAR):
         shown(TOLD).deeds.touch_test("herons").answers[finding].click()

@@ -7,7 +7,6 @@ from collections.abc import Sequence
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import (
     QCheckBox,
-    QComboBox,
     QGridLayout,
     QHBoxLayout,
     QLabel,
@@ -39,21 +38,11 @@ from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.plain import literal, set_tip
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.dialog import FormDialog
+from studiowatch.ui.widgets.drop_down import DropDown, drop_down_of_names
 from studiowatch.ui.widgets.text import button, label, put
 
 TORCH_WORDS = mark("I break bubbles with a torch")
 _CHIPS_BESIDE = 3
-_LEAST_LETTERS = 12  # of a list, so that a long name widens no form
-
-
-class WholeList(QComboBox):
-    """A list that drops down as wide as its longest row, and no wider than the window: names differ at their ends."""
-
-    def showPopup(self) -> None:
-        """Drop the list down."""
-        rows = self.view()
-        rows.setMinimumWidth(min(rows.sizeHintForColumn(0) + 2 * rows.frameWidth(), self.window().width()))
-        super().showPopup()
 
 
 class CoatFields(QWidget):
@@ -68,10 +57,7 @@ class CoatFields(QWidget):
         self._style: Style = form.dress
         self._pieces = tuple(pieces)
         self._late = False
-        self.piece, self.sheet, self.unit = WholeList(), WholeList(), QComboBox()
-        for wide in (self.piece, self.sheet):
-            wide.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-            wide.setMinimumContentsLength(_LEAST_LETTERS)
+        self.piece, self.sheet, self.unit = drop_down_of_names(), drop_down_of_names(), DropDown()
         self.piece.addItems([piece.title for piece in pieces])
         self.unit.addItems([unit.value for unit in offered_units()])
         self.amount, self.thinned, self.allowance = QLineEdit(), QLineEdit(), QLineEdit()

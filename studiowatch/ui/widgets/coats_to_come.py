@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QListWidget, QListWidgetItem, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QListWidget, QListWidgetItem, QVBoxLayout, QWidget
 
 from studiowatch.service.product_views import SheetChoice
 from studiowatch.speech.words import mark, say
 from studiowatch.ui.style import Style
+from studiowatch.ui.widgets.drop_down import drop_down_of_names
 from studiowatch.ui.widgets.text import button
 
 NAME = mark("Coats to come, lowest first")
@@ -25,7 +26,7 @@ class CoatsToCome(QWidget):
         self.setAccessibleName(say(NAME))
         self._titles = {sheet.name: sheet.title for sheet in sheets}
         self._sheets = tuple(sheets)
-        self.sheet_field = QComboBox()
+        self.sheet_field = drop_down_of_names()
         self.sheet_field.setAccessibleName(say(NAME))
         self.sheet_field.addItems([sheet.title for sheet in self._sheets])
         self.list = QListWidget()

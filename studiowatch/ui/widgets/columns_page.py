@@ -31,6 +31,7 @@ from studiowatch.ui.models.columns_form import (
 )
 from studiowatch.ui.models.tones import LEVEL_TONES, Tone
 from studiowatch.ui.style import Style
+from studiowatch.ui.widgets.drop_down import DropDown
 from studiowatch.ui.widgets.marks import LevelMark
 from studiowatch.ui.widgets.text import button, label, put
 
@@ -205,7 +206,7 @@ class ColumnsPage(QFrame):
 
     def _add_line(self) -> None:
         index = len(self._lines)
-        line = (label("title"), label("body", Tone.MUTED), QComboBox(), label("small", Tone.MUTED, wrap=True))
+        line = (label("title"), label("body", Tone.MUTED), DropDown(), label("small", Tone.MUTED, wrap=True))
         line[2].setPlaceholderText(say(NOT_SAID))
         line[2].activated.connect(lambda option, index=index: self._say(index, option))
         for column, part in enumerate(line):

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 
-from PySide6.QtWidgets import QCheckBox, QComboBox, QLineEdit, QWidget
+from PySide6.QtWidgets import QCheckBox, QLineEdit, QWidget
 
 from studiowatch.service.commands import Command, LayCoat
 from studiowatch.service.correction_commands import CorrectCoat, CorrectLook
@@ -22,6 +22,7 @@ from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.models.trade_order import in_trade_order
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.dialog import FormDialog
+from studiowatch.ui.widgets.drop_down import DropDown, drop_down_of_names
 from studiowatch.ui.widgets.form_lines import add_primary
 from studiowatch.ui.widgets.text import label
 from studiowatch.ui.widgets.time_field import time_field
@@ -64,10 +65,10 @@ class CoatCorrectionDialog(FormDialog):
         self.laid_field = time_field(shown.laid_ms)
         names = [sheet.name for sheet in self._sheets]
         self._missing = () if shown.sheet in names else (shown.sheet,)
-        self.sheet_field = QComboBox()
+        self.sheet_field = drop_down_of_names()
         self.sheet_field.addItems([*(sheet.title for sheet in self._sheets), *self._missing])
         self.sheet_field.setCurrentIndex(names.index(shown.sheet) if shown.sheet in names else len(names))
-        self.measure_field = QComboBox()
+        self.measure_field = DropDown()
         self.measure_field.addItems([say(measure.value) for measure in offered_measures()])
         self.measure_field.setCurrentIndex(offered_measures().index(shown.measure))
         self.amount_field = QLineEdit(shown.amount)
@@ -219,7 +220,7 @@ class LookCorrectionDialog(FormDialog):
         heading = say("Correct a look at {coat} on {title}", coat=coat.label, title=title)
         super().__init__(heading, courier, style, parent)
         self._look, self._now_ms, self._title = look, now_ms, title
-        self.finding_field = QComboBox()
+        self.finding_field = DropDown()
         self.finding_field.addItems([say(ANSWERS[finding]) for finding in Finding])
         self.finding_field.setCurrentIndex(list(Finding).index(look.finding))
         self.time_field = time_field(look.time_ms)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QEvent, QObject, Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
+    QAbstractSpinBox,
     QBoxLayout,
     QComboBox,
     QDateTimeEdit,
@@ -130,13 +131,18 @@ class FormDialog(QDialog):
             widget.installEventFilter(self)
         elif isinstance(widget, QDateTimeEdit):
             widget.dateTimeChanged.connect(self._edited)
+        if isinstance(widget, QAbstractSpinBox):
+            widget.installEventFilter(self)
 
     def _edited(self) -> None:
         self._doubted = ""
         self.clear_fault()
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        """Let Enter open a list, or leave a field that offers one, instead of sending the form."""
+        """Let Enter open a list, or leave a field that offers one; let the wheel go past a field."""
+        if event.type() == QEvent.Type.Wheel:
+            event.ignore()
+            return True
         pressed = isinstance(event, QKeyEvent) and event.type() == QEvent.Type.KeyPress and event.key() in _ENTER
         if not pressed or not isinstance(watched, QComboBox):
             return super().eventFilter(watched, event)

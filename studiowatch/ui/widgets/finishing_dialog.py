@@ -8,7 +8,6 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QImage, QPixmap
 from PySide6.QtWidgets import (
     QCheckBox,
-    QComboBox,
     QDialog,
     QFrame,
     QHBoxLayout,
@@ -22,6 +21,7 @@ from studiowatch.speech.words import mark, say, say_counted
 from studiowatch.ui.models.finishing import PAPER_WORDS, FinishingChoice, Form
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
+from studiowatch.ui.widgets.drop_down import DropDown
 from studiowatch.ui.widgets.text import button, label, put
 
 DRAWING, PAGE_UNITS = mark("Drawing the pages…"), 430
@@ -43,7 +43,7 @@ class FinishingDialog(QDialog):
         self.setAccessibleName(self.windowTitle())
         self._style = style
         self.pages: list[QLabel] = []
-        self.paper = QComboBox()
+        self.paper = DropDown()
         self.paper.setAccessibleName(say("Paper"))
         self.paper.addItems([say(words) for words in PAPER_WORDS.values()])
         self.without_notes = QCheckBox(say("Leave my notes out"))

@@ -15,7 +15,7 @@ from PySide6.QtGui import (
     QShowEvent,
     QWheelEvent,
 )
-from PySide6.QtWidgets import QVBoxLayout, QWidget
+from PySide6.QtWidgets import QScrollArea, QVBoxLayout, QWidget
 
 from studiowatch.service.ports import History
 from studiowatch.service.snapshot import Snapshot
@@ -190,9 +190,21 @@ class RoomHistory(QWidget):
             action()
 
     def wheelEvent(self, event: QWheelEvent) -> None:
-        """Zoom about the pointer; sideways pans, and over lanes that do not all fit it scrolls them."""
-        event.accept()
-        self._time_hand.wheel(event)
+        """Zoom about the pointer; sideways pans, and over lanes that do not all fit it scrolls them.
+
+        In a page that is scrolled itself only with Ctrl: a hand that scrolls past changes nothing.
+        """
+        held = event.modifiers() & Qt.KeyboardModifier.ControlModifier
+        event.setAccepted(bool(held) or not self._is_in_scrolled_page)
+        if event.isAccepted():
+            self._time_hand.wheel(event)
+
+    @property
+    def _is_in_scrolled_page(self) -> bool:
+        around = self.parentWidget()
+        while around is not None and not isinstance(around, QScrollArea):
+            around = around.parentWidget()
+        return around is not None and around.verticalScrollBar().maximum() > 0
 
     def event(self, event: QEvent) -> bool:
         """Zoom with a pinch on a touch pad."""

@@ -29,6 +29,7 @@ from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.date_formats import day_format
 from studiowatch.ui.widgets.dialog import FormDialog
+from studiowatch.ui.widgets.drop_down import DropDown
 from studiowatch.ui.widgets.form_lines import CautionList, add_primary
 from studiowatch.ui.widgets.text import label
 
@@ -40,7 +41,7 @@ class IntentionForm(FormDialog):
 
     def __init__(self, *, now_ms: Callable[[], int], courier: Courier, style: Style, parent: QWidget) -> None:
         super().__init__(say(ADD_TITLE), courier, style, parent)
-        self.what_field, self.often_field = QComboBox(), QComboBox()
+        self.what_field, self.often_field = DropDown(), DropDown()
         self.what_field.addItems([say(choice.words) for choice in CHOICES])
         self.often_field.addItems([say(often) for often in HOW_OFTEN])
         self.target_field = QLineEdit()
@@ -128,7 +129,7 @@ class IntentionForm(FormDialog):
 
 def _half_hours(first: int) -> QComboBox:
     """Return a list of the half hours of a day from `first`, minutes into it, on; the day's end is midnight."""
-    made = QComboBox()
+    made = DropDown()
     for minutes in range(first, first + DAY_MIN, _HALF_HOUR_MIN):
         made.addItem(say("midnight") if minutes == DAY_MIN else clock_text(minutes), minutes)
     return made

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QComboBox, QGridLayout, QLabel, QPushButton, QWidget
+from PySide6.QtWidgets import QGridLayout, QLabel, QPushButton, QWidget
 
 from studiowatch.service.commands import Command
 from studiowatch.service.piece_view import CoatView, PieceView
@@ -29,6 +29,7 @@ from studiowatch.ui.models.rack import state_words
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.dialog import FormDialog
+from studiowatch.ui.widgets.drop_down import drop_down_of_names
 from studiowatch.ui.widgets.text import button, label, put
 
 LOOK_TITLE = mark("Touch test or look")
@@ -66,7 +67,7 @@ class LookDialog(FormDialog):
         self._found = ""
         self.is_over = False
         self._findings = tuple(findings)
-        self.piece_field = QComboBox()
+        self.piece_field = drop_down_of_names()
         self.piece_field.addItems([piece.title for piece in self._pieces])
         keys = [piece.key for piece in self._pieces]
         self.piece_field.setCurrentIndex(keys.index(piece_key) if piece_key in keys else 0)

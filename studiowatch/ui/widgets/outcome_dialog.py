@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QComboBox, QGridLayout, QPushButton, QWidget
+from PySide6.QtWidgets import QGridLayout, QPushButton, QWidget
 
 from studiowatch.service.commands import Command, RecordOutcome
 from studiowatch.service.piece_view import CoatView, PieceView
@@ -17,6 +17,7 @@ from studiowatch.ui.models.seen_words import OUTCOME_WORDS
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.dialog import FormDialog
+from studiowatch.ui.widgets.drop_down import drop_down_of_names
 from studiowatch.ui.widgets.text import button, label
 
 OUTCOME_TITLE = mark("How did it come out?")
@@ -44,7 +45,7 @@ class OutcomeDialog(FormDialog):
         super().__init__(f"{say(OUTCOME_TITLE)} {piece.title}", courier, style, parent)
         self._piece, self._now_ms = piece, now_ms
         self._coats = laid_coats(piece)
-        self.coat_field = QComboBox()
+        self.coat_field = drop_down_of_names()
         self.coat_field.addItems([coat.label for coat in self._coats])
         keys = [coat.key for coat in self._coats]
         self.coat_field.setCurrentIndex(keys.index(coat_key) if coat_key in keys else 0)

@@ -10,7 +10,6 @@ from pathlib import Path
 from PySide6.QtCore import QDate, QDateTime
 from PySide6.QtWidgets import (
     QCheckBox,
-    QComboBox,
     QDateEdit,
     QDateTimeEdit,
     QLineEdit,
@@ -49,6 +48,7 @@ from studiowatch.ui.widgets.coats_to_come import NAME as COATS_NAME
 from studiowatch.ui.widgets.coats_to_come import CoatsToCome
 from studiowatch.ui.widgets.date_formats import day_format, moment_format
 from studiowatch.ui.widgets.dialog import FormDialog
+from studiowatch.ui.widgets.drop_down import DropDown, drop_down_of_names
 from studiowatch.ui.widgets.form_lines import add_primary
 from studiowatch.ui.widgets.photo_field import PhotoField
 from studiowatch.ui.widgets.text import label, put
@@ -101,19 +101,19 @@ class PieceDialog(FormDialog):
     def _make_fields(self, sheets: Sequence[SheetChoice], photo_folder: Path | None, courier: Courier) -> None:
         self.title_field = QLineEdit()
         self.title_field.setPlaceholderText(say("what you call it"))
-        self.shape_field = QComboBox()
+        self.shape_field = DropDown()
         self.shape_field.addItems([say(shape) for shape in SHAPES])
         self.width_field, self.height_field = QLineEdit(), QLineEdit()
         self.panels_field = QSpinBox()
         self.panels_field.setRange(1, PANELS_MOST)
-        self.panels_field.setButtonSymbols(QSpinBox.ButtonSymbols.NoButtons)
+        self.panels_field.lineEdit().setTextMargins(self.dress.px(7), 0, 0, 0)  # the field's own edge goes unheeded
         self._area = label("small", Tone.MUTED)
-        self.support_field = QComboBox()
+        self.support_field = DropDown()
         self.support_field.setEditable(True)
         self.support_field.addItems([support_words(support) for support in SUPPORTS])
-        self.lies_field = QComboBox()
+        self.lies_field = DropDown()
         self.lies_field.addItems([say(lies) for lies in _LIES])
-        self.paint_field = QComboBox()
+        self.paint_field = drop_down_of_names()
         self.paint_field.addItems([say(NO_PAINT), *(sheet.title for sheet in self._paints)])
         self.paint_um_field = QLineEdit()
         self.paint_um_field.setPlaceholderText(say("not known"))
@@ -143,7 +143,7 @@ class PieceDialog(FormDialog):
         width, height = size_names(next(iter(SHAPES.values())))
         self._width_name = self.field(width, self.width_field, size, 3)
         self._height_name = self.field(height, self.height_field, size, 3)
-        self._panels_name = self.field(say("Panels"), self.panels_field, size)
+        self._panels_name = self.field(say("Panels"), self.panels_field, size, 2)
         self.body.addWidget(self._area)
         lies = self.row()
         self.field(say("Painted on"), self.support_field, lies, 1)
@@ -155,6 +155,7 @@ class PieceDialog(FormDialog):
         due = self.row()
         due.addWidget(self.due_on)
         due.addWidget(self.due_field, 1)
+        self.follow(self.due_field)
         self.field(say(COATS_NAME), self.coats_field)
         self.field(say("Photo"), self.photo_field)
         self.field(say("Notes"), self.notes_field)
@@ -186,7 +187,7 @@ class PieceDialog(FormDialog):
         self._show_area()
 
     def _show_area(self) -> None:
-        put(self._area, area_words(self.typed()), hide_empty=True)
+        put(self._area, area_words(self.typed()))  # its line stands from the first: no field slips away
 
     def _show_paint(self) -> None:
         has_paint = self.paint_field.currentIndex() > 0

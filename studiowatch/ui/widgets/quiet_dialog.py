@@ -9,6 +9,7 @@ from studiowatch.speech.words import mark, say
 from studiowatch.ui.models.quiet_hours import DAY_MIN, QuietHours, clock
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
+from studiowatch.ui.widgets.drop_down import DropDown
 from studiowatch.ui.widgets.take_or_cancel import take_or_cancel
 from studiowatch.ui.widgets.text import label
 
@@ -88,7 +89,7 @@ class QuietDialog(QDialog):
 
 def _time(minute: int) -> QComboBox:
     """Return a list of the half hours, and of `minute` if it is none."""
-    made = QComboBox()
+    made = DropDown()
     for choice in sorted({*range(0, DAY_MIN, _HALF_HOUR_MIN), minute}):
         made.addItem(clock(choice), choice)
     made.setCurrentText(clock(minute))

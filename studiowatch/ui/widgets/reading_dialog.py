@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import QDateTime, Qt
-from PySide6.QtWidgets import QComboBox, QDateTimeEdit, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDateTimeEdit, QLineEdit, QVBoxLayout, QWidget
 
 from studiowatch.service.commands import Command, TypeReading
 from studiowatch.speech.units import Degrees
@@ -23,6 +23,7 @@ from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.date_formats import moment_format
 from studiowatch.ui.widgets.dialog import FormDialog
+from studiowatch.ui.widgets.drop_down import DropDown
 from studiowatch.ui.widgets.form_lines import add_primary
 from studiowatch.ui.widgets.text import label
 
@@ -36,7 +37,7 @@ class ReadingDialog(FormDialog):
         super().__init__(say("Type a reading"), courier, style, parent)
         self._now_ms = now_ms
         self.temperature_field, self.humidity_field = QLineEdit(), QLineEdit()
-        self.degrees_field, self.air_field = QComboBox(), QComboBox()
+        self.degrees_field, self.air_field = DropDown(), DropDown()
         self.degrees_field.addItems([unit.value for unit in Degrees])
         self.degrees_field.setCurrentText(degrees.value)
         self.air_field.addItems([say(answer) for answer in AIR_ANSWERS])

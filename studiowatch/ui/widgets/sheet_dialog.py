@@ -19,6 +19,7 @@ from studiowatch.ui.models.sheet_form import KINDS, SHEENS, SheetRead, SheetType
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.dialog import FormDialog
+from studiowatch.ui.widgets.drop_down import DropDown
 from studiowatch.ui.widgets.form_lines import add_primary
 from studiowatch.ui.widgets.text import label, put
 
@@ -64,7 +65,7 @@ class SheetDialog(FormDialog):
 
     def _make_fields(self) -> None:
         self.title_field = QLineEdit()
-        self.kind_field, self.sheen_field = QComboBox(), QComboBox()
+        self.kind_field, self.sheen_field = DropDown(), DropDown()
         self.kind_field.addItems([say(kind) for kind in KINDS])
         self.sheen_field.addItems([say(sheen) for sheen in SHEENS])
         self.matting_field = QCheckBox(say("It holds matting agent"))
@@ -102,7 +103,7 @@ class SheetDialog(FormDialog):
     def _add_line(self, grid: QGridLayout, row: int, line: FigureLine) -> None:
         hint, words = f" ({say(line.hint)})" if line.hint else "", say(line.words)
         caption = label("body", text=f"{words}{' *' if line.required else ''}{hint}", wrap=True)
-        figure, unit, fault = QLineEdit(), QComboBox(), self._fault_line()
+        figure, unit, fault = QLineEdit(), DropDown(), self._fault_line()
         figure.setAccessibleName(words)
         figure.setPlaceholderText(say("needed") if line.required else say("not on the sheet"))
         caption.setBuddy(figure)

@@ -12,6 +12,7 @@ from studiowatch.speech.units import METRIC, US, Degrees, Hours, Length, Numbers
 from studiowatch.speech.words import mark, say
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
+from studiowatch.ui.widgets.drop_down import DropDown
 from studiowatch.ui.widgets.take_or_cancel import take_or_cancel
 from studiowatch.ui.widgets.text import button, label
 
@@ -36,9 +37,9 @@ class UnitsDialog(QDialog):
         self.setWindowTitle(say(TITLE))
         self.setAccessibleName(say(TITLE))
         self.finished.connect(self.deleteLater)
-        self.degrees_field, self.speed_field, self.numbers_field = QComboBox(), QComboBox(), QComboBox()
-        self.length_field, self.film_field, self.volume_field = QComboBox(), QComboBox(), QComboBox()
-        self.hours_field, self.language_field = QComboBox(), QComboBox()
+        self.degrees_field, self.speed_field, self.numbers_field = DropDown(), DropDown(), DropDown()
+        self.length_field, self.film_field, self.volume_field = DropDown(), DropDown(), DropDown()
+        self.hours_field, self.language_field = DropDown(), DropDown()
         units_of: dict[QComboBox, type[Degrees | Speed | Length | Thickness | Volume]] = {
             self.degrees_field: Degrees,
             self.speed_field: Speed,

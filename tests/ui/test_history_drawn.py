@@ -8,7 +8,8 @@ from dataclasses import replace
 import numpy as np
 import pytest
 from numpy.typing import NDArray
-from PySide6.QtGui import QColor, QImage
+from PySide6.QtCore import QRectF
+from PySide6.QtGui import QColor, QImage, QPainter
 from pytestqt.qtbot import QtBot
 
 from studiowatch.coats.stages import Orientation, Stage, Surface
@@ -18,11 +19,14 @@ from studiowatch.service.piece_view import CoatView, PieceView, StageTime
 from studiowatch.service.ports import PastView, Series
 from studiowatch.service.snapshot import RoomView, Snapshot
 from studiowatch.studio.words import Level, Sentence
+from studiowatch.ui.models.history_axis import TimeScale
+from studiowatch.ui.models.history_layout import layout_of
 from studiowatch.ui.models.history_live import EMPTY
 from studiowatch.ui.models.history_view import HOUR_MS
 from studiowatch.ui.models.pace import HISTORY_REDRAW_MS
 from studiowatch.ui.theme import LIGHT, NIGHT, Theme
 from studiowatch.ui.widgets.history import RoomHistory
+from studiowatch.ui.widgets.history_axis import Paper
 
 NOW_MS = 1_795_000_000_000
 PEAK_MS = NOW_MS - 30 * HOUR_MS
@@ -228,3 +232,26 @@ def test_that_what_lies_ahead_has_another_ground(filled: RoomHistory) -> None:
     ahead, behind = (pixels(filled)[y, round(scale.x(NOW_MS + hours * HOUR_MS))] for hours in (40, -4))
     assert QColor(*map(int, ahead)).name() == LIGHT.ahead
     assert QColor(*map(int, behind)).name() == LIGHT.card
+
+
+@pytest.mark.usefixtures("qapp")
+def test_that_an_empty_stretch_is_told_where_no_limits_words_stand() -> None:
+    layout = layout_of(700.0, 560.0, line_px=18.0, gutter_px=100.0, lane_count=2)
+    plots = [QRectF(150.0, band.plot.top_px, 500.0, band.plot.height_px) for band in layout.panels]
+    for taken, told in (([], [0]), (plots[:1], [1]), (plots[:2], [2]), (plots, [])):
+        page = QImage(700, 560, QImage.Format.Format_RGB32)
+        page.fill(QColor(LIGHT.card))
+        painter = QPainter(page)
+        time = TimeScale(start_ms=0, end_ms=500_000, left_px=150.0, width_px=500.0)
+        paper = Paper(painter=painter, layout=layout, time=time, theme=LIGHT, font=painter.font(), now_ms=500_000)
+        paper.draw_stretch("none here", 0, 500_000, taken)
+        painter.end()
+        written = [
+            any(page.pixelColor(x, y) != QColor(LIGHT.card) for x in range(300, 500) for y in _rows_of(plot))
+            for plot in plots
+        ]
+        assert [index for index, is_written in enumerate(written) if is_written] == told
+
+
+def _rows_of(plot: QRectF) -> range:
+    return range(int(plot.top()), int(plot.bottom()))

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
@@ -16,6 +17,7 @@ from studiowatch.ui.theme import Theme
 TICK_PX = 4.0
 LABEL_GAP_PX = 8.0
 NOW_PX = 2.0
+CALM_LINES = Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap
 LABEL_SHARE = 0.92  # of the text's size, for the labels of the axes
 
 
@@ -128,28 +130,37 @@ class Paper:
         )
         self._draw_calm(words, middle)
 
-    def draw_stretch(self, words: str, start_ms: int, end_ms: int) -> None:
-        """Write what is to say of a stretch without readings into the middle of it, in the topmost panel."""
-        plot = self.layout.panels[0].plot
+    def draw_stretch(self, words: str, start_ms: int, end_ms: int, taken: Sequence[QRectF]) -> None:
+        """Write what is to say of a stretch without readings into the middle of it, as far up as no words are `taken`.
+
+        Where every panel has words there, the empty stretch speaks for itself.
+        """
         x = (self.time.x(start_ms) + self.time.x(end_ms)) / 2
-        self._draw_calm(words, QPointF(x, plot.top_px + plot.height_px / 2))
+        for band in self.layout.panels:
+            middle = QPointF(x, band.plot.top_px + band.plot.height_px / 2)
+            place = self._calm_place(words, middle)
+            if not any(place.intersects(other) for other in taken):
+                self._draw_calm(words, middle)
+                return
 
     def words_px(self, words: str) -> float:
         """Return the width of calm words with the space around them, px."""
         return QFontMetricsF(self.font).horizontalAdvance(words) + 2 * LABEL_GAP_PX
 
-    def _draw_calm(self, words: str, middle: QPointF) -> None:
+    def _calm_place(self, words: str, middle: QPointF) -> QRectF:
         wide_px = min(self.words_px(words), self.time.right_px - self.time.left_px)
-        lines = Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap
-        tall_px = (
-            QFontMetricsF(self.font).boundingRect(QRectF(0, 0, wide_px, self.layout.width_px), lines, words).height()
-        )
+        room = QRectF(0, 0, wide_px, self.layout.width_px)
+        tall_px = QFontMetricsF(self.font).boundingRect(room, CALM_LINES, words).height()
         place = QRectF(0, 0, wide_px, tall_px)
         place.moveCenter(middle)
+        return place
+
+    def _draw_calm(self, words: str, middle: QPointF) -> None:
+        place = self._calm_place(words, middle)
         self.painter.fillRect(place, QColor(self.ground(middle.x())))
         self.painter.setFont(self.font)
         self.painter.setPen(QColor(self.theme.muted))
-        self.painter.drawText(place, lines, words)
+        self.painter.drawText(place, CALM_LINES, words)
 
     def draw_time_axis(self) -> None:
         """Draw ticks and labels below the lanes; a label that would touch its neighbour is left out."""

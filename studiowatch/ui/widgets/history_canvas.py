@@ -8,6 +8,7 @@ on one time scale.
 from __future__ import annotations
 
 import sys
+from collections.abc import Sequence
 
 import numpy as np
 from PySide6.QtCore import QEvent, QLineF, QPointF, QRectF, QSize, Qt
@@ -221,12 +222,13 @@ class HistoryCanvas(QWidget):
             panel.draw_curves()
         lanes.draw_blocks(table, self.scroll_px)
         paper.draw_now()
+        taken: list[QRectF] = []
         for panel in panels:
             panel.draw_live()
-            panel.draw_limit_words()
+            taken += panel.draw_limit_words()
         tips_px = np.array([band.plot.top_px for band in layout.panels])
         stamps.draw(painter, self.book.in_panels, paper.time, tips_px if panels else np.full(len(tips_px), np.nan))
-        self._paint_empty(paper)
+        self._paint_empty(paper, taken)
         lanes.draw_words(table, self.scroll_px, self.chosen)
         paper.draw_time_axis()
 
@@ -239,15 +241,15 @@ class HistoryCanvas(QWidget):
             return say(NOTHING_YET)
         return say(NONE_HERE) if covers(self.read, self.view, self.now_ms) else ""
 
-    def _paint_empty(self, paper: Paper) -> None:
-        """Say where no readings are: in place of all curves, or in each stretch that has room for the words."""
+    def _paint_empty(self, paper: Paper, taken: Sequence[QRectF]) -> None:
+        """Say where no readings are: in place of all curves, or in each stretch that has room beside words `taken`."""
         if self._nothing:
             paper.draw_nothing(self._nothing)
         elif covers(self.read, self.view, self.now_ms):
             least_ms = paper.words_px(say(NONE_HERE)) * paper.time.ms_per_px
             end_ms = min(self.view.end_ms, self.now_ms)
             for stretch in empty_stretches(self._panels, self.view.start_ms, end_ms, least_ms):
-                paper.draw_stretch(say(NONE_HERE), *stretch)
+                paper.draw_stretch(say(NONE_HERE), *stretch, taken)
 
     def _paper(self, painter: QPainter, layout: Layout) -> Paper:
         return Paper(

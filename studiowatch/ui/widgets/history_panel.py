@@ -87,18 +87,21 @@ class PanelPainter:
                 self.painter.drawEllipse(QPointF(time.x(now_ms), self._y(float(series.mean[-1]))), LIVE_PX, LIVE_PX)
         self.painter.restore()
 
-    def draw_limit_words(self) -> None:
-        """Write each limit's words at its line where they cover least of the curves, on a ground of their own."""
+    def draw_limit_words(self) -> list[QRectF]:
+        """Write each limit's words at its line where they cover least of the curves; return the ground of each."""
         font = self.paper.label_font
         metrics = QFontMetricsF(font)
         self.painter.setFont(font)
+        grounds = []
         for limit in self.panel.limits:
             size_px = metrics.horizontalAdvance(limit.words), metrics.height()
             now_px = self.paper.time.x(self.paper.now_ms)
             left_px, top_px = place_words(self._y(limit.value), size_px, self.paper.time, self.drawn, now_px)
-            self.painter.fillRect(QRectF(left_px, top_px, *size_px), QColor(self.paper.ground(left_px)))
+            grounds.append(QRectF(left_px, top_px, *size_px))
+            self.painter.fillRect(grounds[-1], QColor(self.paper.ground(left_px)))
             self.painter.setPen(QColor(self.theme.caution))
             self.painter.drawText(QPointF(left_px, top_px + metrics.ascent()), limit.words)
+        return grounds
 
     def _y(self, value: float) -> float:
         plot = self.band.plot

@@ -7,15 +7,19 @@ from dataclasses import replace
 import numpy as np
 import pytest
 from PySide6.QtCore import QPoint
-from PySide6.QtGui import QColor, QImage, QRegion
-from PySide6.QtWidgets import QWidget
+from PySide6.QtGui import QColor, QFont, QFontMetrics, QImage, QRegion
+from PySide6.QtWidgets import QLabel, QWidget
 from pytestqt.qtbot import QtBot
 
 from studiowatch.coats.stages import Surface
 from studiowatch.ui.models.film import Base, Layer, Section
 from studiowatch.ui.style import Style
 from studiowatch.ui.theme import LIGHT, NIGHT, Theme
-from studiowatch.ui.widgets.film_section import FilmSection
+from studiowatch.ui.widgets.film_section import FilmSection, fitting
+from studiowatch.ui.widgets.piece_card import PieceCardView
+
+from .conftest import Show
+from .scenes import FOUR_WARNED
 
 pytestmark = pytest.mark.window
 FULL_UM = 300.0
@@ -51,6 +55,15 @@ def coat_part(qtbot: QtBot, **changed: object) -> np.ndarray:
     return picture[top : paint_rows[0] - 4, 20:75]
 
 
+@pytest.mark.usefixtures("qapp")
+def test_that_a_state_is_told_whole_or_not_at_all() -> None:
+    metrics, milky = QFontMetrics(QFont()), replace(COAT, milky=True, surface=Surface.WET)
+    whole_px, name_px = (metrics.horizontalAdvance(words) for words in ("gloss, milky", "gloss"))
+    assert fitting(metrics, milky, whole_px) == "gloss, milky"
+    assert fitting(metrics, milky, whole_px - 1) == "gloss"
+    assert fitting(metrics, milky, name_px - 1).endswith("…")
+
+
 def test_that_twice_the_thickness_is_twice_the_height(qtbot: QtBot) -> None:
     heights = []
     for thickness_um in (60.0, 120.0):
@@ -83,3 +96,24 @@ def test_that_night_draws_on_the_dark(qtbot: QtBot) -> None:
     picture = drawn(qtbot, Section(layers=(SUPPORT, PAINT, COAT)), NIGHT)
     assert near(picture, NIGHT.paint).any()
     assert near(picture, NIGHT.card).mean() > 0.3
+
+
+def test_that_the_dots_of_a_capital_letter_are_not_cut(shown: Show) -> None:
+    view = shown(FOUR_WARNED).page.rack.findChildren(PieceCardView)[0]
+    step = view._step
+    step.setText("Ü")
+    step.resize(60, step.heightForWidth(60))
+    free = QLabel("Ü")
+    free.setFont(step.font())
+    free.setMargin(20)
+    free.resize(80, 80)
+    assert ink(step) == ink(free) > 0
+
+
+def ink(label: QLabel) -> int:
+    """Return how many rows of the picture of `label` have ink."""
+    image = QImage(label.size(), QImage.Format.Format_Grayscale8)
+    image.fill(255)
+    label.render(image, QPoint(), QRegion(), QWidget.RenderFlag.DrawChildren)
+    rows = np.frombuffer(image.constBits(), np.uint8).reshape(image.height(), image.bytesPerLine())
+    return int((rows[:, : image.width()].min(axis=1) < 200).sum())

@@ -5,7 +5,7 @@ from __future__ import annotations
 from math import pi, sin
 
 from PySide6.QtCore import QLineF, QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QFont, QLinearGradient, QPainter, QPainterPath, QPaintEvent, QPen
+from PySide6.QtGui import QColor, QFont, QFontMetrics, QLinearGradient, QPainter, QPainterPath, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from studiowatch.coats.stages import Surface
@@ -126,8 +126,15 @@ class FilmSection(QWidget):
         line = style.px(_LABEL_LINE_PX)
         x = left + reach + style.px(4)
         area = QRectF(x, tag.middle + head - line, self.width() - x, 2 * line)
-        words = painter.fontMetrics().elidedText(tag.layer.words, Qt.TextElideMode.ElideRight, int(area.width()))
+        words = fitting(painter.fontMetrics(), tag.layer, area.width())
         painter.drawText(area, Qt.AlignmentFlag.AlignVCenter | Qt.TextFlag.TextSingleLine, words)
+
+
+def fitting(metrics: QFontMetrics, layer: Layer, width_px: float) -> str:
+    """Return the words of a layer that fit: its state is told whole or not at all, for the line above tells it too."""
+    if metrics.horizontalAdvance(layer.words) <= width_px:
+        return layer.words
+    return metrics.elidedText(layer.label, Qt.TextElideMode.ElideRight, int(width_px))
 
 
 def _draw_layer(painter: QPainter, layer: Layer, area: QRectF, style: Style) -> None:

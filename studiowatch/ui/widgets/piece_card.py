@@ -55,6 +55,7 @@ class PieceCardView(QFrame):
         self._facts.addStretch(1)
         for fact in (self._ahead, self._step, self._ready, self._likely, self._slack):
             fact.setAlignment(Qt.AlignmentFlag.AlignRight)
+            fact.setContentsMargins(0, 1, 0, 0)  # for the dots of an Ü, which reach above the line
             # Whatever it says, it has its share of the card: all sections are equally wide.
             fact.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
             self._facts.addWidget(fact)

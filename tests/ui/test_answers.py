@@ -50,6 +50,24 @@ def test_that_heard_and_remind_are_submitted(shown: Show, desk: ScriptedDesk, cl
     ]
 
 
+def test_that_the_keyboard_stays_with_a_warning_once_it_is_answered(
+    shown: Show, desk: ScriptedDesk, qtbot: QtBot
+) -> None:
+    window = shown(FOUR_WARNED)
+    activate(window, qtbot)
+    remind = push(window.page.sentence, "Remind me in 10 min")
+    remind.setFocus()
+    qtbot.keyClick(remind, Qt.Key.Key_Space)
+    sent = list(desk.commands)
+    put_off = replace(AIR_WARNING, state=WarningState.REMIND, sound=False, remind_ms=NOW_MS + 600_000)
+    shown(replace(FOUR_WARNED, warnings=(put_off,)))
+    qtbot.waitUntil(remind.isHidden)
+    assert QApplication.focusWidget() is window.page.sentence
+    qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_Return)
+    assert desk.commands == sent
+    assert not window.board.isVisible()
+
+
 def test_that_the_keyboard_alone_hears_a_warning(shown: Show, desk: ScriptedDesk, qtbot: QtBot) -> None:
     window = shown(FOUR_WARNED)
     activate(window, qtbot)

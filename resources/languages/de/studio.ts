@@ -17,11 +17,11 @@
     </message>
     <message>
       <source>Humidity will pass the limit in about {hours} hours</source>
-      <translation>Die Luftfeuchte überschreitet die Grenze in etwa {hours} Stunden</translation>
+      <translation>In etwa {hours} Stunden überschreitet die Luftfeuchte die Grenze</translation>
     </message>
     <message>
       <source>The dew point will be too near in about {hours} hours</source>
-      <translation>Der Taupunkt ist in etwa {hours} Stunden zu nah</translation>
+      <translation>In etwa {hours} Stunden ist der Taupunkt zu nahe</translation>
     </message>
     <message>
       <source>It will be too cold in about {hours} hours</source>

@@ -328,8 +328,8 @@
       <translation>{volume} oder {weight}</translation>
     </message>
     <message>
-      <source>{amount} is {times} times the sheet's film; did you mean {usual}? Press again to record it.</source>
-      <translation>{amount} ist das {times}-Fache des Films auf dem Datenblatt; meinten Sie {usual}? Drücken Sie noch einmal, um es aufzuzeichnen.</translation>
+      <source>{amount} is {times} times the sheet's film; did you mean {usual}? Press again if it is so much.</source>
+      <translation>{amount} ist das {times}-Fache des Films auf dem Datenblatt; meinten Sie {usual}? Drücken Sie noch einmal, wenn es so viel ist.</translation>
     </message>
     <message>
       <source>thinner</source>

@@ -98,10 +98,17 @@ class SentenceView(QFrame):
         self._detailed.setVisible(bool(one.detail))
         put(self._advice, one.advice, hide_empty=True)
         put(self._note, card.note, hide_empty=True)
-        self._heard.setVisible(card.can_hear)
-        self._remind.setVisible(card.can_remind)
+        self._offer(can_hear=card.can_hear, can_remind=card.can_remind)
         self.setAccessibleName(card.spoken)
         set_tip(self, say("Why this limit? {basis}", basis=card.basis) if card.basis else "")
+
+    def _offer(self, *, can_hear: bool, can_remind: bool) -> None:
+        """Offer what can be answered; the keyboard stays here when its answer goes, and lands on no other action."""
+        goes = (self._heard.hasFocus() and not can_hear) or (self._remind.hasFocus() and not can_remind)
+        if goes:
+            self.setFocus()
+        self._heard.setVisible(can_hear)
+        self._remind.setVisible(can_remind)
 
     def flash(self) -> None:
         """Show it in full colour for a moment, where nothing can be heard."""

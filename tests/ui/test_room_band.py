@@ -19,3 +19,21 @@ def test_that_columns_that_are_given_up_take_no_width(qapp: QApplication) -> Non
     views = [band.layout().itemAt(index).widget() for index in range(4)]
     right_most = max(view.geometry().right() for view in views)
     assert right_most > 570, "the second column reaches the card's margin"
+
+
+def test_that_a_long_word_stays_within_its_column(qapp: QApplication) -> None:
+    del qapp
+    band = RoomBand()
+    band.set_columns(4)
+    band.set_figures(tuple(Figure(name=name, value="beträchtlich") for name in ("T", "RH", "Air speed", "Dust")))
+    for width in (900, 600, 1400):
+        band.resize(width, 140)
+        band.grab()
+        for view in (band.layout().itemAt(index).widget() for index in range(4)):
+            assert view._value.sizeHint().width() <= view.width()
+    band.resize(4000, 140)
+    band.grab()
+    whole = band.layout().itemAt(0).widget()._value.sizeHint().width()
+    band.resize(6000, 140)
+    band.grab()
+    assert band.layout().itemAt(0).widget()._value.sizeHint().width() == whole

@@ -5,6 +5,7 @@ from __future__ import annotations
 from html import escape
 
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QFont, QFontMetrics, QResizeEvent
 from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QLabel, QSizePolicy, QVBoxLayout, QWidget
 
 from studiowatch.speech.words import say
@@ -62,9 +63,30 @@ class FigureView(QWidget):
         self._meant.setMinimumHeight(style.px(_TWO_LINES_PX))
         self._top.setSpacing(style.px(6))
         self._name.setMinimumHeight(style.px(_NAME_PX))
+        self._place.setMinimumHeight(QFontMetrics(self._font(FIGURE_PX, QFont.Weight.Bold)).height())
         self._draw()
         self._place.updateGeometry()
         self._meant.updateGeometry()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Fit the figure into the new width."""
+        super().resizeEvent(event)
+        self._draw()
+
+    def _font(self, units: int, weight: QFont.Weight) -> QFont:
+        font = QFont(self.font())
+        font.setPixelSize(self._style.px(units))
+        font.setWeight(weight)
+        return font
+
+    @property
+    def _share(self) -> float:
+        """Of its size, that the figure is shown at: less than 1 where it would not fit into the width."""
+        large, small = self._font(FIGURE_PX, QFont.Weight.Bold), self._font(_UNIT_PX, QFont.Weight.Normal)
+        wide_px = QFontMetrics(large).horizontalAdvance(self._figure.value)
+        if self._figure.unit:
+            wide_px += QFontMetrics(small).horizontalAdvance(f" {self._figure.unit}")
+        return min(1.0, self.width() / max(wide_px, 1))
 
     def set_figure(self, figure: Figure) -> None:
         """Show `figure`."""
@@ -79,11 +101,12 @@ class FigureView(QWidget):
         self._mark.set_level(figure.level)
         quiet = figure.stale or figure.value == NOT_MEASURED
         colour = theme.muted if quiet else level_ink(figure.level, theme)
+        figure_px, unit_px = (int(self._share * px(units)) for units in (FIGURE_PX, _UNIT_PX))
         unit = f"&nbsp;{escape(figure.unit).replace(' ', '&nbsp;')}" if figure.unit else ""
         put(
             self._value,
-            f'<span style="font-size:{px(FIGURE_PX)}px; font-weight:700; color:{colour}">{escape(figure.value)}</span>'
-            f'<span style="font-size:{px(_UNIT_PX)}px; color:{theme.muted}">{unit}</span>',
+            f'<span style="font-size:{figure_px}px; font-weight:700; color:{colour}">{escape(figure.value)}</span>'
+            f'<span style="font-size:{unit_px}px; color:{theme.muted}">{unit}</span>',
         )
         tone = LEVEL_TONES[figure.level] if figure.level > Level.CALM else Tone.MUTED
         put(self._meaning, figure.meaning, tone)

@@ -17,5 +17,5 @@ def test_that_a_long_name_is_cut_with_a_sign_and_widens_no_form() -> None:
     field.setCurrentIndex(1)
     assert field.sizeHint().width() == short
     whole_px = field.fontMetrics().horizontalAdvance(field.currentText())
-    assert field.fitting(whole_px) == field.currentText()
+    assert field.fitting(whole_px + 2) == field.currentText()  # parts of a pixel are rounded
     assert field.fitting(whole_px // 2).endswith("…")

@@ -19,13 +19,14 @@ from studiowatch.physics.air import Air
 from studiowatch.physics.ranges import Array
 from studiowatch.service.air_ahead import STAYS, RoomToCome, calm
 from studiowatch.service.coat_risk import CoatRisk
-from studiowatch.service.coat_tests import doubt_words, her_tests
+from studiowatch.service.coat_tests import beside, doubt_words, her_tests, last_unready
 from studiowatch.service.log_air import Moment
 from studiowatch.service.looked_ahead import LookedAhead
 from studiowatch.service.piece_view import StageTime
 from studiowatch.service.set_clock import LostHours, lived_as, with_times
 from studiowatch.studio.amounts import wet_um_of
 from studiowatch.studio.pieces import Coat, Piece
+from studiowatch.studio.unready import Unready
 
 DRAWS = 256  # draws of a live coat: enough for p10 and p90 when tests weigh them, and cheap at a reading a second
 SEED = 20260301  # any fixed number: a coat shows the same range after a restart
@@ -270,10 +271,17 @@ class CoatRun:
         self.weights = self.standing.weights(self._held, tests)
         self.ahead = ready_times(self.sheet, self.table, self.weights)
         self.doubt = self._doubted(self._held, tests) if tests else ""
+        if self.unready() is not None:
+            recoat_ms = self.recoat_ms()
+            self.recoat_told = self.recoat_told and recoat_ms is not None and recoat_ms <= self.at_ms
 
     def tests(self) -> tuple[Seen, ...]:
         """Return her tests up to now that count, of the stages that this coat goes through."""
         return her_tests(self.lived, self.sheet, self.laid_ms, self.at_ms)
+
+    def unready(self) -> Unready | None:
+        """Return her last test of it if that found it tacky or milky, else None."""
+        return last_unready(self.lived, self.tests(), self.laid_ms)
 
     def anew(self) -> Standing | None:
         """Return what this coat should be dried anew with for her tests, or None while its draws will do."""
@@ -294,24 +302,30 @@ class CoatRun:
 
     def stage_times(self) -> tuple[StageTime, ...]:
         """Return the times of all stages that this coat has."""
-        return tuple(self._stage_time(stage, ready) for stage, ready in self.ahead.items())
+        unready = self.unready()
+        return tuple(beside(unready, self._modelled(stage, ready)) for stage, ready in self.ahead.items())
 
     def stage_time(self, stage: Stage) -> StageTime | None:
         """Return the time of one stage, or None if this coat has it not."""
         ready = self.ahead.get(stage)
-        return None if ready is None else self._stage_time(stage, ready)
+        return None if ready is None else beside(self.unready(), self._modelled(stage, ready))
 
     def recoat_ms(self) -> int | None:
-        """Return when she is told that the next coat may go on, UTC ms, or None if that is not in sight."""
+        """Return when she is told that the next coat may go on, UTC ms, or None if that is not in sight.
+
+        After a test that found it tacky or milky, only what lies well after that test is told.
+        """
         ready = self.ahead.get(Stage.DRY_TO_RECOAT)
-        return None if ready is None else self.after_ms(ready_by_s(self.sheet, ready))
+        modelled_ms = None if ready is None else self.after_ms(ready_by_s(self.sheet, ready))
+        unready = self.unready()
+        return modelled_ms if unready is None else unready.told_ms(modelled_ms)
 
     def untold_recoat_ms(self, now_ms: int) -> int | None:
         """Return when the next coat could go on, UTC ms, if that lies behind at `now_ms` and was not said yet."""
         recoat_ms = None if self.recoat_told else self.recoat_ms()
         return recoat_ms if recoat_ms is not None and recoat_ms <= now_ms else None
 
-    def _stage_time(self, stage: Stage, ready: Ready) -> StageTime:
+    def _modelled(self, stage: Stage, ready: Ready) -> StageTime:
         p10_ms, p90_ms = self.after_ms(ready.p10_s), self.after_ms(ready.p90_s)
         if stage is Stage.DRY_TO_RECOAT:
             p90_ms = self.recoat_ms()

@@ -1,14 +1,19 @@
-"""Her touch tests of one coat: which of them teach, and what is said of one that does not fit."""
+"""Her touch tests of one coat: which of them teach, which still stand, and what is said of one that does not fit."""
 
 from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
 
 from studiowatch.coats.data_sheet import DataSheet, Kind
 from studiowatch.coats.learning import Seen, counted
 from studiowatch.coats.readiness import stages_of
 from studiowatch.coats.stages import Stage
+from studiowatch.service.piece_view import StageTime
 from studiowatch.speech.units import chosen
 from studiowatch.speech.words import say
 from studiowatch.studio.pieces import Coat, Finding
+from studiowatch.studio.unready import Unready
 
 TEST_AHEAD_MS = 60_000  # ms that a test may lie ahead of the film: readings come in batches
 _ASKED = {  # the stage that each answer is about, and whether it was reached
@@ -17,6 +22,8 @@ _ASKED = {  # the stage that each answer is about, and whether it was reached
     Finding.MILKY: (Stage.CLEAR, False),
     Finding.CLEAR: (Stage.CLEAR, True),
 }
+
+_NOT_WHILE_UNREADY = (Stage.DRY_TO_RECOAT, Stage.DRY_HARD, Stage.DRY_THROUGH, Stage.CURED)
 
 
 def her_tests(coat: Coat, sheet: DataSheet, laid_ms: int, until_ms: int) -> tuple[Seen, ...]:
@@ -32,10 +39,36 @@ def her_tests(coat: Coat, sheet: DataSheet, laid_ms: int, until_ms: int) -> tupl
     )
 
 
+def last_unready(coat: Coat, tests: Sequence[Seen], laid_ms: int) -> Unready | None:
+    """Return the last of `tests` that found `coat` tacky or milky and that no later one answers, or None.
+
+    How it came out answers whether it is milky, and not whether it is tacky.
+    """
+    last = {test.stage: test for test in tests}
+    if coat.outcome is not None:
+        last.pop(Stage.CLEAR, None)
+    test = max((test for test in last.values() if not test.reached), key=lambda test: test.after_s, default=None)
+    if test is None:
+        return None
+    return Unready.of(_found(test), laid_ms + round(test.after_s * 1000), laid_ms=laid_ms)
+
+
+def beside(unready: Unready | None, time: StageTime) -> StageTime:
+    """Return what is told of a modelled stage beside the last test of its coat, if that found it tacky or milky."""
+    if unready is None or time.stage not in _NOT_WHILE_UNREADY:
+        return time
+    if unready.told_ms(time.time_ms if time.reached else time.p90_ms) is None:
+        return StageTime(stage=time.stage, time_ms=None, reached=False)
+    return replace(time, time_ms=unready.likely_ms(time.time_ms), p10_ms=unready.likely_ms(time.p10_ms))
+
+
+def _found(test: Seen) -> Finding:
+    return next(finding for finding, asked in _ASKED.items() if asked == (test.stage, test.reached))
+
+
 def doubt_words(test: Seen, *, is_wider: bool) -> str:
     """Return what is said of a test that does not fit anything that the sheet allows."""
-    finding = next(finding for finding, asked in _ASKED.items() if asked == (test.stage, test.reached))
-    found = {"finding": finding.word, "hours": chosen().number(test.after_s / 3600.0, 1)}
+    found = {"finding": _found(test).word, "hours": chosen().number(test.after_s / 3600.0, 1)}
     if is_wider:
         return say(
             "Found {finding} {hours} h after laying, which does not fit its sheet, its amount and this room: "

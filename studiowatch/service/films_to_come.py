@@ -20,6 +20,7 @@ from studiowatch.service.rack_coats import following_coat
 from studiowatch.service.rack_risks import coats_at_risk
 from studiowatch.service.room_ahead import RoomAhead, Spans
 from studiowatch.studio.concern import AirNow, CoatAtRisk
+from studiowatch.studio.unready import Unready
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -102,7 +103,7 @@ def films_to_come(rack: Rack, room: RoomAhead, air: AirNow, now_ms: int, vapour:
         if run is not None:
             label = rack.stacks.labels(piece)[piece.index_of(run.coat.key)]
             film = _film(run, room, piece_key=piece.key, title=piece.title, coat=label, goal=goal)
-            if film is not None and not _is_ready(film, now_ms):
+            if film is not None and _is_awaited(film, run.unready(), now_ms):
                 films.append(film)
     return FilmsToCome(
         now_ms=now_ms, films=tuple(films), air=_known(air, films), at_risk=tuple(coats_at_risk(rack)), vapour=vapour
@@ -144,9 +145,10 @@ def _known(air: AirNow, films: Sequence[FilmToCome]) -> AirNow:
     )
 
 
-def _is_ready(film: FilmToCome, now_ms: int) -> bool:
+def _is_awaited(film: FilmToCome, unready: Unready | None, now_ms: int) -> bool:
+    """Return whether a film is not ready yet, and no test speaks against the time of it."""
     by_ms = film.when(film.goal, film.times[film.goal]).by_ms
-    return by_ms is not None and by_ms <= now_ms
+    return by_ms is None or (by_ms > now_ms and (unready is None or unready.told_ms(by_ms) is not None))
 
 
 def _safe(sheet: DataSheet) -> Stage:

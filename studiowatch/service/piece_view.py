@@ -8,6 +8,7 @@ from datetime import date
 from studiowatch.coats.stages import Orientation, Stage, Surface
 from studiowatch.studio.pieces import Coat, Shape, face_m2
 from studiowatch.studio.review_views import Risk
+from studiowatch.studio.unready import Unready
 from studiowatch.studio.words import Sentence
 
 
@@ -66,6 +67,8 @@ class CoatView:
         min; what weighing the bottle would narrow, one sentence at the newest coat of each product, else "".
     risk : Risk or None
         The present risk that a clear coat comes out cloudy, with its strongest reason; None if it is not followed.
+    unready : Unready or None
+        The last touch test or look, if that found it tacky or milky still.
     recorded : Coat or None
         The coat as it stands in the records, for whoever corrects it.
     """
@@ -99,6 +102,7 @@ class CoatView:
     blush_min: float = 0.0
     weighing: str = ""
     risk: Risk | None = None
+    unready: Unready | None = None
     recorded: Coat | None = None
 
     def stage(self, stage: Stage) -> StageTime | None:

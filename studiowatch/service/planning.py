@@ -20,6 +20,7 @@ from studiowatch.studio.labels import suggested_mL
 from studiowatch.studio.pieces import Coat, Piece
 from studiowatch.studio.plan_checks import StackCoat, check_stack, needs_dry_through
 from studiowatch.studio.plan_shapes import CoatToCome, PieceToPlan, Times, Waits, WaitsFor
+from studiowatch.studio.unready import Unready
 
 _NEEDED = (Stage.DRY_TO_RECOAT, Stage.DRY_HARD, Stage.DRY_THROUGH, Stage.CURED)
 NOT_IN_SIGHT = Times(p10=None, p50=None, p90=None)
@@ -36,6 +37,7 @@ class Top:
     standing: Standing
     tests: tuple[Seen, ...]
     ahead: Mapping[Stage, Ready]
+    unready: Unready | None
     coming: Sequence[tuple[AnyAir, float]] | None
 
     @classmethod
@@ -52,6 +54,7 @@ class Top:
             standing=run.standing,
             tests=run.tests(),
             ahead=run.ahead,
+            unready=run.unready(),
             coming=coming,
         )
 
@@ -136,6 +139,7 @@ def _to_plan(one: OnTheRack, waits: FilmWaits, now_ms: int) -> PieceToPlan:
         handle=handle,
         cured=cured,
         remarks=check_stack(one.stack),
+        unready=None if one.top is None else one.top.unready,
     )
 
 
@@ -162,8 +166,20 @@ def _now(one: OnTheRack, *, through: bool, now_ms: int) -> tuple[Times, Times | 
     at = Times(p10=one.top.laid_ms, p50=one.top.laid_ms, p90=one.top.laid_ms)
     told = one.top.waits(through=through)
     is_paint = one.stack[-1].paint
-    handle, cured = told.handle.after(at), told.cured.after(at)
-    return told.next.after(at), None if is_paint else handle, None if is_paint else cured
+    following, handle, cured = (
+        _beside(one.top.unready, wait.after(at)) for wait in (told.next, told.handle, told.cured)
+    )
+    return following, None if is_paint else handle, None if is_paint else cured
+
+
+def _beside(unready: Unready | None, times: Times) -> Times:
+    """Return what of modelled times stands beside her last test, UTC ms."""
+    if unready is None:
+        return times
+    told_ms = unready.told_ms(times.p90)
+    if told_ms is None:
+        return NOT_IN_SIGHT
+    return Times(p10=unready.likely_ms(times.p10), p50=unready.likely_ms(times.p50), p90=told_ms)
 
 
 def _waits_for(one: OnTheRack, waits: FilmWaits) -> WaitsFor:

@@ -80,7 +80,7 @@ class PromptDesk:
         corrected : collection of str
             Keys of coats whose run was begun anew: their due times hold no longer.
         """
-        before = {key: due_ms for key, due_ms in self._due_ms.items() if key.rpartition(":")[0] not in corrected}
+        before = {key: due_ms for key, due_ms in self._due_ms.items() if _coat_key(key) not in corrected}
         self._open = {
             prompt.key: (prompt, coat)
             for coat in tended
@@ -266,6 +266,11 @@ class PromptDesk:
             del self._stored[key]
             self._tellings.pop(key, None)
             self.disk.later(partial(self.records.drop_prompt, key))
+
+
+def _coat_key(key: str) -> str:
+    """Return the key of the coat that a prompt is about; a new test is asked for by the time of the last too."""
+    return key.rpartition(":")[0].partition("@")[0]
 
 
 def _reminder_view(reminder: Reminder) -> PromptView:

@@ -56,6 +56,7 @@ def _tended(rack: Rack, piece: Piece, run: CoatRun) -> Tended:
         following_solvent=sheet is not None and sheet.kind is Kind.SOLVENTBORNE,
         film=_film_now(run),
         untested=_untested_below(rack, piece, run.coat),
+        unready=run.unready(),
         vapour_near=vapour_in_room(rack, but=piece.key),
     )
     return Tended(coat=coat, piece_key=piece.key, piece_title=piece.title)

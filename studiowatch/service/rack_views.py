@@ -191,6 +191,7 @@ def _not_yet(run: CoatRun, label: str, now_ms: int) -> Sentence | None:
         ready_ms=told_ms,
         likely_ms=likely_ms,
         now_ms=now_ms,
+        unready=run.unready(),
         when_text=lambda time_ms: when_text(time_ms, now_ms),
     )
 
@@ -227,6 +228,7 @@ def _coat_view(piece: Piece, coat: Coat, label: str, sheet: DataSheet, run: Coat
         unlogged_ms=run.unlogged_ms,
         film_trace=run.film_trace,
         doubt=run.doubt,
+        unready=run.unready(),
         sealed_in_g_m2=run.film.sealed_in_g_m2,
         trapped_g_m2=run.film.trapped_g_m2,
         sealed_fluid=_sealed_fluid(run.film),

@@ -9,6 +9,7 @@ from studiowatch.coats.stages import Surface
 from studiowatch.speech.words import mark, say
 from studiowatch.studio.review_causes import Cause
 from studiowatch.studio.review_views import Risk
+from studiowatch.studio.unready import Unready
 from studiowatch.studio.words import Level, Sentence
 
 SEALED_IN = mark("What is sealed in below clouds the coat above. A touch test at an edge comes before the next coat.")
@@ -22,6 +23,7 @@ def not_yet(
     likely_ms: int | None,
     now_ms: int,
     when_text: Callable[[int], str],
+    unready: Unready | None = None,
 ) -> Sentence | None:
     """Return why no coat should go on a piece now, or None if its topmost coat is ready.
 
@@ -33,11 +35,15 @@ def not_yet(
         UTC ms when it is told to be ready, and when it may be at the earliest; None if neither is in sight.
     when_text : callable
         Turns UTC ms into the day and time as she reads them.
+    unready : Unready or None
+        Her last test of it, if that found it tacky or milky.
     """
     if ready_ms is not None and ready_ms <= now_ms:
         return None
     wet = surface is Surface.WET
-    if ready_ms is None:
+    if ready_ms is None and unready is not None:
+        detail = say("Test it again from {time}: a new test decides.", time=when_text(unready.again_ms))
+    elif ready_ms is None:
         detail = say("In this room as it is, no time for the next coat is in sight.")
     elif likely_ms is None or likely_ms <= now_ms:
         detail = say("Ready from {time}.", time=when_text(ready_ms))
@@ -45,7 +51,14 @@ def not_yet(
         detail = say("Ready from {time}, perhaps from {early}.", time=when_text(ready_ms), early=when_text(likely_ms))
     return Sentence(
         level=Level.ACT if wet else Level.CAUTION,
-        headline=say(_NOT_YET[surface], label=label),
+        headline=say(_NOT_YET[surface], label=label)
+        if unready is None
+        else say(
+            "Not yet: {label} was found {finding}, {time}",
+            label=label,
+            finding=unready.finding.word,
+            time=when_text(unready.found_ms),
+        ),
         detail=detail,
         advice=say(SEALED_IN),
     )

@@ -8,6 +8,7 @@ from datetime import date
 from enum import StrEnum
 
 from studiowatch.studio.plan_checks import Remark
+from studiowatch.studio.unready import Unready
 from studiowatch.studio.working_hours import Span, WorkingHours
 
 
@@ -83,6 +84,8 @@ class PieceToPlan:
         UTC ms at which what lies on it now is dry-hard, and cured; None where nothing is watched.
     waits : callable
         What each coat will need.
+    unready : Unready or None
+        The last test of what lies on it, if that found it tacky or milky.
     """
 
     key: str
@@ -95,6 +98,7 @@ class PieceToPlan:
     handle: Times | None = None
     cured: Times | None = None
     remarks: tuple[Remark, ...] = ()
+    unready: Unready | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

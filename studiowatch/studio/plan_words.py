@@ -120,21 +120,25 @@ def unsure_text(course: Course) -> str:
     """Return why a piece has no dates, or not all of them, or ""."""
     if course.desk.hours.is_never:
         return say("No day of the week has working hours, so nothing can be dated: set them.")
+    if course.piece.unready is not None and course.piece.ready.p90 is None:
+        finding = course.piece.unready.finding.word
+        return say(
+            "The {top} was found {finding}: nothing is dated before a new test.", top=course.piece.top, finding=finding
+        )
     missing = next((planned for planned in course.placed if planned.lay_ms is None), None)
     if missing is not None:
-        label = missing.coat.label
-        if missing is not course.placed[0] or not course.piece.top:
-            return say("No time for {label} is in sight, in this room as it is.", label=label)
-        return say(
-            "No time for {label} after the {top} is in sight, in this room as it is.",
-            label=label,
-            top=course.piece.top,
-        )
+        return _out_of_sight(missing.coat.label, course.piece.top if missing is course.placed[0] else "")
     if not course.placed and course.handle is None:
         return say("Plan its coats: there is nothing to date yet.")
     if course.ship_ms() is None:
         return say("When it will be cured is not in sight, in this room as it is.")
     return ""
+
+
+def _out_of_sight(label: str, top: str) -> str:
+    if not top:
+        return say("No time for {label} is in sight, in this room as it is.", label=label)
+    return say("No time for {label} after the {top} is in sight, in this room as it is.", label=label, top=top)
 
 
 def first_text(today: Sequence[TodayStep], following: TodayStep | None, clock: WallClock, now_ms: int) -> str:

@@ -9,6 +9,8 @@ from types import MappingProxyType
 from studiowatch.speech.words import mark, say
 from studiowatch.studio.labels import volume_text
 from studiowatch.studio.missed import FilmNow, Step, missed
+from studiowatch.studio.pieces import Finding
+from studiowatch.studio.unready import Unready
 
 __all__ = ["CoatToTend", "FilmNow", "Prompt", "Step", "prompt_key", "prompts_for"]
 
@@ -56,6 +58,8 @@ class CoatToTend:
         How far its film has come.
     untested : str
         Label of the coat below that it was laid on without a touch test or a look, or "".
+    unready : Unready or None
+        The last touch test or look, if that found it tacky or milky: a new one is asked for then.
     vapour_near : str
         A coat on another piece that gives off solvent vapour still, in words, or "".
     """
@@ -75,6 +79,7 @@ class CoatToTend:
     read_again_ms: int | None = None
     film: FilmNow = OPEN_FILM
     untested: str = ""
+    unready: Unready | None = None
     vapour_near: str = ""
 
 
@@ -119,7 +124,7 @@ def prompts_for(coat: CoatToTend, *, now_ms: int, before: Mapping[str, int] = NO
         leave out those of a coat that was corrected since.
     """
     prompts = (*_while_wet(coat), *_when_dry(coat), *_reading(coat))
-    settled = (_settled(prompt, now_ms, before) for prompt in prompts)
+    settled = (_settled(prompt, coat, now_ms, before) for prompt in prompts)
     as_they_stand = [_as_it_stands(prompt, coat.film, now_ms) for prompt in settled]
     still_to_do = [prompt for prompt in as_they_stand if not (prompt.is_useless and prompt.due_ms > now_ms)]
     return tuple(sorted(still_to_do, key=lambda prompt: prompt.due_ms))
@@ -135,9 +140,17 @@ def _while_wet(coat: CoatToTend) -> list[Prompt]:
         headline = say("Set the mesh cover when no more bubbles rise")
         caution = say(VAPOUR_AT_COVER if coat.solvent else NO_TORCH_AT_COVER)
         prompts.append(_prompt(coat, Step.COVER, coat.laid_ms + COVER_MS, headline, caution))
-    if coat.clear_ms is not None and not coat.is_seen_clear:
-        prompts.append(_prompt(coat, Step.CLARITY, coat.clear_ms, say("Has the milkiness cleared?"), _untested(coat)))
+    look_ms = _look_ms(coat)
+    if look_ms is not None:
+        prompts.append(_test(coat, Step.CLARITY, look_ms, say("Has the milkiness cleared?"), _untested(coat)))
     return prompts
+
+
+def _look_ms(coat: CoatToTend) -> int | None:
+    """Return when to look whether a coat has cleared, UTC ms, or None if that is known, or it never was milky."""
+    if coat.unready is not None and coat.unready.finding is Finding.MILKY:
+        return coat.unready.likely_ms(coat.clear_ms) or coat.unready.again_ms
+    return None if coat.is_seen_clear else coat.clear_ms
 
 
 def no_torch_near(vapour: str) -> str:
@@ -159,17 +172,20 @@ def _untested(coat: CoatToTend) -> str:
 
 
 def _when_dry(coat: CoatToTend) -> list[Prompt]:
-    if coat.recoat_ms is None or coat.following is None:
+    if coat.following is None:
         return []
+    test = say("Touch test at an edge before the next coat")
+    look = say(LOOK_FOR_BLUSH) if coat.solvent else ""
+    if coat.recoat_ms is None:
+        is_tacky = coat.unready is not None and coat.unready.finding is Finding.TACKY
+        return [_test(coat, Step.TOUCH_TEST, coat.unready.again_ms, test, look)] if coat.unready and is_tacky else []
     following = coat.following
     if coat.following_mL is not None:
         following = f"{following}, {volume_text(coat.following_mL)}"
     lay = say("Recoat: {coat}", coat=following) if coat.clear_film else say("Lay {coat}", coat=following)
     caution = say(SOLVENT_NEXT) if coat.following_solvent else ""
-    look = say(LOOK_FOR_BLUSH) if coat.solvent else ""
-    test = say("Touch test at an edge before the next coat")
     return [
-        _prompt(coat, Step.TOUCH_TEST, coat.recoat_ms, test, look),
+        _test(coat, Step.TOUCH_TEST, coat.recoat_ms, test, look),
         _prompt(coat, Step.RECOAT, coat.recoat_ms, lay, caution),
     ]
 
@@ -200,10 +216,20 @@ def _prompt(coat: CoatToTend, step: Step, due_ms: int, headline: str, caution: s
     )
 
 
-def _settled(prompt: Prompt, now_ms: int, before: Mapping[str, int]) -> Prompt:
-    """Keep the time of a prompt that has come due."""
+def _test(coat: CoatToTend, step: Step, due_ms: int, headline: str, caution: str) -> Prompt:
+    """Return the prompt for a test or look, another one after each that found the coat tacky or milky."""
+    prompt = _prompt(coat, step, due_ms, headline, caution)
+    if coat.unready is None:
+        return prompt
+    return replace(prompt, key=prompt_key(f"{coat.coat_key}@{coat.unready.found_ms}", step))
+
+
+def _settled(prompt: Prompt, coat: CoatToTend, now_ms: int, before: Mapping[str, int]) -> Prompt:
+    """Keep the time of a prompt that has come due, unless a test since found the coat not ready for the next."""
     due_ms = before.get(prompt.key)
     if due_ms is None or due_ms > now_ms:
+        return prompt
+    if prompt.step is Step.RECOAT and coat.unready is not None and due_ms <= coat.unready.found_ms:
         return prompt
     return replace(prompt, due_ms=due_ms)
 

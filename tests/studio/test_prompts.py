@@ -2,7 +2,9 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from studiowatch.studio.pieces import Finding
 from studiowatch.studio.prompts import CoatToTend, Prompt, Step, prompt_key, prompts_for
+from studiowatch.studio.unready import Unready
 
 LAID_MS = 1_772_460_000_000
 MINUTE_MS = 60_000
@@ -106,3 +108,15 @@ def test_that_keys_are_stable_and_unique() -> None:
     assert keys == [prompt.key for prompt in prompts_for(GLOSS, now_ms=LAID_MS + HOUR_MS)]
     assert len(set(keys)) == len(keys)
     assert keys[0] == "c7:bubbles"
+
+
+def test_that_a_recoat_that_was_due_is_put_off_by_a_test_that_finds_the_coat_tacky() -> None:
+    # due at 5 h, found tacky at 6 h: by what that taught it is 8 h, and the test is another one than that of 5 h
+    due_ms, found_ms = LAID_MS + 5 * HOUR_MS, LAID_MS + 6 * HOUR_MS
+    coat = replace(GLOSS, recoat_ms=LAID_MS + 8 * HOUR_MS, unready=Unready.of(Finding.TACKY, found_ms, laid_ms=LAID_MS))
+    kept = asked(GLOSS, found_ms, recoat=due_ms)
+    assert kept[Step.RECOAT].due_ms == due_ms
+    prompts = asked(coat, found_ms, recoat=due_ms, **{"touch-test": due_ms})
+    assert prompts[Step.RECOAT].due_ms == prompts[Step.TOUCH_TEST].due_ms == LAID_MS + 8 * HOUR_MS
+    assert prompts[Step.TOUCH_TEST].key != kept[Step.TOUCH_TEST].key
+    assert prompts[Step.BUBBLES].key == kept[Step.BUBBLES].key

@@ -9,6 +9,8 @@ import pytest
 
 from studiowatch.coats.stages import Stage, Surface
 from studiowatch.service.piece_view import PieceView, StageTime
+from studiowatch.studio.pieces import Finding
+from studiowatch.studio.unready import Unready
 from studiowatch.ui.models.rack import PieceCard, rack_cards, state_words
 from studiowatch.ui.models.tones import Tone
 
@@ -59,6 +61,21 @@ def test_that_a_dry_coat_says_what_it_reached_and_since_when() -> None:
 def test_that_a_dry_coat_that_is_still_milky_says_so() -> None:
     milky = coat("c", "isolation", 5 * HOUR_MS, surface=Surface.DRY, milky=True)
     assert state_words(milky, NOW_MS, UTC)[0] == "Isolation · dry, still milky"
+
+
+def test_that_a_coat_found_tacky_is_said_as_it_was_found_until_it_is_ready() -> None:
+    # 10 h old when it was found tacky 20 min ago, at 13:52: to be tested again an hour after that, at 14:52
+    found_ms = NOW_MS - 20 * MINUTE_MS
+    tacky = Unready.of(Finding.TACKY, found_ms, laid_ms=found_ms - 10 * HOUR_MS)
+    top = coat("c", "gloss 2", 10 * HOUR_MS + 20 * MINUTE_MS, surface=Surface.DRY)
+    unready = replace(top, unready=tacky, stages=tuple(replace(time, reached=False) for time in top.stages))
+    one = card(replace(ORCHARD, coats=(unready,), next_ms=None, next_p10_ms=None, next_p90_ms=None))
+    assert (one.state, one.state_tone) == ("Gloss 2 · found tacky, 13:52", Tone.CAUTION)
+    assert (one.ready, one.ready_tone, one.likely) == ("test again from 14:52", Tone.CAUTION, "")
+    late = replace(unready, unready=replace(tacky, again_ms=NOW_MS))
+    assert card(replace(ORCHARD, coats=(late,), next_ms=None)).ready == "test again now"
+    ready = replace(top, stages=tuple(replace(time, reached=True) for time in top.stages))
+    assert state_words(replace(ready, unready=tacky), NOW_MS, UTC) == state_words(ready, NOW_MS, UTC)
 
 
 def test_that_a_covered_coat_says_so() -> None:

@@ -899,8 +899,8 @@
       <translation>Noch nicht: {label} ist noch nicht durchgetrocknet</translation>
     </message>
     <message>
-      <source>In this room as it is, no time for the next coat is in sight.</source>
-      <translation>In diesem Raum, wie er ist, ist keine Zeit für die nächste Schicht in Sicht.</translation>
+      <source>Test it again from {time}: a new test decides.</source>
+      <translation>Prüfen Sie noch einmal ab {time}: Die neue Probe entscheidet.</translation>
     </message>
     <message>
       <source>Pour less.</source>
@@ -915,12 +915,20 @@
       <translation>Erst glänzend, zuletzt eine seidenmatte oder matte Schicht.</translation>
     </message>
     <message>
+      <source>In this room as it is, no time for the next coat is in sight.</source>
+      <translation>In diesem Raum, wie er ist, ist keine Zeit für die nächste Schicht in Sicht.</translation>
+    </message>
+    <message>
       <source>Ready from {time}.</source>
       <translation>Bereit ab {time}.</translation>
     </message>
     <message>
       <source>Ready from {time}, perhaps from {early}.</source>
       <translation>Bereit ab {time}, vielleicht ab {early}.</translation>
+    </message>
+    <message>
+      <source>Not yet: {label} was found {finding}, {time}</source>
+      <translation>Noch nicht: {label} {time} befunden: {finding}</translation>
     </message>
     <message>
       <source>{coat} would likely come out cloudy</source>
@@ -1451,6 +1459,10 @@
       </translation>
     </message>
     <message>
+      <source>No time for {label} after the {top} is in sight, in this room as it is.</source>
+      <translation>Für {label} nach {top} ist in diesem Raum, wie er ist, keine Zeit in Sicht.</translation>
+    </message>
+    <message>
       <source>Nothing to lay today. Next: {title}, {coat}, {day}.</source>
       <translation>Heute ist nichts aufzutragen. Als Nächstes: {title}, {coat}, {day}.</translation>
     </message>
@@ -1482,8 +1494,8 @@
       <translation>Kein Wochentag hat Arbeitszeiten, also lässt sich nichts datieren: Legen Sie sie fest.</translation>
     </message>
     <message>
-      <source>No time for {label} after the {top} is in sight, in this room as it is.</source>
-      <translation>Für {label} nach {top} ist in diesem Raum, wie er ist, keine Zeit in Sicht.</translation>
+      <source>The {top} was found {finding}: nothing is dated before a new test.</source>
+      <translation>{top} zuletzt befunden: {finding}. Vor einer neuen Probe wird nichts datiert.</translation>
     </message>
     <message>
       <source>Plan its coats: there is nothing to date yet.</source>
@@ -1492,6 +1504,10 @@
     <message>
       <source>When it will be cured is not in sight, in this room as it is.</source>
       <translation>Wann es ausgehärtet ist, ist in diesem Raum, wie er ist, nicht in Sicht.</translation>
+    </message>
+    <message>
+      <source>No time for {label} is in sight, in this room as it is.</source>
+      <translation>Für {label} ist in diesem Raum, wie er ist, keine Zeit in Sicht.</translation>
     </message>
     <message>
       <source>First {title}: {coat}.</source>
@@ -1516,10 +1532,6 @@
     <message>
       <source>Tell the client early: {day} is what the plan gives.</source>
       <translation>Sagen Sie es dem Kunden früh: Der Plan ergibt {day}.</translation>
-    </message>
-    <message>
-      <source>No time for {label} is in sight, in this room as it is.</source>
-      <translation>Für {label} ist in diesem Raum, wie er ist, keine Zeit in Sicht.</translation>
     </message>
     <message>
       <source>the {label} must cure before it may be wrapped (about {span})</source>

@@ -838,6 +838,10 @@
       <translation>nicht mehr im Gestell</translation>
     </message>
     <message>
+      <source>test again from {time}</source>
+      <translation>neue Probe ab {time}</translation>
+    </message>
+    <message>
       <source>no recoat time at these conditions</source>
       <translation>unter diesen Bedingungen nie überarbeitbar</translation>
     </message>
@@ -1788,6 +1792,10 @@
       <translation>vielleicht ab {time}</translation>
     </message>
     <message>
+      <source>{coat} · {stage} since {time}</source>
+      <translation>{coat} · {stage} seit {time}</translation>
+    </message>
+    <message>
       <source>drying through, day {number}</source>
       <translation>trocknet durch, Tag {number}</translation>
     </message>
@@ -1820,8 +1828,12 @@
       <translation>{coat} · {surface}, {age}</translation>
     </message>
     <message>
-      <source>{coat} · {stage} since {time}</source>
-      <translation>{coat} · {stage} seit {time}</translation>
+      <source>{coat} · found {finding}, {time}</source>
+      <translation>{coat} · {time} befunden: {finding}</translation>
+    </message>
+    <message>
+      <source>{coat} · dry, still milky</source>
+      <translation>{coat} · trocken, noch milchig</translation>
     </message>
     <message>
       <source>wrap from {time}</source>
@@ -1836,8 +1848,8 @@
       <translation>abgedeckt</translation>
     </message>
     <message>
-      <source>{coat} · dry, still milky</source>
-      <translation>{coat} · trocken, noch milchig</translation>
+      <source>test again now</source>
+      <translation>neue Probe jetzt</translation>
     </message>
     <message>
       <source>Hold the hygrometer near the pieces, out of the sun and off the wall, until it stands still. What you type holds until the next reading: the older it is, the wider the ready times.</source>

@@ -208,6 +208,8 @@ def _ready_words(coat: CoatView, ready_ms: int | None, now_ms: int) -> str:
     time = coat.stage(Stage.DRY_TO_RECOAT)
     if time is None:
         return ""
+    if ready_ms is None and coat.unready is not None:
+        return say("test again from {time}", time=clock_words(coat.unready.again_ms, now_ms))
     if ready_ms is None:
         return say("no recoat time at these conditions")
     clock = clock_words(ready_ms, now_ms)

@@ -13,6 +13,7 @@ from studiowatch.speech.units import Hours, chosen
 from studiowatch.speech.words import mark, say
 from studiowatch.studio.plan_words import slack_text
 from studiowatch.studio.pouring import VERY_THICK
+from studiowatch.studio.unready import Unready
 from studiowatch.ui.models.film import Section, full_scale_um, section_of
 from studiowatch.ui.models.learning import learnt_line, learnt_sentence
 from studiowatch.ui.models.sealing import blush_words, sealed_words
@@ -163,16 +164,29 @@ def state_words(coat: CoatView | None, now_ms: int, zone: tzinfo | None = None) 
     if coat.surface is not Surface.DRY:
         fresh = mark("{coat} · {surface} and milky, {age}") if coat.milky else mark("{coat} · {surface}, {age}")
         return say(fresh, coat=name, surface=say(SURFACE_WORDS[coat.surface]), age=age) + cover, Tone.LINK
+    words, tone = _dry_words(coat, name, now_ms, zone)
+    return words + cover, tone
+
+
+def _dry_words(coat: CoatView, name: str, now_ms: int, zone: tzinfo | None) -> tuple[str, Tone]:
+    """Return what a coat whose film is dry to touch is: as she found it last, where that stands, else as modelled."""
+    if coat.unready is not None and not _is_ready_again(coat):
+        found = {"finding": coat.unready.finding.word, "time": clock_words(coat.unready.found_ms, now_ms, zone)}
+        return say("{coat} · found {finding}, {time}", coat=name, **found), Tone.CAUTION
     if coat.milky:
-        return say("{coat} · dry, still milky", coat=name) + cover, Tone.LINK
+        return say("{coat} · dry, still milky", coat=name), Tone.LINK
     reached = [time for time in _told_stages(coat) if time.reached and time.time_ms is not None]
     last = max(reached, key=lambda time: (time.time_ms or 0, list(Stage).index(time.stage)), default=None)
     if last is None or last.time_ms is None:
-        return f"{name} · {_drying(coat, now_ms, age)}{cover}", Tone.INK
+        return f"{name} · {_drying(coat, now_ms)}", Tone.INK
     since = clock_words(last.time_ms, now_ms, zone)
-    return say(
-        "{coat} · {stage} since {time}", coat=name, stage=say(STAGE_WORDS[last.stage]), time=since
-    ) + cover, Tone.INK
+    return say("{coat} · {stage} since {time}", coat=name, stage=say(STAGE_WORDS[last.stage]), time=since), Tone.INK
+
+
+def _is_ready_again(coat: CoatView) -> bool:
+    """Return whether the next coat may go on although the last test said that it may not: long enough after that."""
+    recoat = coat.stage(Stage.DRY_TO_RECOAT)
+    return recoat is not None and recoat.reached
 
 
 def _told_stages(coat: CoatView) -> list[StageTime]:
@@ -180,10 +194,11 @@ def _told_stages(coat: CoatView) -> list[StageTime]:
     return [time for time in coat.stages if not (coat.solvent and time.stage is Stage.CLEAR)]
 
 
-def _drying(coat: CoatView, now_ms: int, age: str) -> str:
-    if not coat.clear_film and coat.laid_ms is not None:
-        return say("drying through, day {number}", number=(now_ms - coat.laid_ms) // DAY_MS + 1)
-    return say("drying, {age}", age=age)
+def _drying(coat: CoatView, now_ms: int) -> str:
+    age_ms = now_ms - (coat.laid_ms or now_ms)
+    if not coat.clear_film:
+        return say("drying through, day {number}", number=age_ms // DAY_MS + 1)
+    return say("drying, {age}", age=lasting_words(age_ms))
 
 
 def _ahead(piece: PieceView, now_ms: int, zone: tzinfo | None) -> str:
@@ -212,6 +227,8 @@ class _Ready:
     @classmethod
     def of(cls, piece: PieceView, now_ms: int, zone: tzinfo | None, sheet_um: Mapping[str, float]) -> _Ready:
         wrapping = piece.next_step == say(WRAP_STEP)
+        if piece.next_ms is None and piece.top is not None and piece.top.unready is not None:
+            return _test_again(piece.top.unready, now_ms, zone)
         if piece.next_ms is None:
             return _never(piece, Stage.CURED if wrapping else Stage.DRY_TO_RECOAT, sheet_um)
         if wrapping:
@@ -233,6 +250,13 @@ def _wrap(next_ms: int, now_ms: int, zone: tzinfo | None) -> _Ready:
     if next_ms <= now_ms:
         return _Ready(words=capital(say(WRAP_STEP)), tone=Tone.GOOD, likely=say("since {time}", time=day))
     return _Ready(words=say("wrap from {time}", time=day))
+
+
+def _test_again(unready: Unready, now_ms: int, zone: tzinfo | None) -> _Ready:
+    if unready.again_ms <= now_ms:
+        return _Ready(words=say("test again now"), tone=Tone.CAUTION)
+    again = _unbroken(near_words(unready.again_ms, now_ms, zone))
+    return _Ready(words=say("test again from {time}", time=again), tone=Tone.CAUTION)
 
 
 def _never(piece: PieceView, stage: Stage, sheet_um: Mapping[str, float]) -> _Ready:

@@ -51,23 +51,28 @@ def not_yet(
         detail = say("Ready from {time}, perhaps from {early}.", time=when_text(ready_ms), early=when_text(likely_ms))
     return Sentence(
         level=Level.ACT if wet else Level.CAUTION,
-        headline=say(_NOT_YET[surface], label=label)
-        if unready is None
-        else say(
-            "Not yet: {label} was found {finding}, {time}",
-            label=label,
-            finding=unready.finding.word,
-            time=when_text(unready.found_ms),
-        ),
+        headline=_headline(label, surface, unready, when_text, perhaps=likely_ms is not None and likely_ms <= now_ms),
         detail=detail,
         advice=say(SEALED_IN),
     )
 
 
+def _headline(
+    label: str, surface: Surface, unready: Unready | None, when_text: Callable[[int], str], *, perhaps: bool
+) -> str:
+    """Return that it is not ready, as it was found last or else is; `perhaps` says that some of its range is behind."""
+    if unready is not None:
+        found = {"finding": unready.finding.word, "time": when_text(unready.found_ms)}
+        return say("Not yet: {label} was found {finding}, {time}", label=label, **found)
+    if perhaps and surface is Surface.DRY:
+        return say("Not yet: {label} is not surely ready for the next coat", label=label)
+    return say(_NOT_YET[surface], label=label)
+
+
 _NOT_YET = {
     Surface.WET: mark("Not yet: {label} is still wet"),
     Surface.TACKY: mark("Not yet: {label} is still tacky"),
-    Surface.DRY: mark("Not yet: {label} is not dry through yet"),
+    Surface.DRY: mark("Not yet: {label} is not ready for the next coat"),
 }
 
 

@@ -72,6 +72,16 @@ def test_that_a_coat_just_found_tacky_is_called_ready_nowhere(days: int) -> None
     ]
 
 
+def test_that_one_stage_is_not_called_by_the_name_of_another_before_laying() -> None:
+    # 44 h old, of unknown thickness: dry through by the model, and the late end of its range at 47.5 h still to come
+    studio = painted(44 / 24)
+    piece = studio.snapshot().pieces[0]
+    through = piece.coats[0].stage(Stage.DRY_THROUGH)
+    assert through is not None
+    assert through.reached
+    assert verdict(piece)[0] == "Not yet: paint is not surely ready for the next coat"
+
+
 def test_that_nothing_is_called_ready_while_nobody_tests_again_and_a_dry_finding_brings_it_back() -> None:
     studio = painted(3)
     found(studio, Finding.TACKY)

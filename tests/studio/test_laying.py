@@ -32,7 +32,7 @@ def test_that_a_ready_coat_stops_nobody() -> None:
     [
         (Surface.WET, Level.ACT, "still wet"),
         (Surface.TACKY, Level.CAUTION, "still tacky"),
-        (Surface.DRY, Level.CAUTION, "not dry through yet"),
+        (Surface.DRY, Level.CAUTION, "not ready for the next coat"),
     ],
 )
 def test_that_a_coat_that_is_not_ready_says_how_it_stands_and_from_when(
@@ -50,6 +50,7 @@ def test_that_a_bound_in_the_past_and_a_time_out_of_sight_are_not_promised() -> 
     early = told(Surface.DRY, ready_h=5.0, likely_h=-1.0)
     assert early is not None
     assert early.detail == "Ready from +5 h."
+    assert early.headline == "Not yet: gloss 1 is not surely ready for the next coat"
     never = told(Surface.DRY, ready_h=None)
     assert never is not None
     assert "no time" in never.detail

@@ -895,12 +895,20 @@
       <translation>Noch nicht: {label} ist noch klebrig</translation>
     </message>
     <message>
-      <source>Not yet: {label} is not dry through yet</source>
-      <translation>Noch nicht: {label} ist noch nicht durchgetrocknet</translation>
+      <source>Not yet: {label} is not ready for the next coat</source>
+      <translation>Noch nicht: {label} ist noch nicht überarbeitbar</translation>
     </message>
     <message>
       <source>Test it again from {time}: a new test decides.</source>
       <translation>Prüfen Sie noch einmal ab {time}: Die neue Probe entscheidet.</translation>
+    </message>
+    <message>
+      <source>Not yet: {label} was found {finding}, {time}</source>
+      <translation>Noch nicht: {label} {time} befunden: {finding}</translation>
+    </message>
+    <message>
+      <source>Not yet: {label} is not surely ready for the next coat</source>
+      <translation>Noch nicht: {label} ist noch nicht sicher überarbeitbar</translation>
     </message>
     <message>
       <source>Pour less.</source>
@@ -925,10 +933,6 @@
     <message>
       <source>Ready from {time}, perhaps from {early}.</source>
       <translation>Bereit ab {time}, vielleicht ab {early}.</translation>
-    </message>
-    <message>
-      <source>Not yet: {label} was found {finding}, {time}</source>
-      <translation>Noch nicht: {label} {time} befunden: {finding}</translation>
     </message>
     <message>
       <source>{coat} would likely come out cloudy</source>

@@ -84,7 +84,7 @@ class PromptDesk:
         self._open = {
             prompt.key: (prompt, coat)
             for coat in tended
-            for prompt in prompts_for(coat.coat, now_ms=now_ms, before=before)
+            for prompt in prompts_for(coat.coat, now_ms=now_ms, before=before, given=self._due_ms)
             if prompt.key not in self._done and self._is_worth(prompt, now_ms)
         }
         self._due_ms = {key: prompt.due_ms for key, (prompt, _) in self._open.items()}

@@ -55,6 +55,7 @@ def _tended(rack: Rack, piece: Piece, run: CoatRun) -> Tended:
         following_mL=None if sheet is None else suggested_mL(piece.area_m2, sheet.wet_um),
         following_solvent=sheet is not None and sheet.kind is Kind.SOLVENTBORNE,
         film=_film_now(run),
+        touch_dry_ms=run.after_ms(run.sheet.touch_dry_min * 60.0) if run.air is None else None,
         untested=_untested_below(rack, piece, run.coat),
         unready=run.unready(),
         vapour_near=vapour_in_room(rack, but=piece.key),

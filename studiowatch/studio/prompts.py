@@ -8,7 +8,7 @@ from types import MappingProxyType
 
 from studiowatch.speech.words import mark, say
 from studiowatch.studio.labels import volume_text
-from studiowatch.studio.missed import FilmNow, Step, missed
+from studiowatch.studio.missed import WET_LATE_MS, FilmNow, Step, missed
 from studiowatch.studio.pieces import Finding
 from studiowatch.studio.unready import Unready
 
@@ -18,6 +18,7 @@ SECOND_PASS_MS = 15 * 60_000  # ms after laying: bubbles have risen and drips ha
 COVER_MS = 20 * 60_000  # ms after laying: no more bubbles rise; common practice
 IN_SECONDS_MS = 2 * 60_000  # ms before it is due from which one counts its seconds
 OPEN_FILM = FilmNow()
+_AT_WET_FILM = (Step.BUBBLES, Step.COVER)
 NONE_BEFORE: Mapping[str, int] = MappingProxyType({})
 
 TORCH = mark(
@@ -56,6 +57,8 @@ class CoatToTend:
         Where the room is known by a typed reading: UTC ms of that, and when to read again for this coat; None if not.
     film : FilmNow
         How far its film has come.
+    touch_dry_ms : int or None
+        UTC ms at which its sheet has it dry to touch, where no air has dried its film yet; else None.
     untested : str
         Label of the coat below that it was laid on without a touch test or a look, or "".
     unready : Unready or None
@@ -78,6 +81,7 @@ class CoatToTend:
     typed_ms: int | None = None
     read_again_ms: int | None = None
     film: FilmNow = OPEN_FILM
+    touch_dry_ms: int | None = None
     untested: str = ""
     unready: Unready | None = None
     vapour_near: str = ""
@@ -110,7 +114,9 @@ def prompt_key(coat_key: str, step: Step) -> str:
     return f"{coat_key}:{step.value}"
 
 
-def prompts_for(coat: CoatToTend, *, now_ms: int, before: Mapping[str, int] = NONE_BEFORE) -> tuple[Prompt, ...]:
+def prompts_for(
+    coat: CoatToTend, *, now_ms: int, before: Mapping[str, int] = NONE_BEFORE, given: Mapping[str, int] | None = None
+) -> tuple[Prompt, ...]:
     """Return the prompts of one coat in the order of their times; done ones are the caller's to leave out.
 
     Parameters
@@ -122,10 +128,18 @@ def prompts_for(coat: CoatToTend, *, now_ms: int, before: Mapping[str, int] = NO
     before : mapping of str to int
         Due times given last time, UTC ms, by key. A prompt moves with the model until it is due, and then stays;
         leave out those of a coat that was corrected since.
+    given : mapping of str to int, optional
+        As `before`, of all coats. What is not in it, or was due later when it was given last, was asked of nobody until
+        now: it is due now, however long ago it would have been. Without it, all was given as it fell due.
     """
     prompts = (*_while_wet(coat), *_when_dry(coat), *_reading(coat))
-    settled = (_settled(prompt, coat, now_ms, before) for prompt in prompts)
-    as_they_stand = [_as_it_stands(prompt, coat.film, now_ms) for prompt in settled]
+    settled = [_settled(prompt, coat, now_ms, before) for prompt in prompts]
+    asked = settled if given is None else [_as_asked(prompt, now_ms, given) for prompt in settled]
+    film = _film_at(coat, now_ms)
+    as_they_stand = [
+        _as_it_stands(prompt, film, now_ms, fell_due_ms=made.due_ms)
+        for made, prompt in zip(prompts, asked, strict=True)
+    ]
     still_to_do = [prompt for prompt in as_they_stand if not (prompt.is_useless and prompt.due_ms > now_ms)]
     return tuple(sorted(still_to_do, key=lambda prompt: prompt.due_ms))
 
@@ -234,15 +248,30 @@ def _settled(prompt: Prompt, coat: CoatToTend, now_ms: int, before: Mapping[str,
     return replace(prompt, due_ms=due_ms)
 
 
-def _as_it_stands(prompt: Prompt, film: FilmNow, now_ms: int) -> Prompt:
-    """Return a prompt in the words for how late it is and how far the film has come."""
-    told = missed(prompt.step, film, now_ms - prompt.due_ms)
+def _as_asked(prompt: Prompt, now_ms: int, given: Mapping[str, int]) -> Prompt:
+    """Return a prompt that is due no earlier than she could know of it."""
+    return replace(prompt, due_ms=max(prompt.due_ms, min(given.get(prompt.key, now_ms), now_ms)))
+
+
+def _film_at(coat: CoatToTend, now_ms: int) -> FilmNow:
+    """Return how far a film has come: by its sheet where no air has dried it yet."""
+    is_over = coat.touch_dry_ms is not None and coat.touch_dry_ms <= now_ms
+    return FilmNow(is_set=True, is_tack_free=True) if is_over else coat.film
+
+
+def _as_it_stands(prompt: Prompt, film: FilmNow, now_ms: int, *, fell_due_ms: int) -> Prompt:
+    """Return a prompt in the words for how late it is and how far the film has come.
+
+    A step at the wet film is late by the film, from `fell_due_ms` on, and missed by when it was asked for.
+    """
+    since_ms = fell_due_ms if prompt.step in _AT_WET_FILM else prompt.due_ms
+    told = missed(prompt.step, film, now_ms - since_ms)
     if told is None:
         return prompt
     return replace(
         prompt,
         headline=told.headline,
         caution=told.with_caution(prompt.caution),
-        is_missed=True,
+        is_missed=now_ms - prompt.due_ms > WET_LATE_MS,
         is_useless=told.is_useless,
     )

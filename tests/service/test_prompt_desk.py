@@ -219,3 +219,51 @@ def test_that_putting_off_what_is_gone_or_of_no_use_is_refused() -> None:
     for key, words in (("x:bubbles", "gone"), (BUBBLES, "no use")):
         with pytest.raises(Refused, match=words):
             desk.snooze(key, now_ms + MINUTE_MS, now_ms)
+
+
+def test_that_what_fell_due_before_the_coat_was_recorded_is_due_now_and_was_missed_by_nobody() -> None:
+    # registered nine days after the paint, which was ready on the third; left open for 90 min it is missed from then on
+    records = MemoryRecords(held={})
+    desk = desk_on(records)
+    now_ms = LAID_MS + 9 * 24 * 60 * MINUTE_MS
+    paint = tended(clear_film=False, recoat_ms=LAID_MS + 2 * 24 * 60 * MINUTE_MS)
+    desk.settle([paint], now_ms)
+    assert [(view.text, view.due_ms, view.overdue, view.missed) for view in desk.views(now_ms)] == [
+        ("Lay satin", now_ms, True, False),
+        ("Touch test at an edge before the next coat", now_ms, True, False),
+    ]
+    assert all(not one.is_missed for one in desk.due(now_ms))
+    again = restarted(records, desk)
+    again.settle([paint], now_ms + 10 * MINUTE_MS)
+    assert {view.due_ms for view in again.views(now_ms)} == {now_ms}
+    again.settle([paint], now_ms + 90 * MINUTE_MS)
+    assert [view.due_ms for view in again.views(now_ms) if view.missed] == [now_ms]
+
+
+def test_that_a_step_at_a_film_recorded_late_is_late_by_the_film_and_missed_by_nobody() -> None:
+    desk = desk_on(MemoryRecords(held={}))
+    now_ms = LAID_MS + 40 * MINUTE_MS
+    for later_ms, is_missed in ((now_ms, False), (now_ms + MINUTE_MS, False), (now_ms + 6 * MINUTE_MS, True)):
+        desk.settle([tended(film=FilmNow(is_set=True))], later_ms)
+        (cover,) = (view for view in desk.views(later_ms) if view.key == COVER)
+        assert (cover.text, cover.due_ms, cover.missed) == ("The cover is late: set it now", now_ms, is_missed)
+
+
+def test_that_a_coat_found_to_be_older_than_recorded_makes_nothing_missed_that_was_promised_for_later() -> None:
+    # promised for the 240th minute; 230 min after, the laying is put right by 20 min: it is due at once
+    desk = desk_on(MemoryRecords(held={}))
+    desk.settle([tended()], LAID_MS)
+    now_ms = LAID_MS + 230 * MINUTE_MS
+    right = tended(laid_ms=LAID_MS - 20 * MINUTE_MS, recoat_ms=PROMISED_MS - 20 * MINUTE_MS)
+    desk.settle([right], now_ms, corrected={"c"})
+    (recoat,) = (view for view in desk.views(now_ms) if view.key == RECOAT)
+    assert (recoat.due_ms, recoat.missed) == (now_ms, False)
+
+
+def test_that_no_cover_is_asked_for_over_a_film_that_its_sheet_has_dry_before_any_air_was_read() -> None:
+    desk = desk_on(MemoryRecords(held={}))
+    coat = tended(touch_dry_ms=LAID_MS + 60 * MINUTE_MS, recoat_ms=None)
+    desk.settle([coat], LAID_MS + 61 * MINUTE_MS)
+    assert COVER not in keys(desk, LAID_MS + 61 * MINUTE_MS)
+    desk.settle([coat], LAID_MS + 59 * MINUTE_MS)
+    assert COVER in keys(desk, LAID_MS + 59 * MINUTE_MS)

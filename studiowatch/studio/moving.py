@@ -74,13 +74,13 @@ def _calming_headline(number: int) -> str:
 
 def _still_it(scene: Scene) -> str:
     if scene.has_solvent:
-        return say("Turn it away from the pieces, and keep fresh air coming in.")
+        return say("Turn what moves the air away from the pieces, and keep fresh air coming in.")
     advice = (
-        say("Turn it off or turn it away.")
+        say("Turn the fan off or turn it away.")
         if scene.air.movement is Movement.FAN
         else say("Look for a fan, window or door.")
     )
-    return f"{advice} {say('Once it is still, type a reading that says so.')}" if _is_felt(scene) else advice
+    return f"{advice} {say('Once the air is still, type a reading that says so.')}" if _is_felt(scene) else advice
 
 
 def _moving_over_covered(scene: Scene, covered: Sequence[CoatAtRisk]) -> Sentence:

@@ -201,8 +201,8 @@ def _moving_text(time: str | None, speed: str | None) -> str:
 
 def _still_it(sheet: DataSheet | None) -> str:
     if sheet is not None and sheet.kind is Kind.SOLVENTBORNE:
-        return say("Turn it away from the piece, and keep fresh air coming in.")
-    return say("Turn it off or turn it away.")
+        return say("Turn what moves the air away from the piece, and keep fresh air coming in.")
+    return say("Turn off what moves the air, or turn it away.")
 
 
 def _unknown_movement(air: AirNow) -> Sentence | None:

@@ -28,4 +28,4 @@ def test_that_a_fan_over_a_wet_coat_is_told_in_german(units: Units, speed: str) 
     fan = next(concern for concern in found if concern.kind is Kind.AIR_MOVING)
     assert fan.sentence.headline == "Luft bewegt sich über einer nassen Schicht"
     assert fan.sentence.detail == f"Um 14:07 ging ein Ventilator an ({speed}). {MARSH.piece_title} ist noch nass."
-    assert fan.sentence.advice == "Ausschalten oder wegdrehen."
+    assert fan.sentence.advice == "Den Ventilator ausschalten oder wegdrehen."

@@ -116,7 +116,7 @@ def test_that_what_was_last_seen_is_told_as_past() -> None:
     stood = of_kind(Kind.AIR_MOVING, look(silent(FAN, 90.0), MARSH, KILN, before=first, after_s=90.0))
     assert stood.sentence.headline == "Air was moving over two wet coats"
     assert stood.sentence.detail == "Not measured since 14:12. Salt Marsh and Kiln Light are still wet."
-    assert stood.sentence.advice == "Turn it off or turn it away."
+    assert stood.sentence.advice == "Turn the fan off or turn it away."
 
 
 def test_that_it_is_dated_by_the_last_reading_though_it_was_noticed_later() -> None:

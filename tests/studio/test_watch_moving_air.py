@@ -17,7 +17,7 @@ def test_that_a_fan_over_two_wet_coats_is_said_in_plain_words() -> None:
     assert concern.kind is Kind.AIR_MOVING
     assert concern.sentence.headline == "Air is moving over two wet coats"
     assert concern.sentence.detail == "A fan came on at 14:07 (0.34 m/s). Salt Marsh and Kiln Light are still wet."
-    assert concern.sentence.advice == "Turn it off or turn it away."
+    assert concern.sentence.advice == "Turn the fan off or turn it away."
     assert concern.piece_keys == ("p1", "p2")
     assert concern.began_ms == FAN.moving_since_ms
     assert concern.level is concern.sentence.level is Level.ACT
@@ -85,7 +85,7 @@ def test_that_a_fan_that_has_just_gone_off_is_not_told_to_be_turned_off() -> Non
     (still_on,) = look(FAN, MARSH)
     (calming,) = look(replace(FAN, air_speed_m_s=0.05), MARSH, before=(still_on,), after_s=5)
     assert calming.sentence.headline == "The air is calming over a wet coat"
-    assert "Turn it off" not in calming.sentence.advice
+    assert "Turn the fan off" not in calming.sentence.advice
     assert calming.level is Level.ACT  # a swinging fan turns away and comes back: that is no new warning
 
 

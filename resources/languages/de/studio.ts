@@ -1106,12 +1106,12 @@
       <translation>Die Luft bewegt sich seit {time} ({speed}).</translation>
     </message>
     <message>
-      <source>Turn it away from the pieces, and keep fresh air coming in.</source>
-      <translation>Von den Bildern wegdrehen und weiter lüften.</translation>
+      <source>Turn what moves the air away from the pieces, and keep fresh air coming in.</source>
+      <translation>Was die Luft bewegt, von den Bildern wegdrehen und weiter lüften.</translation>
     </message>
     <message>
-      <source>Turn it off or turn it away.</source>
-      <translation>Ausschalten oder wegdrehen.</translation>
+      <source>Turn the fan off or turn it away.</source>
+      <translation>Den Ventilator ausschalten oder wegdrehen.</translation>
     </message>
     <message>
       <source>Look for a fan, window or door.</source>
@@ -1145,8 +1145,8 @@
       <translation>So lassen: Dies bleibt stehen, bis die Luft noch etwas länger ruhig war.</translation>
     </message>
     <message>
-      <source>Once it is still, type a reading that says so.</source>
-      <translation>Sobald sie ruhig ist, einen Messwert eintippen, der das sagt.</translation>
+      <source>Once the air is still, type a reading that says so.</source>
+      <translation>Sobald die Luft ruhig ist, einen Messwert eintippen, der das sagt.</translation>
     </message>
     <message>
       <source>Leave the cover on.</source>
@@ -2388,6 +2388,10 @@
       <translation>Bewegt seit {time}, {speed}.</translation>
     </message>
     <message>
+      <source>Turn off what moves the air, or turn it away.</source>
+      <translation>Was die Luft bewegt, ausschalten oder wegdrehen.</translation>
+    </message>
+    <message>
       <source>Too damp to lay a coat: {now} %, wait for {limit} % or less</source>
       <translation>Zu feucht für eine Schicht: {now} %, auf {limit} % oder weniger warten</translation>
     </message>
@@ -2475,8 +2479,8 @@
       <translation>Bewegt seit {time}.</translation>
     </message>
     <message>
-      <source>Turn it away from the piece, and keep fresh air coming in.</source>
-      <translation>Vom Bild wegdrehen und weiter lüften.</translation>
+      <source>Turn what moves the air away from the piece, and keep fresh air coming in.</source>
+      <translation>Was die Luft bewegt, vom Bild wegdrehen und weiter lüften.</translation>
     </message>
     <message>
       <source>Nobody said what it does at the pieces.</source>

@@ -15,7 +15,7 @@ AIR = Sentence(
     level=Level.ACT,
     headline="Air is moving over two wet coats",
     detail="A fan came on at 14:07 (0.34 m/s). Orchard at Low Water and Blue Ladder are still wet.",
-    advice="Turn it off or turn it away.",
+    advice="Turn the fan off or turn it away.",
 )
 DAMP = Sentence(level=Level.CAUTION, headline="Humidity above 75 %", detail="The room was at 78 %.")
 BLIND = Sentence(

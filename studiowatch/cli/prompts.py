@@ -66,15 +66,14 @@ def run(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> int:
 
 
 def _open_prompts(folder: StudioFolder, now_ms: int) -> list[_Line]:
-    """Return the open prompts of pieces on the rack, soonest first, as the last watch left them.
+    """Return the open prompts of pieces on the rack, soonest first, as a watch that begins now has them.
 
-    Those that no watch has given yet are as one that begins now would give them.
+    That takes up what the last one left, ticked or due; what it says of it, it says anew: the last may have spoken
+    another language, and a coat may have been tested, or corrected, since.
     """
     with looking(folder.database) as database:
         studio = read_all(database, str(folder.database))
-        rows = [row for row in studio.rows if isinstance(row, PromptRecord)]
-        known = {row.key for row in rows}
-        rows += [row for row in _given_now(database, studio, folder, now_ms) if row.key not in known]
+        rows = tuple(_given_now(database, studio, folder, now_ms))
     titles = {coat.key: piece.title for piece in studio.pieces if not piece.archived for coat in piece.coats}
     snoozed = {row.key: row.snoozed_ms for row in studio.rows if isinstance(row, TellingRecord)}
     lines = []

@@ -142,7 +142,15 @@ def ready_by_s(sheet: DataSheet, ready: Ready) -> float | None:
 
     That is p90 of dry-to-recoat, and never before the sheet's own recoat time.
     """
-    return None if ready.p90_s is None else max(ready.p90_s, sheet.recoat_h * 3600.0)
+    return recoat_s(sheet, ready.p90_s)
+
+
+def recoat_s(sheet: DataSheet, age_s: float | None) -> float | None:
+    """Return the age at which the next coat may go on where the film is ready for it at `age_s`, s; None stays None.
+
+    No bound of the range, not the early one either, lies before the sheet's own recoat time.
+    """
+    return None if age_s is None else max(age_s, sheet.recoat_h * 3600.0)
 
 
 def _quantile(times_s: Array, places: Array, share: float) -> float | None:

@@ -11,7 +11,7 @@ from studiowatch.coats.drying_pace import pace_after
 from studiowatch.coats.evidence import NOTHING, Observation
 from studiowatch.coats.film import LONGEST_STEP_S, Film, StageReached, advance_through, lay, newly_reached
 from studiowatch.coats.learning import Seen
-from studiowatch.coats.readiness import Ready, outlook, ready_by_s, ready_times
+from studiowatch.coats.readiness import Ready, outlook, ready_by_s, ready_times, recoat_s
 from studiowatch.coats.stages import Stage
 from studiowatch.coats.standing import Standing
 from studiowatch.coats.support import Support, support_of
@@ -326,16 +326,17 @@ class CoatRun:
         return recoat_ms if recoat_ms is not None and recoat_ms <= now_ms else None
 
     def _modelled(self, stage: Stage, ready: Ready) -> StageTime:
-        p10_ms, p90_ms = self.after_ms(ready.p10_s), self.after_ms(ready.p90_s)
+        middle_s = ready.p50_s if self.heeded else ready.nominal_s
+        ages_s = [ready.p10_s, middle_s, ready.p90_s]
         if stage is Stage.DRY_TO_RECOAT:
-            p90_ms = self.recoat_ms()
+            ages_s = [recoat_s(self.sheet, age_s) for age_s in ages_s]
+        p10_ms, middle_ms, p90_ms = (self.after_ms(age_s) for age_s in ages_s)
+        reached_ms = self.reached_ms(stage)
+        if stage is Stage.DRY_TO_RECOAT:
             reached_ms = p90_ms if p90_ms is not None and p90_ms <= self.at_ms else None
-        else:
-            reached_ms = self.reached_ms(stage)
         if reached_ms is not None:
             return StageTime(stage=stage, time_ms=reached_ms, reached=True)
-        middle_s = ready.p50_s if self.heeded else ready.nominal_s
-        return StageTime(stage=stage, time_ms=self.after_ms(middle_s), reached=False, p10_ms=p10_ms, p90_ms=p90_ms)
+        return StageTime(stage=stage, time_ms=middle_ms, reached=False, p10_ms=p10_ms, p90_ms=p90_ms)
 
     def after_ms(self, elapsed_s: float | None) -> int | None:
         """Return the UTC ms at which the coat is `elapsed_s` old; None stays None."""

@@ -9,7 +9,7 @@ import numpy as np
 
 from studiowatch.coats.data_sheet import DataSheet, Kind
 from studiowatch.coats.film import Film
-from studiowatch.coats.readiness import Ready, ready_by_s
+from studiowatch.coats.readiness import Ready, recoat_s
 from studiowatch.coats.stages import Stage
 from studiowatch.physics.moist_air import dew_point
 from studiowatch.physics.ranges import Array
@@ -68,8 +68,10 @@ class FilmToCome:
 
     def when(self, stage: Stage, ready: Ready) -> When:
         """Return `ready` in UTC ms, told as on the rack."""
-        by_s = ready_by_s(self.sheet, ready) if stage is Stage.DRY_TO_RECOAT else ready.p90_s
-        return When(by_ms=self._ms(by_s), p10_ms=self._ms(ready.p10_s), p90_ms=self._ms(ready.p90_s))
+        p10_s, p90_s = ready.p10_s, ready.p90_s
+        if stage is Stage.DRY_TO_RECOAT:
+            p10_s, p90_s = recoat_s(self.sheet, p10_s), recoat_s(self.sheet, p90_s)
+        return When(by_ms=self._ms(p90_s), p10_ms=self._ms(p10_s), p90_ms=self._ms(p90_s))
 
     def _ms(self, after_s: float | None) -> int | None:
         return None if after_s is None else self.laid_ms + round(after_s * 1000)

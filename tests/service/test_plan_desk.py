@@ -95,8 +95,8 @@ def watch_of(
     return watch
 
 
-def live(watch: Watchkeeping, second: int, *, is_seen: bool = True) -> None:
-    reading = still(START_MS + second * 1000)
+def live(watch: Watchkeeping, second: int, *, is_seen: bool = True, **air: object) -> None:
+    reading = still(START_MS + second * 1000, **air)
     watch.take(ReadingArrived(reading=reading, counts=LineCounts()), float(second))
     watch.look(START_MS + second * 1000, float(second), is_seen=is_seen)
 
@@ -197,6 +197,29 @@ def test_that_the_first_coat_is_dated_by_the_live_film_and_never_before_the_card
     assert card.next_ms is not None
     assert told.coats[0].lay_ms is not None
     assert 0 <= told.coats[0].lay_ms - card.next_ms < 5 * 60_000  # the next five minutes on the clock
+
+
+def test_that_the_card_says_no_earlier_perhaps_than_the_plan_nor_than_the_sheet_allows() -> None:
+    # gloss in 20.5 °C and 35 %: one draw in ten is ready before the 4 h of its sheet
+    coats = (Coat(key="one", sheet="gloss-waterborne", laid_ms=START_MS), Coat(key="two", sheet="gloss-waterborne"))
+    watch = watch_of(piece(coats=coats))
+    for second in range(30, 630, 30):
+        live(watch, second, humidity_pct=35.0)
+    now_ms = START_MS + 600_000
+    early_s = watch.desks.rack.runs["one"].ahead[Stage.DRY_TO_RECOAT].p10_s
+    assert early_s is not None
+    assert early_s < 4 * 3600
+    (card,) = watch.snapshot(now_ms).pieces
+    (film,) = watch.desks.films_to_come(now_ms).films
+    recoat = card.coats[0].stage(Stage.DRY_TO_RECOAT)
+    assert recoat is not None
+    told = (
+        card.next_p10_ms,
+        recoat.p10_ms,
+        film.when(Stage.DRY_TO_RECOAT, film.times[Stage.DRY_TO_RECOAT]).p10_ms,
+        watch.make_plan(now_ms).pieces[0].coats[0].ready.p10,
+    )
+    assert told == (START_MS + 4 * HOUR_MS,) * 4
 
 
 def test_that_a_solvent_borne_coat_waits_until_the_water_borne_below_is_dry_through() -> None:

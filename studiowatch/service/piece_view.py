@@ -17,8 +17,8 @@ class StageTime:
     """When a stage was or will be reached, UTC ms.
 
     `reached` is True when it lies behind. `p10_ms` to `p90_ms` bound it. DRY_TO_RECOAT counts as reached at its upper
-    bound, which is what she is told; none of its times lies before the sheet's own recoat time. None means that it is not reached
-    within the horizon in this air.
+    bound, which is what she is told; none of its times lies before the sheet's own recoat time. None means that it is
+    not reached within the horizon in this air.
     """
 
     stage: Stage

@@ -16,7 +16,7 @@ from studiowatch.service.film_waits import FilmWaits
 from studiowatch.service.piece_view import PieceView
 from studiowatch.service.plan_air import PlanAir
 from studiowatch.service.plan_commands import PlanCommand, SaveRecipe, SetWorkingHours
-from studiowatch.service.planning import OnTheRack, gathered, pieces_to_plan
+from studiowatch.service.planning import OnTheRack, ReadyByPiece, cards_ready, gathered, is_moved, pieces_to_plan
 from studiowatch.service.ports import ReadingsLog, Records
 from studiowatch.service.rack import Rack
 from studiowatch.service.sheet_shelf import SheetShelf
@@ -68,6 +68,7 @@ class PlanDesk:
     recipes: tuple[Recipe, ...] = BUILT_IN
     _asked: Future[FinishingPlan] | None = None
     _asked_ms: int | None = None
+    _ready: ReadyByPiece = field(default_factory=dict)  # as the cards said it when the plan was asked for
     _marked: bool = True
     _closed: bool = False
     _sheets: tuple[DataSheet, ...] = ()
@@ -143,12 +144,18 @@ class PlanDesk:
         if is_new and self._asked is not None:
             asked, self._asked = self._asked, None
             self.plan = asked.result()
-        since_ms = now_ms - (self._asked_ms or 0)
-        again_ms = AGAIN_MS if self.is_seen else UNSEEN_AGAIN_MS
-        if self._asked is None and (self._marked or not 0 <= since_ms < again_ms):
+        if self._asked is None and self._is_due(now_ms):
             self._marked, self._asked_ms = False, now_ms
             self._asked = self.work(self._making(air, now_ms))
         return is_new
+
+    def _is_due(self, now_ms: int) -> bool:
+        """Return whether a plan is to be made: in between only where a card that is seen tells another time by now."""
+        since_ms = now_ms - (self._asked_ms or 0)
+        again_ms = AGAIN_MS if self.is_seen else UNSEEN_AGAIN_MS
+        if self._marked or not 0 <= since_ms < again_ms:
+            return True
+        return self.is_seen and is_moved(self._ready, cards_ready(self.rack))
 
     def make(self, air: Air | None, now_ms: int) -> FinishingPlan:
         """Return the plan, made here and now."""
@@ -192,6 +199,7 @@ class PlanDesk:
     def _making(self, air: Air | None, now_ms: int) -> Callable[[], FinishingPlan]:
         """Return what makes the plan out of what is gathered here."""
         pieces, hours, clock = gathered(self.rack), self.hours, self.clock
+        self._ready = cards_ready(self.rack)
         known = air or last_air(self.rack.log, now_ms)
         waits = self._film_waits(known or UNKNOWN_AIR, now_ms)
         words = _air_words(known)

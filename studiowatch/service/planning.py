@@ -16,14 +16,18 @@ from studiowatch.service.air_ahead import RoomToCome, calm
 from studiowatch.service.coat_run import HORIZON_S, CoatRun
 from studiowatch.service.film_waits import FAR_S, FilmWaits, waits_of
 from studiowatch.service.rack import Rack
+from studiowatch.service.rack_coats import ready_ms
 from studiowatch.studio.labels import suggested_mL
 from studiowatch.studio.pieces import Coat, Piece
 from studiowatch.studio.plan_checks import StackCoat, check_stack, needs_dry_through
 from studiowatch.studio.plan_shapes import CoatToCome, PieceToPlan, Times, Waits, WaitsFor
 from studiowatch.studio.unready import Unready
+from studiowatch.studio.working_hours import GRAIN_MS
 
 _NEEDED = (Stage.DRY_TO_RECOAT, Stage.DRY_HARD, Stage.DRY_THROUGH, Stage.CURED)
 NOT_IN_SIGHT = Times(p10=None, p50=None, p90=None)
+ReadyByPiece = Mapping[str, tuple[int | None, int | None]]
+"""UTC ms by the key of a piece; None is not in sight."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -59,14 +63,18 @@ class Top:
         )
 
     def waits(self, *, through: bool) -> Waits:
-        """Return what it needs from its laying on, in the room to come; looked for far ahead where that is needed."""
+        """Return what it needs from its laying on, in the room to come; looked for far ahead where that is needed.
+
+        What its card tells already is told as it stands there.
+        """
         if _is_in_sight(self.ahead):
             return waits_of(self.film.sheet, self.ahead, through=through)
         coming = None
         if self.coming is not None:
             coming = (*self.coming, (lasting(self.coming), FAR_S - HORIZON_S))
         table = outlook(self.film, self.air, horizon_s=FAR_S, covered=self.covered, coming=coming)
-        times = ready_times(self.film.sheet, table, self.standing.weights(table, self.tests))
+        times = dict(ready_times(self.film.sheet, table, self.standing.weights(table, self.tests)))
+        times |= {stage: ready for stage, ready in self.ahead.items() if ready.p90_s is not None}
         return waits_of(self.film.sheet, times, through=through)
 
 
@@ -115,6 +123,21 @@ def _gathered(rack: Rack, piece: Piece) -> OnTheRack:
 def stack_coat(coat: Coat, sheet: DataSheet | None) -> StackCoat:
     """Return a coat as the checks of a stack take it."""
     return StackCoat(key=coat.key, name=coat.sheet, sheet=sheet, laid=coat.laid_ms is not None)
+
+
+def cards_ready(rack: Rack) -> ReadyByPiece:
+    """Return by piece from when the next coat may go on what lies there, and from when perhaps, as its card says."""
+    runs = {piece.key: rack.stacks.top(piece) for piece in rack.on_rack()}
+    return {key: ready_ms(run, Stage.DRY_TO_RECOAT)[:2] for key, run in runs.items() if run is not None}
+
+
+def is_moved(before: ReadyByPiece, after: ReadyByPiece) -> bool:
+    """Return whether a time moved by what plans are told to, or is in sight or out of it only now."""
+    return any(
+        (was is None) != (now is None) or abs((now or 0) - (was or 0)) >= GRAIN_MS
+        for key in before.keys() & after.keys()
+        for was, now in zip(before[key], after[key], strict=True)
+    )
 
 
 def pieces_to_plan(pieces: Sequence[OnTheRack], waits: FilmWaits, now_ms: int) -> tuple[PieceToPlan, ...]:

@@ -35,7 +35,7 @@ from studiowatch.service.sheet_shelf import SheetShelf, built_in_sheets
 from studiowatch.service.watchkeeping import Watchkeeping
 from studiowatch.studio.pieces import Coat, Piece
 from studiowatch.studio.plan_shapes import FinishingPlan, Milestone
-from studiowatch.studio.working_hours import WorkingHours
+from studiowatch.studio.working_hours import GRAIN_MS, WorkingHours
 
 from .scripted import START_MS, still
 
@@ -276,6 +276,36 @@ def test_that_a_plan_is_made_anew_after_a_minute_or_when_something_was_done() ->
     for second in range(44, 44 + AGAIN_MS // 1000):
         live(watch, second)
     assert len(later.asked) == 1
+
+
+def test_that_a_plan_follows_the_card_of_a_coat_that_lies_there_when_the_room_turns_damp() -> None:
+    later = Later()
+    watch = watch_of(piece(), work=later)
+    later.work()
+    live(watch, 1)
+    first = watch.snapshot(START_MS).pieces[0].next_ms
+    until_s = AGAIN_MS // 1000 - 1
+    for second in range(2, until_s):
+        live(watch, second, humidity_pct=65.0)
+        if later.asked:
+            later.work()
+    now = watch.snapshot(START_MS + until_s * 1000)
+    assert now.plan is not None
+    card_ms, plan_ms = now.pieces[0].next_ms, now.plan.pieces[0].coats[0].ready.p90
+    assert first is not None
+    assert card_ms is not None
+    assert plan_ms is not None
+    assert card_ms - first > GRAIN_MS
+    assert abs(plan_ms - card_ms) < GRAIN_MS
+
+
+def test_that_a_plan_nobody_sees_does_not_follow_the_card() -> None:
+    later = Later()
+    watch = watch_of(piece(), work=later)
+    later.work()
+    for second in range(1, AGAIN_MS // 1000 - 1):
+        live(watch, second, is_seen=False, humidity_pct=65.0)
+    assert not later.asked
 
 
 def test_that_a_plan_nobody_sees_waits_until_somebody_looks_or_something_is_done() -> None:

@@ -1,11 +1,12 @@
-"""The best hours for the coats that come next on the rack, worked out anew each ten minutes, by a worker.
+"""The best hours for the coats that come next on the rack, by the room anew each ten minutes, by a worker.
 
-While nobody looks they wait for a new plan; a plan that is ten minutes newer has them worked out at once.
+While nobody looks they wait for a new plan; a plan that is ten minutes newer has them worked out at once. They are said
+by the plan that is shown beside them.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from concurrent.futures import Future
 from dataclasses import dataclass
 
@@ -16,7 +17,8 @@ from studiowatch.service.plan_desk import UNSEEN_AGAIN_MS
 from studiowatch.service.room_ahead import AGAIN_MS, RoomAhead
 from studiowatch.service.room_foretold import KNOWN_MS
 from studiowatch.service.sheet_shelf import SheetShelf
-from studiowatch.studio.best_hours import Room, StartHour, asides, start_hours, stretches
+from studiowatch.speech.units import chosen
+from studiowatch.studio.best_hours import Room, StartHour, asides, room_hours, start_hours, stretches
 from studiowatch.studio.best_hours_words import (
     aside_text,
     caution_text,
@@ -27,6 +29,8 @@ from studiowatch.studio.best_hours_words import (
 )
 from studiowatch.studio.plan_shapes import FinishingPlan, PlannedCoat, Times
 from studiowatch.studio.working_hours import WallClock, WorkingHours
+
+BEST_TOLD = 3  # stretches that are told in words
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -39,22 +43,36 @@ class _Next:
     piece_titles: tuple[str, ...]
     ready: Times
 
+    def told(self, made_ms: int) -> tuple[object, ...]:
+        """Return what is told of it by a plan of `made_ms`, UTC ms; what is ready by then waits for nothing."""
+        ready_ms = self.ready.p90
+        waits_until_ms = None if ready_ms is None else ready_ms if ready_ms > made_ms else 0
+        return self.sheet, self.piece_keys, self.piece_titles, waits_until_ms
 
-BEST_TOLD = 3  # stretches that are told in words
+
+@dataclass(frozen=True, slots=True, kw_only=True, eq=False)
+class RoomHours:
+    """The hours of each sheet by the room alone, worked out at `made_ms`, UTC ms; none while nothing is known of it."""
+
+    made_ms: int
+    by_sheet: Mapping[str, tuple[StartHour, ...]]
+
 
 Views = tuple[BestHoursView, ...]
-BestHoursWork = Callable[[Callable[[], Views]], "Future[Views]"]
-_Key = tuple[tuple[tuple[str, tuple[str, ...]], ...], WorkingHours, bool, object]
+BestHoursWork = Callable[[Callable[[], RoomHours]], "Future[RoomHours]"]
 
 
 @dataclass(slots=True)
 class BestHoursDesk:
     """Holds the views.
 
+    What the room has against each hour is worked out seldom; her hours, units and what lies below are heeded at once.
+
     Attributes
     ----------
     work : callable or None
-        Has them worked out and returns their future: until then the earlier ones stand. With None that is done at once.
+        Has the hours worked out and returns their future: until then the earlier ones stand. With None that is done at
+        once.
     is_seen : bool
         Whether somebody looks; else they are worked out anew as seldom as the plan.
     """
@@ -65,9 +83,11 @@ class BestHoursDesk:
     work: BestHoursWork | None = None
     is_seen: bool = True
     _views: Views = ()
-    _asked: Future[Views] | None = None
+    _told: tuple[object, ...] = ()
+    _known: RoomHours | None = None
+    _asked: Future[RoomHours] | None = None
     _made_ms: int | None = None
-    _of: _Key | None = None
+    _of: tuple[object, ...] = ()
     _plan: FinishingPlan | None = None
     _plan_ms: int = 0  # UTC ms of the plan that they are by
     _next: tuple[_Next, ...] = ()
@@ -78,35 +98,55 @@ class BestHoursDesk:
             return ()
         if self._asked is not None and self._asked.done():
             asked, self._asked = self._asked, None
-            self._views = asked.result()
+            self._known = asked.result()
         if plan is not self._plan:
             self._plan, self._next = plan, tuple(_coming(plan))
         coming = tuple(one for one in self._next if one.sheet in self.shelf.sheets)
-        is_known = self.room.outlook is not None and self.room.hours.span_of_log_ms(now_ms) >= KNOWN_MS
-        key = (tuple((one.sheet, one.piece_keys) for one in coming), hours, is_known, meant)
-        again_ms = AGAIN_MS if self.is_seen else UNSEEN_AGAIN_MS
-        is_fresh = self._made_ms is not None and 0 <= now_ms - self._made_ms < again_ms
-        is_due = key != self._of or not is_fresh or plan.made_ms - self._plan_ms >= AGAIN_MS
-        if is_due and self._asked is None:
-            self._of, self._made_ms, self._plan_ms = key, now_ms, plan.made_ms
-            make = self._making(coming, hours, now_ms, is_known=is_known)
-            if self.work is None:
-                self._views = make()
-            else:
-                self._asked = self.work(make)
+        if self._asked is None:
+            self._work_out(coming, plan, now_ms, meant)
+        told = (tuple(one.told(plan.made_ms) for one in coming), hours, chosen(), self._known)
+        if self._known is not None and told != self._told:
+            self._told, self._views = told, tuple(self._said(self._known, coming, hours, now_ms))
         return self._views
 
-    def _making(
-        self, coming: tuple[_Next, ...], hours: WorkingHours, now_ms: int, *, is_known: bool
-    ) -> Callable[[], Views]:
+    def _work_out(self, coming: Sequence[_Next], plan: FinishingPlan, now_ms: int, meant: object) -> None:
+        """Have what the room has against each hour worked out if it is time."""
+        is_known = self.room.outlook is not None and self.room.hours.span_of_log_ms(now_ms) >= KNOWN_MS
+        key = (tuple(one.sheet for one in coming), is_known, meant)
+        again_ms = AGAIN_MS if self.is_seen else UNSEEN_AGAIN_MS
+        is_fresh = self._made_ms is not None and 0 <= now_ms - self._made_ms < again_ms
+        if key == self._of and is_fresh and plan.made_ms - self._plan_ms < AGAIN_MS:
+            return
+        self._of, self._made_ms, self._plan_ms = key, now_ms, plan.made_ms
+        make = self._making(coming, now_ms, is_known=is_known)
+        if self.work is None:
+            self._known = make()
+        else:
+            self._asked = self.work(make)
+
+    def _making(self, coming: Sequence[_Next], now_ms: int, *, is_known: bool) -> Callable[[], RoomHours]:
         """Return what works them out from what is gathered here: it asks nothing of the keeper's."""
         clock = self.clock
-        each = [(one, self.shelf.sheets[one.sheet], self._room_for(one, is_known=is_known)) for one in coming]
+        each = [(self.shelf.sheets[one.sheet], self._room_for(one, is_known=is_known)) for one in coming]
 
-        def make() -> Views:
-            return tuple(_view(one, sheet, room, hours, clock, now_ms=now_ms) for one, sheet, room in each)
+        def make() -> RoomHours:
+            by_sheet = {
+                sheet.name: () if room is None else room_hours(room, sheet, clock, now_ms=now_ms)
+                for sheet, room in each
+            }
+            return RoomHours(made_ms=now_ms, by_sheet=by_sheet)
 
         return make
+
+    def _said(
+        self, known: RoomHours, coming: Sequence[_Next], hours: WorkingHours, now_ms: int
+    ) -> Iterator[BestHoursView]:
+        """Yield what is told of the sheets whose hours are worked out."""
+        for one in coming:
+            sheet = self.shelf.sheets[one.sheet]
+            if one.sheet in known.by_sheet:
+                told = start_hours(known.by_sheet[one.sheet], hours, self.clock, ready=one.ready)
+                yield _view(one, sheet, told, made_ms=known.made_ms, now_ms=now_ms)
 
     def _room_for(self, one: _Next, *, is_known: bool) -> Room | None:
         # nothing heats or dries the room of a coat that gives off flammable vapour
@@ -117,12 +157,7 @@ class BestHoursDesk:
         )
 
 
-def _view(
-    one: _Next, sheet: DataSheet, room: Room | None, hours: WorkingHours, clock: WallClock, *, now_ms: int
-) -> BestHoursView:
-    told: tuple[StartHour, ...] = ()
-    if room is not None:
-        told = start_hours(room, sheet, hours, clock, now_ms=now_ms, ready=one.ready)
+def _view(one: _Next, sheet: DataSheet, told: tuple[StartHour, ...], *, made_ms: int, now_ms: int) -> BestHoursView:
     good, others = stretches(told), asides(told)
 
     def when(time_ms: int) -> str:
@@ -135,7 +170,7 @@ def _view(
         title=sheet.title,
         piece_keys=one.piece_keys,
         piece_titles=one.piece_titles,
-        made_ms=now_ms,
+        made_ms=made_ms,
         ready_ms=one.ready.p90,
         hours=told,
         good=good,

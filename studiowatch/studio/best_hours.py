@@ -91,26 +91,29 @@ class Room:
     made_ms: int
 
 
+def room_hours(room: Room, sheet: DataSheet, clock: WallClock, *, now_ms: int) -> tuple[StartHour, ...]:
+    """Return each full hour of her clock in the next two days as one to lay a coat of `sheet` at, by the room alone."""
+    starts_ms = tuple(_full_hours(now_ms, clock))
+    return tuple(
+        StartHour(start_ms=start_ms, chance=chance, reason=None if chance >= GOOD else worst)
+        for start_ms, (chance, worst) in zip(starts_ms, _chances(room, sheet, starts_ms), strict=True)
+    )
+
+
 def start_hours(
-    room: Room,
-    sheet: DataSheet,
-    hours: WorkingHours,
-    clock: WallClock,
-    *,
-    now_ms: int,
-    ready: Times | None = None,
+    by_room: Sequence[StartHour], hours: WorkingHours, clock: WallClock, *, ready: Times | None = None
 ) -> tuple[StartHour, ...]:
-    """Return each full hour of her clock in the next two days as one to lay a coat of `sheet` at.
+    """Return hours as `room_hours` has them with what else is against each.
 
     Parameters
     ----------
     ready : Times or None
         When what lies below is ready for it, UTC ms; None for a bare support.
     """
-    starts_ms = tuple(_full_hours(now_ms, clock))
-    working = _joined(hours.spans(clock.day(now_ms - HOURS * HOUR_MS), 2 + 2 * HOURS // 24, clock))
-    chances = _chances(room, sheet, starts_ms)
-    return tuple(_judged(start_ms, chance, working, ready) for start_ms, chance in zip(starts_ms, chances, strict=True))
+    if not by_room:
+        return ()
+    working = _joined(hours.spans(clock.day(by_room[0].start_ms - HOURS * HOUR_MS), 2 + 2 * HOURS // 24, clock))
+    return tuple(_judged(hour, working, ready) for hour in by_room)
 
 
 def stretches(hours: Sequence[StartHour]) -> tuple[Stretch, ...]:
@@ -156,15 +159,14 @@ def _joined(spans: Iterator[Span]) -> tuple[Span, ...]:
     return tuple(joined)
 
 
-def _judged(start_ms: int, kept: _Chance, working: Sequence[Span], ready: Times | None) -> StartHour:
-    chance, worst = kept
-    reason = None if chance >= GOOD else worst
-    if ready is not None and (ready.p90 is None or start_ms < ready.p90):
+def _judged(hour: StartHour, working: Sequence[Span], ready: Times | None) -> StartHour:
+    reason = hour.reason
+    if ready is not None and (ready.p90 is None or hour.start_ms < ready.p90):
         reason = Reason.NOT_READY
-    from_ms, until_ms = start_ms - PREPARE_MS, start_ms + PRESENCE_MS
+    from_ms, until_ms = hour.start_ms - PREPARE_MS, hour.start_ms + PRESENCE_MS
     if not any(opens_ms <= from_ms and until_ms <= closes_ms for opens_ms, closes_ms in working):
         reason = Reason.OUTSIDE_HOURS
-    return StartHour(start_ms=start_ms, chance=chance, reason=reason)
+    return replace(hour, reason=reason)
 
 
 def _chances(room: Room, sheet: DataSheet, starts_ms: Sequence[int]) -> list[_Chance]:

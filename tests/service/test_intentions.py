@@ -14,12 +14,12 @@ from studiowatch.board.events import LineCounts, ReadingArrived
 from studiowatch.coats.stages import Stage
 from studiowatch.room.intentions import Doing
 from studiowatch.room.readings import Reading
-from studiowatch.service.best_hours_desk import Views
+from studiowatch.service.best_hours_desk import RoomHours
 from studiowatch.service.commands import Command, Refused
 from studiowatch.service.correction_commands import Redo, Undo
 from studiowatch.service.intention_commands import AddIntention, DropIntention
 from studiowatch.service.letters import NoLetter, read, written
-from studiowatch.service.local_time import wall_clock
+from studiowatch.service.local_time import wall_clock, when_text
 from studiowatch.service.piece_view import StageTime
 from studiowatch.service.plan_commands import SetWorkingHours
 from studiowatch.service.plan_desk import UNSEEN_AGAIN_MS
@@ -32,6 +32,7 @@ from studiowatch.service.watchkeeping import Watchkeeping
 from studiowatch.studio.best_hours import Reason
 from studiowatch.studio.concern import Kind
 from studiowatch.studio.pieces import Coat, Piece
+from studiowatch.studio.plan_shapes import Times
 from studiowatch.studio.working_hours import WorkingHours
 
 NOW_MS = 1_772_460_000_000
@@ -83,6 +84,7 @@ def heater(hours_from_now: float = 4.0, hours: float = 14.0, target_C: float = 2
     )
 
 
+SATIN = "satin-waterborne"
 GLOSS = piece("kiln", Coat(key="g", sheet="gloss-waterborne"))
 
 
@@ -151,21 +153,40 @@ def test_that_hours_by_an_old_plan_are_worked_out_anew_with_the_new_one() -> Non
     assert watch.snapshot(later_ms).best_hours is not by_the_old
 
 
+def test_that_the_hours_are_said_by_the_plan_beside_them_with_nothing_worked_out_anew() -> None:
+    watch = watch_over(
+        piece("kiln", Coat(key="g", sheet="gloss-waterborne", laid_ms=NOW_MS), Coat(key="h", sheet=SATIN))
+    )
+    watch.snapshot(NOW_MS)
+    worker = watch.desks.best_hours.work = Later()
+    plan = watch.desks.plans.plan
+    assert plan is not None
+    (kiln,) = plan.pieces
+    later_ms = NOW_MS + 7 * HOUR_MS
+    coats = (replace(kiln.coats[0], ready=Times(p10=NOW_MS, p50=NOW_MS, p90=later_ms)),)
+    watch.desks.plans.plan = replace(plan, made_ms=NOW_MS + MINUTE_MS, pieces=(replace(kiln, coats=coats),))
+    (told,) = watch.snapshot(NOW_MS + MINUTE_MS).best_hours
+    assert told.ready_ms == later_ms
+    assert f"before {when_text(later_ms, NOW_MS)}: what lies below is not ready" in told.aside_lines
+    assert {hour.reason for hour in told.hours if hour.start_ms < later_ms} == {Reason.NOT_READY}
+    assert worker.asked == []
+
+
 class Later:
     """A worker that works on another thread, when it is told to."""
 
     def __init__(self) -> None:
-        self.asked: list[tuple[Callable[[], Views], Future[Views]]] = []
+        self.asked: list[tuple[Callable[[], RoomHours], Future[RoomHours]]] = []
         self.threads: set[int] = set()
 
-    def __call__(self, make: Callable[[], Views]) -> Future[Views]:
+    def __call__(self, make: Callable[[], RoomHours]) -> Future[RoomHours]:
         self.asked.append((make, Future()))
         return self.asked[-1][1]
 
     def do(self) -> None:
         make, answer = self.asked.pop()
 
-        def run() -> Views:
+        def run() -> RoomHours:
             self.threads.add(get_ident())
             return make()
 

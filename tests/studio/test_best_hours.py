@@ -22,6 +22,7 @@ from studiowatch.studio.best_hours import (
     Room,
     StartHour,
     asides,
+    room_hours,
     start_hours,
     stretches,
 )
@@ -116,7 +117,7 @@ def room_keeps(room: Room, day: int, lay_ms: int) -> bool:
 
 
 def told_of(room: Room, hours: WorkingHours = ALWAYS, ready: Times | None = None) -> tuple[StartHour, ...]:
-    return start_hours(room, GLOSS, hours, CLOCK, now_ms=room.made_ms, ready=ready)
+    return start_hours(room_hours(room, GLOSS, CLOCK, now_ms=room.made_ms), hours, CLOCK, ready=ready)
 
 
 def local(hour: StartHour) -> str:
@@ -233,5 +234,5 @@ def test_that_a_fan_spoils_a_waterborne_coat_and_is_never_held_against_airing_va
     speed[:, 4:8] = 0.6
     blown = replace(room, outlook=replace(room.outlook, air_speed_m_s=speed))
     sheet = replace(GLOSS, kind=kind)
-    told = start_hours(blown, sheet, ALWAYS, CLOCK, now_ms=NOW_MS)
+    told = start_hours(room_hours(blown, sheet, CLOCK, now_ms=NOW_MS), ALWAYS, CLOCK)
     assert told[4].reason is reason

@@ -52,6 +52,7 @@ def outlook(
     beyond: AnyAir | None = None,
     coarse: float = 1.0,
     wanted: Collection[Stage] = tuple(Stage),
+    carried_on: Collection[Stage] = (),
 ) -> Array:
     """Return when each draw of `film` reaches each stage `wanted`: a table, see `stage_table`.
 
@@ -59,8 +60,8 @@ def outlook(
     What nobody measures is less and less certain to stay: see `exposure.ahead`.
 
     Stages that lie behind keep the times at which they were reached. Cure, and the depth of paint, take so long that
-    they are carried on beyond `horizon_s`, which counts from now, in `beyond`, or the mean of what is coming.
-    `coarse` as in `advance_through`.
+    they are carried on beyond `horizon_s`, which counts from now, in `beyond`, or the mean of what is coming; so are
+    those `carried_on`. `coarse` as in `advance_through`.
 
     Raises
     ------
@@ -71,7 +72,8 @@ def outlook(
     awaiting = replace(film, state=kinds.awaiting(film.state, wanted))
     later, _ = advance_through(awaiting, spans, covered=covered, coarse=coarse)
     table = later.state.reached.copy()
-    slow = [ROW[stage] for stage in (_SLOW_IN_PAINT if film.sheet.kind is Kind.PAINT else _SLOW) if stage in wanted]
+    carried = {*carried_on, *(_SLOW_IN_PAINT if film.sheet.kind is Kind.PAINT else _SLOW)}
+    slow = [ROW[stage] for stage in Stage if stage in carried and stage in wanted]
     if slow:
         last = beyond or (lasting(spans) if spans else air)
         cured, _ = advance(later, last, BEYOND_S, covered=covered)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
+from functools import partial
 
 from studiowatch.coats.anchoring import anchor
 from studiowatch.coats.data_sheet import DataSheet
@@ -31,6 +32,7 @@ from studiowatch.studio.unready import Unready
 DRAWS = 256  # draws of a live coat: enough for p10 and p90 when tests weigh them, and cheap at a reading a second
 SEED = 20260301  # any fixed number: a coat shows the same range after a restart
 HORIZON_S = 96 * 3600.0  # s, how far ahead a ready time is sought
+CARRIED_ON = (Stage.DRY_TO_RECOAT,)  # sought as far ahead as cure: poured paint waits weeks, by its sheet already
 TRACE_EVERY_MS = 60_000  # ms between two points of a film's temperature
 HOUR_MS = 3_600_000  # ms
 
@@ -256,10 +258,11 @@ class CoatRun:
         looking = self.looking(self.air, room)
         air = looking.air
         coming = room.spans(air, self.at_ms, HORIZON_S)
-        self.table = outlook(self.film, air, horizon_s=HORIZON_S, covered=self.covered, coming=coming)
+        ahead = partial(outlook, self.film, air, horizon_s=HORIZON_S, covered=self.covered, carried_on=CARRIED_ON)
+        self.table = ahead(coming=coming)
         self._held = self.table
         if coming is not None and self.tests():
-            self._held = outlook(self.film, air, horizon_s=HORIZON_S, covered=self.covered)
+            self._held = ahead()
         self.looked = looking
         self.weigh()
 

@@ -18,7 +18,7 @@ class StageTime:
 
     `reached` is True when it lies behind. `p10_ms` to `p90_ms` bound it. DRY_TO_RECOAT counts as reached at its upper
     bound, which is what she is told; none of its times lies before the sheet's own recoat time. None means that it is
-    not reached within the horizon in this air.
+    not reached in this air within what is looked at.
     """
 
     stage: Stage

@@ -19,7 +19,7 @@ from studiowatch.coats.stage_table import ROW
 from studiowatch.coats.stages import Stage
 from studiowatch.physics.air import AirDraws, AnyAir
 from studiowatch.physics.ranges import Array
-from studiowatch.service.coat_run import HORIZON_S
+from studiowatch.service.coat_run import CARRIED_ON, HORIZON_S
 from studiowatch.service.films_to_come import FilmsToCome, FilmToCome, When
 from studiowatch.service.room_ahead import Spans
 from studiowatch.studio.otherwise import Otherwise
@@ -174,6 +174,7 @@ class WhatIf:
             beyond=for_good,
             coarse=1.0 if whole else COARSE,
             wanted=film.times,
+            carried_on=CARRIED_ON,
         )
         return {stage: ready_at(table[ROW[stage]], asked.weights) for stage in film.times}
 

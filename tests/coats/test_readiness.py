@@ -132,6 +132,19 @@ def test_that_draws_that_never_arrive_matter_as_much_as_they_weigh() -> None:
     assert ready_at(reached).p90_s is None
 
 
+@pytest.mark.parametrize("kind", ["paint_sheet", "gloss"])
+def test_that_a_stage_that_is_carried_on_is_told_as_though_the_horizon_lay_beyond_it(
+    kind: str, request: pytest.FixtureRequest
+) -> None:
+    film = laid(request.getfixturevalue(kind))
+    near = outlook(film, ROOM, horizon_s=3600.0, carried_on=(Stage.DRY_TO_RECOAT,))
+    far = outlook(film, ROOM, horizon_s=400 * 86_400.0)
+    row = ROW[Stage.DRY_TO_RECOAT]
+    assert np.isinf(outlook(film, ROOM, horizon_s=3600.0)[row]).all()
+    assert np.isfinite(far[row]).all()
+    assert near[row] == pytest.approx(far[row], rel=1e-3)
+
+
 def test_that_paint_too_is_recoated_within_the_horizon_or_not_in_sight(paint_sheet: DataSheet) -> None:
     table = outlook(laid(paint_sheet), ROOM, horizon_s=3600.0)
     assert np.isinf(table[ROW[Stage.DRY_TO_RECOAT]]).all()

@@ -33,6 +33,8 @@ from studiowatch.service.sheet_commands import DropSheet, KeepSheet
 from studiowatch.service.sheet_folder import SheetFolder
 from studiowatch.service.sheet_shelf import SheetShelf, built_in_sheets
 from studiowatch.service.watchkeeping import Watchkeeping
+from studiowatch.service.what_if import WhatIf
+from studiowatch.studio.otherwise import Otherwise
 from studiowatch.studio.pieces import Coat, Piece
 from studiowatch.studio.plan_shapes import FinishingPlan, Milestone
 from studiowatch.studio.working_hours import GRAIN_MS, WorkingHours
@@ -220,6 +222,36 @@ def test_that_the_card_says_no_earlier_perhaps_than_the_plan_nor_than_the_sheet_
         watch.make_plan(now_ms).pieces[0].coats[0].ready.p10,
     )
     assert told == (START_MS + 4 * HOUR_MS,) * 4
+
+
+def test_that_paint_that_waits_weeks_has_one_time_on_card_plan_and_what_if() -> None:
+    # poured paint waits 7 days by its sheet: more than the four that are followed step by step
+    coats = (Coat(key="paint", sheet="paint-poured", laid_ms=START_MS - 40 * HOUR_MS), piece().coats[1])
+    watch = watch_of(piece(coats=coats))
+    (card,), (told,) = watch.snapshot(START_MS).pieces, watch.make_plan(START_MS).pieces
+    (asked,) = WhatIf(lent=watch.desks.films_to_come(START_MS)).answers(Otherwise())
+    assert card.next_ms is not None
+    assert card.next_ms >= START_MS + (168 - 40) * HOUR_MS
+    assert card.not_yet is not None
+    assert "no time" not in card.not_yet.detail
+    assert told.coats[0].ready.p90 == card.next_ms
+    assert asked.stages[-1].stage is Stage.DRY_TO_RECOAT
+    assert asked.stages[-1].as_it_comes.by_ms == asked.stages[-1].otherwise.by_ms == card.next_ms
+
+
+def test_that_a_coat_that_never_dries_here_has_no_time_and_nothing_to_spare_anywhere() -> None:
+    watch = watch_of(piece())
+    for second in range(30, 1230, 30):
+        live(watch, second, temperature_C=12.0, humidity_pct=90.0)
+    now_ms = START_MS + 1_200_000
+    (told,) = watch.make_plan(now_ms).pieces
+    (card,), (film,) = watch.snapshot(now_ms).pieces, watch.desks.films_to_come(now_ms).films
+    assert card.next_ms is None
+    assert film.when(film.goal, film.times[film.goal]).by_ms is None
+    assert told.coats[0].ready.p90 is None
+    assert told.coats[0].lay_ms is None
+    assert told.slack_days is None
+    assert card.slack_days is None
 
 
 def test_that_a_solvent_borne_coat_waits_until_the_water_borne_below_is_dry_through() -> None:

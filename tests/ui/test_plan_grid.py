@@ -6,6 +6,7 @@ from dataclasses import replace
 
 import pytest
 
+from studiowatch.studio.plan_shapes import Times
 from studiowatch.studio.working_hours import WorkingHours
 from studiowatch.ui.models.plan_grid import MarkKind, day_grid, marks_of
 
@@ -55,8 +56,23 @@ def test_that_marks_stand_at_their_times_in_order_with_the_reach_of_their_range(
 
 def test_that_what_lies_beyond_the_days_is_left_out() -> None:
     grid = day_grid(PLAN, 4, CLOCK, NOW_MS)
-    assert all(0 <= mark.at <= 1 for piece in PLAN.pieces for mark in marks_of(piece, grid, NOW_MS))
+    marks = [mark for piece in PLAN.pieces for mark in marks_of(piece, grid, NOW_MS)]
+    assert all(mark.at >= 0 for mark in marks)
+    assert all(mark.at <= 1 or (mark.low or 0) < 1 for mark in marks)
     assert MarkKind.WRAP not in {mark.kind for mark in marks_of(PLAN.pieces[0], grid, NOW_MS)}
+
+
+def test_that_a_coat_beyond_the_days_that_may_go_on_within_them_has_its_range_in_them() -> None:
+    grid = day_grid(PLAN, 4, CLOCK, NOW_MS)
+    (orchard, *_) = PLAN.pieces
+    early_ms, lay_ms = grid.start_ms + 72 * 3_600_000, grid.start_ms + 20 * 86_400_000
+    ready = Times(p10=early_ms, p50=lay_ms, p90=lay_ms)
+    coat = replace(orchard.coats[0], ready=ready, lay_ms=lay_ms)
+    (mark,) = marks_of(replace(orchard, coats=(coat,), milestones=(), due=None), grid, NOW_MS)
+    assert (mark.kind, mark.low, mark.at, mark.words) == (MarkKind.COAT, 0.75, 5.0, "")
+    assert mark.told.startswith("lay ")
+    never = replace(coat, ready=replace(ready, p10=grid.end_ms))
+    assert marks_of(replace(orchard, coats=(never,), milestones=(), due=None), grid, NOW_MS) == ()
 
 
 def test_that_a_due_day_that_cannot_be_met_is_marked_so() -> None:

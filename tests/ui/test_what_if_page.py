@@ -233,6 +233,18 @@ def test_that_a_change_is_said_in_words_and_tone(
         assert line.otherwise.by == pytest.approx(after_h / max(before_h, after_h))
 
 
+def test_that_a_stage_that_is_not_in_sight_has_no_time_at_the_end_of_its_line() -> None:
+    never = When(by_ms=None, p10_ms=NOW_MS + 30 * HOUR_MS, p90_ms=None)
+    seen = When(by_ms=NOW_MS + 40 * HOUR_MS, p10_ms=NOW_MS + 30 * HOUR_MS, p90_ms=NOW_MS + 40 * HOUR_MS)
+    ends = []
+    for otherwise in (never, seen):
+        both = BothWays(stage=Stage.DRY_TO_RECOAT, as_it_comes=never, otherwise=otherwise)
+        one = Otherways(piece_key="p", title="Low Tide", coat="gloss 1", stages=(both,), is_whole=True)
+        (piece,) = piece_lines([one], NOW_MS)
+        ends.append((piece.stages[0].told.endswith("not in sight"), piece.stages[0].end == ""))
+    assert ends == [(True, True), (False, False)]
+
+
 def test_that_a_wish_is_what_is_held() -> None:
     wish = Wish(temperature_C=21.0, air=AirWish.STILL, hours=6)
     held = wish.held(NOW_MS)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import timedelta
 from enum import StrEnum
 
@@ -104,8 +104,15 @@ def day_grid(plan: FinishingPlan, days_n: int, clock: WallClock, now_ms: int) ->
 
 
 def marks_of(piece: PiecePlan, grid: DayGrid, now_ms: int) -> tuple[Mark, ...]:
-    """Return what of a piece stands within the days of `grid`, in the order of time."""
-    marks = [one for one in _marks(piece, grid, now_ms) if 0.0 <= one.at <= 1.0]
+    """Return what of a piece stands within the days of `grid`, or may, in the order of time.
+
+    What is told beyond their end and may be within them has its range there, and no words beside it.
+    """
+    marks = [
+        one if one.at <= 1.0 else replace(one, words="")
+        for one in _marks(piece, grid, now_ms)
+        if 0.0 <= one.at <= 1.0 or (one.at > 1.0 and one.low is not None and one.low < 1.0)
+    ]
     return tuple(sorted(marks, key=lambda one: one.at))
 
 

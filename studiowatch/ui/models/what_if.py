@@ -86,7 +86,7 @@ class Bar:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class StageLine:
-    """One stage of a piece in both rooms; the line reaches from now to `end`."""
+    """One stage of a piece in both rooms; the line reaches from now to `end`, which is "" where no time is told."""
 
     told: str
     change: str
@@ -135,7 +135,7 @@ def _line(stage: BothWays, now_ms: int) -> StageLine:
         tone=tone,
         as_it_comes=_bar(stage.as_it_comes, now_ms, end_ms),
         otherwise=_bar(stage.otherwise, now_ms, end_ms),
-        end=near_words(end_ms, now_ms),
+        end=near_words(end_ms, now_ms) if _is_any_told(stage) else "",
     )
 
 
@@ -151,6 +151,11 @@ def _change(stage: BothWays) -> tuple[str, Tone]:
     if sooner_ms > 0:
         return say("{length} sooner", length=length), Tone.GOOD
     return say("{length} later", length=length), Tone.CAUTION
+
+
+def _is_any_told(stage: BothWays) -> bool:
+    """Return whether the line ends at a time that is told, and not where a range that has no end begins."""
+    return stage.as_it_comes.by_ms is not None or stage.otherwise.by_ms is not None
 
 
 def _ends_ms(stage: BothWays) -> Sequence[int]:

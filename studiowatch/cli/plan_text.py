@@ -62,7 +62,7 @@ def _piece(piece: PiecePlan, now_ms: int, today: date) -> Iterator[str]:
     yield f"{piece.title}: {due}{', ' + slack if slack else ''}"
     for coat in piece.coats:
         lay = say("lay not in sight") if coat.lay_ms is None else say("lay {time}", time=when_text(coat.lay_ms, now_ms))
-        earliest = _earliest(coat.ready, now_ms)
+        earliest = _earliest(coat.ready, coat.lay_ms, now_ms)
         ready = [] if earliest is None else [say("perhaps ready {time}", time=earliest)]
         yield f"  {_what(coat):<24} {', '.join([lay, *ready])}"
     for milestone in piece.milestones:
@@ -82,16 +82,16 @@ def _what(coat: PlannedCoat) -> str:
 def _milestone(milestone: MilestoneTime, now_ms: int) -> str:
     p90 = milestone.times.p90
     by = say("by not in sight") if p90 is None else say("by {time}", time=when_text(p90, now_ms))
-    earliest = _earliest(milestone.times, now_ms)
+    earliest = _earliest(milestone.times, p90, now_ms)
     ready = [] if earliest is None else [say("perhaps from {time}", time=earliest)]
     return f"  {say(_FIT[milestone.kind.value]):<24} {', '.join([by, *ready])}"
 
 
-def _earliest(times: Times, now_ms: int) -> str | None:
-    """Return from when something may be ready at the earliest; None where that lies behind."""
+def _earliest(times: Times, beside_ms: int | None, now_ms: int) -> str | None:
+    """Return from when something may be ready at the earliest, said after `beside_ms`; None where that lies behind."""
     if times.p10 is None or times.p10 <= now_ms:
         return None
-    return when_text(times.p10, now_ms)
+    return when_text(times.p10, now_ms if beside_ms is None else beside_ms)
 
 
 def _bases(plan: FinishingPlan) -> Iterator[str]:

@@ -22,7 +22,8 @@ def seconds_text(time_ms: int) -> str:
 def when_text(time_ms: int, now_ms: int) -> str:
     """Return the time in her zone, with the day if it is not today's: "15:20", "Sat 13 Dec 16:35".
 
-    The day has its year where that is not the year of `now_ms`.
+    The day has its year where that is not the year of `now_ms`. Said after another time, `now_ms` is that one: a bare
+    time is of the day that was named last.
     """
     day, today = local_date(time_ms), local_date(now_ms)
     return clock_text(time_ms) if day == today else f"{day_seen_from(day, today)} {clock_text(time_ms)}"

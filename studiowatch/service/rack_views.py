@@ -192,7 +192,7 @@ def _not_yet(run: CoatRun, label: str, now_ms: int) -> Sentence | None:
         likely_ms=likely_ms,
         now_ms=now_ms,
         unready=run.unready(),
-        when_text=lambda time_ms: when_text(time_ms, now_ms),
+        when_text=when_text,
     )
 
 

@@ -22,7 +22,7 @@ def not_yet(
     ready_ms: int | None,
     likely_ms: int | None,
     now_ms: int,
-    when_text: Callable[[int], str],
+    when_text: Callable[[int, int], str],
     unready: Unready | None = None,
 ) -> Sentence | None:
     """Return why no coat should go on a piece now, or None if its topmost coat is ready.
@@ -34,7 +34,7 @@ def not_yet(
     ready_ms, likely_ms : int or None
         UTC ms when it is told to be ready, and when it may be at the earliest; None if neither is in sight.
     when_text : callable
-        Turns UTC ms into the day and time as she reads them.
+        Turns UTC ms into the time as she reads it, with its day where that is not the one of the second UTC ms.
     unready : Unready or None
         Her last test of it, if that found it tacky or milky.
     """
@@ -42,16 +42,23 @@ def not_yet(
         return None
     wet = surface is Surface.WET
     if ready_ms is None and unready is not None:
-        detail = say("Test it again from {time}: a new test decides.", time=when_text(unready.again_ms))
+        detail = say("Test it again from {time}: a new test decides.", time=when_text(unready.again_ms, now_ms))
     elif ready_ms is None:
         detail = say("In this room as it is, no time for the next coat is in sight.")
-    elif likely_ms is None or likely_ms <= now_ms:
-        detail = say("Ready from {time}.", time=when_text(ready_ms))
+    elif likely_ms is None or not now_ms < likely_ms < ready_ms:
+        detail = say("Ready from {time}.", time=when_text(ready_ms, now_ms))
     else:
-        detail = say("Ready from {time}, perhaps from {early}.", time=when_text(ready_ms), early=when_text(likely_ms))
+        early = when_text(likely_ms, ready_ms)
+        detail = say("Ready from {time}, perhaps from {early}.", time=when_text(ready_ms, now_ms), early=early)
     return Sentence(
         level=Level.ACT if wet else Level.CAUTION,
-        headline=_headline(label, surface, unready, when_text, perhaps=likely_ms is not None and likely_ms <= now_ms),
+        headline=_headline(
+            label,
+            surface,
+            unready,
+            lambda time_ms: when_text(time_ms, now_ms),
+            perhaps=likely_ms is not None and likely_ms <= now_ms,
+        ),
         detail=detail,
         advice=say(SEALED_IN),
     )

@@ -105,6 +105,7 @@ def test_that_the_plan_is_told_in_words(call: Callable[..., Answer], studio: Pat
         "Working hours: Mon to Sat 09:00-18:00, Sun 10:00-14:00",
         "Finishing plan of Mon 2 Mar 2026, ",
         "Cannot be ready by Fri 6 Mar",
+        "perhaps ready Mon 2 Mar ",  # the day of the plan, said beside a Tuesday
         "fit to handle",
         "common practice, no source",
         "At the rack",

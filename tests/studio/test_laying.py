@@ -18,7 +18,7 @@ def told(surface: Surface, *, ready_h: float | None, likely_h: float | None = No
         ready_ms=None if ready_h is None else NOW_MS + round(ready_h * HOUR_MS),
         likely_ms=None if likely_h is None else NOW_MS + round(likely_h * HOUR_MS),
         now_ms=NOW_MS,
-        when_text=lambda ms: f"+{(ms - NOW_MS) / HOUR_MS:g} h",
+        when_text=lambda ms, beside_ms: f"{(ms - beside_ms) / HOUR_MS:+g} h",
     )
 
 
@@ -42,7 +42,7 @@ def test_that_a_coat_that_is_not_ready_says_how_it_stands_and_from_when(
     assert sentence is not None
     assert sentence.level is level
     assert sentence.headline == f"Not yet: gloss 1 is {words}"
-    assert sentence.detail == "Ready from +5 h, perhaps from +2.5 h."
+    assert sentence.detail == "Ready from +5 h, perhaps from -2.5 h."  # the early one is said beside the other
     assert "sealed in" in sentence.advice
 
 
@@ -51,6 +51,9 @@ def test_that_a_bound_in_the_past_and_a_time_out_of_sight_are_not_promised() -> 
     assert early is not None
     assert early.detail == "Ready from +5 h."
     assert early.headline == "Not yet: gloss 1 is not surely ready for the next coat"
+    one_time = told(Surface.DRY, ready_h=5.0, likely_h=5.0)
+    assert one_time is not None
+    assert one_time.detail == "Ready from +5 h."
     never = told(Surface.DRY, ready_h=None)
     assert never is not None
     assert "no time" in never.detail

@@ -21,18 +21,20 @@ from studiowatch.service.plan_commands import (
     UnplanCoat,
 )
 from studiowatch.service.snapshot import Snapshot
+from studiowatch.studio.plan_shapes import Milestone, Times
 from studiowatch.studio.recipes import BUILT_IN, Recipe
 from studiowatch.studio.words import Level, Sentence
 from studiowatch.studio.working_hours import WorkingHours
 from studiowatch.ui.models.laying import check_of
 from studiowatch.ui.models.plan_words import BEING_MADE, NO_COATS, NO_PIECES, first_words, piece_editor, plan_rows
+from studiowatch.ui.models.times import local
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.widgets.plan_dialogs import HoursDialog, RecipeDialog
 from studiowatch.ui.window import StudioWindow
 
 from .conftest import push
 from .plan_scenes import BROKEN_PLANNED, BUSY_PLANNED, FOUR_PLANNED, TWELVE_PLANNED
-from .scenes import EMPTY, FOUR_CALM, SHEETS, ScriptedDesk
+from .scenes import EMPTY, FOUR_CALM, NOW_MS, SHEETS, ScriptedDesk
 
 OFFERED = {sheet.name: sheet for sheet in SHEETS}
 Shown = Callable[[Snapshot], StudioWindow]
@@ -69,6 +71,24 @@ def test_that_a_piece_tells_what_its_coats_break_the_worst_first() -> None:
     assert levels == sorted(levels, reverse=True)
     assert any("no data sheet 'the-old-bottle'" in row.sentence for row in told.said)
     assert "5 things to look at" in [row.note for row in plan_rows(BROKEN_PLANNED)]
+
+
+def test_that_times_beside_one_another_tell_the_day_of_each() -> None:
+    # it is Wednesday 14:12
+    plan, hour_ms = FOUR_PLANNED.plan, 3_600_000
+    assert plan is not None
+    orchard, *others = plan.pieces
+    ready = Times(p10=NOW_MS + hour_ms, p50=NOW_MS + 2 * hour_ms, p90=NOW_MS + 20 * hour_ms)
+    coat = replace(orchard.coats[0], ready=ready, lay_ms=ready.p90)
+    handle = orchard.milestone(Milestone.HANDLE)
+    assert handle is not None
+    handle = replace(handle, times=Times(p10=NOW_MS + hour_ms, p50=None, p90=NOW_MS + 29 * hour_ms))
+    changed = replace(orchard, coats=(coat, *orchard.coats[1:]), milestones=(handle,))
+    told = piece_editor(replace(FOUR_PLANNED, plan=replace(plan, pieces=(changed, *others))), "orchard", OFFERED)
+    assert told is not None
+    today, lay, by = (local(NOW_MS + hours * hour_ms) for hours in (1, 20, 29))
+    assert told.coats[0].dates == f"lay {lay:%a %H:%M}; perhaps ready from {today:%a %H:%M}"
+    assert told.fit[0].sentence == f"Fit to handle by {by:%a %H:%M}, perhaps {today:%a %H:%M}"
 
 
 def test_that_the_editor_shows_the_coats_as_they_are_though_the_plan_is_older() -> None:

@@ -44,7 +44,7 @@ def test_that_a_wet_coat_says_how_long_it_has_been_wet() -> None:
     assert (one.step, one.ready) == ("Recoat: gloss 2, 54\u00a0mL", "from Thu 08:12")
     assert one.likely == "perhaps from 07:12"
     night = replace(ORCHARD, next_p10_ms=NOW_MS + 9 * HOUR_MS)
-    assert card(night).likely == "perhaps from 23:12"
+    assert card(night).likely == "perhaps from Wed\u00a023:12"  # Thursday was named last
     month = replace(ORCHARD, next_ms=NOW_MS + 40 * 24 * HOUR_MS, next_p10_ms=NOW_MS + 20 * 24 * HOUR_MS)
     assert (card(month).ready, card(month).likely) == ("from 13 Apr", "perhaps from 24\u00a0Mar")
     week = replace(ORCHARD, next_ms=NOW_MS + 48 * HOUR_MS, next_p10_ms=NOW_MS + 17 * HOUR_MS)

@@ -10,6 +10,7 @@ import pytest
 from studiowatch.ui.models.times import (
     ago_words,
     clock_words,
+    clock_words_beside,
     from_day_words,
     lasting_words,
 )
@@ -37,6 +38,24 @@ NOW = ms(2026, 3, 4, 14, 12)  # a Wednesday: ISO 8601 week date 2026-W10-3
 def test_that_a_moment_names_its_day_only_when_it_is_another(moment: int, words: str) -> None:
     assert datetime(2026, 3, 4, tzinfo=UTC).isocalendar() == (2026, 10, 3)
     assert clock_words(moment, NOW, UTC) == words
+
+
+@pytest.mark.parametrize(
+    ("moment", "beside", "words"),
+    [
+        (ms(2026, 3, 4, 16, 7), ms(2026, 3, 4, 18, 0), "16:07"),
+        (ms(2026, 3, 4, 16, 7), ms(2026, 3, 5, 10, 35), "Wed 16:07"),
+        (ms(2026, 3, 5, 9, 7), ms(2026, 3, 5, 10, 35), "09:07"),
+        (ms(2026, 3, 5, 9, 7), ms(2026, 3, 6, 10, 35), "Thu 09:07"),
+        (ms(2026, 3, 5, 9, 7), ms(2026, 3, 4, 23, 35), "Thu 09:07"),
+        (ms(2026, 3, 21, 9, 7), ms(2026, 3, 21, 10, 35), "09:07"),
+        (ms(2026, 3, 21, 9, 7), ms(2026, 3, 23, 10, 35), "21 Mar 09:07"),
+    ],
+)
+def test_that_a_bare_time_beside_another_is_of_the_day_that_was_named_last(
+    moment: int, beside: int, words: str
+) -> None:
+    assert clock_words_beside(moment, beside, NOW, UTC) == words
 
 
 def test_that_the_local_day_counts_and_not_the_day_of_utc() -> None:

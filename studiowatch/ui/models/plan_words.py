@@ -16,7 +16,7 @@ from studiowatch.studio.plan_shapes import FinishingPlan, Milestone, MilestoneTi
 from studiowatch.studio.plan_words import slack_text
 from studiowatch.studio.words import Level
 from studiowatch.ui.models.empty import NO_PLAN
-from studiowatch.ui.models.times import clock_words, local
+from studiowatch.ui.models.times import clock_words, clock_words_beside, local
 from studiowatch.ui.models.tones import LEVEL_TONES, Tone
 
 NO_PIECES = NO_PLAN
@@ -257,7 +257,8 @@ def _dates(dated: PlannedCoat | None, now_ms: int) -> tuple[str, Tone]:
     early, lay = dated.ready.p10, clock_words(dated.lay_ms, now_ms)
     if early is None or early <= now_ms:
         return say("lay {time}", time=lay), Tone.INK
-    return say("lay {time}; perhaps ready from {early}", time=lay, early=clock_words(early, now_ms)), Tone.INK
+    beside = clock_words_beside(early, dated.lay_ms, now_ms)
+    return say("lay {time}; perhaps ready from {early}", time=lay, early=beside), Tone.INK
 
 
 def _said(plan: PiecePlan) -> Sequence[SaidRow]:
@@ -292,4 +293,4 @@ def _fit_words(milestone: MilestoneTime, now_ms: int) -> str:
         return say(never)
     if early is None or early <= now_ms:
         return say(promised, time=clock_words(by, now_ms))
-    return say(perhaps, time=clock_words(by, now_ms), early=clock_words(early, now_ms))
+    return say(perhaps, time=clock_words(by, now_ms), early=clock_words_beside(early, by, now_ms))

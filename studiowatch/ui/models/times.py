@@ -43,11 +43,10 @@ def near_words(time_ms: int, now_ms: int, zone: tzinfo | None = None) -> str:
 
 
 def near_words_beside(time_ms: int, beside_ms: int, now_ms: int, zone: tzinfo | None = None) -> str:
-    """Return `near_words`, without the day where those of `beside_ms`, said along with it, name the same one."""
-    moment = local(time_ms, zone)
-    if moment.date() == local(beside_ms, zone).date() and not _is_far(time_ms, now_ms, zone):
-        return chosen().clock(moment)
-    return near_words(time_ms, now_ms, zone)
+    """Return `near_words` as they are said after those of `beside_ms`: see `clock_words_beside`."""
+    if _is_far(time_ms, now_ms, zone):
+        return near_words(time_ms, now_ms, zone)
+    return clock_words_beside(time_ms, beside_ms, now_ms, zone)
 
 
 def _is_far(time_ms: int, now_ms: int, zone: tzinfo | None) -> bool:
@@ -65,6 +64,19 @@ def clock_words(time_ms: int, now_ms: int, zone: tzinfo | None = None) -> str:
         return say("{weekday} {time}", weekday=weekday(moment.date()), time=clock)
     day = day_words(moment.date()) if days <= _HALF_YEAR_DAYS else day_of_year(moment.date())
     return say("{day} {time}", day=day, time=clock)
+
+
+def clock_words_beside(time_ms: int, beside_ms: int, now_ms: int, zone: tzinfo | None = None) -> str:
+    """Return `clock_words` as they are said after those of `beside_ms`: a bare time is of the day that those name.
+
+    Today has its name too where they name another day.
+    """
+    moment = local(time_ms, zone)
+    if moment.date() == local(beside_ms, zone).date():
+        return chosen().clock(moment)
+    if moment.date() == local(now_ms, zone).date():
+        return say("{weekday} {time}", weekday=weekday(moment.date()), time=chosen().clock(moment))
+    return clock_words(time_ms, now_ms, zone)
 
 
 def lasting_words(length_ms: int) -> str:

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Callable, Sequence
+from dataclasses import replace
 
 from studiowatch.coats.data_sheet import DataSheet, Kind
 from studiowatch.speech.words import mark, say
-from studiowatch.studio.best_hours import Aside, Reason, Stretch
+from studiowatch.studio.best_hours import HOUR_MS, Aside, Reason, Stretch
 from studiowatch.studio.counting import number_word
 
 When = Callable[[int], str]
@@ -87,11 +89,27 @@ def next_text(good: Sequence[Stretch], others: Sequence[Aside], ready_ms: int | 
 
 
 def _telling(good: Sequence[Stretch], others: Sequence[Aside]) -> Aside:
-    """Return what of the hours before the first good one tells most: the room's own reason, the last of them."""
-    first_ms = min((one.first_ms for one in good), default=None)
-    before = [one for one in others if first_ms is None or one.first_ms < first_ms] or others[:1]
+    """Return what of the hours before the first good one tells most: the room's own reason, the last of them.
+
+    Where none is good it is what holds for most of her working hours: the others she left out herself.
+    """
+    if not good:
+        return _holding(others)
+    first_ms = min(one.first_ms for one in good)
+    before = [one for one in others if one.first_ms < first_ms] or others[:1]
     rooms = [one for one in before if one.reason not in (Reason.OUTSIDE_HOURS, Reason.NOT_READY)]
     return (rooms or before)[-1]
+
+
+def _holding(others: Sequence[Aside]) -> Aside:
+    """Return the last of the asides whose reason holds longest; what lies below is not ready through the nights too."""
+    working = [one for one in others if one.reason is not Reason.OUTSIDE_HOURS] or others
+    lengths_h: Counter[Reason] = Counter()
+    for one in working:
+        lengths_h[one.reason] += (one.last_ms - one.first_ms) // HOUR_MS + 1
+    reason, _ = lengths_h.most_common(1)[0]
+    held = [one for one in working if one.reason is reason]
+    return replace(held[-1], first_ms=held[0].first_ms) if reason is Reason.NOT_READY else held[-1]
 
 
 def none_text(found: Sequence[Stretch]) -> str:

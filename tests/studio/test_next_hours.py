@@ -59,3 +59,17 @@ def test_that_the_next_good_hours_are_told_with_what_the_room_has_against_sooner
     good: tuple[Stretch, ...], others: tuple[Aside, ...], expected: str
 ) -> None:
     assert next_text(good, others, 29 * H, when) == expected
+
+
+def test_that_where_no_hour_is_good_the_reason_of_most_working_hours_is_told_and_not_the_last_night() -> None:
+    below = [Aside(first_ms=first * H, last_ms=(first + 8) * H, reason=Reason.NOT_READY) for first in (0, 24)]
+    nights = [Aside(first_ms=first * H, last_ms=(first + 14) * H, reason=Reason.OUTSIDE_HOURS) for first in (9, 33)]
+    none = "No hour of the next two days is likely to be good for it."
+    waiting = (below[0], nights[0], below[1], nights[1])
+    assert next_text((), waiting, 300 * H, when) == f"{none} before 300 h: what lies below is not ready"
+    assert next_text((), waiting, None, when) == f"{none} 0 h to 32 h: what lies below is not ready"
+    damp = [Aside(first_ms=first * H, last_ms=last * H, reason=Reason.DAMP) for first, last in ((0, 8), (20, 23))]
+    # 9 and 4 hours too damp against 9 for what lies below
+    told = next_text((), (damp[0], nights[0], damp[1], below[1], nights[1]), 33 * H, when)
+    assert told == f"{none} 20 h to 23 h: likely too damp before it is safe"
+    assert next_text((), (nights[0], nights[1]), None, when) == f"{none} 33 h to 47 h: outside your working hours"

@@ -18,7 +18,7 @@ from studiowatch.service.room_ahead import AGAIN_MS, RoomAhead
 from studiowatch.service.room_foretold import KNOWN_MS
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.speech.units import chosen
-from studiowatch.studio.best_hours import Room, StartHour, asides, room_hours, start_hours, stretches
+from studiowatch.studio.best_hours import SURE, Room, StartHour, asides, room_hours, start_hours, stretches
 from studiowatch.studio.best_hours_words import (
     aside_text,
     caution_text,
@@ -163,7 +163,8 @@ def _view(one: _Next, sheet: DataSheet, told: tuple[StartHour, ...], *, made_ms:
     def when(time_ms: int) -> str:
         return when_text(time_ms, now_ms)
 
-    best = tuple(stretch_text(stretch, when) for stretch in good[:BEST_TOLD])
+    by_time = sorted(good[:BEST_TOLD], key=lambda one: (one.chance < SURE, one.first_ms))
+    best = tuple(stretch_text(stretch, when) for stretch in by_time)
     none = none_text(good)
     return BestHoursView(
         sheet=one.sheet,

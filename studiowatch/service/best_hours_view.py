@@ -30,7 +30,8 @@ class BestHoursView:
     caution : str
         What goes before all hours, or "".
     lines : tuple of str
-        The best three in words, or that there is none.
+        The best three in words, the sure ones before those that are only likely and either by time, or that there is
+        none.
     aside_lines : tuple of str
         Why the others are not good, in words, by time.
     next_line : str

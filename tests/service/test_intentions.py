@@ -29,7 +29,7 @@ from studiowatch.service.room_ahead import AGAIN_MS
 from studiowatch.service.rounds import ADVANCE_MS
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.watchkeeping import Watchkeeping
-from studiowatch.studio.best_hours import Reason
+from studiowatch.studio.best_hours import SURE, Reason
 from studiowatch.studio.concern import Kind
 from studiowatch.studio.pieces import Coat, Piece
 from studiowatch.studio.plan_shapes import Times
@@ -151,6 +151,15 @@ def test_that_hours_by_an_old_plan_are_worked_out_anew_with_the_new_one() -> Non
     assert watch.snapshot(later_ms).best_hours is by_the_old  # by one that is hardly newer they would say the same
     watch.make_plan(later_ms)
     assert watch.snapshot(later_ms).best_hours is not by_the_old
+
+
+def test_that_hours_that_are_as_good_are_told_by_time_though_those_of_tomorrow_are_more() -> None:
+    (told,) = watch_over(GLOSS).snapshot(NOW_MS).best_hours
+    assert all(one.chance >= SURE for one in told.good)
+    firsts_ms = [one.first_ms for one in told.good]
+    assert firsts_ms != sorted(firsts_ms)  # the longest goes first: the room is warmest now, half of today's is over
+    for line, first_ms in zip(told.lines, sorted(firsts_ms), strict=True):
+        assert line.startswith(f"lay from {when_text(first_ms, NOW_MS)} to ")
 
 
 def test_that_the_hours_are_said_by_the_plan_beside_them_with_nothing_worked_out_anew() -> None:

@@ -161,6 +161,7 @@ class CommandDesk:
         """Carry out what changes how warnings stand or are said; open ones are said in other units at once."""
         if isinstance(command, SpeakIn):
             self.desks.warnings.units = command.units
+            self.desks.plans.mark()
             self.rounds.judge(now_ms)
             return ""
         before = self.desks.warnings.open_one(command.warning_key)

@@ -15,7 +15,7 @@ from studiowatch.coats.stages import Stage
 from studiowatch.room.intentions import Doing
 from studiowatch.room.readings import Reading
 from studiowatch.service.best_hours_desk import RoomHours
-from studiowatch.service.commands import Command, Refused
+from studiowatch.service.commands import Command, Refused, SpeakIn
 from studiowatch.service.correction_commands import Redo, Undo
 from studiowatch.service.intention_commands import AddIntention, DropIntention
 from studiowatch.service.letters import NoLetter, read, written
@@ -29,6 +29,7 @@ from studiowatch.service.room_ahead import AGAIN_MS
 from studiowatch.service.rounds import ADVANCE_MS
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.watchkeeping import Watchkeeping
+from studiowatch.speech.units import US, choose
 from studiowatch.studio.best_hours import SURE, Reason
 from studiowatch.studio.concern import Kind
 from studiowatch.studio.pieces import Coat, Piece
@@ -160,6 +161,18 @@ def test_that_hours_that_are_as_good_are_told_by_time_though_those_of_tomorrow_a
     assert firsts_ms != sorted(firsts_ms)  # the longest goes first: the room is warmest now, half of today's is over
     for line, first_ms in zip(told.lines, sorted(firsts_ms), strict=True):
         assert line.startswith(f"lay from {when_text(first_ms, NOW_MS)} to ")
+
+
+def test_that_the_hours_are_said_by_the_clock_that_she_turns_to() -> None:
+    watch = watch_over(GLOSS)
+    (before,) = watch.snapshot(NOW_MS).best_hours
+    assert not any(line.endswith((" am", " pm")) or " am " in line or " pm " in line for line in before.lines)
+    choose(US)
+    watch.carry_out(SpeakIn(units=US), NOW_MS, 0.0)
+    (after,) = watch.snapshot(NOW_MS + 1000).best_hours
+    firsts = sorted(one.first_ms for one in after.good)
+    assert [line.split(" to ")[0] for line in after.lines] == [f"lay from {when_text(ms, NOW_MS)}" for ms in firsts]
+    assert all(" am" in words or " pm" in words for words in (*after.lines, after.next_line))
 
 
 def test_that_the_hours_are_said_by_the_plan_beside_them_with_nothing_worked_out_anew() -> None:

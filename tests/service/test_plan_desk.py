@@ -21,7 +21,7 @@ from studiowatch.physics.air import Air
 from studiowatch.room.readings import Reading
 from studiowatch.service import film_waits
 from studiowatch.service.air_ahead import steady
-from studiowatch.service.commands import Refused
+from studiowatch.service.commands import Refused, SpeakIn
 from studiowatch.service.correction_commands import Undo
 from studiowatch.service.film_waits import FilmWaits, PlanDropped
 from studiowatch.service.local_time import clock_text, local_date
@@ -34,6 +34,7 @@ from studiowatch.service.sheet_folder import SheetFolder
 from studiowatch.service.sheet_shelf import SheetShelf, built_in_sheets
 from studiowatch.service.watchkeeping import Watchkeeping
 from studiowatch.service.what_if import WhatIf
+from studiowatch.speech.units import US, choose
 from studiowatch.studio.otherwise import Otherwise
 from studiowatch.studio.pieces import Coat, Piece
 from studiowatch.studio.plan_shapes import FinishingPlan, Milestone
@@ -329,6 +330,25 @@ def test_that_a_plan_follows_the_card_of_a_coat_that_lies_there_when_the_room_tu
     assert plan_ms is not None
     assert card_ms - first > GRAIN_MS
     assert abs(plan_ms - card_ms) < GRAIN_MS
+
+
+def test_that_a_plan_is_said_anew_in_the_units_that_she_turns_to() -> None:
+    # 20.5 °C = 68.9 °F: NIST SP 811 (2008), appendix B.8
+    later = Later()
+    watch = watch_of(piece(), work=later)
+    later.work()
+    live(watch, 1)
+    before = watch.snapshot(START_MS).plan
+    assert before is not None
+    assert ("mL" in before.first, "20.5 °C" in before.air) == (True, True)
+    choose(US)
+    watch.carry_out(SpeakIn(units=US), START_MS + 2000, 2.0)
+    live(watch, 2)
+    later.work()
+    live(watch, 3)
+    after = watch.snapshot(START_MS).plan
+    assert after is not None
+    assert ("fl oz" in after.first, "68.9 °F" in after.air) == (True, True)
 
 
 def test_that_a_plan_nobody_sees_does_not_follow_the_card() -> None:

@@ -52,6 +52,8 @@ class CoatRun:
         The film at `at_ms`.
     at_ms : int
         UTC ms up to which the film has been advanced.
+    heard_ms : int
+        UTC ms up to which her tests were heard of; the film may lag behind, by what the log lacks.
     air : Air or None
         The air it dries in now; None before the first reading.
     ahead : mapping of Stage to Ready
@@ -86,6 +88,7 @@ class CoatRun:
     at_ms: int
     standing: Standing
     over: CoatRun | None = None
+    heard_ms: int = 0
     air: Air | None = None
     ahead: Mapping[Stage, Ready] = field(default_factory=dict)
     unlogged_ms: int = 0
@@ -222,6 +225,7 @@ class CoatRun:
         self.lived = lived
         self.laid_ms += step_ms
         self.at_ms += step_ms
+        self.heard_ms += step_ms
         self.film_trace = tuple((time_ms + step_ms, film_C) for time_ms, film_C in self.film_trace)
         if self.looked is not None:
             self.looked = self.looked.shifted(step_ms)
@@ -283,8 +287,9 @@ class CoatRun:
         return her_tests(self.lived, self.sheet, self.laid_ms, self.at_ms)
 
     def unready(self) -> Unready | None:
-        """Return her last test of it if that found it tacky or milky, else None."""
-        return last_unready(self.lived, self.tests(), self.laid_ms)
+        """Return her last test of it if that found it tacky or milky, though the film lags behind it; else None."""
+        tests = her_tests(self.lived, self.sheet, self.laid_ms, max(self.at_ms, self.heard_ms))
+        return last_unready(self.lived, tests, self.laid_ms)
 
     def anew(self) -> Standing | None:
         """Return what this coat should be dried anew with for her tests, or None while its draws will do."""

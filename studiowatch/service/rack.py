@@ -261,6 +261,7 @@ class Rack:
             run = self.runs.get(coat.key)
             if run is not None:
                 run.record(coat)
+                run.heard_ms = now_ms
         if gone or _reordered(before, piece):
             self.stacks.dry_through_log(piece, now_ms)
         elif changed and any(coat.laid_ms is not None for coat in changed):

@@ -146,6 +146,7 @@ class Stacks:
         finally:
             self._lost.clear()
         for run in [self.runs[coat.key] for coat in laid if coat.key in self.runs]:
+            run.heard_ms = now_ms
             run.look_ahead(self.room)
             recoat_ms = run.recoat_ms()
             run.recoat_told = recoat_ms is not None and recoat_ms <= now_ms

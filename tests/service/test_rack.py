@@ -11,7 +11,7 @@ import pytest
 from studiowatch.coats.stages import Stage
 from studiowatch.physics.air import Air
 from studiowatch.room.readings import Reading
-from studiowatch.service.commands import AmendPiece, LayCoat
+from studiowatch.service.commands import AmendPiece, LayCoat, RecordLook
 from studiowatch.service.happenings import StageHappened
 from studiowatch.service.orders import PieceCommand
 from studiowatch.service.rack import Rack
@@ -20,7 +20,7 @@ from studiowatch.service.rack_tending import coats_to_tend
 from studiowatch.service.rack_views import piece_views
 from studiowatch.service.replaying import MemoryRecords
 from studiowatch.service.sheet_shelf import SheetShelf
-from studiowatch.studio.pieces import Coat, Piece
+from studiowatch.studio.pieces import Coat, Finding, Piece
 
 from .rooms import START_MS
 
@@ -122,6 +122,27 @@ def test_that_only_the_lowest_coat_on_a_bare_support_gives_it_water(support: str
     rack.open(now_ms)
     assert (rack.runs["low"].film.soaked_g_m2 > 1.0) is absorbs
     assert rack.runs["top"].film.soaked_g_m2 == 0.0
+
+
+def test_that_a_finding_speaks_against_ready_though_the_log_ends_before_it() -> None:
+    # the log of three days ended two hours ago, and the film with it: it has not come to the test yet
+    log_end_ms = START_MS + 72 * HOUR_MS
+    now_ms = log_end_ms + 2 * HOUR_MS
+    paint = Coat(key="low", sheet="paint-brushed", laid_ms=START_MS)
+    rack = rack_of(stacked(0, coats=(paint, Coat(key="top", sheet="isolation-waterborne"))), log_end_ms)
+    rack.open(now_ms)
+    (before,) = piece_views(rack, lambda _: datetime.now(UTC).date(), now_ms)
+    assert before.not_yet is None
+    carried_out(rack, RecordLook(coat_key="low", time_ms=now_ms, finding=Finding.TACKY), now_ms)
+    assert rack.runs["low"].at_ms <= log_end_ms
+    (view,) = piece_views(rack, lambda _: datetime.now(UTC).date(), now_ms)
+    assert view.next_ms is None
+    assert view.not_yet is not None
+    (tended,) = coats_to_tend(rack)
+    assert tended.coat.unready is not None
+    assert tended.coat.unready.again_ms == now_ms + 74 * HOUR_MS // 10
+    rack.shift(HOUR_MS)
+    assert rack.runs["low"].unready() is not None
 
 
 def test_that_a_coat_over_one_that_is_not_watched_does_not_meet_the_support() -> None:

@@ -61,7 +61,7 @@ def _piece(piece: PiecePlan, now_ms: int, today: date) -> Iterator[str]:
     slack = slack_text(piece.slack_days)
     yield f"{piece.title}: {due}{', ' + slack if slack else ''}"
     for coat in piece.coats:
-        lay = say("lay not in sight") if coat.lay_ms is None else say("lay {time}", time=when_text(coat.lay_ms, now_ms))
+        lay = say("not in sight") if coat.lay_ms is None else say("lay {time}", time=when_text(coat.lay_ms, now_ms))
         earliest = _earliest(coat.ready, coat.lay_ms, now_ms)
         ready = [] if earliest is None else [say("perhaps ready {time}", time=earliest)]
         yield f"  {_what(coat):<24} {', '.join([lay, *ready])}"
@@ -81,7 +81,7 @@ def _what(coat: PlannedCoat) -> str:
 
 def _milestone(milestone: MilestoneTime, now_ms: int) -> str:
     p90 = milestone.times.p90
-    by = say("by not in sight") if p90 is None else say("by {time}", time=when_text(p90, now_ms))
+    by = say("not in sight") if p90 is None else say("by {time}", time=when_text(p90, now_ms))
     earliest = _earliest(milestone.times, p90, now_ms)
     ready = [] if earliest is None else [say("perhaps from {time}", time=earliest)]
     return f"  {say(_FIT[milestone.kind.value]):<24} {', '.join([by, *ready])}"

@@ -45,7 +45,9 @@ def finishing_plan(
         hours=hours,
         pieces=plans,
         today=of_today,
-        first=plan_words.first_text(of_today, following, clock, now_ms),
+        first=plan_words.first_text(
+            of_today, following, clock, now_ms, is_undated=any(plan.coats for plan in plans) and not steps
+        ),
     )
 
 

@@ -141,13 +141,15 @@ def _out_of_sight(label: str, top: str) -> str:
     return say("No time for {label} after the {top} is in sight, in this room as it is.", label=label, top=top)
 
 
-def first_text(today: Sequence[TodayStep], following: TodayStep | None, clock: WallClock, now_ms: int) -> str:
-    """Return what to do first today, or when the next coat comes."""
+def first_text(
+    today: Sequence[TodayStep], following: TodayStep | None, clock: WallClock, now_ms: int, *, is_undated: bool
+) -> str:
+    """Return what to do first today, or when the next coat comes; `is_undated` says that coats come without a time."""
     if today:
         step = today[0]
         return say("First {title}: {coat}.", title=step.piece_title, coat=amount_text(step))
     if following is None or following.coat.lay_ms is None:
-        return say("No coat is to come.")
+        return say("No coat to come can be dated yet.") if is_undated else say("No coat is to come.")
     day = day_seen_from(clock.day(following.coat.lay_ms), clock.day(now_ms))
     title, coat = following.piece_title, amount_text(following)
     return say("Nothing to lay today. Next: {title}, {coat}, {day}.", title=title, coat=coat, day=day)

@@ -211,6 +211,7 @@ def test_that_an_empty_piece_and_a_week_without_hours_say_what_to_do() -> None:
     (bare,) = plan(piece(coats="")).pieces
     assert bare.unsure == "Plan its coats: there is nothing to date yet."
     (never,) = plan(piece(), hours=WorkingHours(days=(None,) * 7)).pieces
+    assert plan(piece(), hours=WorkingHours(days=(None,) * 7)).first == "No coat to come can be dated yet."
     assert never.unsure == "No day of the week has working hours, so nothing can be dated: set them."
 
 

@@ -1408,8 +1408,8 @@
       <translation>kein Liefertermin</translation>
     </message>
     <message>
-      <source>by not in sight</source>
-      <translation>nicht in Sicht</translation>
+      <source>not in sight</source>
+      <translation>nicht abzusehen</translation>
     </message>
     <message>
       <source>by {time}</source>
@@ -1422,10 +1422,6 @@
     <message>
       <source>Best hours in the next two days for {title}</source>
       <translation>Beste Stunden der nächsten zwei Tage für {title}</translation>
-    </message>
-    <message>
-      <source>lay not in sight</source>
-      <translation>Auftragen nicht in Sicht</translation>
     </message>
     <message>
       <source>lay {time}</source>

@@ -1518,10 +1518,6 @@
       <translation>Zuerst {title}: {coat}.</translation>
     </message>
     <message>
-      <source>No coat is to come.</source>
-      <translation>Keine Schicht kommt mehr.</translation>
-    </message>
-    <message>
       <source>Handed over by hand, unwrapped and with nothing on its face, it can go from {day} (dry-hard).</source>
       <translation>Von Hand übergeben, ohne Hülle und ohne etwas auf der Fläche, kann es ab {day} gehen (hart).</translation>
     </message>
@@ -1536,6 +1532,14 @@
     <message>
       <source>Tell the client early: {day} is what the plan gives.</source>
       <translation>Sagen Sie es dem Kunden früh: Der Plan ergibt {day}.</translation>
+    </message>
+    <message>
+      <source>No coat to come can be dated yet.</source>
+      <translation>Noch lässt sich keine kommende Schicht datieren.</translation>
+    </message>
+    <message>
+      <source>No coat is to come.</source>
+      <translation>Keine Schicht kommt mehr.</translation>
     </message>
     <message>
       <source>the {label} must cure before it may be wrapped (about {span})</source>

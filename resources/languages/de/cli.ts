@@ -1409,7 +1409,7 @@
     </message>
     <message>
       <source>not in sight</source>
-      <translation>nicht abzusehen</translation>
+      <translation>nicht in Sicht</translation>
     </message>
     <message>
       <source>by {time}</source>

@@ -44,7 +44,8 @@ def run(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> int:
         if path is not None and path.exists():
             wrong(say("{file} is there already; choose a new name, or move it away first.", file=path))
     shelf = SheetShelf.open(folder.sheets)
-    record = _from_records(call, shelf, folder) if call.studio is None else _from_files(call, shelf)
+    now_ms = outfit.clock.utc_ms()
+    record = _from_records(call, shelf, folder, now_ms) if call.studio is None else _from_files(call, shelf, now_ms)
     home = folder.path if call.studio is None else call.studio.parent
     photo = _photo(record, outfit, home)
     if call.html is not None:
@@ -55,20 +56,20 @@ def run(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> int:
     return DONE
 
 
-def _from_records(call: argparse.Namespace, shelf: SheetShelf, folder: StudioFolder) -> FinishingRecord:
+def _from_records(call: argparse.Namespace, shelf: SheetShelf, folder: StudioFolder, now_ms: int) -> FinishingRecord:
     with looking(folder.database) as database:
         records = ReviewRecords(database)
         piece = piece_like(records.pieces(), call.piece, str(folder.database))
         correct = records.corrections().corrected
-        return record_by_log(piece, shelf, records, correct, with_notes=not call.without_notes)
+        return record_by_log(piece, shelf, records, correct, now_ms=now_ms, with_notes=not call.without_notes)
 
 
-def _from_files(call: argparse.Namespace, shelf: SheetShelf) -> FinishingRecord:
+def _from_files(call: argparse.Namespace, shelf: SheetShelf, now_ms: int) -> FinishingRecord:
     pieces, shelf = inputs.studio(call.studio, shelf)
     readings = inputs.room_log(call.room, inputs.log_form(call, CLIMATE)).readings() if call.room else ()
     log = LogInMemory(readings=readings)
     piece = piece_like(pieces, call.piece, str(call.studio))
-    return record_by_log(piece, shelf, log, with_notes=not call.without_notes)
+    return record_by_log(piece, shelf, log, now_ms=now_ms, with_notes=not call.without_notes)
 
 
 def piece_like(pieces: Sequence[Piece], title: str, origin: str) -> Piece:

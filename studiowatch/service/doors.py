@@ -39,5 +39,5 @@ def doors_of(outfit: Outfit, folder: StudioFolder, desk: Desk) -> Iterator[Doors
             history=history,
             exchange=StudioExchange(folder=folder, clock=outfit.clock, desk=desk, check=outfit.check_store),
             reviews=ReviewDesk(folder=folder, utc_ms=outfit.clock.utc_ms),
-            finishing=StudioFinishing(folder=folder, photo=outfit.photo),
+            finishing=StudioFinishing(folder=folder, photo=outfit.photo, clock=outfit.clock),
         )

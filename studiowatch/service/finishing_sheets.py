@@ -12,6 +12,7 @@ from studiowatch.room.readings import Reading
 from studiowatch.service.exchange import ExchangeFault
 from studiowatch.service.modelled_times import modelled_times
 from studiowatch.service.photos import OUTSIDE, photo_path
+from studiowatch.service.ports import Clock
 from studiowatch.service.record_room import room_while_wet
 from studiowatch.service.review_log import MinuteLog
 from studiowatch.service.sheet_shelf import SheetShelf
@@ -32,13 +33,18 @@ def record_by_log(
     log: MinuteLog,
     correct: Callable[[Reading], Reading] = lambda reading: reading,
     *,
+    now_ms: int,
     with_notes: bool,
 ) -> FinishingRecord:
-    """Return the record of a piece, with the room of its log put right by `correct`, and what the model makes of it."""
+    """Return the record of a piece as of `now_ms`, UTC ms, with the room of its log put right by `correct`.
+
+    It has what the model makes of that room.
+    """
     return finishing_record(
         piece,
         shelf.sheets,
         lambda start_ms, end_ms: room_while_wet(log, start_ms, end_ms, correct),
+        now_ms=now_ms,
         modelled=modelled_times(piece, shelf, log, correct),
         with_notes=with_notes,
     )
@@ -69,10 +75,13 @@ class StudioFinishing:
     ----------
     photo : callable
         Reads a photo as JPEG; or returns none and one sentence that says why.
+    clock : Clock
+        Tells when a record is made.
     """
 
     folder: StudioFolder
     photo: Callable[[Path], tuple[bytes, str]]
+    clock: Clock
 
     def sheet(self, piece_key: str, *, with_notes: bool) -> FinishingSheet:
         """Return the record; see `FinishingSheets`."""
@@ -95,4 +104,5 @@ class StudioFinishing:
             piece = next((one for one in records.pieces() if one.key == piece_key), None)
             if piece is None:
                 raise ExchangeFault(say(NO_PIECE))
-            return record_by_log(piece, shelf, records, records.corrections().corrected, with_notes=with_notes)
+            correct, now_ms = records.corrections().corrected, self.clock.utc_ms()
+            return record_by_log(piece, shelf, records, correct, now_ms=now_ms, with_notes=with_notes)

@@ -1,4 +1,4 @@
-"""When the coats of a piece were ready by the model, in the room that was read, for the finishing record."""
+"""When the coats of a piece were set and ready by the model, in the room that was read, for the finishing record."""
 
 from __future__ import annotations
 
@@ -35,6 +35,8 @@ def modelled_times(
             if not room.moments:
                 return None
             last_ms = room.moments[-1].time_ms
+            if last_ms <= stack.top.laid_ms:
+                return None
             course = run(stack, room, last_ms if stack.above_ms is None else min(stack.above_ms, last_ms))
         except (ReviewedCoat, OutOfRange):
             return None
@@ -43,15 +45,19 @@ def modelled_times(
     return of
 
 
-def _modelled(course: Course) -> Modelled | None:
+def _modelled(course: Course) -> Modelled:
     top = course.stack.top
     ready = ready_times(top.sheet, course.film.state.reached)
     clear, recoat = _range(course, ready.get(Stage.CLEAR)), _range(course, ready.get(Stage.DRY_TO_RECOAT))
-    if clear is None and recoat is None:
-        return None
     by_s = None if recoat is None else ready_by_s(top.sheet, ready[Stage.DRY_TO_RECOAT])
     ready_ms = None if by_s is None else top.laid_ms + round(1000.0 * by_s)
-    return Modelled(clear=clear, recoat=recoat, ready_ms=ready_ms)
+    return Modelled(
+        clear=clear,
+        recoat=recoat,
+        ready_ms=ready_ms,
+        set_ms=course.stage_ms(Stage.SET_TO_TOUCH),
+        read_ms=course.until_ms,
+    )
 
 
 def _range(course: Course, ready: Ready | None) -> TimeRange | None:

@@ -12,7 +12,7 @@ from studiowatch.service.local_time import dated_text, when_text
 from studiowatch.service.record_drawings import DrawnLayer, DrawnRoom, film_svg, room_svg
 from studiowatch.service.record_room import MOVING_M_S
 from studiowatch.speech.units import chosen
-from studiowatch.speech.words import mark, say
+from studiowatch.speech.words import mark, say, say_counted
 from studiowatch.studio.finishing_record import CoatRecord, FinishingRecord, Spread
 from studiowatch.studio.labels import coat_word
 from studiowatch.studio.modelled import Modelled, TimeRange
@@ -123,6 +123,7 @@ def body(record: FinishingRecord, photo: str, film: str, room: str) -> str:
         _caption(
             say("Finishing record. {size}, on {support}", size=record.size, support=support_words(record.support))
         ),
+        _unfinished(record),
         photo,
     ]
     if record.notes:
@@ -141,6 +142,19 @@ def body(record: FinishingRecord, photo: str, film: str, room: str) -> str:
     parts += [_heading(3), _list(record.cautions)]
     parts += [_heading(4), _list(record.unknown)]
     return "\n".join(part for part in parts if part)
+
+
+def _unfinished(record: FinishingRecord) -> str:
+    why = record.unfinished
+    if why is None:
+        return ""
+    said = [say("As of {time}: this piece is not finished.", time=dated_text(why.as_of_ms))]
+    if why.is_wet:
+        top = record.coats[-1]
+        said.append(say("Coat {number}, {label}, is still wet.", number=top.number, label=top.label))
+    if why.to_come:
+        said.append(say_counted(why.to_come, "A coat is still to come.", "{n} coats are still to come."))
+    return f"<p><strong>{escape(' '.join(said))}</strong></p>"
 
 
 def _table(coats: Sequence[CoatRecord]) -> str:
@@ -162,11 +176,13 @@ def _sheet_times() -> str:
 
 def _means(coats: Sequence[CoatRecord]) -> str:
     wet = say(
-        "A coat counts as wet here until its sheet calls it dry to touch, or for an hour where the sheet is missing. "
+        "A clear coat counts as wet here until it is set to touch by the model in the room that was read, for two days "
+        "at most, and at least until its sheet calls it dry to touch; other coats go by their sheet, or by an hour "
+        "where the sheet is missing. "
         "Figures are minute means: mean, least and greatest; air moves from {air_speed}.",
         air_speed=chosen().air_speed_limit(MOVING_M_S),
     )
-    if all(coat.modelled is None for coat in coats):
+    if not any(coat.modelled is not None and coat.modelled.has_times for coat in coats):
         return wet
     modelled = say(
         "Times by the model are those of this piece in the room that was read, worked out and not seen: "
@@ -212,7 +228,7 @@ def _touch(minutes: float) -> str:
 
 def _dried(coat: CoatRecord) -> str:
     said = [_wet(coat)]
-    if coat.modelled is not None:
+    if coat.modelled is not None and coat.modelled.has_times:
         said.append(say("By the model: {times}.", times="; ".join(_modelled(coat.modelled))))
     said += [say(_FOUND[look.finding], time=dated_text(look.time_ms)) for look in coat.looks]
     if coat.outcome is not None and coat.seen_ms is None:

@@ -13,6 +13,7 @@ from studiowatch.studio.hazards import SOLVENT_CAUTIONS
 from studiowatch.studio.labels import ISOLATION, coat_word, measured_film_text, stack_labels, volume_text
 from studiowatch.studio.modelled import Modelled
 from studiowatch.studio.pieces import Coat, Look, Outcome, Piece, Shape
+from studiowatch.studio.unfinished import Unfinished, unfinished, wet_until_ms
 
 REMOVAL_CAUTIONS = (
     mark("Removing a varnish is work for a conservator: try it first on the smallest spot at the edge."),
@@ -32,7 +33,7 @@ class Spread:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class RoomWhileWet:
-    """The room from a coat's laying until its sheet calls it dry to touch.
+    """The room from a coat's laying for as long as it counts as wet; see `unfinished.wet_until_ms`.
 
     Attributes
     ----------
@@ -80,7 +81,10 @@ class CoatRecord:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class FinishingRecord:
-    """What is printed for the client and for whoever cleans the piece one day. `coats` run from the lowest up."""
+    """What is printed for the client and for whoever cleans the piece one day. `coats` run from the lowest up.
+
+    `unfinished` is None unless the piece is known to be unfinished.
+    """
 
     title: str
     size: str
@@ -91,6 +95,7 @@ class FinishingRecord:
     removal: tuple[str, ...]
     cautions: tuple[str, ...]
     unknown: tuple[str, ...]
+    unfinished: Unfinished | None = None
 
 
 def finishing_record(
@@ -98,6 +103,7 @@ def finishing_record(
     sheets: Mapping[str, DataSheet],
     room_while_wet: Callable[[int, int], RoomWhileWet | None],
     *,
+    now_ms: int,
     modelled: Callable[[int], Modelled | None] = lambda _: None,
     with_notes: bool = True,
 ) -> FinishingRecord:
@@ -109,6 +115,8 @@ def finishing_record(
         The data sheets that are there, by name.
     room_while_wet : callable
         Returns what was read of the room between two times, UTC ms, or None if nothing was.
+    now_ms : int
+        When the record is made, UTC ms.
     modelled : callable
         Returns what the model says of a coat, by its number among the laid ones from 1, or None.
     with_notes : bool
@@ -120,9 +128,11 @@ def finishing_record(
     for number, (coat, laid_ms) in enumerate(laid, start=1):
         sheet = sheets.get(coat.sheet)
         label = say("unknown product") if sheet is None else next(labels)
-        room = room_while_wet(laid_ms, _wet_until_ms(laid_ms, sheet))
+        times = modelled(number)
+        room = room_while_wet(laid_ms, wet_until_ms(laid_ms, sheet, times))
         made = _coat(piece, (number, coat, laid_ms), sheet, label, room)
-        coats.append(replace(made, modelled=modelled(number)))
+        coats.append(replace(made, modelled=times))
+    top_sheet, top_times = (coats[-1].sheet, coats[-1].modelled) if coats else (None, None)
     return FinishingRecord(
         title=piece.title,
         size=_size(piece),
@@ -133,6 +143,7 @@ def finishing_record(
         removal=_removal(coats),
         cautions=_cautions(),
         unknown=tuple(_unknown(coats)),
+        unfinished=unfinished(piece, top_sheet, top_times, now_ms),
     )
 
 
@@ -177,10 +188,6 @@ def _amount(coat: Coat) -> str:
 def _cautions() -> tuple[str, ...]:
     spot, solvent, first = map(say, REMOVAL_CAUTIONS)
     return spot, f"{solvent} {say(SOLVENT_CAUTIONS[1])}", first
-
-
-def _wet_until_ms(laid_ms: int, sheet: DataSheet | None) -> int:
-    return laid_ms + round((60.0 if sheet is None else sheet.touch_dry_min) * 60_000)
 
 
 def _removal(coats: Sequence[CoatRecord]) -> tuple[str, ...]:

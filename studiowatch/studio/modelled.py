@@ -1,4 +1,4 @@
-"""When a coat of the records was ready by the model, each time with its range."""
+"""When a coat of the records was set and ready by the model, in the room that was read."""
 
 from __future__ import annotations
 
@@ -24,8 +24,19 @@ class Modelled:
         When it cleared, and when it was dry to recoat.
     ready_ms : int or None
         When she was told that the next coat may go on, UTC ms: not before the wait that the sheet asks for.
+    set_ms : int or None
+        When it was set to touch, UTC ms, nominal; None while it is not.
+    read_ms : int
+        How far the coat was followed, UTC ms: to the last reading, the coat above, or two days after its laying.
     """
 
     clear: TimeRange | None = None
     recoat: TimeRange | None = None
     ready_ms: int | None = None
+    set_ms: int | None = None
+    read_ms: int
+
+    @property
+    def has_times(self) -> bool:
+        """Whether any of its times can be told."""
+        return self.clear is not None or self.recoat is not None

@@ -95,6 +95,8 @@ def record_html(tmp_path: Path) -> Callable[[], str]:
         trace=((at_ms(14, 6), 20.0, 48.0), (at_ms(14, 16), 22.0, 52.0)),
     )
     modelled = Modelled(
+        set_ms=at_ms(14, 50),
+        read_ms=at_ms(1, 0, day=4),
         clear=TimeRange(earliest_ms=at_ms(15, 40), middle_ms=at_ms(16, 10), latest_ms=at_ms(16, 45)),
         recoat=TimeRange(earliest_ms=at_ms(21, 0), middle_ms=at_ms(23, 0), latest_ms=at_ms(1, 0, day=3)),
         ready_ms=at_ms(1, 0, day=3),
@@ -106,6 +108,7 @@ def record_html(tmp_path: Path) -> Callable[[], str]:
             kiln,
             sheets,
             lambda laid_ms, _: room if laid_ms == gloss.laid_ms else None,
+            now_ms=at_ms(9, 0, day=5),
             modelled=lambda number: modelled if number == 2 else None,
         )
         return page(record)

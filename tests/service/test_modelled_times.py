@@ -8,7 +8,9 @@ from pathlib import Path
 import pytest
 
 from studiowatch.room.readings import Reading
+from studiowatch.service.finishing_sheets import record_by_log
 from studiowatch.service.modelled_times import modelled_times
+from studiowatch.service.record_page import page
 from studiowatch.service.review_log import LogInMemory
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.studio.finishing_record import finishing_record
@@ -62,7 +64,10 @@ def test_that_a_damp_room_takes_longer_and_the_next_coat_waits_for_the_sheet(she
 def test_that_nothing_is_told_of_paint_nor_of_what_no_one_read(shelf: SheetShelf) -> None:
     assert told(shelf, room(24, 50.0), PAINT) is None
     assert told(shelf, [], GLOSS) is None
-    assert told(shelf, room(0.25, 50.0), GLOSS) is None  # no stage was reached while it was read
+    short = told(shelf, room(0.25, 50.0), GLOSS)  # no stage was reached while it was read
+    assert short is not None
+    assert not short.has_times
+    assert told(shelf, room(0, 50.0), GLOSS) is None  # read before its laying only
     missing = Coat(key="gone", sheet="no-such-sheet", laid_ms=LAID_MS)
     assert told(shelf, room(24, 50.0), missing) is None
 
@@ -70,7 +75,50 @@ def test_that_nothing_is_told_of_paint_nor_of_what_no_one_read(shelf: SheetShelf
 def test_that_the_record_has_them_beside_the_coat_they_are_of(shelf: SheetShelf) -> None:
     kiln = piece(PAINT, GLOSS)
     modelled = modelled_times(kiln, shelf, LogInMemory(readings=room(24, 50.0)))
-    paint, gloss = finishing_record(kiln, shelf.sheets, lambda *_: None, modelled=modelled).coats
+    paint, gloss = finishing_record(kiln, shelf.sheets, lambda *_: None, now_ms=LAID_MS, modelled=modelled).coats
     assert paint.modelled is None
     assert gloss.modelled == modelled(2)
     assert gloss.modelled is not None
+
+
+def damp_room(minutes: int, fan_from: int) -> list[Reading]:
+    """Return a room in which a gloss coat stays wet for hours, with a fan on from a minute after the laying."""
+    return [
+        Reading(
+            time_ms=LAID_MS + minute * 60_000,
+            temperature_C=12.0,
+            humidity_pct=96.0,
+            air_speed_m_s=0.35 if minute >= fan_from else 0.02,
+        )
+        for minute in range(-60, minutes)
+    ]
+
+
+def test_that_the_moving_air_over_a_coat_that_is_still_wet_is_counted_and_the_piece_is_not_finished(
+    shelf: SheetShelf,
+) -> None:
+    # the last reading is 89 minutes after the laying, past the sheet's time to touch; the fan is on from minute 70
+    assert shelf.get("gloss-waterborne").touch_dry_min < 70
+    log = LogInMemory(readings=damp_room(90, fan_from=70))
+    record = record_by_log(piece(PAINT, GLOSS), shelf, log, now_ms=LAID_MS + 90 * 60_000, with_notes=True)
+    gloss = record.coats[1]
+    assert gloss.modelled is not None
+    assert gloss.modelled.set_ms is None
+    assert gloss.room is not None
+    assert (gloss.room.moving_min, gloss.room.read_min) == (89 - 70, 89)
+    head = page(record).partition("<h2>")[0]
+    assert "this piece is not finished. Coat 2, gloss, is still wet." in head
+
+
+def test_that_a_coat_that_set_while_it_was_read_is_wet_until_then(shelf: SheetShelf) -> None:
+    log = LogInMemory(readings=room(24, 75.0))
+    record = record_by_log(piece(PAINT, GLOSS), shelf, log, now_ms=LAID_MS + 24 * HOUR_MS, with_notes=True)
+    gloss = record.coats[1]
+    assert gloss.modelled is not None
+    assert gloss.modelled.set_ms is not None
+    assert gloss.room is not None
+    sheet_ms = round(shelf.get("gloss-waterborne").touch_dry_min * 60_000)
+    wet_ms = max(gloss.modelled.set_ms - LAID_MS, sheet_ms)
+    assert gloss.room.whole_min == -(-wet_ms // 60_000)
+    assert record.unfinished is None
+    assert "not finished" not in page(record)

@@ -48,7 +48,7 @@ def _doors(path: Path, desk: ScriptedDesk) -> Doors:
         history=MadeUpHistory(),
         exchange=StudioExchange(folder=folder, clock=ScriptedClock(), desk=desk, check=examine),
         reviews=ReviewDesk(folder=folder),
-        finishing=StudioFinishing(folder=folder, photo=lambda _path: (b"", "")),
+        finishing=StudioFinishing(folder=folder, photo=lambda _path: (b"", ""), clock=ScriptedClock()),
     )
 
 

@@ -48,7 +48,9 @@ class MadeSheets:
         self.threads.append(threading.current_thread())
         if self.refusal:
             raise ExchangeFault(self.refusal)
-        record = finishing_record(PIECE, SheetShelf.open().sheets, lambda *_: None, with_notes=with_notes)
+        record = finishing_record(
+            PIECE, SheetShelf.open().sheets, lambda *_: None, now_ms=NOW_MS, with_notes=with_notes
+        )
         return FinishingSheet(record=record, photo=b"", photo_trouble=self.trouble)
 
 

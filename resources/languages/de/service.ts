@@ -788,8 +788,8 @@
       <translation>Die Zeiten sind die des Datenblatts, bei {temperature} und 50 % r. F., nicht an diesem Bild gemessen.</translation>
     </message>
     <message>
-      <source>A coat counts as wet here until its sheet calls it dry to touch, or for an hour where the sheet is missing. Figures are minute means: mean, least and greatest; air moves from {air_speed}.</source>
-      <translation>Eine Schicht gilt hier als nass, bis ihr Datenblatt sie grifffest nennt, oder eine Stunde lang, wo das Datenblatt fehlt. Die Zahlen sind Minutenmittel: Mittel, kleinster und größter Wert; als bewegt gilt Luft ab {air_speed}.</translation>
+      <source>A clear coat counts as wet here until it is set to touch by the model in the room that was read, for two days at most, and at least until its sheet calls it dry to touch; other coats go by their sheet, or by an hour where the sheet is missing. Figures are minute means: mean, least and greatest; air moves from {air_speed}.</source>
+      <translation>Eine klare Schicht gilt hier als nass, bis sie nach dem Modell im gemessenen Raum angezogen hat, längstens zwei Tage lang, und mindestens, bis ihr Datenblatt sie grifffest nennt; andere Schichten nach ihrem Datenblatt, oder eine Stunde lang, wo es fehlt. Die Zahlen sind Minutenmittel: Mittel, kleinster und größter Wert; als bewegt gilt Luft ab {air_speed}.</translation>
     </message>
     <message>
       <source>Times by the model are those of this piece in the room that was read, worked out and not seen: the middle one, and in brackets the range in which eight in ten lie.</source>
@@ -810,6 +810,10 @@
     <message>
       <source>moving air for {minutes} min</source>
       <translation>{minutes} min bewegte Luft</translation>
+    </message>
+    <message>
+      <source>As of {time}: this piece is not finished.</source>
+      <translation>Stand {time}: Dieses Bild ist nicht fertig.</translation>
     </message>
     <message>
       <source>{amount}, thinned {share} %</source>
@@ -850,6 +854,17 @@
     <message>
       <source>Finishing record. {size}, on {support}</source>
       <translation>Abschlussprotokoll. {size}, auf {support}</translation>
+    </message>
+    <message>
+      <source>Coat {number}, {label}, is still wet.</source>
+      <translation>Schicht {number}, {label}, ist noch nass.</translation>
+    </message>
+    <message numerus="yes">
+      <source>{n} coats are still to come.</source>
+      <translation>
+        <numerusform>{n} Schicht kommt noch.</numerusform>
+        <numerusform>{n} Schichten kommen noch.</numerusform>
+      </translation>
     </message>
     <message>
       <source>By the model: {times}.</source>

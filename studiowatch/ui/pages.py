@@ -82,8 +82,10 @@ class Pages(QStackedWidget):
         self._turn_to(self._why, self._why.back)
 
     def show_plan(self) -> None:
-        """Go to the finishing plan."""
+        """Go to the finishing plan, where the piece that is chosen on the rack is chosen too."""
         self._turn_to(self._plan, self._plan.back)
+        if self._rack.rack.chosen_key:
+            self._plan.table.open_at(self._rack.rack.chosen_key)
 
     def show_what_if(self) -> None:
         """Go to the page that asks what another room would make of the pieces."""

@@ -128,6 +128,23 @@ def test_that_choosing_a_row_shows_that_piece(plan_window: StudioWindow, qtbot: 
     assert [row.property("chosen") for row in page.table.rows[:2]] == ["true", "false"]
 
 
+def test_that_the_page_opens_on_the_piece_that_is_chosen_on_the_rack(shown: Shown, qtbot: QtBot) -> None:
+    window = shown(TWELVE_PLANNED)
+    window.resize(1280, 800)
+    last = TWELVE_PLANNED.pieces[-1]
+    window.page.rack.choose(last.key)
+    window.pages.show_plan()
+    table = window.plan.table
+    assert window.plan.editor._title.text() == last.title
+    (chosen,) = [row for row in table.rows if row.property("chosen") == "true"]
+    assert chosen.key == last.key
+    qtbot.waitUntil(lambda: not chosen.visibleRegion().isEmpty())  # the rows scroll to it
+    window.pages.show_rack()
+    window.page.rack.choose(TWELVE_PLANNED.pieces[0].key)
+    window.pages.show_plan()
+    assert window.plan.editor._title.text() == TWELVE_PLANNED.pieces[0].title
+
+
 def test_that_coats_to_come_are_moved_changed_taken_out_and_added(
     plan_window: StudioWindow, desk: ScriptedDesk, qtbot: QtBot
 ) -> None:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtWidgets import QButtonGroup, QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
 from studiowatch.service.local_time import wall_clock
@@ -135,6 +135,16 @@ class PlanTable(QWidget):
         self.chosen_key = key
         self._show_again()
         self.chosen.emit()
+
+    def open_at(self, key: str) -> None:
+        """Choose one piece; rows that scroll by themselves bring it in sight once they have their places."""
+        self.choose(key)
+        QTimer.singleShot(0, self, self._show_chosen)
+
+    def _show_chosen(self) -> None:
+        for row in self.rows:
+            if row.key == self.chosen_key and not row.isHidden():
+                self._scroll.ensureWidgetVisible(row)
 
     def _set_days(self, days: int) -> None:
         self._days = days

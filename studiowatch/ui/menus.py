@@ -84,11 +84,12 @@ class MenuActions:
                 action.setChecked(on)
 
     def show_undo(self, view: UndoView) -> None:
-        """Name what undo and redo would do."""
+        """Name what undo and redo would do, and offer only what there is to do."""
         for action, word, words in ((self.undo, UNDO, view.undo), (self.redo, REDO, view.redo)):
             text = f"{say(word)}: {words.replace('&', '&&')}" if words else say(word)
             if action.text() != text:
                 action.setText(text)
+            action.setEnabled(bool(words))
 
 
 def add_menus(
@@ -113,7 +114,9 @@ def add_menus(
     shown = add_help(bar, deeds.example, deeds.book)
     for menu in (rack, edit, warnings, view, history, records, shown):
         window.addActions(menu.actions())  # so that their keys work while the menu bar is away
-    return MenuActions(night=night, contrast=contrast, undo=undo, redo=redo)
+    actions = MenuActions(night=night, contrast=contrast, undo=undo, redo=redo)
+    actions.show_undo(UndoView())
+    return actions
 
 
 def _view_menu(bar: QMenuBar, deeds: MenuDeeds) -> tuple[QMenu, QAction, QAction]:

@@ -31,6 +31,7 @@ from studiowatch.ui.models.look_form import tells_outcome
 from studiowatch.ui.models.recorded import correction_lines, recorded_lines
 from studiowatch.ui.widgets.correction_dialogs import ForgottenCoatDialog
 from studiowatch.ui.widgets.outcome_dialog import OutcomeDialog
+from studiowatch.ui.window import StudioWindow
 
 from .conftest import Show, activate
 from .scenes import EMPTY, FOUR_CALM, NOW_MS, ORCHARD, PAINT_SHEET, SHEETS, ScriptedDesk
@@ -310,9 +311,10 @@ def test_that_a_milky_look_asks_only_once_the_coat_should_long_be_clear() -> Non
 
 
 def test_that_undo_is_named_in_the_menu_and_on_the_keys(shown: Show, desk: ScriptedDesk, qtbot: QtBot) -> None:
-    window = shown(replace(FOUR_CALM, undo=UndoView(undo="laid gloss 1 on Kiln & Light")))
+    gloss = "laid gloss 1 on Kiln & Light"
+    window = shown(replace(FOUR_CALM, undo=UndoView(undo=gloss, redo=gloss)))
     assert window.menus.undo.text() == "&Undo: laid gloss 1 on Kiln && Light"
-    assert window.menus.redo.text() == "Do a&gain"
+    assert window.menus.redo.text() == "Do a&gain: laid gloss 1 on Kiln && Light"
     activate(window, qtbot)
     told: list[str] = []
     window.deeds.done.connect(told.append)
@@ -321,6 +323,23 @@ def test_that_undo_is_named_in_the_menu_and_on_the_keys(shown: Show, desk: Scrip
     qtbot.keyClick(window, Qt.Key.Key_Y, Qt.KeyboardModifier.ControlModifier)
     assert desk.commands == [Undo(), Redo()]
     qtbot.waitUntil(lambda: told[-1:] == ["Done again: laid gloss 1 on Kiln & Light."])
+
+
+def test_that_undo_and_do_again_are_offered_only_where_there_is_something(
+    window: StudioWindow, shown: Show, desk: ScriptedDesk, qtbot: QtBot
+) -> None:
+    def offered() -> tuple[bool, bool]:
+        return window.menus.undo.isEnabled(), window.menus.redo.isEnabled()
+
+    assert offered() == (False, False)
+    shown(replace(FOUR_CALM, undo=UndoView(undo="laid gloss 1 on Kiln Light")))
+    assert offered() == (True, False)
+    assert window.menus.redo.text() == "Do a&gain"
+    activate(window, qtbot)
+    qtbot.keyClick(window, Qt.Key.Key_Y, Qt.KeyboardModifier.ControlModifier)
+    assert desk.commands == []
+    window.menus.show_undo(UndoView(redo="laid gloss 1 on Kiln Light"))
+    assert offered() == (False, True)
 
 
 def test_that_the_piece_menu_offers_edit_corrections_and_outcome(shown: Show) -> None:

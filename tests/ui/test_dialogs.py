@@ -84,6 +84,46 @@ def test_that_the_area_pushes_no_field_down(shown: Show) -> None:
     assert form.support_field.pos() == before
 
 
+def test_that_only_what_can_be_done_with_the_chosen_coat_is_offered(shown: Show, qtbot: QtBot) -> None:
+    coats = shown(EMPTY).deeds.register_piece().coats_field
+
+    def offered() -> tuple[bool, ...]:
+        return tuple(made.isEnabled() for made in (coats.take_out, coats.up, coats.down))
+
+    assert offered() == (False, False, False)
+    coats.add()
+    assert offered() == (True, False, False)  # the first and the last
+    coats.add()
+    coats.add()
+    assert offered() == (True, True, False)
+    coats.list.setCurrentRow(1)
+    assert offered() == (True, True, True)
+    qtbot.mouseClick(coats.up, Qt.MouseButton.LeftButton)
+    assert offered() == (True, False, True)
+    coats.list.setCurrentRow(1)
+    coats.remove()
+    coats.list.setCurrentRow(1)
+    assert offered() == (True, True, False)
+    coats.remove()
+    coats.remove()
+    assert offered() == (False, False, False)
+
+
+def test_that_the_keyboard_goes_to_the_list_where_the_button_under_it_goes(shown: Show, qtbot: QtBot) -> None:
+    window = shown(EMPTY)
+    form = window.deeds.register_piece()
+    coats = form.coats_field
+    coats.add()
+    coats.add()
+    with qtbot.waitActive(form):
+        form.activateWindow()
+    coats.up.setFocus()
+    qtbot.waitUntil(coats.up.hasFocus)
+    qtbot.keyClick(coats.up, Qt.Key.Key_Space)
+    assert not coats.up.isEnabled()
+    assert coats.list.hasFocus()
+
+
 def test_that_coats_to_come_are_ordered_and_removed(shown: Show) -> None:
     form = shown(EMPTY).deeds.register_piece()
     for index in range(3):

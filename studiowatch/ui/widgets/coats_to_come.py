@@ -38,20 +38,34 @@ class CoatsToCome(QWidget):
         whole.setSpacing(style.px(6))
         adding, deeds = QHBoxLayout(), QHBoxLayout()
         adding.addWidget(self.sheet_field, 1)
-        for row, words, deed in (
-            (adding, say("Add this coat"), self.add),
-            (deeds, say("Remove"), self.remove),
-            (deeds, say("Move up"), lambda: self.move_by(-1)),
-            (deeds, say("Move down"), lambda: self.move_by(1)),
+        self.put_on, self.take_out = button(say("Add this coat")), button(say("Remove"))
+        self.up, self.down = button(say("Move up")), button(say("Move down"))
+        for row, made, deed in (
+            (adding, self.put_on, self.add),
+            (deeds, self.take_out, self.remove),
+            (deeds, self.up, lambda: self.move_by(-1)),
+            (deeds, self.down, lambda: self.move_by(1)),
         ):
-            made = button(words)
             made.clicked.connect(deed)
             row.addWidget(made)
             row.setSpacing(style.px(10))
+        rows = self.list.model()
+        for told in (self.list.currentRowChanged, rows.rowsInserted, rows.rowsRemoved, rows.modelReset):
+            told.connect(self._offer)
+        self._offer()
         deeds.addStretch(1)
         whole.addLayout(adding)
         whole.addWidget(self.list, 1)
         whole.addLayout(deeds)
+
+    def _offer(self) -> None:
+        """Offer what can be done with the chosen coat; the keyboard goes to the list where its button goes."""
+        row, last = self.list.currentRow(), self.list.count() - 1
+        offers = ((self.take_out, row >= 0), (self.up, row > 0), (self.down, 0 <= row < last))
+        if any(made.hasFocus() and not can for made, can in offers):
+            self.list.setFocus()
+        for made, can in offers:
+            made.setEnabled(can)
 
     def add(self) -> None:
         """Add the sheet that is chosen on top."""

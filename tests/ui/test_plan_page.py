@@ -21,6 +21,7 @@ from studiowatch.service.plan_commands import (
     UnplanCoat,
 )
 from studiowatch.service.snapshot import Snapshot
+from studiowatch.speech.words import say
 from studiowatch.studio.plan_shapes import Milestone, Times
 from studiowatch.studio.recipes import BUILT_IN, Recipe
 from studiowatch.studio.words import Level, Sentence
@@ -29,7 +30,7 @@ from studiowatch.ui.models.laying import check_of
 from studiowatch.ui.models.plan_words import BEING_MADE, NO_COATS, NO_PIECES, first_words, piece_editor, plan_rows
 from studiowatch.ui.models.times import local
 from studiowatch.ui.models.tones import Tone
-from studiowatch.ui.widgets.plan_dialogs import HoursDialog, RecipeDialog
+from studiowatch.ui.widgets.plan_dialogs import HOW_TO, HoursDialog, RecipeDialog
 from studiowatch.ui.window import StudioWindow
 
 from .conftest import push
@@ -212,6 +213,16 @@ def test_that_hours_are_set_and_a_slip_names_its_day(plan_window: StudioWindow, 
     form.days["sunday"].setText("10:00-14:00")
     form.command_or_fault()
     assert sent(desk) == SetWorkingHours(hours=WorkingHours().with_day("sunday", "10:00-14:00"))
+
+
+def test_that_the_hours_open_with_the_keyboard_in_the_first_day(plan_window: StudioWindow, qtbot: QtBot) -> None:
+    plan_window.plan.today.hours.click()
+    (form,) = plan_window.findChildren(HoursDialog)
+    with qtbot.waitActive(form):
+        form.activateWindow()
+    qtbot.waitUntil(form.days["monday"].hasFocus)
+    assert '"' not in say(HOW_TO, off="off")  # as the other forms quote
+    assert "“off”" in say(HOW_TO, off="off")
 
 
 def test_that_the_calendar_file_is_written_and_a_folder_that_refuses_is_told(

@@ -1029,7 +1029,7 @@ fehlt</translation>
       <translation>Änderungen behalten</translation>
     </message>
     <message>
-      <source>From and until, as 09:00-18:00, or "{off}". Coats are planned only where they fit in, with their preparation.</source>
+      <source>From and until, as 09:00-18:00, or “{off}”. Coats are planned only where they fit in, with their preparation.</source>
       <translation>Von und bis, etwa 09:00-18:00, oder „{off}“. Schichten werden nur dort geplant, wo sie mit ihrer Vorbereitung hineinpassen.</translation>
     </message>
     <message>

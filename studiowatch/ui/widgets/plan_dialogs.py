@@ -19,7 +19,7 @@ from studiowatch.ui.widgets.form_lines import add_primary
 from studiowatch.ui.widgets.text import label
 
 HOW_TO = mark(
-    'From and until, as 09:00-18:00, or "{off}". Coats are planned only where they fit in, with their preparation.'
+    "From and until, as 09:00-18:00, or “{off}”. Coats are planned only where they fit in, with their preparation."
 )
 
 
@@ -36,6 +36,7 @@ class HoursDialog(FormDialog):
         self.body.addStretch(1)
         add_primary(self, say("Set the hours"))
         self.fit(420, 640)
+        self.days[DAYS[0]].setFocus()
 
     def read(self) -> SetWorkingHours:
         """Return the command to set the hours, or raise FormError."""

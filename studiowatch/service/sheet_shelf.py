@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 from importlib.resources import files
 from pathlib import Path
+from unicodedata import combining, normalize
 
 from studiowatch.coats.data_sheet import DataSheet, Kind
 from studiowatch.coats.sheet_file import read_sheet
@@ -64,9 +65,9 @@ class SheetShelf:
             self.sheets[name] = built_in
 
     def entries(self) -> tuple[SheetEntry, ...]:
-        """Return all sheets, built-in ones first."""
+        """Return all sheets by their titles as they are said, built-in ones first."""
         entries = (SheetEntry(sheet=sheet, is_own=sheet.name in self.own) for sheet in self.sheets.values())
-        return tuple(sorted(entries, key=lambda entry: entry.is_own))
+        return tuple(sorted(entries, key=lambda entry: (entry.is_own, _in_order(entry.sheet.title))))
 
     def get(self, name: str) -> DataSheet:
         """Return a sheet by its name.
@@ -125,6 +126,11 @@ class SheetShelf:
     def choices(self) -> Sequence[SheetChoice]:
         """Return what the window offers in its lists."""
         return tuple(choice_of(sheet) for sheet in self.sheets.values())
+
+
+def _in_order(title: str) -> str:
+    """Return what a title is ordered by: its letters, whatever their case, an accented one with its plain one."""
+    return "".join(sign for sign in normalize("NFKD", title.casefold()) if not combining(sign))
 
 
 def _is_within(path: Path, folder: Path) -> bool:

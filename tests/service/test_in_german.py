@@ -148,6 +148,29 @@ def test_that_the_record_says_the_modelled_times_in_english(record_html: Callabl
     assert '<html lang="en">' in html
 
 
+@pytest.mark.usefixtures("_in_german")
+def test_that_the_sheets_are_listed_by_their_german_titles(tmp_path: Path) -> None:
+    shelf = SheetShelf.open(tmp_path)
+    gloss = shelf.get("gloss-waterborne")
+    for number, title in enumerate(("Zaponlack", "Überzug", "uralter Firnis")):
+        shelf.put(replace(gloss, name=f"own-{number}", title=title))
+    assert [entry.sheet.title.removesuffix(" (allgemein)") for entry in shelf.entries()] == [
+        "Acrylfarbe, gegossen",
+        "Acrylfarbe, gestrichen",
+        "Glanzfirnis, lösemittelhaltig",
+        "Glanzfirnis, wasserbasiert",
+        "Glanzfirnis, wasserbasiert, dicke Schicht",
+        "Glanzfirnis, wasserbasiert, dünne Schicht",
+        "Mattfirnis, wasserbasiert",
+        "Seidenmattfirnis, lösemittelhaltig",
+        "Seidenmattfirnis, wasserbasiert",
+        "Trennschicht, wasserbasiert",
+        "Überzug",
+        "uralter Firnis",
+        "Zaponlack",
+    ]
+
+
 @pytest.mark.usefixtures("_in_german", "_in_us_units")
 def test_that_a_refusal_is_german_and_in_her_units() -> None:
     # 10 000, 5 and 5000 µm by 25.4 µm in a mil: NIST SP 811 (2008), B.8

@@ -5,6 +5,9 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import UTC
 
+from PySide6.QtWidgets import QApplication
+from pytestqt.qtbot import QtBot
+
 from studiowatch.service.commands import SnoozePrompt
 from studiowatch.service.snapshot import PromptView, Snapshot
 from studiowatch.studio.prompts import CoatToTend, Step, prompt_key, prompts_for
@@ -192,3 +195,30 @@ def test_that_each_second_is_counted_between_two_snapshots_while_one_looks(shown
     clock.now_ms += 1000
     window.feed._tick()
     assert "in 41 s" in window.across._prompt.text()
+
+
+def test_that_prompts_that_were_missed_behind_another_page_have_no_blank_lines(
+    shown: Show, desk: ScriptedDesk, qtbot: QtBot
+) -> None:
+    def missed(title: str) -> Snapshot:
+        steps = (Step.BUBBLES, Step.COVER, Step.CLARITY)
+        late = [prompt(step, "kiln", NOW_MS - 90 * MINUTE_MS, piece_title=title) for step in steps]
+        return replace(FOUR_WARNED, prompts=tuple(replace(one, missed=True) for one in late))
+
+    def settle() -> None:
+        for _ in range(4):  # what was asked for is laid out, and what is asked for then
+            QApplication.processEvents()
+
+    window = shown(missed("Boat on the River at Dawn in the Last Days of May"))
+    views = window.page.prompts.views
+    window.resize(1280, 800)
+    settle()
+    before = [view._when.height() for view in views]
+    window.pages.show_plan()
+    desk.publish(missed("Kiln"))
+    qtbot.waitUntil(lambda: views[0]._when.text().endswith("· Kiln"))
+    window.pages.show_rack()
+    settle()
+    after = [view._when.height() for view in views]
+    assert after == [view._when.heightForWidth(view._when.width()) for view in views]
+    assert all(one < other for one, other in zip(after, before, strict=True))

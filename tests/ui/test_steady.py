@@ -55,3 +55,39 @@ def test_that_words_that_wrap_have_the_height_they_need(qtbot: QtBot) -> None:
     label.setText("Calm.")
     settle()
     assert label.height() == one_line
+
+
+def test_that_words_that_came_at_another_width_have_their_own_height_where_the_old_ones_were_laid_out(
+    qtbot: QtBot,
+) -> None:
+    label = QLabel("missed, was due 12:42 · Blue Ladder")
+    label.setWordWrap(True)
+    page, _ = page_with(qtbot, label)
+    one_line = label.height()
+    narrow = label.sizeHint().width() // 2 + 2 * MARGIN_PX
+    page.resize(narrow, 300)
+    settle()
+    assert label.height() > one_line
+    page.resize(300, 300)
+    settle()
+    label.setText("now")  # one line too at this width
+    settle()
+    page.resize(narrow, 300)
+    settle()
+    assert label.height() == one_line
+
+
+def test_that_words_that_came_out_of_sight_have_their_own_height_once_they_are_seen(qtbot: QtBot) -> None:
+    label = QLabel(LONG)
+    label.setWordWrap(True)
+    page, _ = page_with(qtbot, label)
+    page.hide()
+    label.setText("Calm.")
+    page.show()
+    settle()
+    assert label.height() == label.heightForWidth(label.width()) < 2 * label.fontMetrics().height()
+    page.hide()
+    label.setText(LONG)
+    page.show()
+    settle()
+    assert label.height() == label.heightForWidth(label.width()) > 2 * label.fontMetrics().height()

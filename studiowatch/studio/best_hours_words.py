@@ -89,16 +89,18 @@ def next_text(good: Sequence[Stretch], others: Sequence[Aside], ready_ms: int | 
 
 
 def _telling(good: Sequence[Stretch], others: Sequence[Aside]) -> Aside:
-    """Return what of the hours before the first good one tells most: the room's own reason, the last of them.
+    """Return what of the hours before the first good one tells most, the last of its kind.
 
-    Where none is good it is what holds for most of her working hours: the others she left out herself.
+    That is the room's own reason, then that what lies below is not ready, then that she does not work. Where none is
+    good it is what holds for most of her working hours: the others she left out herself.
     """
     if not good:
         return _holding(others)
     first_ms = min(one.first_ms for one in good)
     before = [one for one in others if one.first_ms < first_ms] or others[:1]
-    rooms = [one for one in before if one.reason not in (Reason.OUTSIDE_HOURS, Reason.NOT_READY)]
-    return (rooms or before)[-1]
+    working = [one for one in before if one.reason is not Reason.OUTSIDE_HOURS]
+    rooms = [one for one in working if one.reason is not Reason.NOT_READY]
+    return (rooms or working or before)[-1]
 
 
 def _holding(others: Sequence[Aside]) -> Aside:

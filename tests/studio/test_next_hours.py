@@ -47,7 +47,10 @@ def when(time_ms: int) -> str:
         ),
         (
             (SURE,),
-            (Aside(first_ms=0, last_ms=29 * H, reason=Reason.NOT_READY),),
+            (
+                Aside(first_ms=0, last_ms=20 * H, reason=Reason.NOT_READY),
+                Aside(first_ms=21 * H, last_ms=29 * H, reason=Reason.OUTSIDE_HOURS),
+            ),
             (
                 "Next good hours for it: 30 h to 34 h, in nine of ten ways that this room may go. "
                 "before 29 h: what lies below is not ready"

@@ -125,7 +125,7 @@ def test_that_a_long_fault_stands_whole(
     with qtbot.waitSignal(deeds.refused):
         deeds.run("Take in", lambda show, tell: exchange.take_in(tmp_path / "a.toml", show, tell))
     words = deeds._window.findChildren(WorkDialog)[0].words
-    assert words.height() >= words.heightForWidth(words.width())
+    qtbot.waitUntil(lambda: words.height() >= words.heightForWidth(words.width()))
 
 
 def test_that_a_dialog_begins_in_a_folder_that_is_there(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:

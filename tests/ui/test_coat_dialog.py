@@ -91,6 +91,14 @@ def test_that_the_names_of_sheets_drop_down_whole_at_twice_the_text(shown: Show,
     form.sheet_field.hidePopup()
 
 
+def test_that_all_cautions_stand_above_the_button_from_the_first(shown: Show) -> None:
+    form = shown(RESTING).deeds.lay_coat("orchard")
+    before = form._cautions.cautions
+    form._show_cautions()
+    assert form._cautions.cautions == before
+    assert len(before) > 1
+
+
 def test_that_the_vapour_follows_the_amount(shown: Show) -> None:
     form = opened(shown, SOLVENT)
     form.amount_field.setText("75.6")  # twice the 37.8 mL of 70 µm on 0.54 m²

@@ -75,13 +75,13 @@ class CoatDialog(FormDialog):
         self._options: tuple[SheetOption, ...] = ()
         self._step = LayingStep.WHAT
         self.preparing = Preparing(courier, now_ms, self)
+        self.fit(860, 760)  # first: which cautions stand goes by the height
         self._make_parts()
         self._connect()
         keys = [piece.key for piece in snapshot.pieces]
         self.piece_field.setCurrentIndex(keys.index(piece_key) if piece_key in keys else 0)
         self._show_piece()
         self._take_up()
-        self.fit(860, 760)
         self._second = QTimer(self)
         self._second.timeout.connect(self._show_chores)
         self._second.start(_SECOND_MS)

@@ -123,9 +123,11 @@ def test_that_a_long_fault_stands_whole(
 ) -> None:
     exchange.fault = ExchangeFault("A studio file changes coats, so it is taken in while nothing is watched. " * 6)
     with qtbot.waitSignal(deeds.refused):
-        deeds.run("Take in", lambda show, tell: exchange.take_in(tmp_path / "a.toml", show, tell))
-    words = deeds._window.findChildren(WorkDialog)[0].words
-    qtbot.waitUntil(lambda: words.height() >= words.heightForWidth(words.width()))
+        deeds.run("Take in", lambda show, tell: exchange.back_up(tmp_path, show))
+    dialog = deeds._window.findChildren(WorkDialog)[0]
+    words_px = dialog.words.heightForWidth(dialog.words.width())
+    assert words_px > 3 * dialog.words.fontMetrics().height()
+    assert dialog.minimumHeight() > words_px + dialog.end.height()
 
 
 def test_that_a_dialog_begins_in_a_folder_that_is_there(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:

@@ -75,7 +75,7 @@ class WorkDialog(QDialog):
         put(self.words, view.words, TONES.get(view.state, Tone.INK))
         put(self.told_words, view.list_words, Tone.MUTED)
         self.told_words.setVisible(bool(view.list_words))
-        self.resize(self.width(), max(self.height(), self.heightForWidth(self.width())))
+        self.setMinimumHeight(min(self.heightForWidth(self.width()), self.screen().availableSize().height()))
         self.end.setText(say("Close") if view.is_over else say("Cancel"))
         self.end.setEnabled(view.state is not WorkState.ENDING)
 

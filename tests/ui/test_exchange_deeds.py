@@ -123,7 +123,7 @@ def test_that_a_long_fault_stands_whole(
 ) -> None:
     exchange.fault = ExchangeFault("A studio file changes coats, so it is taken in while nothing is watched. " * 6)
     with qtbot.waitSignal(deeds.refused):
-        deeds.run("Take in", lambda show, tell: exchange.back_up(tmp_path, show))
+        deeds.run("Take in", lambda show, _: exchange.back_up(tmp_path, show))
     dialog = deeds._window.findChildren(WorkDialog)[0]
     words_px = dialog.words.heightForWidth(dialog.words.width())
     assert words_px > 3 * dialog.words.fontMetrics().height()

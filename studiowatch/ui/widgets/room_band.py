@@ -101,7 +101,8 @@ class FigureView(QWidget):
         self._mark.set_level(figure.level)
         quiet = figure.stale or figure.value == NOT_MEASURED
         colour = theme.muted if quiet else level_ink(figure.level, theme)
-        figure_px, unit_px = (int(self._share * px(units)) for units in (FIGURE_PX, _UNIT_PX))
+        share = self._share
+        figure_px, unit_px = int(share * px(FIGURE_PX)), int(share * px(_UNIT_PX))
         unit = f"&nbsp;{escape(figure.unit).replace(' ', '&nbsp;')}" if figure.unit else ""
         put(
             self._value,

@@ -31,6 +31,7 @@ from studiowatch.ui.models.plan_words import BEING_MADE, NO_COATS, NO_PIECES, fi
 from studiowatch.ui.models.times import local
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.widgets.plan_dialogs import HOW_TO, HoursDialog, RecipeDialog
+from studiowatch.ui.widgets.plan_table import legend_words
 from studiowatch.ui.window import StudioWindow
 
 from .conftest import push
@@ -283,3 +284,7 @@ def test_that_a_coat_that_breaks_the_order_is_warned_of_when_it_is_about_to_be_l
     plain = check_of(snapshot, bare, OFFERED["gloss-waterborne"])
     assert plain is not None
     assert plain.headline.startswith("Go")
+
+
+def test_that_no_line_of_the_legend_ends_after_a_mark() -> None:
+    assert [len(words) for words in map(str.split, legend_words().replace("\u00a0", "-").split("   "))] == [1] * 6

@@ -18,7 +18,13 @@ from studiowatch.ui.widgets.rows import fill_views
 from studiowatch.ui.widgets.text import button, label
 
 LEGEND = mark("▮ coat   ○ fit to handle   ◆ fit to wrap   ▶ fit to ship   ⚑ due   — from when it may be")
+_BETWEEN = "   "  # of the legend's entries
 _EDGE = 2  # px, a row's frame
+
+
+def legend_words() -> str:
+    """Return what the strips' marks mean; a line may end between two entries only, never after a mark."""
+    return _BETWEEN.join(entry.replace(" ", "\u00a0") for entry in say(LEGEND).split(_BETWEEN))
 
 
 class PlanTable(QWidget):
@@ -65,7 +71,7 @@ class PlanTable(QWidget):
             one.clicked.connect(lambda _on, days=days: self._set_days(days))
             self.spans.addButton(one, days)
             row.addWidget(one)
-        legend = label("small", Tone.MUTED, say(LEGEND), wrap=True)
+        legend = label("small", Tone.MUTED, legend_words(), wrap=True)
         legend.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         row.addWidget(legend, 1)
         return row

@@ -46,6 +46,8 @@ class FilmToCome:
         As the rack tells them: when the room no longer spoils it, if it still may, and last what the piece waits for.
     table, weights : ndarray
         What stands behind them: when each draw reaches each stage, s, and how likely it is.
+    unready : Unready or None
+        Her last test of it, if that found it tacky or milky.
     """
 
     piece_key: str
@@ -60,6 +62,7 @@ class FilmToCome:
     times: Mapping[Stage, Ready]
     table: Array
     weights: Array
+    unready: Unready | None = None
 
     @property
     def goal(self) -> Stage:
@@ -67,11 +70,14 @@ class FilmToCome:
         return list(self.times)[-1]
 
     def when(self, stage: Stage, ready: Ready) -> When:
-        """Return `ready` in UTC ms, told as on the rack."""
+        """Return `ready` in UTC ms, told as on the rack: in no room is what it waits for there before a new test."""
         p10_s, p90_s = ready.p10_s, ready.p90_s
         if stage is Stage.DRY_TO_RECOAT:
             p10_s, p90_s = recoat_s(self.sheet, p10_s), recoat_s(self.sheet, p90_s)
-        return When(by_ms=self._ms(p90_s), p10_ms=self._ms(p10_s), p90_ms=self._ms(p90_s))
+        p10_ms, p90_ms = self._ms(p10_s), self._ms(p90_s)
+        if stage is self.goal and self.unready is not None:
+            p10_ms, p90_ms = self.unready.likely_ms(p10_ms), self.unready.likely_ms(p90_ms)
+        return When(by_ms=p90_ms, p10_ms=p10_ms, p90_ms=p90_ms)
 
     def _ms(self, after_s: float | None) -> int | None:
         return None if after_s is None else self.laid_ms + round(after_s * 1000)
@@ -105,7 +111,7 @@ def films_to_come(rack: Rack, room: RoomAhead, air: AirNow, now_ms: int, vapour:
         if run is not None:
             label = rack.stacks.labels(piece)[piece.index_of(run.coat.key)]
             film = _film(run, room, piece_key=piece.key, title=piece.title, coat=label, goal=goal)
-            if film is not None and _is_awaited(film, run.unready(), now_ms):
+            if film is not None and _is_awaited(film, now_ms):
                 films.append(film)
     return FilmsToCome(
         now_ms=now_ms, films=tuple(films), air=_known(air, films), at_risk=tuple(coats_at_risk(rack)), vapour=vapour
@@ -129,6 +135,7 @@ def _film(run: CoatRun, room: RoomAhead, *, piece_key: str, title: str, coat: st
         times={stage: run.ahead[stage] for stage in stages},
         table=run.table,
         weights=run.weights,
+        unready=run.unready(),
     )
 
 
@@ -147,10 +154,10 @@ def _known(air: AirNow, films: Sequence[FilmToCome]) -> AirNow:
     )
 
 
-def _is_awaited(film: FilmToCome, unready: Unready | None, now_ms: int) -> bool:
+def _is_awaited(film: FilmToCome, now_ms: int) -> bool:
     """Return whether a film is not ready yet, and no test speaks against the time of it."""
     by_ms = film.when(film.goal, film.times[film.goal]).by_ms
-    return by_ms is None or (by_ms > now_ms and (unready is None or unready.told_ms(by_ms) is not None))
+    return by_ms is None or (by_ms > now_ms and (film.unready is None or film.unready.told_ms(by_ms) is not None))
 
 
 def _safe(sheet: DataSheet) -> Stage:

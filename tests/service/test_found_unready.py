@@ -9,6 +9,8 @@ from studiowatch.service.commands import RecordLook, RecordOutcome
 from studiowatch.service.happenings import PromptHappened, StageHappened
 from studiowatch.service.local_time import when_text
 from studiowatch.service.piece_view import PieceView
+from studiowatch.service.what_if import WhatIf
+from studiowatch.studio.otherwise import Otherwise
 from studiowatch.studio.pieces import Coat, Finding, Outcome
 
 from .scripted import START_MS
@@ -122,6 +124,20 @@ def test_that_a_time_well_after_the_finding_is_told_with_a_test_at_it() -> None:
         "Touch test at an edge before the next coat",
         "Lay isolation",
     ]
+
+
+@pytest.mark.parametrize("whole", [False, True])
+def test_that_no_other_room_has_it_ready_before_a_new_test(*, whole: bool) -> None:
+    # 55.2 h old, a new test from 60.7 h on: ready by the model alone after that in this room, and before it in heat
+    studio = painted(2.3)
+    card = found(studio, Finding.TACKY)
+    again_ms = START_MS + round(2.3 * DAY_MS) // 10
+    asked = WhatIf(lent=studio.watch.films_to_come(studio.now_ms))
+    (heat,) = asked.answers(Otherwise(temperature_C=40.0, humidity_pct=20.0), whole=whole)
+    goal = heat.stages[-1]
+    assert goal.stage is Stage.DRY_TO_RECOAT
+    assert (goal.as_it_comes.p10_ms, goal.as_it_comes.by_ms) == (card.next_p10_ms, card.next_ms)
+    assert goal.as_it_comes.p10_ms == goal.otherwise.p10_ms == goal.otherwise.by_ms == again_ms
 
 
 def test_that_a_coat_found_milky_long_after_it_should_be_clear_is_not_called_ready() -> None:

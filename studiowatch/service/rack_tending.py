@@ -51,6 +51,7 @@ def _tended(rack: Rack, piece: Piece, run: CoatRun) -> Tended:
         is_seen_clear=any(look.finding is Finding.CLEAR for look in run.coat.looks) or run.coat.outcome is not None,
         clear_ms=None if clear is None else run.after_ms(clear.nominal_s),
         recoat_ms=ready_ms(run, Stage.DRY_TO_RECOAT)[0],
+        cured_ms=ready_ms(run, Stage.CURED)[0],
         following=None if following is None else rack.stacks.labels(piece)[piece.coats.index(following)],
         following_mL=None if sheet is None else suggested_mL(piece.area_m2, sheet.wet_um),
         following_solvent=sheet is not None and sheet.kind is Kind.SOLVENTBORNE,

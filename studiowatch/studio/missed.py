@@ -47,6 +47,8 @@ class Missed:
 
     Attributes
     ----------
+    headline : str
+        What to do now, "" where that is as ever.
     keeps_caution : bool
         Whether the caution of the step itself bites still.
     is_useless : bool
@@ -79,7 +81,7 @@ def missed(step: Step, film: FilmNow, late_ms: int) -> Missed | None:
         case Step.CLARITY if late_ms > DRY_LATE_MS:
             return _late(say("Look now: has the milkiness cleared?"), STILL_MILKY)
         case Step.TOUCH_TEST if late_ms > DRY_LATE_MS:
-            return _late(say("Touch test at an edge before the next coat"), TEST_FIRST)
+            return _late("", TEST_FIRST)
         case _:
             return None
 

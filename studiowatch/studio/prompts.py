@@ -46,9 +46,9 @@ class CoatToTend:
     ----------
     clear_film, solvent : bool
         Whether it is a clear coat rather than paint; whether it is solvent-borne.
-    clear_ms, recoat_ms : int or None
-        Modelled UTC ms when it is clear, and when it may be recoated; None if it has no such stage, or does not
-        reach it.
+    clear_ms, recoat_ms, cured_ms : int or None
+        Modelled UTC ms when it is clear, when it may be recoated, and when it is cured; None if it has no such stage,
+        or does not reach it, or her last test speaks against it.
     is_seen_clear : bool
         True once she has seen that it is clear.
     following, following_mL, following_solvent
@@ -75,6 +75,7 @@ class CoatToTend:
     is_seen_clear: bool = False
     clear_ms: int | None = None
     recoat_ms: int | None = None
+    cured_ms: int | None = None
     following: str | None = None
     following_mL: float | None = None
     following_solvent: bool = False
@@ -186,13 +187,15 @@ def _untested(coat: CoatToTend) -> str:
 
 
 def _when_dry(coat: CoatToTend) -> list[Prompt]:
+    again_ms = _again_ms(coat)
     if coat.following is None:
-        return []
+        if again_ms is None or coat.cured_ms is not None:
+            return []
+        return [_test(coat, Step.TOUCH_TEST, again_ms, say("Touch test at an edge before it is wrapped"), "")]
     test = say("Touch test at an edge before the next coat")
     look = say(LOOK_FOR_BLUSH) if coat.solvent else ""
     if coat.recoat_ms is None:
-        is_tacky = coat.unready is not None and coat.unready.finding is Finding.TACKY
-        return [_test(coat, Step.TOUCH_TEST, coat.unready.again_ms, test, look)] if coat.unready and is_tacky else []
+        return [] if again_ms is None else [_test(coat, Step.TOUCH_TEST, again_ms, test, look)]
     following = coat.following
     if coat.following_mL is not None:
         following = f"{following}, {volume_text(coat.following_mL)}"
@@ -202,6 +205,13 @@ def _when_dry(coat: CoatToTend) -> list[Prompt]:
         _test(coat, Step.TOUCH_TEST, coat.recoat_ms, test, look),
         _prompt(coat, Step.RECOAT, coat.recoat_ms, lay, caution),
     ]
+
+
+def _again_ms(coat: CoatToTend) -> int | None:
+    """Return when a coat that was found tacky last is to be tested again, UTC ms, or None if it was not."""
+    if coat.unready is None or coat.unready.finding is not Finding.TACKY:
+        return None
+    return coat.unready.again_ms
 
 
 def _reading(coat: CoatToTend) -> list[Prompt]:
@@ -270,7 +280,7 @@ def _as_it_stands(prompt: Prompt, film: FilmNow, now_ms: int, *, fell_due_ms: in
         return prompt
     return replace(
         prompt,
-        headline=told.headline,
+        headline=told.headline or prompt.headline,
         caution=told.with_caution(prompt.caution),
         is_missed=now_ms - prompt.due_ms > WET_LATE_MS,
         is_useless=told.is_useless,

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from studiowatch.coats.stages import Stage
-from studiowatch.service.commands import RecordLook, RecordOutcome
+from studiowatch.service.commands import ArchivePiece, RecordLook, RecordOutcome
 from studiowatch.service.happenings import PromptHappened, StageHappened
 from studiowatch.service.local_time import when_text
 from studiowatch.service.piece_view import PieceView
@@ -163,9 +163,29 @@ def test_that_how_a_coat_came_out_answers_whether_it_is_milky() -> None:
     assert studio.wait(MINUTE_MS).pieces[0].not_yet is None
 
 
-def test_that_a_last_coat_found_tacky_is_not_fit_to_wrap() -> None:
-    coats = (Coat(key="p", sheet="gloss-waterborne", laid_ms=START_MS - 60 * DAY_MS),)
-    studio = Studio(coats=coats)
+def last_coat() -> Studio:
+    """Return a studio with one coat of 60 days on its piece, cured by its sheet, and none to come."""
+    studio = Studio(coats=(Coat(key="p", sheet="gloss-waterborne", laid_ms=START_MS - 60 * DAY_MS),))
     studio.type_in()
+    return studio
+
+
+def test_that_a_last_coat_found_tacky_is_not_fit_to_wrap_and_is_to_be_tested_again() -> None:
+    studio = last_coat()
     assert (studio.snapshot().pieces[0].next_ms or START_MS) < START_MS
+    assert due(studio, TEST) == []
     assert found(studio, Finding.TACKY).next_ms is None
+    assert due(studio, TEST) == [START_MS + 6 * DAY_MS]
+    assert found(studio, Finding.TACKY).next_ms is None
+    assert due(studio, TEST) == [START_MS + MINUTE_MS + (60 * DAY_MS + MINUTE_MS) // 10]
+    found(studio, Finding.DRY)
+    assert due(studio, TEST) == []
+
+
+def test_that_a_piece_off_the_rack_asks_for_no_test() -> None:
+    studio = last_coat()
+    found(studio, Finding.TACKY)
+    assert len(due(studio, TEST)) == 1
+    studio.watch.carry_out(ArchivePiece(piece_key="p"), studio.now_ms, studio.now_ms / 1000)
+    studio.wait(MINUTE_MS)
+    assert due(studio, TEST) == []

@@ -2,6 +2,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from studiowatch.studio.missed import TEST_FIRST
 from studiowatch.studio.pieces import Finding
 from studiowatch.studio.prompts import CoatToTend, Prompt, Step, prompt_key, prompts_for
 from studiowatch.studio.unready import Unready
@@ -120,3 +121,14 @@ def test_that_a_recoat_that_was_due_is_put_off_by_a_test_that_finds_the_coat_tac
     assert prompts[Step.RECOAT].due_ms == prompts[Step.TOUCH_TEST].due_ms == LAID_MS + 8 * HOUR_MS
     assert prompts[Step.TOUCH_TEST].key != kept[Step.TOUCH_TEST].key
     assert prompts[Step.BUBBLES].key == kept[Step.BUBBLES].key
+
+
+def test_that_a_last_coat_found_tacky_is_to_be_tested_again_unless_its_cure_is_told_still() -> None:
+    # laid, and found tacky 10 h later: a tenth of that later a new test says something
+    found_ms = LAID_MS + 10 * HOUR_MS
+    last = replace(GLOSS, following=None, unready=Unready.of(Finding.TACKY, found_ms, laid_ms=LAID_MS))
+    prompt = asked(last, found_ms)[Step.TOUCH_TEST]
+    assert (prompt.headline, prompt.due_ms) == ("Touch test at an edge before it is wrapped", LAID_MS + 11 * HOUR_MS)
+    late = asked(last, LAID_MS + 13 * HOUR_MS)[Step.TOUCH_TEST]
+    assert (late.headline, late.caution) == (prompt.headline, TEST_FIRST)
+    assert Step.TOUCH_TEST not in asked(replace(last, cured_ms=LAID_MS + 700 * HOUR_MS), found_ms)

@@ -1069,10 +1069,6 @@
       <source>Look now: has the milkiness cleared?</source>
       <translation>Jetzt hinsehen: Ist die Milchigkeit verschwunden?</translation>
     </message>
-    <message>
-      <source>Touch test at an edge before the next coat</source>
-      <translation>Griffprobe am Rand vor der nächsten Schicht</translation>
-    </message>
     <message numerus="yes">
       <source>{titles} are still wet.</source>
       <translation>
@@ -1626,6 +1622,10 @@
       <translation>Ohne Griffprobe auf {label} aufgetragen: Bleibt sie milchig, nichts mehr auftragen und den Raum trocken halten.</translation>
     </message>
     <message>
+      <source>Touch test at an edge before the next coat</source>
+      <translation>Griffprobe am Rand vor der nächsten Schicht</translation>
+    </message>
+    <message>
       <source>Set the mesh cover when no more bubbles rise</source>
       <translation>Netzabdeckung aufsetzen, wenn keine Blasen mehr steigen</translation>
     </message>
@@ -1640,6 +1640,10 @@
     <message>
       <source>Has the milkiness cleared?</source>
       <translation>Ist die Milchigkeit verschwunden?</translation>
+    </message>
+    <message>
+      <source>Touch test at an edge before it is wrapped</source>
+      <translation>Griffprobe am Rand vor dem Einpacken</translation>
     </message>
     <message>
       <source>Read the hygrometer, and type it</source>

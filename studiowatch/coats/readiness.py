@@ -139,6 +139,27 @@ def _places(weights: Array) -> Array:
     return between / between[-1] if between[-1] > 0.0 else between
 
 
+def next_ready(times: Mapping[Stage, Ready], *, through: bool) -> Ready:
+    """Return when the film is ready for the next coat: dry to recoat, and where `through` asks for it dry through too.
+
+    The later of both, each bound by itself; None where one of them is not reached.
+    """
+    recoat = times[Stage.DRY_TO_RECOAT]
+    if not through:
+        return recoat
+    deep = times[Stage.DRY_THROUGH]
+    return Ready(
+        p10_s=_later(recoat.p10_s, deep.p10_s),
+        p50_s=_later(recoat.p50_s, deep.p50_s),
+        p90_s=_later(recoat.p90_s, deep.p90_s),
+        nominal_s=_later(recoat.nominal_s, deep.nominal_s),
+    )
+
+
+def _later(one_s: float | None, other_s: float | None) -> float | None:
+    return None if one_s is None or other_s is None else max(one_s, other_s)
+
+
 def ready_by_s(sheet: DataSheet, ready: Ready) -> float | None:
     """Return the age at which the painter is told that the next coat may go on, s.
 

@@ -12,7 +12,7 @@ from studiowatch.coats.drying_pace import pace_after
 from studiowatch.coats.evidence import NOTHING, Observation
 from studiowatch.coats.film import LONGEST_STEP_S, Film, StageReached, advance_through, lay, newly_reached
 from studiowatch.coats.learning import Seen
-from studiowatch.coats.readiness import Ready, outlook, ready_by_s, ready_times, recoat_s
+from studiowatch.coats.readiness import Ready, next_ready, outlook, ready_by_s, ready_times, recoat_s
 from studiowatch.coats.stages import Stage
 from studiowatch.coats.standing import Standing
 from studiowatch.coats.support import Support, support_of
@@ -32,7 +32,8 @@ from studiowatch.studio.unready import Unready
 DRAWS = 256  # draws of a live coat: enough for p10 and p90 when tests weigh them, and cheap at a reading a second
 SEED = 20260301  # any fixed number: a coat shows the same range after a restart
 HORIZON_S = 96 * 3600.0  # s, how far ahead a ready time is sought
-CARRIED_ON = (Stage.DRY_TO_RECOAT,)  # sought as far ahead as cure: poured paint waits weeks, by its sheet already
+CARRIED_ON = (Stage.DRY_TO_RECOAT, Stage.DRY_THROUGH)
+"""Sought as far ahead as cure, since coats wait for them: poured paint waits weeks, by its sheet already."""
 TRACE_EVERY_MS = 60_000  # ms between two points of a film's temperature
 HOUR_MS = 3_600_000  # ms
 
@@ -317,6 +318,22 @@ class CoatRun:
         """Return the time of one stage, or None if this coat has it not."""
         ready = self.ahead.get(stage)
         return None if ready is None else beside(self.unready(), self._modelled(stage, ready))
+
+    def next_time(self, *, through: bool) -> StageTime | None:
+        """Return when it is dry to recoat, or None if that is not known.
+
+        Where `through` is true the next coat waits for this one to be dry through as well.
+        """
+        if Stage.DRY_TO_RECOAT not in self.ahead:
+            return None
+        ready = next_ready(self.ahead, through=through)
+        return beside(self.unready(), self._modelled(Stage.DRY_TO_RECOAT, ready))
+
+    def through_ms(self) -> int | None:
+        """Return when it is surely dry through, UTC ms, or None if that is not in sight; a test as in `recoat_ms`."""
+        ready, unready = self.ahead.get(Stage.DRY_THROUGH), self.unready()
+        modelled_ms = None if ready is None else self.after_ms(ready.p90_s)
+        return modelled_ms if unready is None else unready.told_ms(modelled_ms)
 
     def recoat_ms(self) -> int | None:
         """Return when she is told that the next coat may go on, UTC ms, or None if that is not in sight.

@@ -9,7 +9,7 @@ from studiowatch.coats.anchoring import Anchor, anchor
 from studiowatch.coats.belief import PRIOR, Belief
 from studiowatch.coats.data_sheet import DataSheet
 from studiowatch.coats.film import advance_through, lay
-from studiowatch.coats.readiness import Ready, outlook, ready_times
+from studiowatch.coats.readiness import Ready, next_ready, outlook, ready_times
 from studiowatch.coats.stages import Orientation, Stage
 from studiowatch.coats.standing import Standing, standing_on
 from studiowatch.physics.air import AnyAir
@@ -119,11 +119,8 @@ def _split(
 
 def waits_of(sheet: DataSheet, times: Mapping[Stage, Ready], *, through: bool) -> Waits:
     """Return the waits of a coat's stages, ms after laying; the next never before the sheet's own recoat time."""
-    recoat = _ms(times[Stage.DRY_TO_RECOAT])
     floor = round(sheet.recoat_h * 3_600_000)
-    after = later(recoat, Times(p10=floor, p50=floor, p90=floor))
-    if through:
-        after = later(after, _ms(times[Stage.DRY_THROUGH]))
+    after = later(_ms(next_ready(times, through=through)), Times(p10=floor, p50=floor, p90=floor))
     return Waits(next=after, handle=_ms(times[Stage.DRY_HARD]), cured=_ms(times[Stage.CURED]))
 
 

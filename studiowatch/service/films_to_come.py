@@ -2,24 +2,26 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 import numpy as np
 
 from studiowatch.coats.data_sheet import DataSheet, Kind
 from studiowatch.coats.film import Film
-from studiowatch.coats.readiness import Ready, recoat_s
+from studiowatch.coats.readiness import Ready, next_ready, ready_at, recoat_s
+from studiowatch.coats.stage_table import ROW
 from studiowatch.coats.stages import Stage
 from studiowatch.physics.moist_air import dew_point
 from studiowatch.physics.ranges import Array
 from studiowatch.service.air_ahead import calm
 from studiowatch.service.coat_run import HORIZON_S, CoatRun
 from studiowatch.service.rack import Rack
-from studiowatch.service.rack_coats import following_coat
+from studiowatch.service.rack_coats import following_coat, waits_through
 from studiowatch.service.rack_risks import coats_at_risk
 from studiowatch.service.room_ahead import RoomAhead, Spans
 from studiowatch.studio.concern import AirNow, CoatAtRisk
+from studiowatch.studio.pieces import Piece
 from studiowatch.studio.unready import Unready
 
 
@@ -38,6 +40,8 @@ class FilmToCome:
 
     Attributes
     ----------
+    through : bool
+        Whether the next coat waits until this one is dry through as well.
     laid_ms, at_ms : int
         UTC ms of its laying, and up to which the film has dried.
     coming : sequence of (air, s)
@@ -57,6 +61,7 @@ class FilmToCome:
     film: Film
     laid_ms: int
     at_ms: int
+    through: bool
     covered: bool
     coming: Spans
     times: Mapping[Stage, Ready]
@@ -68,6 +73,23 @@ class FilmToCome:
     def goal(self) -> Stage:
         """What the piece waits for."""
         return list(self.times)[-1]
+
+    @property
+    def goal_s(self) -> Array:
+        """When each draw is ready for what the piece waits for, s since the laying."""
+        stages = (self.goal, Stage.DRY_THROUGH) if self.through else (self.goal,)
+        reached_s: Array = self.table[[ROW[stage] for stage in stages]].max(axis=0)
+        return reached_s
+
+    @property
+    def followed(self) -> tuple[Stage, ...]:
+        """The stages that its times are made of."""
+        return (*self.times, Stage.DRY_THROUGH) if self.through else tuple(self.times)
+
+    def ready(self, table: Array, weights: Array | None) -> Mapping[Stage, Ready]:
+        """Return its times by a table as of `outlook`; `weights` as in `ready_at`."""
+        found = {stage: ready_at(table[ROW[stage]], weights) for stage in self.followed}
+        return _waited_for(found, self.times, through=self.through)
 
     def when(self, stage: Stage, ready: Ready) -> When:
         """Return `ready` in UTC ms, told as on the rack: in no room is what it waits for there before a new test."""
@@ -110,7 +132,8 @@ def films_to_come(rack: Rack, room: RoomAhead, air: AirNow, now_ms: int, vapour:
         goal = Stage.CURED if following_coat(piece) is None else Stage.DRY_TO_RECOAT
         if run is not None:
             label = rack.stacks.labels(piece)[piece.index_of(run.coat.key)]
-            film = _film(run, room, piece_key=piece.key, title=piece.title, coat=label, goal=goal)
+            through = waits_through(rack, piece, run)
+            film = _film(run, room, piece, coat=label, goal=goal, through=through)
             if film is not None and _is_awaited(film, now_ms):
                 films.append(film)
     return FilmsToCome(
@@ -118,25 +141,33 @@ def films_to_come(rack: Rack, room: RoomAhead, air: AirNow, now_ms: int, vapour:
     )
 
 
-def _film(run: CoatRun, room: RoomAhead, *, piece_key: str, title: str, coat: str, goal: Stage) -> FilmToCome | None:
+def _film(run: CoatRun, room: RoomAhead, piece: Piece, *, coat: str, goal: Stage, through: bool) -> FilmToCome | None:
     if run.air is None or run.table is None or run.weights is None or goal not in run.ahead:
         return None
     stages = [stage for stage in (_safe(run.sheet), goal) if stage is goal or run.film.reached_s(stage) is None]
     return FilmToCome(
-        piece_key=piece_key,
-        title=title,
+        piece_key=piece.key,
+        title=piece.title,
         coat=coat,
         sheet=run.sheet,
         film=run.film,
         laid_ms=run.laid_ms,
         at_ms=run.at_ms,
+        through=through,
         covered=run.covered,
         coming=room.spans(calm(run.air), run.at_ms, HORIZON_S),
-        times={stage: run.ahead[stage] for stage in stages},
+        times=_waited_for(run.ahead, stages, through=through),
         table=run.table,
         weights=run.weights,
         unready=run.unready(),
     )
+
+
+def _waited_for(found: Mapping[Stage, Ready], stages: Iterable[Stage], *, through: bool) -> Mapping[Stage, Ready]:
+    """Return the times of `stages`, that of the next coat with what else it waits for."""
+    return {
+        stage: next_ready(found, through=through) if stage is Stage.DRY_TO_RECOAT else found[stage] for stage in stages
+    }
 
 
 def _known(air: AirNow, films: Sequence[FilmToCome]) -> AirNow:

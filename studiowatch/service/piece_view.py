@@ -139,6 +139,8 @@ class PieceView:
         When it is ready for that, as it is told, and the likely range, UTC ms.
     not_yet : Sentence or None
         Why no coat should go on it now, whatever the room: the one below is wet, or not ready; None if it may.
+    not_yet_solvent : Sentence or None
+        As `not_yet` for a solvent-borne coat on one that is not, which waits until that is dry through.
     may_cloud : Sentence or None
         Why the next coat planned may come out cloudy if it were laid now and the room stayed so; None if it hardly may.
     stack_checks : tuple of (str, Sentence)
@@ -169,6 +171,7 @@ class PieceView:
     next_p90_ms: int | None = None
     slack_days: int | None = None
     not_yet: Sentence | None = None
+    not_yet_solvent: Sentence | None = None
     stack_checks: tuple[tuple[str, Sentence], ...] = ()
     may_cloud: Sentence | None = None
     would_seal_g_m2: float = 0.0
@@ -181,6 +184,10 @@ class PieceView:
     def area_m2(self) -> float:
         """Area to be coated, m²: that of all the panels of a set."""
         return face_m2(self.shape, self.width_cm, self.height_cm) * self.panels
+
+    def stop(self, *, solvent: bool) -> Sentence | None:
+        """Return why no coat, solvent-borne or not, should go on it now, or None if it may."""
+        return self.not_yet_solvent or self.not_yet if solvent else self.not_yet
 
     @property
     def top(self) -> CoatView | None:

@@ -8,7 +8,6 @@ from dataclasses import dataclass, field, replace
 
 from studiowatch.coats.belief import Belief
 from studiowatch.coats.data_sheet import DataSheet
-from studiowatch.coats.stages import Stage
 from studiowatch.physics.air import Air
 from studiowatch.service.air_ahead import CALM_M_S, AirAhead, is_within, steady
 from studiowatch.service.commands import Refused
@@ -189,9 +188,10 @@ class PlanDesk:
             self._sheets, self._checked, self._told, self._told_of = sheets, {}, {}, None
 
     def _stack_checks(self, view: PieceView) -> tuple[tuple[str, Sentence], ...]:
-        top = view.top
-        through = None if top is None else top.stage(Stage.DRY_THROUGH)
-        key = (tuple(coat.sheet for coat in view.coats if coat.laid_ms is not None), bool(through and through.reached))
+        run = None if view.top is None else self.rack.runs.get(view.top.key)
+        through_ms = None if run is None else run.through_ms()
+        is_through = run is not None and through_ms is not None and through_ms <= run.at_ms
+        key = (tuple(coat.sheet for coat in view.coats if coat.laid_ms is not None), is_through)
         if key not in self._checked:
             self._checked[key] = _stack_checks(self.rack.shelf, *key)
         return self._checked[key]

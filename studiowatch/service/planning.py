@@ -16,7 +16,7 @@ from studiowatch.service.air_ahead import RoomToCome, calm
 from studiowatch.service.coat_run import HORIZON_S, CoatRun
 from studiowatch.service.film_waits import FAR_S, FilmWaits, waits_of
 from studiowatch.service.rack import Rack
-from studiowatch.service.rack_coats import ready_ms
+from studiowatch.service.rack_coats import next_ready_ms
 from studiowatch.studio.labels import suggested_mL
 from studiowatch.studio.pieces import Coat, Piece
 from studiowatch.studio.plan_checks import StackCoat, check_stack, needs_dry_through
@@ -127,8 +127,8 @@ def stack_coat(coat: Coat, sheet: DataSheet | None) -> StackCoat:
 
 def cards_ready(rack: Rack) -> ReadyByPiece:
     """Return by piece from when the next coat may go on what lies there, and from when perhaps, as its card says."""
-    runs = {piece.key: rack.stacks.top(piece) for piece in rack.on_rack()}
-    return {key: ready_ms(run, Stage.DRY_TO_RECOAT)[:2] for key, run in runs.items() if run is not None}
+    tops = [(piece, rack.stacks.top(piece)) for piece in rack.on_rack()]
+    return {piece.key: next_ready_ms(rack, piece, run)[:2] for piece, run in tops if run is not None}
 
 
 def is_moved(before: ReadyByPiece, after: ReadyByPiece) -> bool:
@@ -149,7 +149,7 @@ def _to_plan(one: OnTheRack, waits: FilmWaits, now_ms: int) -> PieceToPlan:
     piece = one.piece
     first = next((at for at, coat in enumerate(one.stack) if not coat.laid), len(one.stack))
     coats = tuple(_to_come(one, at) for at in range(first, len(one.stack)))
-    through = bool(coats) and needs_dry_through(one.stack[first - 1] if first else None, one.stack[first])
+    through = bool(coats) and needs_dry_through(one.stack[first - 1].sheet if first else None, one.stack[first].sheet)
     ready, handle, cured = _now(one, through=through, now_ms=now_ms)
     return PieceToPlan(
         key=piece.key,
@@ -175,7 +175,7 @@ def _to_come(one: OnTheRack, at: int) -> CoatToCome:
         sheet=coat.name,
         title=coat.name if sheet is None else sheet.title,
         volume_mL=None if sheet is None else suggested_mL(one.piece.area_m2, sheet.wet_um),
-        through=above is not None and needs_dry_through(coat, above),
+        through=above is not None and needs_dry_through(sheet, above.sheet),
         solvent=sheet is not None and sheet.kind is Kind.SOLVENTBORNE,
     )
 

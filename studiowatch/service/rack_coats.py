@@ -5,9 +5,11 @@ from __future__ import annotations
 from studiowatch.coats.data_sheet import Kind
 from studiowatch.coats.stages import Stage
 from studiowatch.service.coat_run import CoatRun
+from studiowatch.service.piece_view import StageTime
 from studiowatch.service.rack import Rack
 from studiowatch.speech.words import say
 from studiowatch.studio.pieces import Coat, Piece
+from studiowatch.studio.plan_checks import needs_dry_through
 
 
 def following_coat(piece: Piece) -> Coat | None:
@@ -16,11 +18,26 @@ def following_coat(piece: Piece) -> Coat | None:
 
 
 def ready_ms(run: CoatRun, stage: Stage) -> tuple[int | None, int | None, int | None]:
-    """Return when a coat is ready, UTC ms: what to tell her, and the likely range.
+    """Return when a coat is ready, UTC ms, as `told_ms_of`."""
+    return told_ms_of(run.stage_time(stage))
+
+
+def next_ready_ms(rack: Rack, piece: Piece, run: CoatRun) -> tuple[int | None, int | None, int | None]:
+    """Return when the topmost coat of a piece is ready for the next one planned, UTC ms, as `ready_ms`."""
+    return told_ms_of(run.next_time(through=waits_through(rack, piece, run)))
+
+
+def waits_through(rack: Rack, piece: Piece, run: CoatRun) -> bool:
+    """Return whether the next coat planned on that of `run` waits until it is dry through."""
+    following = following_coat(piece)
+    return following is not None and needs_dry_through(run.sheet, rack.shelf.sheets.get(following.sheet))
+
+
+def told_ms_of(time: StageTime | None) -> tuple[int | None, int | None, int | None]:
+    """Return what to tell her of a time, UTC ms, and the likely range; None where it is not known.
 
     What she is told is the upper bound: the next coat may go on when nine draws in ten are ready.
     """
-    time = run.stage_time(stage)
     if time is None:
         return None, None, None
     if time.reached:

@@ -9,7 +9,14 @@ from studiowatch.coats.stages import Stage
 from studiowatch.service.coat_run import CoatRun
 from studiowatch.service.prompt_desk import Tended
 from studiowatch.service.rack import Rack
-from studiowatch.service.rack_coats import following_coat, ready_ms, untested_label, vapour_in_room
+from studiowatch.service.rack_coats import (
+    following_coat,
+    next_ready_ms,
+    ready_ms,
+    untested_label,
+    vapour_in_room,
+    waits_through,
+)
 from studiowatch.studio.labels import suggested_mL
 from studiowatch.studio.pieces import Coat, Finding, Piece
 from studiowatch.studio.prompts import CoatToTend, FilmNow
@@ -50,10 +57,11 @@ def _tended(rack: Rack, piece: Piece, run: CoatRun) -> Tended:
         is_covered=run.coat.covered_from_ms is not None,
         is_seen_clear=any(look.finding is Finding.CLEAR for look in run.coat.looks) or run.coat.outcome is not None,
         clear_ms=None if clear is None else run.after_ms(clear.nominal_s),
-        recoat_ms=ready_ms(run, Stage.DRY_TO_RECOAT)[0],
+        recoat_ms=next_ready_ms(rack, piece, run)[0],
         cured_ms=ready_ms(run, Stage.CURED)[0],
         following=None if following is None else rack.stacks.labels(piece)[piece.coats.index(following)],
         following_mL=None if sheet is None else suggested_mL(piece.area_m2, sheet.wet_um),
+        following_through=waits_through(rack, piece, run),
         following_solvent=sheet is not None and sheet.kind is Kind.SOLVENTBORNE,
         film=_film_now(run),
         touch_dry_ms=run.after_ms(run.sheet.touch_dry_min * 60.0) if run.air is None else None,

@@ -16,7 +16,7 @@ from studiowatch.service.coat_run import CoatRun
 from studiowatch.service.local_time import when_text
 from studiowatch.service.piece_view import ArchivedView, CoatView, PieceView, SolventView
 from studiowatch.service.rack import Rack
-from studiowatch.service.rack_coats import following_coat, ready_ms, untested_label
+from studiowatch.service.rack_coats import following_coat, next_ready_ms, ready_ms, told_ms_of, untested_label
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.studio.amounts import wet_um_of
 from studiowatch.studio.labels import next_step, slack_days, suggested_mL
@@ -60,10 +60,14 @@ def piece_view(
     run = rack.stacks.top(piece)
     next_ms = next_p10_ms = next_p90_ms = None
     if run is not None:
-        goal = Stage.DRY_TO_RECOAT if following is not None else Stage.CURED
-        next_ms, next_p10_ms, next_p90_ms = ready_ms(run, goal)
+        told = ready_ms(run, Stage.CURED) if following is None else next_ready_ms(rack, piece, run)
+        next_ms, next_p10_ms, next_p90_ms = told
     top_label = None if run is None else labels[piece.index_of(run.coat.key)]
-    stop = None if run is None or top_label is None else _not_yet(run, top_label, now_ms)
+    stop = stop_through = None
+    if run is not None and top_label is not None:
+        stop = _not_yet(run, top_label, now_ms, through=False)
+        if run.sheet.kind is not Kind.SOLVENTBORNE:
+            stop_through = _not_yet(run, top_label, now_ms, through=True)
     volume_mL = None
     following_label = None
     if following is not None:
@@ -97,6 +101,7 @@ def piece_view(
         next_p90_ms=next_p90_ms,
         slack_days=_slack_days(piece, following, next_ms, local_date),
         not_yet=stop,
+        not_yet_solvent=stop_through,
         may_cloud=None if stop is not None else _may_cloud(rack, piece, following, following_label),
         would_seal_g_m2=0.0 if run is None else sealed_in_g_m2(run.film),
         would_seal_fluid=_WATER if run is None else _unready_fluid(run.film),
@@ -183,8 +188,8 @@ def _slack_days(
     return slack_days(piece.due, local_date(ready_ms))
 
 
-def _not_yet(run: CoatRun, label: str, now_ms: int) -> Sentence | None:
-    told_ms, likely_ms, _ = ready_ms(run, Stage.DRY_TO_RECOAT)
+def _not_yet(run: CoatRun, label: str, now_ms: int, *, through: bool) -> Sentence | None:
+    told_ms, likely_ms, _ = told_ms_of(run.next_time(through=through))
     return not_yet(
         label=label,
         surface=run.film.surface,

@@ -14,8 +14,7 @@ import numpy as np
 
 from studiowatch.coats.fewer_draws import Rows, spread_draws, with_draws
 from studiowatch.coats.film import Film
-from studiowatch.coats.readiness import Ready, lasting, outlook, ready_at
-from studiowatch.coats.stage_table import ROW
+from studiowatch.coats.readiness import Ready, lasting, outlook
 from studiowatch.coats.stages import Stage
 from studiowatch.physics.air import AirDraws, AnyAir
 from studiowatch.physics.ranges import Array
@@ -147,7 +146,7 @@ class WhatIf:
     def _asked_of(self, film: FilmToCome, *, whole: bool) -> _Asked:
         key = (film.piece_key, whole)
         if key not in self._asked:
-            rows = None if whole else spread_draws(film.table[ROW[film.goal]], film.weights, FEW)
+            rows = None if whole else spread_draws(film.goal_s, film.weights, FEW)
             fresh = _Asked(
                 film=film.film if rows is None else with_draws(film.film, rows),
                 rows=rows,
@@ -173,10 +172,10 @@ class WhatIf:
             coming=coming,
             beyond=for_good,
             coarse=1.0 if whole else COARSE,
-            wanted=film.times,
+            wanted=film.followed,
             carried_on=CARRIED_ON,
         )
-        return {stage: ready_at(table[ROW[stage]], asked.weights) for stage in film.times}
+        return film.ready(table, asked.weights)
 
 
 def held_spans(coming: Spans, at_ms: int, held: Otherwise) -> Iterator[tuple[AnyAir, float]]:

@@ -133,14 +133,16 @@ def joined(one: Sentence | None, other: Sentence | None) -> Sentence | None:
     return one.with_other(other)
 
 
-def needs_dry_through(below: StackCoat | None, coat: StackCoat) -> bool:
-    """Return whether `coat` may go on the one below only once that is dry through."""
+def needs_dry_through(below: DataSheet | None, above: DataSheet | None) -> bool:
+    """Return whether a coat of `above` may go on one of `below` only once that is dry through; None is not known.
+
+    Solvent-borne on what is not: common practice, no source. No field of a data sheet says otherwise.
+    """
     return (
         below is not None
-        and below.sheet is not None
-        and coat.sheet is not None
-        and coat.sheet.kind is Kind.SOLVENTBORNE
-        and below.sheet.kind is not Kind.SOLVENTBORNE
+        and above is not None
+        and above.kind is Kind.SOLVENTBORNE
+        and below.kind is not Kind.SOLVENTBORNE
     )
 
 
@@ -233,7 +235,7 @@ def _on_isolation(below: Sequence[StackCoat], coat: StackCoat, labels: Sequence[
 
 def _on_kinds(below: Sequence[StackCoat], coat: StackCoat, labels: Sequence[str], at: int) -> Iterator[Remark]:
     lower = below[-1] if below else None
-    if needs_dry_through(lower, coat):
+    if needs_dry_through(None if lower is None else lower.sheet, coat.sheet):
         yield _remark(
             Rule.SOLVENT_OVER_WATER,
             coat,

@@ -53,6 +53,8 @@ class CoatToTend:
         True once she has seen that it is clear.
     following, following_mL, following_solvent
         Label, mL and nature of the next coat planned; None if it is the last.
+    following_through : bool
+        Whether that waits until this coat is dry through.
     typed_ms, read_again_ms : int or None
         Where the room is known by a typed reading: UTC ms of that, and when to read again for this coat; None if not.
     film : FilmNow
@@ -79,6 +81,7 @@ class CoatToTend:
     following: str | None = None
     following_mL: float | None = None
     following_solvent: bool = False
+    following_through: bool = False
     typed_ms: int | None = None
     read_again_ms: int | None = None
     film: FilmNow = OPEN_FILM
@@ -201,10 +204,11 @@ def _when_dry(coat: CoatToTend) -> list[Prompt]:
         following = f"{following}, {volume_text(coat.following_mL)}"
     lay = say("Recoat: {coat}", coat=following) if coat.clear_film else say("Lay {coat}", coat=following)
     caution = say(SOLVENT_NEXT) if coat.following_solvent else ""
-    return [
+    asked = [
         _test(coat, Step.TOUCH_TEST, coat.recoat_ms, test, look),
         _prompt(coat, Step.RECOAT, coat.recoat_ms, lay, caution),
     ]
+    return [_for_through(prompt) for prompt in asked] if coat.following_through else asked
 
 
 def _again_ms(coat: CoatToTend) -> int | None:
@@ -246,6 +250,12 @@ def _test(coat: CoatToTend, step: Step, due_ms: int, headline: str, caution: str
     if coat.unready is None:
         return prompt
     return replace(prompt, key=prompt_key(f"{coat.coat_key}@{coat.unready.found_ms}", step))
+
+
+def _for_through(prompt: Prompt) -> Prompt:
+    """Return another prompt than that for a coat which waits less: what fell due for that is not due for this."""
+    coat_part, _, step_part = prompt.key.rpartition(":")
+    return replace(prompt, key=f"{coat_part}@through:{step_part}")
 
 
 def _settled(prompt: Prompt, coat: CoatToTend, now_ms: int, before: Mapping[str, int]) -> Prompt:

@@ -16,15 +16,18 @@ from studiowatch.coats.anchoring import Anchor, anchor
 from studiowatch.coats.data_sheet import DataSheet
 from studiowatch.coats.draws import Draws
 from studiowatch.coats.prediction import predict
+from studiowatch.coats.readiness import outlook, ready_at
+from studiowatch.coats.stage_table import ROW
 from studiowatch.coats.stages import Stage
 from studiowatch.physics.air import Air
 from studiowatch.room.readings import Reading
 from studiowatch.service import film_waits
 from studiowatch.service.air_ahead import steady
+from studiowatch.service.coat_run import HORIZON_S
 from studiowatch.service.commands import Refused, SpeakIn
 from studiowatch.service.correction_commands import Undo
 from studiowatch.service.film_waits import FilmWaits, PlanDropped
-from studiowatch.service.local_time import clock_text, local_date
+from studiowatch.service.local_time import clock_text, local_date, when_text
 from studiowatch.service.plan_commands import PlanCoats, SaveRecipe, SetWorkingHours
 from studiowatch.service.plan_desk import AGAIN_MS, FORETOLD_MS, Work, last_air
 from studiowatch.service.product_views import LearntView
@@ -255,14 +258,84 @@ def test_that_a_coat_that_never_dries_here_has_no_time_and_nothing_to_spare_anyw
     assert card.slack_days is None
 
 
-def test_that_a_solvent_borne_coat_waits_until_the_water_borne_below_is_dry_through() -> None:
-    coats = (piece().coats[0], Coat(key="solvent", sheet="gloss-solventborne"))
-    watch = watch_of(piece(coats=coats), piece(key="q", title="Low Tide"))
-    over, plain = watch.make_plan(START_MS).pieces
-    view = watch.snapshot(START_MS).pieces[0].coats[0]
-    through = next(stage for stage in view.stages if stage.stage is Stage.DRY_THROUGH)
-    assert over.coats[0].ready.p90 == max(through.p90_ms or 0, plain.coats[0].ready.p90 or 0)
-    assert [remark.rule.value for remark in over.remarks] == ["solvent-over-water"]
+def over_water_borne(laid_h: float, *above: str) -> Watchkeeping:
+    """Return a watch of one piece with water-borne gloss of so many hours on it, and what is to come."""
+    coats = (Coat(key="low", sheet="gloss-waterborne", laid_ms=START_MS - round(laid_h * HOUR_MS)),)
+    watch = watch_of(piece(coats=coats + tuple(Coat(key=name, sheet=name) for name in above)))
+    live(watch, 0)
+    return watch
+
+
+def through_ms(watch: Watchkeeping) -> tuple[int, int]:
+    """Return when nine draws in ten are dry to recoat, and dry through, UTC ms."""
+    run = watch.desks.rack.runs["low"]
+    recoat_s, through_s = (run.ahead[stage].p90_s for stage in (Stage.DRY_TO_RECOAT, Stage.DRY_THROUGH))
+    assert recoat_s is not None
+    assert through_s is not None
+    return run.laid_ms + round(recoat_s * 1000), run.laid_ms + round(through_s * 1000)
+
+
+@pytest.mark.parametrize("laid_h", [0.5, 10.0])
+def test_that_a_solvent_borne_coat_waits_until_the_water_borne_below_is_dry_through(laid_h: float) -> None:
+    # after 10 h gloss is dry to recoat, as any other coat asks for; all tell the one time at which it is dry through
+    watch = over_water_borne(laid_h, "gloss-solventborne")
+    (plan,), (card,) = watch.make_plan(START_MS).pieces, watch.snapshot(START_MS).pieces
+    (asked,) = WhatIf(lent=watch.desks.films_to_come(START_MS)).answers(Otherwise())
+    recoat_ms, deep_ms = through_ms(watch)
+    assert deep_ms > START_MS
+    assert recoat_ms < deep_ms
+    assert (recoat_ms < START_MS) == (laid_h == 10.0)
+    prompts = {one.key.rpartition(":")[2]: one.due_ms for one in watch.snapshot(START_MS).prompts}
+    goal = asked.stages[-1]
+    assert goal.stage is Stage.DRY_TO_RECOAT
+    assert {
+        card.next_ms,
+        plan.coats[0].ready.p90,
+        goal.as_it_comes.by_ms,
+        goal.otherwise.by_ms,
+        prompts["touch-test"],
+        prompts["recoat"],
+    } == {deep_ms}
+    assert card.next_p10_ms == plan.coats[0].ready.p10 == goal.as_it_comes.p10_ms
+    stop = card.stop(solvent=True)
+    assert stop is not None
+    assert stop.detail.startswith(f"Ready from {when_text(deep_ms, START_MS)}")
+    assert (card.stop(solvent=False) is None) == (laid_h == 10.0)
+    assert "only once that is dry through" in dict(card.stack_checks)["gloss-solventborne"].detail
+    assert "solvent-over-water" in [remark.rule.value for remark in plan.remarks]
+
+
+def test_that_another_room_moves_the_time_at_which_it_is_dry_through() -> None:
+    watch = over_water_borne(0.5, "gloss-solventborne")
+    films = watch.desks.films_to_come(START_MS)
+    (asked,) = WhatIf(lent=films).answers(Otherwise(temperature_C=24.0, humidity_pct=40.0), whole=True)
+    (film,) = films.films
+    air = Air(temperature_C=24.0, humidity_pct=40.0, air_speed_m_s=0.04)
+    table = outlook(film.film, air, horizon_s=HORIZON_S, covered=film.covered)
+    expected_s = max(
+        ready_at(table[ROW[stage]], film.weights).p90_s or 0.0 for stage in (Stage.DRY_TO_RECOAT, Stage.DRY_THROUGH)
+    )
+    to_go_s = expected_s - 1800.0
+    told_s = ((asked.stages[-1].otherwise.by_ms or 0) - film.laid_ms) / 1000
+    assert told_s == pytest.approx(expected_s, abs=0.002 * to_go_s + 1.0)
+
+
+def test_that_a_coat_that_is_dry_through_may_be_covered_by_any() -> None:
+    watch = over_water_borne(24.0, "gloss-solventborne")
+    (card,) = watch.snapshot(START_MS).pieces
+    _, deep_ms = through_ms(watch)
+    assert card.next_ms == deep_ms < START_MS
+    assert card.stop(solvent=True) is None
+    assert "dry through" not in dict(card.stack_checks)["gloss-solventborne"].detail
+
+
+def test_that_a_solvent_borne_coat_planned_instead_is_not_due_because_a_water_borne_one_was() -> None:
+    watch = over_water_borne(10.0, "satin-waterborne")
+    assert {one.due_ms for one in watch.snapshot(START_MS).prompts if one.key.endswith(":recoat")} == {START_MS}
+    watch.carry_out(PlanCoats(piece_key="p", sheets=("gloss-solventborne",)), START_MS, 0.0)
+    live(watch, 1)
+    _, deep_ms = through_ms(watch)
+    assert [one.due_ms for one in watch.snapshot(START_MS + 1000).prompts if one.key.endswith(":recoat")] == [deep_ms]
 
 
 def test_that_slack_on_the_card_comes_from_the_plan() -> None:

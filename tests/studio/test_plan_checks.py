@@ -114,7 +114,7 @@ def test_that_laying_a_coat_is_checked_as_planning_it_is() -> None:
 
 
 def test_that_a_solvent_borne_coat_asks_for_dry_through_below_unless_that_is_solvent_borne_too() -> None:
-    isolation, gloss, satin = stack("Igs")
+    isolation, gloss, satin = (coat.sheet for coat in stack("Igs"))
     assert needs_dry_through(isolation, gloss)
     assert not needs_dry_through(gloss, satin)
     assert not needs_dry_through(gloss, isolation)

@@ -100,6 +100,15 @@ def test_that_ready_is_promised_late_in_the_range_until_it_is_reached() -> None:
     assert lane.coats[0].ready_words.startswith("ready since")
 
 
+def test_that_a_lane_is_ready_for_the_coat_planned_and_not_for_one_that_waits_less() -> None:
+    lower = coat("low", -9, stage(Stage.SET_TO_TOUCH, -8), stage(Stage.TACK_FREE, -7), stage(Stage.DRY_TO_RECOAT, -1))
+    through = {"next_ms": NOW_MS + 2 * HOUR_MS, "next_p10_ms": NOW_MS - HOUR_MS, "next_p90_ms": NOW_MS + 2 * HOUR_MS}
+    (lane,) = lanes_of(snapshot(replace(piece("Salt Marsh", lower, coat("next", None)), **through)))
+    assert lane.coats[0].ready_ms == NOW_MS + 2 * HOUR_MS
+    assert lane.coats[0].ready_words.startswith("recoat ")
+    assert lane.coats[0].blocks[-1] == Block(look=Look.DRY, start_ms=NOW_MS - 7 * HOUR_MS, end_ms=NOW_MS + 2 * HOUR_MS)
+
+
 def test_that_a_coat_ends_where_the_next_is_laid() -> None:
     lower = coat(
         "lower", -20, stage(Stage.SET_TO_TOUCH, -19), stage(Stage.TACK_FREE, -18), stage(Stage.DRY_TO_RECOAT, 5)

@@ -120,9 +120,17 @@ def test_that_a_blush_says_since_when() -> None:
 
 
 def test_that_the_verdict_says_what_a_coat_now_would_seal_in() -> None:
-    verdict = verdict_below(EARLY)
+    verdict = verdict_below(EARLY, solvent=False)
     assert verdict is not None
     assert verdict.detail.endswith("A coat now would seal in 41.6 g/m² of water.")
     assert (verdict.headline, verdict.advice) == (EARLY.not_yet.headline, EARLY.not_yet.advice)
-    assert verdict_below(replace(EARLY, would_seal_g_m2=0.0)) == EARLY.not_yet
-    assert verdict_below(replace(EARLY, not_yet=None)) is None
+    assert verdict_below(replace(EARLY, would_seal_g_m2=0.0), solvent=False) == EARLY.not_yet
+    assert verdict_below(replace(EARLY, not_yet=None), solvent=False) is None
+
+
+def test_that_a_solvent_borne_coat_is_held_back_by_what_holds_it_back() -> None:
+    through = replace(EARLY.not_yet, detail="Ready from Tue 14:00.")
+    dry = replace(EARLY, not_yet=None, not_yet_solvent=through, would_seal_g_m2=0.0)
+    assert verdict_below(dry, solvent=True) == through
+    assert verdict_below(dry, solvent=False) is None
+    assert verdict_below(replace(EARLY, not_yet_solvent=None, would_seal_g_m2=0.0), solvent=True) == EARLY.not_yet

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import Enum, auto
 from itertools import pairwise
 
@@ -146,8 +146,22 @@ def lane_of(piece: PieceView, now_ms: int, *, marks: Marks = NO_MARKS, prompts: 
     """Return the lane of a piece on the rack."""
     laid = [coat for coat in piece.coats if coat.laid_ms is not None]
     next_ms = [*(coat.laid_ms for coat in laid[1:]), None]
+    if laid and len(laid) < len(piece.coats):
+        laid[-1] = _as_waited_for(laid[-1], piece, now_ms)
     spans = [_span(coat, next_laid_ms, now_ms) for coat, next_laid_ms in zip(laid, next_ms, strict=False)]
     return Lane(key=piece.key, title=piece.title, coats=tuple(spans), marks=marks, prompts=prompts)
+
+
+def _as_waited_for(coat: CoatView, piece: PieceView, now_ms: int) -> CoatView:
+    """Return the topmost coat as dry to recoat once the coat planned may go on, which may wait for more than that."""
+    time = StageTime(
+        stage=Stage.DRY_TO_RECOAT,
+        time_ms=piece.next_ms,
+        reached=piece.next_ms is not None and piece.next_ms <= now_ms,
+        p10_ms=piece.next_p10_ms,
+        p90_ms=piece.next_p90_ms,
+    )
+    return replace(coat, stages=tuple(time if one.stage is time.stage else one for one in coat.stages))
 
 
 def _span(coat: CoatView, next_laid_ms: int | None, now_ms: int) -> CoatSpan:

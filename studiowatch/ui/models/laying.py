@@ -93,7 +93,7 @@ def waiting_words(rows: Sequence[ChoreRow]) -> str:
 def check_of(snapshot: Snapshot, piece: PieceView, sheet: SheetChoice) -> Sentence | None:
     """Return whether `sheet` may go on `piece` now, from the newest snapshot; None if nothing is known."""
     newest = next((one for one in snapshot.pieces if one.key == piece.key), piece)
-    stop = joined(verdict_below(newest), dict(newest.stack_checks).get(sheet.name))
+    stop = joined(verdict_below(newest, solvent=sheet.solvent), dict(newest.stack_checks).get(sheet.name))
     room = room_or_risk(newest, snapshot.room_check(sheet.name), sheet.name)
     if room is None:
         return stop
@@ -116,7 +116,7 @@ def laid_along(
     for other in snapshot.pieces:
         planned = sheet_options(other, sheets)[0]
         is_same = planned.coat_key is not None and planned.sheet.name == option.sheet.name
-        if other.key != piece.key and is_same and other.not_yet is None:
+        if other.key != piece.key and is_same and other.stop(solvent=planned.sheet.solvent) is None:
             found.append((other, planned))
     return tuple(found)
 

@@ -40,9 +40,9 @@ def blush_words(coat: CoatView, now_ms: int, zone: tzinfo | None = None) -> str:
     return say("may have blushed from {time}", time=clock_words(coat.blush_from_ms, now_ms, zone))
 
 
-def verdict_below(piece: PieceView) -> Sentence | None:
-    """Return why no coat should go on `piece` now, with what it would seal in; None if one may."""
-    stop = piece.not_yet
+def verdict_below(piece: PieceView, *, solvent: bool) -> Sentence | None:
+    """Return why no coat, `solvent`-borne or not, should go on `piece`, with what it would seal in; None if one may."""
+    stop = piece.stop(solvent=solvent)
     if stop is None or piece.would_seal_g_m2 < _LEAST_G_M2:
         return stop
     amount, fluid = chosen().number(piece.would_seal_g_m2, 1), say(piece.would_seal_fluid)

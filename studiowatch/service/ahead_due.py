@@ -37,7 +37,7 @@ def _rests_ms(run: CoatRun, *, is_idle: bool) -> int | None:
 
 def _is_soon_told(run: CoatRun) -> bool:
     """Return whether a time that is told when it comes, of those looked ahead for, is near."""
-    times_ms = [] if run.recoat_told else [run.recoat_ms()]
+    times_ms = [] if run.recoat_told else [run.told.recoat_ms()]
     times_ms += [
         run.after_ms(run.ahead[stage].nominal_s)
         for stage in _FORMING

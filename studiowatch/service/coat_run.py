@@ -6,27 +6,24 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import partial
 
-from studiowatch.coats.anchoring import anchor
 from studiowatch.coats.data_sheet import DataSheet
 from studiowatch.coats.drying_pace import pace_after
 from studiowatch.coats.evidence import NOTHING, Observation
-from studiowatch.coats.film import LONGEST_STEP_S, Film, StageReached, advance_through, lay, newly_reached
+from studiowatch.coats.film import LONGEST_STEP_S, Film, StageReached, advance_through, newly_reached
 from studiowatch.coats.learning import Seen
-from studiowatch.coats.readiness import Ready, next_ready, outlook, ready_by_s, ready_times, recoat_s
+from studiowatch.coats.readiness import Ready, outlook, ready_times
 from studiowatch.coats.stages import Stage
 from studiowatch.coats.standing import Standing
-from studiowatch.coats.support import Support, support_of
 from studiowatch.physics.air import Air
 from studiowatch.physics.ranges import Array
 from studiowatch.service.air_ahead import STAYS, RoomToCome, calm
 from studiowatch.service.coat_risk import CoatRisk
-from studiowatch.service.coat_tests import beside, doubt_words, her_tests, last_unready
+from studiowatch.service.coat_tests import doubt_words, her_tests, last_unready
 from studiowatch.service.log_air import Moment
 from studiowatch.service.looked_ahead import LookedAhead
-from studiowatch.service.piece_view import StageTime
 from studiowatch.service.set_clock import LostHours, lived_as, with_times
-from studiowatch.studio.amounts import wet_um_of
-from studiowatch.studio.pieces import Coat, Piece
+from studiowatch.service.told_times import ToldTimes
+from studiowatch.studio.pieces import Coat
 from studiowatch.studio.unready import Unready
 
 DRAWS = 256  # draws of a live coat: enough for p10 and p90 when tests weigh them, and cheap at a reading a second
@@ -76,7 +73,7 @@ class CoatRun:
     weights : ndarray or None
         How likely each draw was then.
     risk : CoatRisk or None
-        What it has met that clouds a coat; set by `begin`.
+        What it has met that clouds a coat.
     looked : LookedAhead or None
         What the last look ahead went by; None before it, and where it is to be told anew with the next air.
     """
@@ -103,38 +100,6 @@ class CoatRun:
     risk: CoatRisk | None = None
     looked: LookedAhead | None = None
     _held: Array | None = None  # the table in air that stays: tests are learnt by it, the room to come taught nothing
-
-    @classmethod
-    def begin(cls, coat: Coat, piece: Piece, sheet: DataSheet, over: CoatRun | None, standing: Standing) -> CoatRun:
-        """Lay `coat` on `piece` over the coat of the run `over`, as that stands now; the coat must have been laid."""
-        if coat.laid_ms is None:
-            raise ValueError(f"the coat {coat.key} has not been laid")  # not said
-        wet_um = wet_um_of(coat, area_m2=piece.area_m2, density_kg_m3=sheet.density_kg_m3, sheet_wet_um=sheet.wet_um)
-        film = lay(
-            sheet,
-            anchor(sheet, standing.particles.draws),
-            wet_um=wet_um,
-            side_m=piece.side_m,
-            orientation=piece.orientation,
-            thinned_pct=coat.thinned_pct,
-            over=None if over is None else over.film,
-            support=_met(coat, piece),
-        )
-        laid_ms = coat.laid_ms
-        run = cls(coat=coat, lived=coat, sheet=sheet, laid_ms=laid_ms, film=film, at_ms=laid_ms, standing=standing)
-        run.over, run.air = over, None if over is None else over.air
-        run.risk = CoatRisk.of(film, None if over is None else over.film, [*run._sheets_below(), sheet])
-        for lower, lower_film in run._below():
-            lower.film = lower_film
-        return run
-
-    def _sheets_below(self) -> list[DataSheet]:
-        """Return the sheets of the coats below, lowest first."""
-        sheets, lower = [], self.over
-        while lower is not None:
-            sheets.append(lower.sheet)
-            lower = lower.over
-        return sheets[::-1]
 
     @property
     def covered(self) -> bool:
@@ -165,7 +130,7 @@ class CoatRun:
         if self.risk is not None:
             self.risk.follow(self.film, spans)
         found = [(self, step) for step in reached]
-        for lower, lower_film in self._below():
+        for lower, lower_film in self.films_below():
             found += [(lower, step) for step in newly_reached(lower.film, lower_film)]
             lower.film = lower_film
         self._note(steps[-1][0], unseen_ms)
@@ -231,7 +196,7 @@ class CoatRun:
         if self.looked is not None:
             self.looked = self.looked.shifted(step_ms)
 
-    def _below(self) -> Iterator[tuple[CoatRun, Film]]:
+    def films_below(self) -> Iterator[tuple[CoatRun, Film]]:
         """Yield the runs below and their films as this coat's film has them, from the nearest down."""
         lower = self.over
         for film in reversed(self.film.below):
@@ -279,8 +244,9 @@ class CoatRun:
         self.weights = self.standing.weights(self._held, tests)
         self.ahead = ready_times(self.sheet, self.table, self.weights)
         self.doubt = self._doubted(self._held, tests) if tests else ""
-        if self.unready() is not None:
-            recoat_ms = self.recoat_ms()
+        told = self.told
+        if told.unready is not None:
+            recoat_ms = told.recoat_ms()
             self.recoat_told = self.recoat_told and recoat_ms is not None and recoat_ms <= self.at_ms
 
     def tests(self) -> tuple[Seen, ...]:
@@ -309,65 +275,24 @@ class CoatRun:
         reached_s = self.film.reached_s(stage)
         return None if reached_s is None else self.laid_ms + round(reached_s * 1000)
 
-    def stage_times(self) -> tuple[StageTime, ...]:
-        """Return the times of all stages that this coat has."""
-        unready = self.unready()
-        return tuple(beside(unready, self._modelled(stage, ready)) for stage, ready in self.ahead.items())
-
-    def stage_time(self, stage: Stage) -> StageTime | None:
-        """Return the time of one stage, or None if this coat has it not."""
-        ready = self.ahead.get(stage)
-        return None if ready is None else beside(self.unready(), self._modelled(stage, ready))
-
-    def next_time(self, *, through: bool) -> StageTime | None:
-        """Return when it is dry to recoat, or None if that is not known.
-
-        Where `through` is true the next coat waits for this one to be dry through as well.
-        """
-        if Stage.DRY_TO_RECOAT not in self.ahead:
-            return None
-        ready = next_ready(self.ahead, through=through)
-        return beside(self.unready(), self._modelled(Stage.DRY_TO_RECOAT, ready))
-
-    def through_ms(self) -> int | None:
-        """Return when it is surely dry through, UTC ms, or None if that is not in sight; a test as in `recoat_ms`."""
-        ready, unready = self.ahead.get(Stage.DRY_THROUGH), self.unready()
-        modelled_ms = None if ready is None else self.after_ms(ready.p90_s)
-        return modelled_ms if unready is None else unready.told_ms(modelled_ms)
-
-    def recoat_ms(self) -> int | None:
-        """Return when she is told that the next coat may go on, UTC ms, or None if that is not in sight.
-
-        After a test that found it tacky or milky, only what lies well after that test is told.
-        """
-        ready = self.ahead.get(Stage.DRY_TO_RECOAT)
-        modelled_ms = None if ready is None else self.after_ms(ready_by_s(self.sheet, ready))
-        unready = self.unready()
-        return modelled_ms if unready is None else unready.told_ms(modelled_ms)
+    @property
+    def told(self) -> ToldTimes:
+        """What is told of its times now."""
+        return ToldTimes(
+            sheet=self.sheet,
+            film=self.film,
+            laid_ms=self.laid_ms,
+            at_ms=self.at_ms,
+            ahead=self.ahead,
+            is_learnt=bool(self.heeded),
+            unready=self.unready(),
+        )
 
     def untold_recoat_ms(self, now_ms: int) -> int | None:
         """Return when the next coat could go on, UTC ms, if that lies behind at `now_ms` and was not said yet."""
-        recoat_ms = None if self.recoat_told else self.recoat_ms()
+        recoat_ms = None if self.recoat_told else self.told.recoat_ms()
         return recoat_ms if recoat_ms is not None and recoat_ms <= now_ms else None
-
-    def _modelled(self, stage: Stage, ready: Ready) -> StageTime:
-        middle_s = ready.p50_s if self.heeded else ready.nominal_s
-        ages_s = [ready.p10_s, middle_s, ready.p90_s]
-        if stage is Stage.DRY_TO_RECOAT:
-            ages_s = [recoat_s(self.sheet, age_s) for age_s in ages_s]
-        p10_ms, middle_ms, p90_ms = (self.after_ms(age_s) for age_s in ages_s)
-        reached_ms = self.reached_ms(stage)
-        if stage is Stage.DRY_TO_RECOAT:
-            reached_ms = p90_ms if p90_ms is not None and p90_ms <= self.at_ms else None
-        if reached_ms is not None:
-            return StageTime(stage=stage, time_ms=reached_ms, reached=True)
-        return StageTime(stage=stage, time_ms=middle_ms, reached=False, p10_ms=p10_ms, p90_ms=p90_ms)
 
     def after_ms(self, elapsed_s: float | None) -> int | None:
         """Return the UTC ms at which the coat is `elapsed_s` old; None stays None."""
         return None if elapsed_s is None else self.laid_ms + round(elapsed_s * 1000)
-
-
-def _met(coat: Coat, piece: Piece) -> Support:
-    """Return what the brush meets under `coat`: only the lowest on record lies straight on the support."""
-    return support_of(piece.support) if coat.key == piece.coats[0].key else Support.SEALED

@@ -189,7 +189,7 @@ class PlanDesk:
 
     def _stack_checks(self, view: PieceView) -> tuple[tuple[str, Sentence], ...]:
         run = None if view.top is None else self.rack.runs.get(view.top.key)
-        through_ms = None if run is None else run.through_ms()
+        through_ms = None if run is None else run.told.through_ms()
         is_through = run is not None and through_ms is not None and through_ms <= run.at_ms
         key = (tuple(coat.sheet for coat in view.coats if coat.laid_ms is not None), is_through)
         if key not in self._checked:

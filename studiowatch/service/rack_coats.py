@@ -19,12 +19,12 @@ def following_coat(piece: Piece) -> Coat | None:
 
 def ready_ms(run: CoatRun, stage: Stage) -> tuple[int | None, int | None, int | None]:
     """Return when a coat is ready, UTC ms, as `told_ms_of`."""
-    return told_ms_of(run.stage_time(stage))
+    return told_ms_of(run.told.stage(stage))
 
 
 def next_ready_ms(rack: Rack, piece: Piece, run: CoatRun) -> tuple[int | None, int | None, int | None]:
     """Return when the topmost coat of a piece is ready for the next one planned, UTC ms, as `ready_ms`."""
-    return told_ms_of(run.next_time(through=waits_through(rack, piece, run)))
+    return told_ms_of(run.told.next_coat(through=waits_through(rack, piece, run)))
 
 
 def waits_through(rack: Rack, piece: Piece, run: CoatRun) -> bool:

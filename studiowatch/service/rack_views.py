@@ -189,7 +189,7 @@ def _slack_days(
 
 
 def _not_yet(run: CoatRun, label: str, now_ms: int, *, through: bool) -> Sentence | None:
-    told_ms, likely_ms, _ = told_ms_of(run.next_time(through=through))
+    told_ms, likely_ms, _ = told_ms_of(run.told.next_coat(through=through))
     return not_yet(
         label=label,
         surface=run.film.surface,
@@ -227,7 +227,7 @@ def _coat_view(piece: Piece, coat: Coat, label: str, sheet: DataSheet, run: Coat
         water_g_m2=run.film.water_g_m2,
         film_C=run.film.film_C,
         covered=run.covered,
-        stages=run.stage_times(),
+        stages=run.told.stages(),
         limit_C=sheet.mfft_C if forming else None,
         limit_humidity_pct=_limit_humidity_pct(sheet) if forming else None,
         unlogged_ms=run.unlogged_ms,

@@ -12,6 +12,7 @@ from studiowatch.physics.air import Air
 from studiowatch.physics.ranges import OutOfRange
 from studiowatch.service.air_ahead import STAYS, RoomToCome
 from studiowatch.service.bench import AHEAD_MS
+from studiowatch.service.coat_laying import begin_run
 from studiowatch.service.coat_run import CoatRun
 from studiowatch.service.happenings import StageHappened
 from studiowatch.service.learning_desk import LearningDesk
@@ -148,7 +149,7 @@ class Stacks:
         for run in [self.runs[coat.key] for coat in laid if coat.key in self.runs]:
             run.heard_ms = now_ms
             run.look_ahead(self.room)
-            recoat_ms = run.recoat_ms()
+            recoat_ms = run.told.recoat_ms()
             run.recoat_told = recoat_ms is not None and recoat_ms <= now_ms
 
     def _take_rest(self, piece: Piece, now_ms: int) -> None:
@@ -264,7 +265,7 @@ class Stacks:
             return
         sheet = self.shelf.get(coat.sheet)
         try:
-            run = CoatRun.begin(coat, piece, sheet, self.top(piece), self.learning.standing(coat, sheet))
+            run = begin_run(coat, piece, sheet, self.top(piece), self.learning.standing(coat, sheet))
         except OutOfRange as fault:
             self.unwatched[coat.key] = f"{fault}."
             return

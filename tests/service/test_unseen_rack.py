@@ -78,7 +78,7 @@ def test_that_a_coat_is_looked_ahead_at_seldom_but_often_before_a_time_that_is_t
     found = gaps(list(looks(rack, is_told)))
     run = rack.runs["c"]
     stages = (Stage.DUST_FREE, Stage.DRY_TO_TOUCH, Stage.CLEAR)
-    told_ms = [*(run.reached_ms(stage) or 0 for stage in stages), run.recoat_ms() or 0]
+    told_ms = [*(run.reached_ms(stage) or 0 for stage in stages), run.told.recoat_ms() or 0]
     near = {gap for at_ms, gap in found if any(told - TOLD_SOON_MS < at_ms < told - gap for told in told_ms)}
     far = {gap for at_ms, gap in found if not any(0 < told - at_ms < TOLD_SOON_MS + gap for told in told_ms)}
     assert (near, far) == ({STEADY_EVERY_MS}, {RESTING_EVERY_MS})

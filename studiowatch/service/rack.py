@@ -255,7 +255,8 @@ class Rack:
             self.learning.let_go(piece)
             return
         gone = self._let_go_of_coats(before, piece)
-        known = dried_alike(before, piece)
+        is_back = before is not None and before.archived  # its runs were let go of when it left the rack
+        known = {} if is_back else dried_alike(before, piece)
         changed = [coat for coat in piece.coats if not dries_alike(known.get(coat.key), coat)]
         for coat in piece.coats:
             run = self.runs.get(coat.key)

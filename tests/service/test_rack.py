@@ -11,7 +11,8 @@ import pytest
 from studiowatch.coats.stages import Stage
 from studiowatch.physics.air import Air
 from studiowatch.room.readings import Reading
-from studiowatch.service.commands import AmendPiece, LayCoat, RecordLook
+from studiowatch.service.commands import AmendPiece, ArchivePiece, LayCoat, RecordLook
+from studiowatch.service.correction_commands import RestorePiece
 from studiowatch.service.happenings import StageHappened
 from studiowatch.service.orders import PieceCommand
 from studiowatch.service.rack import Rack
@@ -265,3 +266,20 @@ def test_that_a_wet_solvent_borne_coat_is_at_risk_and_never_asked_about_milkines
     view = piece_views(rack, lambda ms: datetime.fromtimestamp(ms / 1000, UTC).date(), now_ms)[0].coats[0]
     assert not view.milky
     assert view.limit_humidity_pct is not None  # its own sheet names one
+
+
+def test_that_a_piece_that_comes_back_on_the_rack_dries_by_the_room_that_was_logged_meanwhile() -> None:
+    now_ms = START_MS + 6 * HOUR_MS
+    stayed, back = (rack_of(stacked(2 * HOUR_MS), now_ms) for _ in range(2))
+    for rack in (stayed, back):
+        rack.open(now_ms)
+    carried_out(back, ArchivePiece(piece_key="p"), now_ms)
+    assert back.runs == {}
+    carried_out(back, RestorePiece(piece_key="p"), now_ms)
+    # the first air after that is cold and damp, as none of the hours since the laying was
+    cold = Air(temperature_C=10.0, humidity_pct=80.0, air_speed_m_s=0.05)
+    for rack in (stayed, back):
+        rack.advance(cold, now_ms + MINUTE_MS)
+    for key in ("low", "top"):
+        assert back.runs[key].film.water_g_m2 == pytest.approx(stayed.runs[key].film.water_g_m2, rel=1e-9)
+        assert back.runs[key].reached_ms(Stage.DRY_TO_TOUCH) == stayed.runs[key].reached_ms(Stage.DRY_TO_TOUCH)

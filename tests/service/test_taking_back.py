@@ -125,6 +125,14 @@ def test_that_each_kind_of_deed_is_undone_in_turn_and_the_records_are_as_they_we
         bench.back(Redo())
 
 
+def test_that_a_piece_taken_off_the_rack_by_mistake_is_as_dry_as_before_once_that_is_undone(bench: Bench) -> None:
+    before, stages = bench.ready_ms(), bench.stages("low")
+    bench.do(ArchivePiece(piece_key="p"))
+    bench.back(Undo())
+    assert bench.stages("low") == stages
+    assert bench.ready_ms() == before
+
+
 def test_that_a_new_deed_ends_what_could_be_done_again(bench: Bench) -> None:
     lay_top(bench)
     bench.back(Undo())

@@ -99,17 +99,21 @@ class LearningDesk:
         self._views = self._viewed()
         return True
 
-    def forget(self, coat_key: str, *, is_there: bool) -> None:
-        """Let go of what a coat taught that was taken back, or whose tests were; `is_there` says that it is kept."""
+    def forget(self, coat_key: str, *, is_there: bool) -> bool:
+        """Let go of what a coat taught that was taken back, or whose tests were; return whether that is anything.
+
+        `is_there` says that the coat itself is kept.
+        """
         self._planned.pop(coat_key, None)
         self._unsaved.pop(coat_key, None)
         record = self._kept.pop(coat_key, None)
         if record is None:
-            return
+            return False
         if is_there:
             self._unsaved[coat_key] = replace(record, tests=0, rows=())
             self._save()
         self._views = self._viewed()
+        return True
 
     def let_go(self, piece: Piece) -> None:
         """Let go of the draws of a piece that is off the rack; they are taken anew should it come back."""

@@ -271,16 +271,23 @@ class Rack:
     def _let_go_of_coats(self, before: Piece | None, piece: Piece) -> bool:
         """Let go of the coats that are not on any more, and what they taught; return whether there are any."""
         there = {coat.key: coat for coat in piece.coats}
-        gone = False
+        gone = is_unlearnt = False
         for coat in () if before is None else before.coats:
             now = there.get(coat.key)
             if coat.laid_ms is not None and (now is None or now.laid_ms is None):
                 self.stacks.let_go_of(coat)
-                self.learning.forget(coat.key, is_there=now is not None)
+                is_unlearnt |= self.learning.forget(coat.key, is_there=now is not None)
                 gone = True
             elif now is not None and coat.looks and not now.looks:
-                self.learning.forget(coat.key, is_there=True)
+                is_unlearnt |= self.learning.forget(coat.key, is_there=True)
+        if is_unlearnt:
+            self._renew()
         return gone
+
+    def _renew(self) -> None:
+        """Have the ranges of all coats stand on what is held now."""
+        for run in self.runs.values():
+            self.learning.renew(run)
 
     def _heed(self, piece: Piece, now_ms: int) -> None:
         """Learn from her tests of a piece that were not heeded yet, drying it anew where they call for other draws."""
@@ -298,8 +305,7 @@ class Rack:
                 run = self._dried_anew(piece, coat, now_ms)
             run.heeded = run.tests()
             if self.learning.keep(run):
-                for other in self.runs.values():
-                    self.learning.renew(other)
+                self._renew()
 
     def _dried_anew(self, piece: Piece, coat: Coat, now_ms: int) -> CoatRun:
         self.stacks.dry_through_log(piece, now_ms, coat)

@@ -13,7 +13,7 @@ from studiowatch.physics.air import Air
 from studiowatch.room.readings import Reading
 from studiowatch.service.coat_run import CoatRun
 from studiowatch.service.commands import ArchivePiece, RecordLook
-from studiowatch.service.correction_commands import RestorePiece
+from studiowatch.service.correction_commands import RestorePiece, TakeBackCoat, TakeBackLook
 from studiowatch.service.learning_desk import LearningDesk, numbers_hash
 from studiowatch.service.orders import PieceCommand
 from studiowatch.service.rack import Rack
@@ -162,6 +162,28 @@ def test_that_a_coat_that_is_drying_profits_from_a_test_on_its_neighbour(tack_fr
     for look in slow_looks(tack_free_h):
         carried_out(rack, RecordLook(coat_key="coat 1", time_ms=look.time_ms, finding=look.finding), now_ms)
     assert after_laying_h(rack.runs["coat 2"], Stage.DRY_TO_RECOAT)[1] > 1.03 * before
+
+
+def test_that_a_neighbour_is_foretold_as_before_once_the_only_test_is_taken_back(tack_free_h: float) -> None:
+    now_ms = START_MS + 6 * HOUR_MS
+    rack = opened(piece(), piece(2), now_ms=now_ms)
+    before = after_laying_h(rack.runs["coat 2"], Stage.DRY_TO_RECOAT)
+    look = slow_looks(tack_free_h)[1]
+    key = carried_out(rack, RecordLook(coat_key="coat 1", time_ms=look.time_ms, finding=look.finding), now_ms)
+    assert after_laying_h(rack.runs["coat 2"], Stage.DRY_TO_RECOAT) != before
+    carried_out(rack, TakeBackLook(look_key=key), now_ms)
+    assert after_laying_h(rack.runs["coat 2"], Stage.DRY_TO_RECOAT) == before
+
+
+def test_that_a_neighbour_is_foretold_as_before_once_the_tested_coat_is_taken_back(tack_free_h: float) -> None:
+    now_ms = START_MS + 6 * HOUR_MS
+    rack = opened(piece(), piece(2), now_ms=now_ms)
+    before = after_laying_h(rack.runs["coat 2"], Stage.DRY_TO_RECOAT)
+    for look in slow_looks(tack_free_h):
+        carried_out(rack, RecordLook(coat_key="coat 1", time_ms=look.time_ms, finding=look.finding), now_ms)
+    assert after_laying_h(rack.runs["coat 2"], Stage.DRY_TO_RECOAT) != before
+    carried_out(rack, TakeBackCoat(coat_key="coat 1"), now_ms)
+    assert after_laying_h(rack.runs["coat 2"], Stage.DRY_TO_RECOAT) == before
 
 
 def test_that_what_was_learnt_is_shown_in_words_with_the_number_of_tests(tack_free_h: float) -> None:

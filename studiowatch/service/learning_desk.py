@@ -125,8 +125,13 @@ class LearningDesk:
         self._planned = {key: planned for key, planned in self._planned.items() if planned[0].sheet != sheet}
         self._views = self._viewed()
 
+    def save_rest(self) -> None:
+        """Try again to put on disk what it refused."""
+        if self._unsaved:
+            self._save()
+
     def _save(self) -> None:
-        """Put on disk what is not there yet; while the disk refuses, it is tried again with the next test."""
+        """Put on disk what is not there yet; what the disk refuses waits for the next try."""
         try:
             for key in tuple(self._unsaved):
                 self.records.save_learnt(self._unsaved[key])

@@ -235,12 +235,16 @@ class Rack:
         return step
 
     def advance(self, air: Air, now_ms: int) -> list[StageHappened]:
-        """Dry every coat in `air` until `now_ms`, beginning those whose time of laying has come."""
+        """Dry every coat in `air` until `now_ms`, beginning those whose time of laying has come.
+
+        What the disk refused of what was learnt is tried again.
+        """
         happened: list[StageHappened] = []
         for piece in self.on_rack():
             happened += self.stacks.advance(piece, air, now_ms)
             self._heed(piece, now_ms)
         self.stacks.forget_log()
+        self.learning.save_rest()
         room = self.stacks.room
         due = [run for run in self.runs.values() if is_ahead_due(run, room, is_seen=self.stacks.is_seen)]
         self.is_behind = len(due) > AHEAD_AT_ONCE

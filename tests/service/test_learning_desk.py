@@ -332,6 +332,18 @@ def test_that_a_full_disk_is_said_and_what_was_learnt_is_kept_later(tack_free_h:
     assert set(records.kept_learnt) == {"coat 1", "coat 2"}
 
 
+def test_that_a_disk_that_has_room_again_is_said_no_longer_though_no_test_comes(tack_free_h: float) -> None:
+    records = FullDisk(held={})
+    now_ms = START_MS + 6 * HOUR_MS
+    rack = opened(piece(looks=slow_looks(tack_free_h)), now_ms=now_ms, records=records)
+    rack.advance(ROOM, now_ms + MINUTE_MS)
+    assert rack.trouble == "The disk is full."
+    records.full = False
+    rack.advance(ROOM, now_ms + 2 * MINUTE_MS)
+    assert rack.trouble == ""
+    assert set(records.kept_learnt) == {"coat 1"}
+
+
 @pytest.fixture
 def replayed(tack_free_h: float) -> tuple[Piece, list[Reading]]:
     return piece(laid_ms=START_MS + MINUTE_MS, looks=slow_looks(tack_free_h)), room(3 * 3600, step_s=30)

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import QDateTime
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from studiowatch.speech.words import mark, say
@@ -12,7 +11,7 @@ from studiowatch.ui.models.times import MINUTE_MS
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.widgets.dialog import FormDialog
 from studiowatch.ui.widgets.text import button, label
-from studiowatch.ui.widgets.time_field import time_field
+from studiowatch.ui.widgets.time_field import TimeField
 
 AGO = ((mark("10 min ago"), 10), (mark("30 min ago"), 30), (mark("1 h ago"), 60))
 LATER_WORDS = mark("The amount may stay empty: it can be put right later.")
@@ -26,7 +25,7 @@ class WhenFields(QWidget):
         self.setObjectName("inside")
         self.setAccessibleName(say("When it went on"))
         self._now_ms = now_ms
-        self.picker = time_field(now_ms())
+        self.picker = TimeField(now_ms())
         self.picker.setMinimumWidth(form.dress.px(210))
         self.ago = {}
         row = QHBoxLayout()
@@ -46,9 +45,9 @@ class WhenFields(QWidget):
 
     def set_ago(self, minutes: int) -> None:
         """Set the picker so many minutes before now."""
-        self.picker.setDateTime(QDateTime.fromMSecsSinceEpoch(self._now_ms() - minutes * MINUTE_MS))
+        self.picker.show_time(self._now_ms() - minutes * MINUTE_MS)
 
     @property
     def time_ms(self) -> int:
         """The time that is picked, UTC ms."""
-        return self.picker.dateTime().toMSecsSinceEpoch()
+        return self.picker.time_ms

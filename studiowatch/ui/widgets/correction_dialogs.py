@@ -25,7 +25,7 @@ from studiowatch.ui.widgets.dialog import FormDialog
 from studiowatch.ui.widgets.drop_down import DropDown, drop_down_of_names
 from studiowatch.ui.widgets.form_lines import add_primary
 from studiowatch.ui.widgets.text import label
-from studiowatch.ui.widgets.time_field import time_field
+from studiowatch.ui.widgets.time_field import TimeField
 
 KEPT_WORDS = mark("What stood here before is kept in the history of corrections; ready times follow the correction.")
 
@@ -62,7 +62,7 @@ class CoatCorrectionDialog(FormDialog):
         return say("Correct {coat} on {title}", coat=coat, title=title)
 
     def _make_fields(self, shown: CoatTyped) -> None:
-        self.laid_field = time_field(shown.laid_ms)
+        self.laid_field = TimeField(shown.laid_ms)
         names = [sheet.name for sheet in self._sheets]
         self._missing = () if shown.sheet in names else (shown.sheet,)
         self.sheet_field = drop_down_of_names()
@@ -76,7 +76,7 @@ class CoatCorrectionDialog(FormDialog):
         self.covered_on = QCheckBox(say("A mesh cover stands over it since"))
         self.covered_on.setAccessibleName(say("A mesh cover stands over it"))
         self.covered_on.setChecked(shown.covered_ms is not None)
-        self.covered_field = time_field(shown.laid_ms if shown.covered_ms is None else shown.covered_ms)
+        self.covered_field = TimeField(shown.laid_ms if shown.covered_ms is None else shown.covered_ms)
         self.covered_field.setAccessibleName(say("Covered since"))
         self.covered_field.setEnabled(shown.covered_ms is not None)
         self.covered_on.toggled.connect(self.covered_field.setEnabled)
@@ -107,11 +107,11 @@ class CoatCorrectionDialog(FormDialog):
         names = (*(sheet.name for sheet in self._sheets), *self._missing)
         return CoatTyped(
             sheet=names[self.sheet_field.currentIndex()],
-            laid_ms=self.laid_field.dateTime().toMSecsSinceEpoch(),
+            laid_ms=self.laid_field.time_ms,
             measure=self._measure(),
             amount=self.amount_field.text(),
             thinned=self.thinned_field.text(),
-            covered_ms=self.covered_field.dateTime().toMSecsSinceEpoch() if self.covered_on.isChecked() else None,
+            covered_ms=self.covered_field.time_ms if self.covered_on.isChecked() else None,
         )
 
     def read(self) -> CorrectCoat | LayCoat:
@@ -223,7 +223,7 @@ class LookCorrectionDialog(FormDialog):
         self.finding_field = DropDown()
         self.finding_field.addItems([say(ANSWERS[finding]) for finding in Finding])
         self.finding_field.setCurrentIndex(list(Finding).index(look.finding))
-        self.time_field = time_field(look.time_ms)
+        self.time_field = TimeField(look.time_ms)
         self.field(say("It was found"), self.finding_field)
         self.field(say("When"), self.time_field)
         self.body.addWidget(label("small", Tone.MUTED, say(KEPT_WORDS), wrap=True))
@@ -233,7 +233,7 @@ class LookCorrectionDialog(FormDialog):
 
     def read(self) -> CorrectLook:
         """Return the command to correct the look, or raise FormError."""
-        time_ms = self.time_field.dateTime().toMSecsSinceEpoch()
+        time_ms = self.time_field.time_ms
         if time_ms > self._now_ms():
             raise FormError("time", say("The look was in the future: choose a time that has passed."))
         finding = list(Finding)[self.finding_field.currentIndex()]

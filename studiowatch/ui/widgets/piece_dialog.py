@@ -7,11 +7,10 @@ from dataclasses import replace
 from datetime import date
 from pathlib import Path
 
-from PySide6.QtCore import QDate, QDateTime
+from PySide6.QtCore import QDate
 from PySide6.QtWidgets import (
     QCheckBox,
     QDateEdit,
-    QDateTimeEdit,
     QLineEdit,
     QPlainTextEdit,
     QSpinBox,
@@ -46,12 +45,13 @@ from studiowatch.ui.models.trade_order import clear_coats, paints
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.coats_to_come import NAME as COATS_NAME
 from studiowatch.ui.widgets.coats_to_come import CoatsToCome
-from studiowatch.ui.widgets.date_formats import day_format, moment_format
+from studiowatch.ui.widgets.date_formats import day_format
 from studiowatch.ui.widgets.dialog import FormDialog
 from studiowatch.ui.widgets.drop_down import DropDown, drop_down_of_names
 from studiowatch.ui.widgets.form_lines import add_primary
 from studiowatch.ui.widgets.photo_field import PhotoField
 from studiowatch.ui.widgets.text import label, put
+from studiowatch.ui.widgets.time_field import TimeField
 
 _DAYS_AHEAD = 21
 _LIES = {mark("Face up"): Orientation.FACE_UP, mark("Upright"): Orientation.VERTICAL}
@@ -117,9 +117,7 @@ class PieceDialog(FormDialog):
         self.paint_field.addItems([say(NO_PAINT), *(sheet.title for sheet in self._paints)])
         self.paint_um_field = QLineEdit()
         self.paint_um_field.setPlaceholderText(say("not known"))
-        self.painted_field = QDateTimeEdit()
-        self.painted_field.setCalendarPopup(True)
-        self.painted_field.setDisplayFormat(moment_format())
+        self.painted_field = TimeField(self._now_ms())
         self._make_due()
         self.photo_field = PhotoField(courier, photo_folder, self.dress)
         self.notes_field = QPlainTextEdit()
@@ -206,7 +204,7 @@ class PieceDialog(FormDialog):
         names = [sheet.name for sheet in self._paints]
         self.paint_field.setCurrentIndex(names.index(typed.paint) + 1 if typed.paint in names else 0)
         self.paint_um_field.setText(typed.paint_um)
-        self.painted_field.setDateTime(QDateTime.fromMSecsSinceEpoch(typed.painted_ms))
+        self.painted_field.show_time(typed.painted_ms)
         today = local(self._now_ms()).date()
         ahead = QDate(today.year, today.month, today.day).addDays(_DAYS_AHEAD)
         self.due_on.setChecked(typed.due is not None)
@@ -229,7 +227,7 @@ class PieceDialog(FormDialog):
             orientation=list(_LIES.values())[self.lies_field.currentIndex()],
             paint=self._paints[paint - 1].name if paint > 0 else None,
             paint_um=self.paint_um_field.text(),
-            painted_ms=self.painted_field.dateTime().toMSecsSinceEpoch(),
+            painted_ms=self.painted_field.time_ms,
             due=date(due.year(), due.month(), due.day()) if self.due_on.isChecked() else None,
             photo=self.photo_field.name,
             notes=self.notes_field.toPlainText(),

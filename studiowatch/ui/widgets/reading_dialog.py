@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from PySide6.QtCore import QDateTime, Qt
-from PySide6.QtWidgets import QDateTimeEdit, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QLineEdit, QVBoxLayout, QWidget
 
 from studiowatch.service.commands import Command, TypeReading
 from studiowatch.speech.units import Degrees
@@ -21,11 +21,11 @@ from studiowatch.ui.models.reading_form import (
 )
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
-from studiowatch.ui.widgets.date_formats import moment_format
 from studiowatch.ui.widgets.dialog import FormDialog
 from studiowatch.ui.widgets.drop_down import DropDown
 from studiowatch.ui.widgets.form_lines import add_primary
 from studiowatch.ui.widgets.text import label
+from studiowatch.ui.widgets.time_field import TimeField
 
 
 class ReadingDialog(FormDialog):
@@ -41,10 +41,7 @@ class ReadingDialog(FormDialog):
         self.degrees_field.addItems([unit.value for unit in Degrees])
         self.degrees_field.setCurrentText(degrees.value)
         self.air_field.addItems([say(answer) for answer in AIR_ANSWERS])
-        self._opened = QDateTime.fromMSecsSinceEpoch(now_ms())
-        self.time_field = QDateTimeEdit(self._opened)
-        self.time_field.setCalendarPopup(True)
-        self.time_field.setDisplayFormat(moment_format())
+        self.time_field = TimeField(now_ms())
         self._lay_out()
         add_primary(self, say("Take the reading"))
         self.fit(600, 440)
@@ -71,13 +68,13 @@ class ReadingDialog(FormDialog):
 
     def read(self) -> TypeReading:
         """Return the command to take the reading, or raise FormError."""
-        now_ms, read_at = self._now_ms(), self.time_field.dateTime()
+        now_ms = self._now_ms()
         return read_reading(
             temperature=self.temperature_field.text(),
             degrees=self.degrees,
             humidity=self.humidity_field.text(),
             felt=list(AIR_ANSWERS.values())[self.air_field.currentIndex()],
-            time_ms=now_ms if read_at == self._opened else read_at.toMSecsSinceEpoch(),
+            time_ms=now_ms if self.time_field.is_as_given else self.time_field.time_ms,
             now_ms=now_ms,
         )
 

@@ -66,6 +66,22 @@ def test_that_every_built_in_sheet_comes_out_of_the_form_as_it_went_in(sheet: Da
 
 
 @pytest.mark.parametrize(
+    ("field", "figure", "unit"),
+    [
+        ("wet_um", "12", "m²/L"),  # 83.3333 µm
+        ("density_kg_m3", "8.7", "lb/US gal"),  # 1042.49 kg/m³
+        ("mfft_C", "45", "°F"),  # 7.22222 °C
+        ("volume_solids", "33.333", "%"),
+    ],
+)
+def test_that_a_figure_that_stays_as_it_is_shown_stays_as_it_is_kept(field: str, figure: str, unit: str) -> None:
+    kept = read_sheet(typed(**{field: (figure, unit)}), "mine")
+    assert kept.faults == {}
+    again = read_sheet(shown_of(sheet_of(dict(kept.fields), "form")), "mine")
+    assert again.fields[field] == kept.fields[field]
+
+
+@pytest.mark.parametrize(
     ("figures", "at", "words"),
     [
         ({"touch_dry_min": ("", "min")}, "touch_dry_min", ["Dry to touch after", "missing"]),

@@ -27,7 +27,8 @@ SHEENS = {
 }
 _ORIGIN = "sheet"
 _NAME_MOST = 60  # characters of a name, which is a file's too
-_DIGITS = 4  # shown of a figure that was converted
+_DIGITS = 4  # shown of a figure that was converted into her unit
+_KEPT_DIGITS = 6  # that a figure is kept with, and shown in ours: what stays as it is shown is kept as it was
 _LINE_OF = {"apply_C": "apply_low"}  # a fault of the pair stands at its first line
 
 
@@ -81,7 +82,7 @@ def shown_of(sheet: DataSheet) -> SheetTyped:
     for line in LINES:
         value = values.get(line.field)
         unit = _unit_for(line, value)
-        figures[line.field] = ("" if value is None else _shown(line.in_unit(value, unit)), unit)
+        figures[line.field] = ("" if value is None else _shown(line, value, unit), unit)
     return SheetTyped(
         title=sheet.title,
         kind=sheet.kind,
@@ -99,8 +100,8 @@ def _unit_for(line: FigureLine, value: float | None) -> str:
     hers = _her_unit(line)
     if hers == line.ours or value is None:
         return hers
-    read = line.in_ours(float(f"{line.in_unit(value, hers):.{_DIGITS}g}"), hers)
-    return hers if f"{read:.6g}" == f"{value:.6g}" else line.ours
+    read = line.in_ours(_rounded(line.in_unit(value, hers), _DIGITS), hers)
+    return hers if _rounded(read, _KEPT_DIGITS) == _rounded(value, _KEPT_DIGITS) else line.ours
 
 
 def _her_unit(line: FigureLine) -> str:
@@ -112,8 +113,14 @@ def _her_unit(line: FigureLine) -> str:
     return line.ours
 
 
-def _shown(value: float) -> str:
-    return chosen().plain(float(f"{value:.{_DIGITS}g}"))
+def _shown(line: FigureLine, value: float, unit: str) -> str:
+    is_converted = unit == _her_unit(line) and unit != line.ours
+    digits = _DIGITS if is_converted else _KEPT_DIGITS
+    return chosen().plain(_rounded(line.in_unit(value, unit), digits))
+
+
+def _rounded(value: float, digits: int) -> float:
+    return float(f"{value:.{digits}g}")
 
 
 def read_sheet(typed: SheetTyped, name: str) -> SheetRead:
@@ -152,7 +159,7 @@ def _numbers(typed: SheetTyped, faults: dict[str, str]) -> dict[str, float]:
         if not text.strip():
             continue
         try:
-            numbers[line.field] = float(f"{line.in_ours(float(text.strip().replace(',', '.')), unit):.6g}")
+            numbers[line.field] = _rounded(line.in_ours(float(text.strip().replace(",", ".")), unit), _KEPT_DIGITS)
         except (ValueError, ZeroDivisionError):
             faults[line.field] = say(
                 "“{typed}” is no number that can stand here: type one, such as 30.", typed=text.strip()

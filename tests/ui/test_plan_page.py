@@ -147,6 +147,19 @@ def test_that_the_page_opens_on_the_piece_that_is_chosen_on_the_rack(shown: Show
     assert window.plan.editor._title.text() == TWELVE_PLANNED.pieces[0].title
 
 
+def test_that_a_sheet_that_she_made_since_may_be_planned(plan_window: StudioWindow, desk: ScriptedDesk) -> None:
+    editor = plan_window.plan.editor
+    mine = replace(SHEETS[1], name="mine", title="Oil & wax")
+    desk.offered = (*SHEETS, mine)
+    plan_window.plan.show_snapshot(FOUR_PLANNED)
+    for menu in (editor.add.menu(), editor.coats[0].change.menu()):
+        assert [one.text() for one in menu.actions()] == [*(sheet.title for sheet in SHEETS), "Oil && wax"]
+    editor.add.menu().actions()[-1].trigger()
+    assert sent(desk) == PlanCoat(piece_key="orchard", sheet="mine")
+    editor.coats[0].change.menu().actions()[-1].trigger()
+    assert sent(desk) == ReplacePlanned(coat_key=editor.coats[0]._shown.key, sheet="mine")
+
+
 def test_that_coats_to_come_are_moved_changed_taken_out_and_added(
     plan_window: StudioWindow, desk: ScriptedDesk, qtbot: QtBot
 ) -> None:

@@ -25,7 +25,7 @@ from studiowatch.ui.models.plan_words import NO_COATS, PieceEditor
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.plain import literal
 from studiowatch.ui.style import Style
-from studiowatch.ui.widgets.plan_rows import CoatRowView, SaidRowView, sheet_menu
+from studiowatch.ui.widgets.plan_rows import CoatRowView, SaidRowView, offer_sheets
 from studiowatch.ui.widgets.text import button, label, put
 
 ViewT = TypeVar("ViewT", CoatRowView, SaidRowView)
@@ -53,7 +53,7 @@ class PlanEditor(QFrame):
         self.recipes, self.forget = QMenu(self.apply), QMenu(self.apply)
         self.forget.setTitle(say("Delete a recipe of yours"))
         self.apply.setMenu(self.recipes)
-        self.add.setMenu(sheet_menu(self.add, self._sheets, self._add))
+        offer_sheets(self.add, self._sheets, self._add)
         self.keep.clicked.connect(lambda: self.save_asked.emit(self._shown.sheets if self._shown else ()))
         self.coats: list[CoatRowView] = []
         self._said: list[SaidRowView] = []
@@ -109,6 +109,13 @@ class PlanEditor(QFrame):
             coat.set_style(style)
         for said in (*self._said, *self._fit):
             said.set_style(style)
+
+    def offer(self, sheets: Sequence[SheetChoice]) -> None:
+        """Offer `sheets` for the coats to come from now on."""
+        self._sheets = tuple(sheets)
+        offer_sheets(self.add, self._sheets, self._add)
+        for coat in self.coats:
+            coat.offer(self._sheets)
 
     def show_piece(self, shown: PieceEditor | None, recipes: tuple[Recipe, ...]) -> None:
         """Show one piece's plan, or nothing."""

@@ -54,9 +54,9 @@ class PlanPage(QScrollArea):
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self._clock = clock
+        self._desk, self._clock = desk, clock
         self._courier = Courier(desk, self)
-        self._sheets = {sheet.name: sheet for sheet in desk.sheets()}
+        self._sheets = tuple(desk.sheets())
         self._snapshot: Snapshot | None = None
         self._drawn: object = None
         self._wide: bool | None = None
@@ -64,7 +64,7 @@ class PlanPage(QScrollArea):
         self.back = button(say("← Back to the rack"), "link")
         self.warning = WarningLine()
         self.today, self.best, self.table = TodayCard(), BestHoursCard(), PlanTable()
-        self.editor = PlanEditor(desk.sheets())
+        self.editor = PlanEditor(self._sheets)
         self.editor.hide()  # until there is a piece
         self._compose()
         self._connect()
@@ -148,6 +148,7 @@ class PlanPage(QScrollArea):
         """Show the plan as it is; a warning stays in sight above."""
         self._snapshot = snapshot
         self.warning.show_sentence(snapshot.sentence)
+        self._heed_the_sheets()
         best = best_lines(snapshot)
         drawn = (snapshot.plan, tuple(_told(snapshot)), snapshot.recipes, best, snapshot.time_ms // 60_000)
         if drawn != self._drawn:
@@ -158,11 +159,19 @@ class PlanPage(QScrollArea):
             self._show_chosen()
             self._stretch()
 
+    def _heed_the_sheets(self) -> None:
+        """Offer the sheets that there are now: she may have made, edited or deleted one."""
+        sheets = tuple(self._desk.sheets())
+        if sheets != self._sheets:
+            self._sheets, self._drawn = sheets, None
+            self.editor.offer(sheets)
+
     def _show_chosen(self) -> None:
         """Show the plan of the chosen piece beside the days."""
         snapshot = self._snapshot
         if snapshot is not None:
-            self.editor.show_piece(piece_editor(snapshot, self.table.chosen_key, self._sheets), snapshot.recipes)
+            by_name = {sheet.name: sheet for sheet in self._sheets}
+            self.editor.show_piece(piece_editor(snapshot, self.table.chosen_key, by_name), snapshot.recipes)
 
     def _send(self, command: Command, words: str) -> None:
         self._courier.send(command, owner=self, done=lambda _key: self.done.emit(words), refused=self.refused.emit)

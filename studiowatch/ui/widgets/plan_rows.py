@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
+from functools import partial
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent, QMouseEvent
@@ -13,7 +14,7 @@ from studiowatch.speech.words import say
 from studiowatch.ui.models.plan_grid import DayGrid, Mark
 from studiowatch.ui.models.plan_words import CoatRow, PlanRow, SaidRow, TodayRow
 from studiowatch.ui.models.tones import Tone
-from studiowatch.ui.plain import set_tip
+from studiowatch.ui.plain import literal, set_tip
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.marks import LevelMark
 from studiowatch.ui.widgets.plan_strip import PlanStrip
@@ -149,7 +150,7 @@ class CoatRowView(QWidget):
         self._dates = label("small", wrap=True)
         self.up, self.down = button("↑", "link"), button("↓", "link")
         self.change, self.drop = button(say("Change"), "link"), button("×", "link")
-        self.change.setMenu(sheet_menu(self.change, sheets, self._change))
+        self.offer(sheets)
         self.up.clicked.connect(lambda: self._move(-1))
         self.down.clicked.connect(lambda: self._move(1))
         self.drop.clicked.connect(lambda: self.dropped.emit(self._shown.key if self._shown else ""))
@@ -167,6 +168,10 @@ class CoatRowView(QWidget):
 
     def set_style(self, style: Style) -> None:
         """Use `style` from now on: nothing here has a size of its own."""
+
+    def offer(self, sheets: Sequence[SheetChoice]) -> None:
+        """Offer `sheets` to be laid instead."""
+        offer_sheets(self.change, sheets, self._change)
 
     def set_row(self, row: CoatRow) -> None:
         """Show `row`."""
@@ -195,9 +200,10 @@ class CoatRowView(QWidget):
             self.changed.emit(self._shown.key, sheet)
 
 
-def sheet_menu(over: QPushButton, sheets: Sequence[SheetChoice], chosen: object) -> QMenu:
-    """Return a menu of the data sheets; `chosen` is called with the name of one."""
-    menu = QMenu(over)
+def offer_sheets(over: QPushButton, sheets: Sequence[SheetChoice], chosen: Callable[[str], None]) -> None:
+    """Have a button drop down a menu of the data sheets; `chosen` is called with the name of one."""
+    menu = over.menu() or QMenu(over)
+    menu.clear()
     for sheet in sheets:
-        menu.addAction(sheet.title, lambda name=sheet.name: chosen(name))  # type: ignore[operator, misc]
-    return menu
+        menu.addAction(literal(sheet.title), partial(chosen, sheet.name))
+    over.setMenu(menu)

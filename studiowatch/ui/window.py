@@ -71,7 +71,7 @@ class StudioWindow(QMainWindow):
 
     def _make_pages(self, parts: Parts) -> None:
         self.page, self.across, self.board = Page(), AcrossView(), BoardPage(parts.desk, parts.clock)
-        self.plan, self.what_if = PlanPage(parts.desk, parts.clock), WhatIfPage(parts.desk)
+        self.plan, self.what_if = PlanPage(parts.desk), WhatIfPage(parts.desk)
         self.why, self.first_page = ReviewPage(), FirstStepsPage()
         self.foot = Foot()  # last, as the keyboard reaches it
         self.pages = Pages(

@@ -18,7 +18,7 @@ from PySide6.QtWidgets import (
 
 from studiowatch.service.commands import Command
 from studiowatch.service.plan_calendar import plan_calendar
-from studiowatch.service.ports import Clock, Desk
+from studiowatch.service.ports import Desk
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.speech.words import mark, say
 from studiowatch.ui.bridge import Courier
@@ -47,14 +47,14 @@ class PlanPage(QScrollArea):
     done = Signal(str)
     refused = Signal(str)
 
-    def __init__(self, desk: Desk, clock: Clock) -> None:
+    def __init__(self, desk: Desk) -> None:
         super().__init__()
         self.setAccessibleName(say("Finishing plan"))
         self.setWidgetResizable(True)
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self._desk, self._clock = desk, clock
+        self._desk = desk
         self._courier = Courier(desk, self)
         self._sheets = tuple(desk.sheets())
         self._snapshot: Snapshot | None = None

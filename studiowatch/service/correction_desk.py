@@ -10,6 +10,7 @@ from itertools import islice
 from studiowatch.service.local_time import when_text
 from studiowatch.service.piece_view import CorrectionView
 from studiowatch.service.ports import Records
+from studiowatch.speech.units import Units, chosen
 from studiowatch.store.trouble import StoreTrouble
 from studiowatch.studio.corrected import corrections_between
 from studiowatch.studio.pieces import Piece
@@ -30,7 +31,7 @@ class CorrectionDesk:
     records: Records
     labels: Callable[[Piece], Sequence[str]]
     trouble: str = ""
-    _known: dict[str, tuple[Piece, tuple[CorrectionView, ...]]] = field(default_factory=dict)
+    _known: dict[str, tuple[Piece, Units, tuple[CorrectionView, ...]]] = field(default_factory=dict)
 
     def forget(self) -> None:
         """Read everything anew."""
@@ -39,15 +40,16 @@ class CorrectionDesk:
     def views(self, piece: Piece) -> tuple[CorrectionView, ...]:
         """Return what was corrected on `piece`, newest first."""
         known = self._known.get(piece.key)
-        if known is not None and known[0] == piece:
-            return known[1]
+        units = chosen()
+        if known is not None and known[:2] == (piece, units):
+            return known[2]
         try:
             views = tuple(islice(self._read(piece), MOST))
         except StoreTrouble as trouble:
             self.trouble = str(trouble)
-            return () if known is None else known[1]
+            return () if known is None else known[2]
         self.trouble = ""
-        self._known[piece.key] = piece, views
+        self._known[piece.key] = piece, units, views
         return views
 
     def _read(self, piece: Piece) -> Iterator[CorrectionView]:

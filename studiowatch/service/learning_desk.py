@@ -15,7 +15,7 @@ from studiowatch.service.coat_run import DRAWS, SEED, CoatRun
 from studiowatch.service.ports import LearntRecord, Records
 from studiowatch.service.product_views import LearntView
 from studiowatch.service.sheet_shelf import SheetShelf
-from studiowatch.speech.units import chosen
+from studiowatch.speech.units import Units, chosen
 from studiowatch.speech.words import say, say_counted
 from studiowatch.store.trouble import StoreTrouble
 from studiowatch.studio.amounts import is_measured
@@ -52,6 +52,7 @@ class LearningDesk:
     _kept: dict[str, LearntRecord] = field(default_factory=dict)
     _planned: dict[str, tuple[Coat, Standing]] = field(default_factory=dict)
     _views: tuple[LearntView, ...] = ()
+    _said_in: Units | None = None
     _unsaved: dict[str, LearntRecord] = field(default_factory=dict)
 
     def reopen(self) -> None:
@@ -141,10 +142,16 @@ class LearningDesk:
             self.trouble = str(trouble)
 
     def views(self) -> tuple[LearntView, ...]:
-        """Return how far each product that was tested differs here from its sheet, in the order of the shelf."""
+        """Return how far each product that was tested differs here from its sheet, in the order of the shelf.
+
+        They are the same values until something is learnt, or figures are written otherwise.
+        """
+        if self._said_in != chosen():
+            self._views = self._viewed()
         return self._views
 
     def _viewed(self) -> tuple[LearntView, ...]:
+        self._said_in = chosen()
         views = (self._view(sheet) for sheet in self.shelf.sheets.values())
         return tuple(view for view in views if view.tests)
 

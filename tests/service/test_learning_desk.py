@@ -19,6 +19,7 @@ from studiowatch.service.orders import PieceCommand
 from studiowatch.service.rack import Rack
 from studiowatch.service.replaying import MemoryRecords, NoLog, replay
 from studiowatch.service.sheet_shelf import SheetShelf
+from studiowatch.speech.units import Numbers, Units, choose
 from studiowatch.store.database import open_database
 from studiowatch.store.records import RecordsStore
 from studiowatch.store.shapes import LearntRecord
@@ -195,6 +196,16 @@ def test_that_what_was_learnt_is_shown_in_words_with_the_number_of_tests(tack_fr
         f"{SHELF.get(GLOSS).title} dries {view.times_as_long:.1f} times as long here as its sheet says "
         f"({view.low:.1f} to {view.high:.1f}), from 3 tests."
     )
+
+
+def test_that_what_was_learnt_is_said_with_her_decimal_sign_once_she_chose_another(tack_free_h: float) -> None:
+    rack = opened(piece(looks=slow_looks(tack_free_h)), now_ms=START_MS + 6 * HOUR_MS)
+    (point,) = rack.learning.views()
+    choose(Units(numbers=Numbers.COMMA))
+    (comma,) = rack.learning.views()
+    assert f" {point.times_as_long:.1f} times as long" in point.sentence
+    assert comma == replace(point, sentence=comma.sentence)
+    assert f" {point.times_as_long:.1f} ".replace(".", ",") in comma.sentence
 
 
 def test_that_nothing_is_shown_without_tests() -> None:

@@ -24,6 +24,7 @@ from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.taking_back import Desks, take_back
 from studiowatch.service.undo_pile import MOST, Deed, UndoPile
 from studiowatch.service.warning_desk import WarningDesk
+from studiowatch.speech.units import US, choose
 from studiowatch.store.database import open_database
 from studiowatch.store.records import RecordsStore
 from studiowatch.studio.pieces import Coat, Finding, Piece
@@ -195,6 +196,15 @@ def test_that_the_history_of_corrections_says_what_stood_there(bench: Bench) -> 
     assert amount.words == "gloss 1: 14 mL instead of 12.8 mL"
     bench.back(Undo())
     assert len(bench.rack.corrections.views(bench.rack.pieces["p"])) == 4
+
+
+def test_that_the_history_of_corrections_is_said_in_the_units_that_she_chose_since(bench: Bench) -> None:
+    bench.do(CorrectCoat(coat_key="low", sheet="gloss-waterborne", laid_ms=START_MS, volume_mL=59.147))
+    (metric,) = bench.rack.corrections.views(bench.rack.pieces["p"])
+    assert metric.words.endswith(" instead of 12.8 mL")
+    choose(US)
+    (ours,) = bench.rack.corrections.views(bench.rack.pieces["p"])
+    assert ours.words.startswith("gloss 1: 2 fl oz instead of ")  # a US fluid ounce is 29.5735 mL, by definition
 
 
 def test_that_a_set_clock_takes_the_pile_along(bench: Bench) -> None:

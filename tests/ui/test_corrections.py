@@ -229,6 +229,25 @@ def test_that_a_coat_is_taken_back_only_when_asked(shown: Show, desk: ScriptedDe
     assert desk.commands == [TakeBackCoat(coat_key="o2", plan_again=again)]
 
 
+def test_that_a_second_press_before_the_answer_records_nothing_twice(
+    shown: Show, desk: ScriptedDesk, qtbot: QtBot
+) -> None:
+    listed = shown(with_orchard()).deeds.records.show_recorded("orchard")
+    assert listed is not None
+    named(listed, "Add a coat that was forgotten…").click()
+    (form,) = listed.findChildren(ForgottenCoatDialog)
+    desk.hold = True
+    keep = named(form, "Keep the correction")
+    keep.click()
+    keep.click()
+    assert len(desk.commands) == 1
+    desk.refuse("The clock stands still; give another time.")
+    desk.settle(desk.futures[0])
+    qtbot.waitUntil(lambda: form.fault_words.startswith("The clock"))
+    keep.click()
+    assert len(desk.commands) == 2
+
+
 def test_that_a_forgotten_coat_is_added_where_its_time_puts_it(shown: Show, desk: ScriptedDesk, qtbot: QtBot) -> None:
     listed = shown(with_orchard()).deeds.records.show_recorded("orchard")
     assert listed is not None

@@ -175,7 +175,9 @@ class FormDialog(QDialog):
         return self._fault.text()
 
     def submit(self, command: Command) -> None:
-        """Send `command`; close once it is carried out, else stay and say why."""
+        """Send `command`; close once it is carried out, else stay and say why. Until then no other is sent."""
+        if not self._inside.isEnabledTo(self):
+            return
         self.clear_fault()
         self._words = self.words_for(command)
         self._inside.setEnabled(False)

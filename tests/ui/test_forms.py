@@ -9,6 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from studiowatch.coats.stages import Orientation
+from studiowatch.service.bench import AMOUNT, THINNED_pct
 from studiowatch.studio.hazards import STANDING_CAUTION
 from studiowatch.ui.models.coat_form import (
     SheetOption,
@@ -138,6 +139,16 @@ def test_that_an_amount_far_beyond_the_sheet_is_doubted() -> None:
     assert amount_doubt(ORCHARD, GLOSS, laid(option)) == ""
     # 54 mL at 1.04 g/mL is 56.16 g.
     assert "did you mean 56" in amount_doubt(ORCHARD, GLOSS, laid(option, amount="1000", unit=Unit.GRAMS))
+
+
+def test_that_the_form_takes_what_the_watch_takes_and_names_its_limits() -> None:
+    option = sheet_options(ORCHARD, SHEETS)[0]
+    most_mL, most_pct = AMOUNT["mL"][1], THINNED_pct[1]
+    assert laid(option, amount=f"{most_mL:g}", thinned=f"{most_pct:g}").volume_mL == most_mL
+    with pytest.raises(FormError, match=f"from 0 to {most_pct:g},"):
+        laid(option, thinned=f"{most_pct + 1:g}")
+    with pytest.raises(FormError, match=f"to {most_mL:g},"):
+        laid(option, amount=f"{most_mL + 1:g}")
 
 
 def test_that_sheets_are_offered_in_the_order_they_are_laid() -> None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from studiowatch.service.bench import AMOUNT, THINNED_pct
 from studiowatch.service.commands import LayCoat
 from studiowatch.service.piece_view import CoatView, PieceView
 from studiowatch.service.product_views import SheetChoice
@@ -25,8 +26,7 @@ from studiowatch.ui.models.amounts import (
 from studiowatch.ui.models.forms import FormError, number
 from studiowatch.ui.models.tones import LEVEL_TONES, Tone
 
-GREATEST_AMOUNT = 5000.0
-GREATEST_THINNING_PCT = 100.0
+GREATEST_AMOUNT = AMOUNT["mL"][1]  # mL or g
 _LETTERS_ON_BUTTON = 28
 _G_PER_ML_PER_KG_M3 = 1e-3
 
@@ -213,8 +213,8 @@ def _thinned(text: str, sheet: SheetChoice) -> float:
         field="thinned",
         name=say("The thinner added") if sheet.solvent else say("The water added"),
         unit="%",
-        low=0,
-        high=GREATEST_THINNING_PCT,
+        low=THINNED_pct[0],
+        high=THINNED_pct[1],
         example="5",
     )
 

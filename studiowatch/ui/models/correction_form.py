@@ -5,14 +5,13 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from enum import StrEnum
 
+from studiowatch.service.bench import AMOUNT, THINNED_pct
 from studiowatch.service.correction_commands import CorrectCoat
 from studiowatch.speech.units import Thickness, Volume, chosen
 from studiowatch.speech.words import mark, say
 from studiowatch.studio.pieces import Coat
 from studiowatch.ui.models.forms import FormError, number
 from studiowatch.ui.models.measures import FILMS_UM, GRAMS, VOLUMES_ML, Unit, measured, shown_in
-
-THINNED_MOST_PCT = 60.0
 
 
 class Measure(StrEnum):
@@ -28,8 +27,8 @@ class Measure(StrEnum):
 
 VOLUMES = {Volume.MILLILITRES: Measure.ML, Volume.FLUID_OUNCES: Measure.FLUID_OUNCES}
 FILMS = {Thickness.MICROMETRES: Measure.UM, Thickness.MILS: Measure.MILS}
-_AMOUNTS = (0.1, 20_000.0)  # mL or g
-_FILM_UM = (5.0, 5_000.0)  # µm
+_AMOUNTS = (0.1, AMOUNT["mL"][1])  # mL or g
+_FILM_UM = AMOUNT["µm"]
 _DIGITS = 4  # of an amount that is shown in another unit than it is stored in
 
 
@@ -112,8 +111,8 @@ def read_correction(typed: CoatTyped, coat_key: str, now_ms: int, shown: CoatTyp
             field="thinned",
             name=say("What it was thinned by"),
             unit=say("% of the volume"),
-            low=0,
-            high=THINNED_MOST_PCT,
+            low=THINNED_pct[0],
+            high=THINNED_pct[1],
             example="5",
         ),
         covered_ms=typed.covered_ms,

@@ -51,6 +51,7 @@ class RoomHours:
         """Read everything anew: the clock was set, or readings came from elsewhere."""
         self._numbers.fill(_NONE)
         self._read_to_ms, self.read_days, self._kept_ms, self._oldest = None, 0, None, None
+        self._not_before_ms = 0
 
     @property
     def is_whole(self) -> bool:

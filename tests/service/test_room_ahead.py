@@ -86,6 +86,17 @@ def test_that_a_log_that_cannot_be_read_is_left_alone_for_a_while() -> None:
     assert log.read == 1
 
 
+def test_that_a_log_that_could_not_be_read_before_the_clock_was_set_back_a_day_is_read_after_it() -> None:
+    log = Swinging()
+    log.refuses = True
+    hours = RoomHours(log=log)
+    hours.look(NOW, NOW_MS + DAY_MS)
+    log.refuses = False
+    hours.forget()
+    hours.look(NOW, NOW_MS)
+    assert log.read == 1
+
+
 def test_that_an_hour_is_the_mean_around_its_full_hour_and_lacks_what_nobody_read() -> None:
     hours = RoomHours(log=Swinging(days=2))
     for _ in range(3):

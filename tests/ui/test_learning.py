@@ -101,6 +101,7 @@ def test_that_a_piece_that_was_taken_off_moves_nothing_and_the_wait_ends() -> No
     assert tested.moved_words(gone, UTC) == ""
     assert not tested.is_over(replace(gone, time_ms=NOW_MS + WAIT_MS))
     assert tested.is_over(replace(gone, time_ms=NOW_MS + WAIT_MS + 1))
+    assert tested.is_over(replace(gone, time_ms=NOW_MS - 3_600_000))  # the clock was set back
 
 
 def test_that_the_top_coat_is_spoken_of_before_the_next() -> None:

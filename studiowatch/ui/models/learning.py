@@ -26,7 +26,7 @@ class AnsweredTest:
 
     def is_over(self, after: Snapshot) -> bool:
         """Return whether the ready time will not move for this test any more."""
-        return after.time_ms - self.before.time_ms > WAIT_MS
+        return not 0 <= after.time_ms - self.before.time_ms <= WAIT_MS
 
     def moved_words(self, after: Snapshot, zone: tzinfo | None = None) -> str:
         """Return from when to when the ready time of the piece moved, or "" while it did not."""

@@ -12,6 +12,7 @@ from hypothesis import strategies as st
 from pytestqt.qtbot import QtBot
 
 from studiowatch.service.past import GonePiece, PastPrompt, PastView, PastWarning
+from studiowatch.speech.units import Hours, choose
 from studiowatch.studio.concern import Kind
 from studiowatch.studio.words import Level
 from studiowatch.ui.models.history_axis import TimeScale
@@ -19,7 +20,7 @@ from studiowatch.ui.models.history_lanes import Look
 from studiowatch.ui.models.history_marks import RANKS, Mark, in_order, marks_table
 from studiowatch.ui.models.history_past import LaneBook
 from studiowatch.ui.models.history_view import View
-from studiowatch.ui.models.times import DAY_MS, HOUR_MS, MINUTE_MS
+from studiowatch.ui.models.times import DAY_MS, HOUR_MS, MINUTE_MS, local
 from studiowatch.ui.theme import LIGHT
 from studiowatch.ui.widgets.history import RoomHistory
 from studiowatch.ui.widgets.history_worker import Answer
@@ -78,6 +79,15 @@ def test_that_a_coat_says_when_it_was_laid_how_it_came_out_and_when_it_was_wet()
     assert "wet by its sheet" in lane.words(second.start_ms + MINUTE_MS)
     assert lane.words(second.start_ms + 10 * HOUR_MS).endswith(", came out milky in patches")
     assert lane.words(second.start_ms + MINUTE_MS).startswith("Ash Lane \N{MIDDLE DOT} gloss 1: ")
+
+
+def test_that_the_time_of_an_old_laying_is_said_on_the_clock_that_she_chose_since() -> None:
+    made = book(gone("Ash Lane", NOW_MS - 100 * DAY_MS))
+    twelve = replace(FOUR_WARNED.units, hours=Hours.TWELVE)
+    choose(twelve)
+    made.show_snapshot(replace(FOUR_WARNED, units=twelve))
+    for coat in made.lanes(WIDE)[-1].coats:
+        assert twelve.clock(local(coat.start_ms)) in coat.ready_words
 
 
 def test_that_an_old_warning_stands_in_the_lane_of_its_piece_in_its_time_and_in_its_panel() -> None:

@@ -71,7 +71,11 @@ class LaneBook:
             self._named = named
             self._gather()
         self._rack = tuple(self._rack_lanes(snapshot))
-        self._all = (*self._rack, *self._all[len(self._all) - len(self._rows) :])
+        gone = self._all[len(self._all) - len(self._rows) :]
+        if before is not None and before.units != snapshot.units:  # the times of their layings are said anew
+            self._rows = tuple(_packed(self.past.pieces))
+            gone = tuple(self._gone_lanes())
+        self._all = (*self._rack, *gone)
 
     def show_past(self, past: PastView) -> None:
         """Take in what the records hold of the time behind; the same value again costs nothing."""

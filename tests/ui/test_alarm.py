@@ -152,6 +152,20 @@ def test_that_who_wants_to_be_woken_is() -> None:
     assert rung(in_vain(9), quiet=WAKING, minute=60) == rung(in_vain(9))
 
 
+def test_that_a_caution_of_the_night_is_heard_once_in_the_morning_and_one_of_the_evening_is_not() -> None:
+    night, morning = 7 * 60 - 1, 7 * 60
+    alarm, ring = Alarm().step(with_warnings(MILD), 0.0, minute=night, quiet=NIGHT)
+    assert ring is None
+    alarm, ring = alarm.step(with_warnings(MILD), 60.0, minute=morning, quiet=NIGHT)
+    assert ring == Ring(sound=Sound.ATTENTION, loudness=LOUDNESS[Step.SOUND])
+    assert alarm.step(with_warnings(MILD), 120.0, minute=morning, quiet=NIGHT)[1] is None
+    alarm, ring = Alarm().step(with_warnings(MILD), 0.0, minute=22 * 60 - 1, quiet=NIGHT)
+    assert ring is not None
+    for at_s, minute in ((60.0, night), (120.0, morning)):
+        alarm, ring = alarm.step(with_warnings(MILD), at_s, minute=minute, quiet=NIGHT)
+        assert ring is None
+
+
 def test_that_in_the_morning_what_still_stands_is_heard() -> None:
     alarm, _ = Alarm().step(FOUR_WARNED, 0.0, minute=7 * 60 - 1, quiet=NIGHT)
     _, ring = alarm.step(FOUR_WARNED, 60.0, minute=7 * 60, quiet=NIGHT)

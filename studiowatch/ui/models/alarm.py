@@ -1,7 +1,8 @@
 """Which sound is due, how loud, and what else is done while nobody reacts.
 
-A new warning sounds once. One that cannot wait sounds again and again until it is heard, each time after a while
-louder: then the tray says it again and the window asks for attention, and at last the window comes to the front.
+A new warning sounds once, one that came in quiet hours once they are over. One that cannot wait sounds again and again
+until it is heard, each time after a while louder: then the tray says it again and the window asks for attention, and at
+last the window comes to the front.
 """
 
 from __future__ import annotations
@@ -61,18 +62,18 @@ class Alarm:
         """Return the alarm after this moment, and what to do now, if anything; `minute` is that of her day."""
         audible = [one for one in snapshot.warnings if one.sound and one.state is WarningState.RAISED]
         voices = {one.key: quiet.voice(one, minute) for one in audible}
-        keys = frozenset(voices)
+        sounded = frozenset(key for key, voice in voices.items() if voice is not Voice.SILENT or key in self.sounded)
         fresh = [one for one in audible if one.key not in self.sounded and voices[one.key] is not Voice.SILENT]
         urgent = [one for one in audible if one.level is Level.ACT and voices[one.key] is Voice.FULL]
         rings = self.rings if urgent else 0
         if urgent and (fresh or now_s - self.last_s >= REPEAT_S):
-            return Alarm(sounded=keys, last_s=now_s, rings=rings + 1), _again(rings)
+            return Alarm(sounded=sounded, last_s=now_s, rings=rings + 1), _again(rings)
         if not fresh:
-            return Alarm(sounded=keys, last_s=self.last_s, rings=rings), None
+            return Alarm(sounded=sounded, last_s=self.last_s, rings=rings), None
         softly = all(voices[one.key] is Voice.ONCE_SOFTLY for one in fresh)
         sound = Sound.INSISTENT if any(one.level is Level.ACT for one in fresh) else Sound.ATTENTION
         ring = Ring(sound=sound, loudness=SOFTLY if softly else LOUDNESS[Step.SOUND])
-        return Alarm(sounded=keys, last_s=now_s, rings=rings), ring
+        return Alarm(sounded=sounded, last_s=now_s, rings=rings), ring
 
 
 def _again(rings: int) -> Ring:

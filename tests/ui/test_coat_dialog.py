@@ -165,6 +165,20 @@ def test_that_what_cannot_be_taken_is_said_before_anything_is_prepared(shown: Sh
     assert form.step is LayingStep.WHAT
 
 
+def test_that_water_past_what_a_coat_may_hold_is_said_before_anything_is_prepared(
+    shown: Show, desk: ScriptedDesk
+) -> None:
+    form = shown(GO).deeds.lay_coat("orchard")
+    form.thinned_field.setText("61")  # a coat is laid with up to 60 %
+    form.prepare()
+    assert "from 0 to 60" in form.fault_words
+    assert desk.commands == []
+    form.thinned_field.setText("60")
+    form.prepare()
+    assert form.fault_words == ""
+    assert [type(one) for one in desk.commands] == [StartPreparation]
+
+
 def test_that_a_refusal_keeps_the_form_at_its_step(shown: Show, desk: ScriptedDesk, qtbot: QtBot) -> None:
     desk.refuse("The disk is full.")
     form = prepared(shown)

@@ -9,6 +9,7 @@ from datetime import UTC
 import numpy as np
 import pytest
 from PySide6.QtCore import QLocale, QSettings
+from PySide6.QtWidgets import QApplication, QPushButton
 from pytestqt.qtbot import QtBot
 
 from studiowatch.service.commands import SpeakIn
@@ -158,6 +159,30 @@ def test_that_numbers_and_the_clock_follow_the_locale_until_she_chooses(
         assert settings.units == METRIC
     finally:
         QLocale.setDefault(usual)
+
+
+@pytest.mark.window
+@pytest.mark.parametrize("text_pct", [100, 200])
+def test_that_the_choice_never_stands_taller_than_the_screen(
+    text_pct: int, window: StudioWindow, settings: ViewSettings, qtbot: QtBot
+) -> None:
+    window.dressing.set_text_pct(text_pct)
+    form = choose_units(settings, window.deeds, window)
+    qtbot.addWidget(form)
+    QApplication.processEvents()
+    assert form.height() <= form.screen().availableSize().height()
+    takes = next(one for one in form.findChildren(QPushButton) if one.text() == "Take it")
+    assert form.rect().contains(takes.geometry())
+
+
+@pytest.mark.window
+def test_that_nothing_of_the_choice_is_scrolled_away_where_there_is_room(
+    window: StudioWindow, settings: ViewSettings, qtbot: QtBot
+) -> None:
+    form = choose_units(settings, window.deeds, window)
+    qtbot.addWidget(form)
+    QApplication.processEvents()
+    assert form._scroll.verticalScrollBar().maximum() == 0
 
 
 @pytest.mark.window

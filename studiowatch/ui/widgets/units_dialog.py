@@ -5,8 +5,17 @@ from __future__ import annotations
 from datetime import datetime
 from functools import partial
 
-from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QComboBox, QDialog, QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import (
+    QComboBox,
+    QDialog,
+    QFrame,
+    QGridLayout,
+    QHBoxLayout,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
 
 from studiowatch.speech.units import METRIC, US, Degrees, Hours, Length, Numbers, Speed, Thickness, Units, Volume
 from studiowatch.speech.words import mark, say
@@ -61,21 +70,42 @@ class UnitsDialog(QDialog):
         _choose(self.numbers_field, units.numbers.value)
         _choose(self.language_field, language)
         self.show_units(units)
-        width_px = min(style.px(470), self.screen().availableSize().width() - 40)
-        self.resize(width_px, max(self.sizeHint().height(), self.heightForWidth(width_px)))
+        self._fit(style)
 
     def _lay_out(self, style: Style) -> None:
         px = style.px
-        whole = QVBoxLayout(self)
-        whole.setContentsMargins(px(20), px(14), px(20), px(14))
-        whole.setSpacing(px(10))
-        whole.addWidget(label("headline", text=say(TITLE)))
-        whole.addWidget(label("body", Tone.MUTED, say(RULE), wrap=True))
-        whole.addLayout(self._all_at_once(px(8)))
-        whole.addLayout(self._each(style))
-        whole.addWidget(label("body", Tone.MUTED, say(LATER), wrap=True))
-        whole.addStretch(1)
-        whole.addLayout(take_or_cancel(self, self._take, px(8)))
+        self._inside = QWidget()
+        self._inside.setObjectName("inside")
+        body = QVBoxLayout(self._inside)
+        body.setContentsMargins(0, 0, 0, 0)
+        body.setSpacing(px(10))
+        body.addWidget(label("body", Tone.MUTED, say(RULE), wrap=True))
+        body.addLayout(self._all_at_once(px(8)))
+        body.addLayout(self._each(style))
+        body.addWidget(label("body", Tone.MUTED, say(LATER), wrap=True))
+        body.addStretch(1)
+        self._scroll = QScrollArea()
+        self._scroll.setAccessibleName(say(TITLE))
+        self._scroll.setWidgetResizable(True)
+        self._scroll.setFrameShape(QFrame.Shape.NoFrame)
+        self._scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self._scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self._scroll.setWidget(self._inside)
+        self._whole = QVBoxLayout(self)
+        self._whole.setContentsMargins(px(20), px(14), px(20), px(14))
+        self._whole.setSpacing(px(10))
+        self._whole.addWidget(label("headline", text=say(TITLE)))
+        self._whole.addWidget(self._scroll, 1)
+        self._whole.addLayout(take_or_cancel(self, self._take, px(8)))
+
+    def _fit(self, style: Style) -> None:
+        """Take as much as the form needs, but never more than the screen has: what is left over scrolls."""
+        room = self.screen().availableSize()
+        width_px = min(style.px(470), room.width() - 40)
+        margins = self._whole.contentsMargins()
+        inside_px = self._inside.heightForWidth(width_px - margins.left() - margins.right())
+        around_px = self._whole.sizeHint().height() - self._scroll.sizeHint().height()
+        self.resize(width_px, min(around_px + inside_px, room.height() - 60))
 
     def _all_at_once(self, spacing: int) -> QHBoxLayout:
         row = QHBoxLayout()

@@ -209,3 +209,13 @@ def test_that_the_help_shows_a_made_up_coat_of_each_cause(window: StudioWindow, 
     assert window.why.review.causes[0].cause is Cause.SKINNED
     assert window.why._title.text().startswith("Made up:")
     assert window.why.back.text() == TO_RACK
+
+
+def test_that_a_review_at_twice_the_text_makes_the_window_no_wider(window: StudioWindow, qtbot: QtBot) -> None:
+    chosen(window)
+    window.dressing.set_text_pct(200)
+    window.resize(1000, 760)
+    before_px = window.minimumSizeHint().width()
+    push(window.foot, "Why did it cloud?").click()
+    wait_for_review(window, qtbot)
+    assert window.minimumSizeHint().width() == before_px

@@ -4,7 +4,16 @@ from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeySequence, QResizeEvent, QShortcut
-from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QBoxLayout,
+    QFrame,
+    QGridLayout,
+    QHBoxLayout,
+    QLabel,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
 
 from studiowatch.speech.words import mark, say
 from studiowatch.studio.review_views import OtherCoat, Reliability, Review
@@ -76,8 +85,13 @@ class ReviewPage(QWidget):
         for part in (self.back, self._title):
             self._top.addWidget(part)
         self._top.addStretch(1)
+        saving = QHBoxLayout()
+        saving.addStretch(1)
         for part in (self._pdf, self._csv):
-            self._top.addWidget(part)
+            saving.addWidget(part)
+        self._head = QBoxLayout(QBoxLayout.Direction.LeftToRight)
+        self._head.addLayout(self._top)
+        self._head.addLayout(saving, 1)
         self._body = QWidget()
         self._body.setObjectName("inside")
         self._grid = QGridLayout(self._body)
@@ -97,7 +111,7 @@ class ReviewPage(QWidget):
         self._scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self._scroll.setWidget(self._body)
         self._whole = QVBoxLayout(self)
-        self._whole.addLayout(self._top)
+        self._whole.addLayout(self._head)
         self._whole.addWidget(self._subtitle)
         self._whole.addWidget(self._headline)
         self._whole.addWidget(self._scroll, 1)
@@ -137,8 +151,9 @@ class ReviewPage(QWidget):
         return card
 
     def _arrange(self) -> None:
-        """Put the parts side by side, or above each other where the window is narrow for its text."""
+        """Put the parts side by side, or above each other where the window is narrow for its text; the head likewise."""
         wide = self.width() >= self._style.px(_SIDE_BY_SIDE_UNITS)
+        self._head.setDirection(QBoxLayout.Direction.LeftToRight if wide else QBoxLayout.Direction.TopToBottom)
         if wide:
             places = ((0, 0, 2, 1), (0, 1, 1, 1), (1, 1, 1, 1), (2, 0, 1, 2))
         else:
@@ -159,6 +174,7 @@ class ReviewPage(QWidget):
         self._whole.setContentsMargins(px(14), px(8), px(14), px(6))
         self._whole.setSpacing(px(4))
         self._top.setSpacing(px(10))
+        self._head.setSpacing(px(4))
         self._grid.setSpacing(px(14))
         self._causes_column.setContentsMargins(px(16), px(14), px(16), px(12))
         self._causes_column.setSpacing(px(10))

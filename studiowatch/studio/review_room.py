@@ -72,6 +72,9 @@ class Room:
         What is held, to see what that would have changed; of a step, by when it begins.
     hole_ms : float
         How long no reading may come before that is a hole, ms.
+    usual_ms : float
+        How far apart two readings usually are, ms; 0 for fewer than two. Past the last by more than that, nothing is
+        read yet.
     """
 
     moments: tuple[RoomMoment, ...]
@@ -79,6 +82,7 @@ class Room:
     _times_ms: NDArray[np.int64] = field(init=False)
     _sums: Array = field(init=False)
     hole_ms: float = field(init=False)
+    usual_ms: float = field(init=False)
     _rows: Array = field(init=False)
 
     def __post_init__(self) -> None:
@@ -87,6 +91,7 @@ class Room:
         object.__setattr__(self, "_rows", rows)
         steps_ms = np.diff(self._times_ms)
         usual_ms = float(np.median(steps_ms)) if steps_ms.size else 0.0
+        object.__setattr__(self, "usual_ms", usual_ms)
         object.__setattr__(self, "hole_ms", max(float(BRIDGED_MS), USUAL_STEPS * usual_ms))
         object.__setattr__(self, "_sums", np.vstack([np.zeros(_WIDTH), np.cumsum(rows, axis=0)]))
 
@@ -132,7 +137,8 @@ class Room:
         share = 0.0 if before == after else (middle_ms - ends_ms[0]) / (ends_ms[1] - ends_ms[0])
         row = self._rows[before] + min(max(share, 0.0), 1.0) * (self._rows[after] - self._rows[before])
         apart_ms = float(np.abs(ends_ms - middle_ms).min())
-        is_hole = (ends_ms[1] - ends_ms[0] if before != after else apart_ms) > self.hole_ms
+        longest_ms = self.usual_ms if first == self._times_ms.size else self.hole_ms
+        is_hole = (ends_ms[1] - ends_ms[0] if before != after else apart_ms) > longest_ms
         return _made(start_ms, end_ms, row, age_ms=apart_ms if is_hole else 0.0, typed_s=self._typed_s(before, after))
 
     def _typed_s(self, first: int, last: int) -> float | None:

@@ -56,6 +56,21 @@ def test_that_in_a_hole_the_air_grows_old_up_to_the_middle_and_young_again() -> 
     assert not ages[1].air.speed_is_measured
 
 
+def test_that_what_lies_past_the_last_reading_was_not_read() -> None:
+    by_the_minute = room(*((minute, 20.0, 50.0) for minute in range(11)))  # the last in the tenth minute
+    steps = by_the_minute.steps([12 * MINUTE_MS, 16 * MINUTE_MS, 20 * MINUTE_MS], 8 * MINUTE_MS)
+    assert [step.speed_known for step in steps] == [True, False, False]
+    assert [step.air.age_s for step in steps] == [None, 4 * 60.0, 8 * 60.0]  # 10 to the middles, 14 and 18
+
+
+def test_that_a_coarse_log_holds_until_its_next_row_is_due() -> None:
+    coarse = room((0, 20, 50), (30, 22, 60), (60, 20, 50))
+    steps = coarse.steps([70 * MINUTE_MS, 110 * MINUTE_MS], 62 * MINUTE_MS)  # middles 66 and 90
+    assert [step.is_read for step in steps] == [True, True]
+    (late,) = coarse.steps([94 * MINUTE_MS], 90 * MINUTE_MS)
+    assert not late.is_read
+
+
 def test_that_an_empty_log_gives_an_ordinary_room_that_nobody_knows() -> None:
     (step,) = room().steps([HOUR_MS], 0)
     assert step.air.temperature_C == UNSEEN.temperature_C

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from dataclasses import replace
 from datetime import UTC
+from itertools import combinations
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QRect, Qt
 from PySide6.QtGui import QColor, QFontMetrics, QIcon, QImage
 from PySide6.QtWidgets import QApplication, QLabel, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
@@ -177,6 +178,25 @@ def test_that_a_row_has_room_for_its_words_answers_and_basis_at_any_width(shown:
     assert row.rect().contains(answers.geometry())
     push(row, WHY).click()
     qtbot.waitUntil(lambda: row.height() == before)
+
+
+def test_that_no_answer_is_cut_off_beside_the_bar_at_twice_the_text(shown: Show, qtbot: QtBot) -> None:
+    based = replace(AIR_WARNING, basis="Draught rate of ISO 7730. " * 5)
+    window = shown(replace(FOUR_WARNED, warnings=(based, *FOUR_WARNED.warnings)))
+    window.dressing.set_text_pct(200)
+    window.resize(1270, 760)
+    row, *_ = window.page.warnings.views
+    seen = window.page.warnings._scroll.viewport()
+    QApplication.processEvents()
+    qtbot.waitUntil(lambda: row.width() <= seen.width(), timeout=5_000)
+    answers = [one for one in row.findChildren(QPushButton) if not one.isHidden()]
+    assert len(answers) == 4
+    for one in answers:
+        assert one.width() >= one.sizeHint().width()
+        assert seen.rect().right() >= one.mapTo(seen, one.rect().topRight()).x()
+    boxes = [QRect(one.mapTo(row, one.rect().topLeft()), one.size()) for one in answers]
+    assert not any(one.intersects(other) for one, other in combinations(boxes, 2))
+    assert all(row.rect().contains(box) for box in boxes)
 
 
 def test_that_a_row_draws_what_and_since_when_in_the_text_size_of_the_window(qtbot: QtBot) -> None:

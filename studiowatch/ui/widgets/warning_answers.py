@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtCore import QSize, Qt, Signal
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QBoxLayout, QVBoxLayout, QWidget
 
 from studiowatch.speech.words import mark, say
 from studiowatch.ui.models.notices import WarningRow
@@ -17,7 +18,7 @@ LATER_WORDS = mark("Choose when to be reminded")
 
 
 class OpenAnswers(QWidget):
-    """What can be answered to an open warning, and where its limit comes from."""
+    """What can be answered to an open warning, and where its limit comes from; side by side where they fit."""
 
     heard = Signal(str)
     remind = Signal(str)
@@ -40,10 +41,12 @@ class OpenAnswers(QWidget):
         self._compose()
 
     def _compose(self) -> None:
-        self._first, self._second = QHBoxLayout(), QHBoxLayout()
-        for line, widgets in ((self._first, (self._heard, self._remind)), (self._second, (self._later, self._why))):
+        beside = QBoxLayout.Direction.LeftToRight
+        self._first, self._second = QBoxLayout(beside), QBoxLayout(beside)
+        self._pairs = ((self._first, (self._heard, self._remind)), (self._second, (self._later, self._why)))
+        for line, widgets in self._pairs:
             for widget in widgets:
-                line.addWidget(widget)
+                line.addWidget(widget, 0, Qt.AlignmentFlag.AlignLeft)
             line.addStretch(1)
         self._lines = QVBoxLayout(self)
         self._lines.setContentsMargins(0, 0, 0, 0)
@@ -55,6 +58,35 @@ class OpenAnswers(QWidget):
         """Use `style` from now on."""
         self._lines.setSpacing(style.px(2))
         self._first.setSpacing(style.px(6))
+        self._arrange()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Put the answers where there is room for them."""
+        super().resizeEvent(event)
+        self._arrange()
+
+    def minimumSizeHint(self) -> QSize:
+        """Return the width of the widest answer: what does not fit beside it goes below it."""
+        wide = max((one.sizeHint().width() for _, pair in self._pairs for one in _offered(pair)), default=0)
+        return QSize(wide, self.heightForWidth(self.width()))
+
+    def hasHeightForWidth(self) -> bool:
+        """Return that its height goes with its width."""
+        return True
+
+    def heightForWidth(self, width: int) -> int:
+        """Return how tall it is at a width in pixels."""
+        parts = [
+            _pair_tall(line, pair, stacked=not _fits(line, pair, width)) for line, pair in self._pairs if _offered(pair)
+        ]
+        if not self._basis.isHidden():
+            parts.append(self._basis.heightForWidth(width))
+        return sum(parts) + max(len(parts) - 1, 0) * self._lines.spacing()
+
+    def _arrange(self) -> None:
+        for line, pair in self._pairs:
+            fits = _fits(line, pair, self.width())
+            line.setDirection(QBoxLayout.Direction.LeftToRight if fits else QBoxLayout.Direction.TopToBottom)
 
     def set_row(self, row: WarningRow) -> None:
         """Offer what is left to answer to `row`."""
@@ -70,3 +102,18 @@ class OpenAnswers(QWidget):
         named = {self._heard: HEARD_WORDS, self._remind: REMIND_WORDS, self._later: LATER_WORDS, self._why: WHY}
         for answer, words in named.items():
             answer.setAccessibleName(f"{say(words)}: {row.headline}")
+        self._arrange()
+
+
+def _offered(pair: tuple[QWidget, ...]) -> list[QWidget]:
+    return [one for one in pair if not one.isHidden()]
+
+
+def _fits(line: QBoxLayout, pair: tuple[QWidget, ...], width: int) -> bool:
+    wide = [one.sizeHint().width() for one in _offered(pair)]
+    return sum(wide) + max(len(wide) - 1, 0) * line.spacing() <= width
+
+
+def _pair_tall(line: QBoxLayout, pair: tuple[QWidget, ...], *, stacked: bool) -> int:
+    tall = [one.sizeHint().height() for one in _offered(pair)]
+    return sum(tall) + (len(tall) - 1) * line.spacing() if stacked else max(tall)

@@ -85,7 +85,10 @@ def next_text(good: Sequence[Stretch], others: Sequence[Aside], ready_ms: int | 
                 last=when(first.last_ms),
                 number=number,
             )
-    return f"{told} {aside_text(_telling(good, others), ready_ms, when)}" if others else told
+    if not others:
+        return told
+    why = aside_text(_telling(good, others), ready_ms, when)
+    return f"{told} {why[:1].upper()}{why[1:]}."
 
 
 def _telling(good: Sequence[Stretch], others: Sequence[Aside]) -> Aside:

@@ -28,7 +28,7 @@ def when(time_ms: int) -> str:
             (DAMP, HOURS, LATE),
             (
                 "Next good hours for it: 9 h to 11 h, in seven of ten ways that this room may go. "
-                "0 h to 5 h: likely too damp before it is safe"
+                "0 h to 5 h: likely too damp before it is safe."
             ),
         ),
         (
@@ -36,14 +36,17 @@ def when(time_ms: int) -> str:
             (HOURS,),
             (
                 "Next good hour for it: 9 h, in seven of ten ways that this room may go. "
-                "6 h to 8 h: outside your working hours"
+                "6 h to 8 h: outside your working hours."
             ),
         ),
         ((SURE,), (), "Next good hours for it: 30 h to 34 h, in nine of ten ways that this room may go."),
         (
             (),
             (HOURS, LATE),
-            "No hour of the next two days is likely to be good for it. 12 h to 29 h: likely too cold before it is safe",
+            (
+                "No hour of the next two days is likely to be good for it. "
+                "12 h to 29 h: likely too cold before it is safe."
+            ),
         ),
         (
             (SURE,),
@@ -53,7 +56,7 @@ def when(time_ms: int) -> str:
             ),
             (
                 "Next good hours for it: 30 h to 34 h, in nine of ten ways that this room may go. "
-                "before 29 h: what lies below is not ready"
+                "Before 29 h: what lies below is not ready."
             ),
         ),
     ],
@@ -69,10 +72,10 @@ def test_that_where_no_hour_is_good_the_reason_of_most_working_hours_is_told_and
     nights = [Aside(first_ms=first * H, last_ms=(first + 14) * H, reason=Reason.OUTSIDE_HOURS) for first in (9, 33)]
     none = "No hour of the next two days is likely to be good for it."
     waiting = (below[0], nights[0], below[1], nights[1])
-    assert next_text((), waiting, 300 * H, when) == f"{none} before 300 h: what lies below is not ready"
-    assert next_text((), waiting, None, when) == f"{none} 0 h to 32 h: what lies below is not ready"
+    assert next_text((), waiting, 300 * H, when) == f"{none} Before 300 h: what lies below is not ready."
+    assert next_text((), waiting, None, when) == f"{none} 0 h to 32 h: what lies below is not ready."
     damp = [Aside(first_ms=first * H, last_ms=last * H, reason=Reason.DAMP) for first, last in ((0, 8), (20, 23))]
     # 9 and 4 hours too damp against 9 for what lies below
     told = next_text((), (damp[0], nights[0], damp[1], below[1], nights[1]), 33 * H, when)
-    assert told == f"{none} 20 h to 23 h: likely too damp before it is safe"
-    assert next_text((), (nights[0], nights[1]), None, when) == f"{none} 33 h to 47 h: outside your working hours"
+    assert told == f"{none} 20 h to 23 h: likely too damp before it is safe."
+    assert next_text((), (nights[0], nights[1]), None, when) == f"{none} 33 h to 47 h: outside your working hours."

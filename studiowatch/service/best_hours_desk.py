@@ -178,7 +178,7 @@ def _view(one: _Next, sheet: DataSheet, told: tuple[StartHour, ...], *, made_ms:
         unknown="" if told else unknown_text(),
         caution=caution_text(sheet),
         lines=best or ((none,) if told else ()),
-        aside_lines=tuple(aside_text(aside, one.ready.p90, when) for aside in others),
+        aside_lines=tuple(dict.fromkeys(aside_text(aside, one.ready.p90, when) for aside in others)),
         next_line=next_text(good, others, one.ready.p90, when) if told else "",
     )
 

@@ -64,8 +64,8 @@ def piece(key: str, *coats: Coat) -> Piece:
     return Piece(key=key, title=key.title(), width_cm=30, height_cm=30, place=0, coats=coats)
 
 
-def watch_over(*pieces: Piece, log: NoLog | None = None) -> Watchkeeping:
-    records = MemoryRecords(held={one.key: one for one in pieces}, kept_hours=ALWAYS)
+def watch_over(*pieces: Piece, log: NoLog | None = None, hours: WorkingHours = ALWAYS) -> Watchkeeping:
+    records = MemoryRecords(held={one.key: one for one in pieces}, kept_hours=hours)
     watch = watch_at(NOW_MS, records, log or ColdNights(), SheetShelf.open(), foretell=True)
     watch.make_plan(NOW_MS)
     return watch
@@ -192,6 +192,23 @@ def test_that_the_hours_are_said_by_the_plan_beside_them_with_nothing_worked_out
     assert f"before {when_text(later_ms, NOW_MS)}: what lies below is not ready" in told.aside_lines
     assert {hour.reason for hour in told.hours if hour.start_ms < later_ms} == {Reason.NOT_READY}
     assert worker.asked == []
+
+
+def test_that_what_lies_below_is_told_once_where_it_is_not_ready_over_the_nights() -> None:
+    watch = watch_over(
+        piece("kiln", Coat(key="g", sheet="gloss-waterborne", laid_ms=NOW_MS), Coat(key="h", sheet=SATIN)),
+        hours=WorkingHours(),
+    )
+    watch.snapshot(NOW_MS)
+    plan = watch.desks.plans.plan
+    assert plan is not None
+    (kiln,) = plan.pieces
+    later_ms = NOW_MS + 60 * HOUR_MS  # past two days, with a night between her working hours
+    coats = (replace(kiln.coats[0], ready=Times(p10=NOW_MS, p50=NOW_MS, p90=later_ms)),)
+    watch.desks.plans.plan = replace(plan, made_ms=NOW_MS + MINUTE_MS, pieces=(replace(kiln, coats=coats),))
+    (told,) = watch.snapshot(NOW_MS + MINUTE_MS).best_hours
+    below = [line for line in told.aside_lines if line.endswith("what lies below is not ready")]
+    assert below == [f"before {when_text(later_ms, NOW_MS)}: what lies below is not ready"]
 
 
 class Later:

@@ -95,6 +95,26 @@ def test_that_a_warning_that_was_put_off_may_still_be_heard(shown: Show, desk: S
     assert desk.commands == [HearWarning(warning_key="w1")]
 
 
+def test_that_long_advice_stands_above_the_answers_and_short_advice_beside_them(
+    shown: Show, desk: ScriptedDesk, qtbot: QtBot
+) -> None:
+    advised = {
+        "Warm the room gently; keep the heater's air off the pieces, and the heater clear of fabric.": True,
+        "Turn it off.": False,
+    }
+    window = shown(FOUR_WARNED)
+    window.resize(1270, 760)
+    for advice, is_below in advised.items():
+        desk.publish(replace(FOUR_WARNED, sentence=replace(FOUR_WARNED.sentence, advice=advice)))
+        words = window.page.sentence._advice
+        qtbot.waitUntil(lambda advice=advice, words=words: words.text() == advice)
+        QApplication.processEvents()
+        heard = push(window.page.sentence, "Heard")
+        assert (heard.geometry().top() > words.geometry().bottom()) is is_below
+        assert window.page.sentence.rect().contains(heard.geometry())
+        assert words.height() >= words.heightForWidth(words.width())
+
+
 def test_that_the_list_of_warnings_answers_too(shown: Show, desk: ScriptedDesk) -> None:
     window = shown(FOUR_WARNED)
     push(window.page.warnings, "Heard").click()

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, QTimer, Signal
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QSizePolicy, QVBoxLayout
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QBoxLayout, QFrame, QHBoxLayout, QLabel, QSizePolicy, QVBoxLayout
 
 from studiowatch.speech.words import mark, say
 from studiowatch.studio.words import Level, Sentence
@@ -60,10 +61,17 @@ class SentenceView(QFrame):
         self._remind = button(say(REMIND_WORDS), hint=say("Quiet for ten minutes, then again if it still stands"))
         self._heard.clicked.connect(lambda: self.heard.emit(self._card.warning_key))
         self._remind.clicked.connect(lambda: self.remind.emit(self._card.warning_key))
-        self._foot = QHBoxLayout()
-        self._foot.addWidget(self._advice, 1)
+        self._compose()
+        self.set_card(self._card)
+
+    def _compose(self) -> None:
+        self._answers = QHBoxLayout()
+        self._answers.addStretch(1)
         for widget in (self._note, self._heard, self._remind):
-            self._foot.addWidget(widget, 0, Qt.AlignmentFlag.AlignBottom)
+            self._answers.addWidget(widget, 0, Qt.AlignmentFlag.AlignBottom)
+        self._foot = QBoxLayout(QBoxLayout.Direction.LeftToRight)
+        self._foot.addWidget(self._advice, 1)
+        self._foot.addLayout(self._answers)
         wide = self._headline.sizePolicy()
         wide.setHorizontalPolicy(QSizePolicy.Policy.Expanding)
         self._headline.setSizePolicy(wide)
@@ -76,7 +84,6 @@ class SentenceView(QFrame):
         self._row = QHBoxLayout(self)
         self._row.addWidget(self._mark, 0, Qt.AlignmentFlag.AlignVCenter)
         self._row.addLayout(self._words, 1)
-        self.set_card(self._card)
 
     def set_style(self, style: Style) -> None:
         """Use `style` from now on."""
@@ -86,6 +93,24 @@ class SentenceView(QFrame):
         self._row.setSpacing(px(16))
         self._words.setSpacing(px(3))
         self._foot.setSpacing(px(8))
+        self._answers.setSpacing(px(8))
+        self._arrange()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Put the answers where they leave the card lower."""
+        super().resizeEvent(event)
+        self._arrange()
+
+    def _arrange(self) -> None:
+        """Put the answers beside the advice, or below it where that makes it less tall: a narrow card squeezes it."""
+        margins = self._row.contentsMargins()
+        around_px = margins.left() + self._mark.sizeHint().width() + self._row.spacing() + margins.right()
+        wide_px, answers, apart_px = self.width() - around_px, self._answers.sizeHint(), self._foot.spacing()
+        beside = max(self._advice.heightForWidth(wide_px - answers.width() - apart_px), answers.height())
+        below = self._advice.heightForWidth(wide_px) + apart_px + answers.height()
+        is_below = answers.height() > 0 and not self._advice.isHidden() and below < beside
+        direction = QBoxLayout.Direction.TopToBottom if is_below else QBoxLayout.Direction.LeftToRight
+        self._foot.setDirection(direction)
 
     def set_card(self, card: SentenceCard) -> None:
         """Show `card`."""
@@ -99,6 +124,7 @@ class SentenceView(QFrame):
         put(self._advice, one.advice, hide_empty=True)
         put(self._note, card.note, hide_empty=True)
         self._offer(can_hear=card.can_hear, can_remind=card.can_remind)
+        self._arrange()
         self.setAccessibleName(card.spoken)
         set_tip(self, say("Why this limit? {basis}", basis=card.basis) if card.basis else "")
 

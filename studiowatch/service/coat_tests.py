@@ -10,9 +10,9 @@ from studiowatch.coats.learning import Seen, counted
 from studiowatch.coats.readiness import stages_of
 from studiowatch.coats.stages import Stage
 from studiowatch.service.piece_view import StageTime
-from studiowatch.speech.units import chosen
 from studiowatch.speech.words import say
 from studiowatch.studio.pieces import Coat, Finding
+from studiowatch.studio.review_words import lasted
 from studiowatch.studio.unready import Unready
 
 TEST_AHEAD_MS = 60_000  # ms that a test may lie ahead of the film: readings come in batches
@@ -68,15 +68,15 @@ def _found(test: Seen) -> Finding:
 
 def doubt_words(test: Seen, *, is_wider: bool) -> str:
     """Return what is said of a test that does not fit anything that the sheet allows."""
-    found = {"finding": _found(test).word, "hours": chosen().number(test.after_s / 3600.0, 1)}
+    found = {"finding": _found(test).word, "span": lasted(1000.0 * test.after_s)}
     if is_wider:
         return say(
-            "Found {finding} {hours} h after laying, which does not fit its sheet, its amount and this room: "
+            "Found {finding} {span} after laying, which does not fit its sheet, its amount and this room: "
             "test again, and check what was recorded; its range is wider for it.",
             **found,
         )
     return say(
-        "Found {finding} {hours} h after laying, which does not fit its sheet, its amount and this room: "
+        "Found {finding} {span} after laying, which does not fit its sheet, its amount and this room: "
         "test again, and check what was recorded.",
         **found,
     )

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 import pytest
 
+from studiowatch.coats.learning import Seen
 from studiowatch.coats.stages import Stage, Surface
+from studiowatch.service.coat_tests import doubt_words
 from studiowatch.service.commands import LayCoat, RecordLook
 from studiowatch.service.happenings import WarningHappened
 from studiowatch.studio.concern import Kind
@@ -115,6 +117,13 @@ def test_that_a_touch_test_between_two_readings_is_learnt_from_and_dries_the_coa
     studio.wait(2 * MINUTE_MS)
     after = studio.coat()
     assert studio.snapshot().own_fault == ""
-    assert "tacky 4.0 h after laying" in after.doubt
+    assert "tacky 4 h after laying" in after.doubt
     assert after.stage(Stage.DRY_TO_RECOAT).p90_ms > before.stage(Stage.DRY_TO_RECOAT).p90_ms
     assert after.unlogged_ms == 0
+
+
+@pytest.mark.parametrize(("after_s", "told"), [(20.0, "1 min"), (300.0, "5 min"), (18_720.0, "5 h 12 min")])
+def test_that_a_doubted_test_is_told_with_its_age_in_minutes_too(after_s: float, told: str) -> None:
+    test = Seen(after_s=after_s, stage=Stage.CLEAR, reached=True)
+    assert f" {told} after laying" in doubt_words(test, is_wider=False)
+    assert f" {told} after laying" in doubt_words(test, is_wider=True)

@@ -136,12 +136,12 @@
       <translation>{fault}. Prüfen Sie Menge und Maße.</translation>
     </message>
     <message>
-      <source>Found {finding} {hours} h after laying, which does not fit its sheet, its amount and this room: test again, and check what was recorded.</source>
-      <translation>{hours} h nach dem Auftragen befunden: {finding}. Das passt nicht zu Datenblatt, Menge und diesem Raum: Prüfen Sie noch einmal, auch das Aufgezeichnete.</translation>
+      <source>Found {finding} {span} after laying, which does not fit its sheet, its amount and this room: test again, and check what was recorded.</source>
+      <translation>{span} nach dem Auftragen befunden: {finding}. Das passt nicht zu Datenblatt, Menge und diesem Raum: Prüfen Sie noch einmal, auch das Aufgezeichnete.</translation>
     </message>
     <message>
-      <source>Found {finding} {hours} h after laying, which does not fit its sheet, its amount and this room: test again, and check what was recorded; its range is wider for it.</source>
-      <translation>{hours} h nach dem Auftragen befunden: {finding}. Das passt nicht zu Datenblatt, Menge und diesem Raum: Prüfen Sie noch einmal, auch das Aufgezeichnete; die Spanne ist deshalb weiter.</translation>
+      <source>Found {finding} {span} after laying, which does not fit its sheet, its amount and this room: test again, and check what was recorded; its range is wider for it.</source>
+      <translation>{span} nach dem Auftragen befunden: {finding}. Das passt nicht zu Datenblatt, Menge und diesem Raum: Prüfen Sie noch einmal, auch das Aufgezeichnete; die Spanne ist deshalb weiter.</translation>
     </message>
     <message>
       <source>No board is read and no file is kept here, so that cannot be done.</source>

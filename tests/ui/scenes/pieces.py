@@ -173,8 +173,8 @@ HERONS = PieceView(
 )
 WEIGHING = "Weigh the bottle: it would narrow the range of dry to recoat from 15.0 to 21.0 h to about 16.5 to 19.5 h."
 DOUBT = (
-    "Found tacky 5.2 h after laying, which does not fit its sheet, its amount and this room: test again, and check "
-    "what was recorded; its range is wider for it."
+    "Found tacky 5 h 12 min after laying, which does not fit its sheet, its amount and this room: test again, and "
+    "check what was recorded; its range is wider for it."
 )
 NOT_YET = Sentence(
     level=Level.ACT,

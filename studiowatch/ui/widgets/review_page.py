@@ -81,17 +81,7 @@ class ReviewPage(QWidget):
         self.wait()
 
     def _compose(self) -> None:
-        self._top = QHBoxLayout()
-        for part in (self.back, self._title):
-            self._top.addWidget(part)
-        self._top.addStretch(1)
-        saving = QHBoxLayout()
-        saving.addStretch(1)
-        for part in (self._pdf, self._csv):
-            saving.addWidget(part)
-        self._head = QBoxLayout(QBoxLayout.Direction.LeftToRight)
-        self._head.addLayout(self._top)
-        self._head.addLayout(saving, 1)
+        self._compose_head()
         self._body = QWidget()
         self._body.setObjectName("inside")
         self._grid = QGridLayout(self._body)
@@ -116,6 +106,19 @@ class ReviewPage(QWidget):
         self._whole.addWidget(self._headline)
         self._whole.addWidget(self._scroll, 1)
         self._arrange()
+
+    def _compose_head(self) -> None:
+        self._top = QHBoxLayout()
+        for part in (self.back, self._title):
+            self._top.addWidget(part)
+        self._top.addStretch(1)
+        saving = QHBoxLayout()
+        saving.addStretch(1)
+        for part in (self._pdf, self._csv):
+            saving.addWidget(part)
+        self._head = QBoxLayout(QBoxLayout.Direction.LeftToRight)
+        self._head.addLayout(self._top)
+        self._head.addLayout(saving, 1)
 
     @staticmethod
     def _part(title: QLabel, card: QWidget, action: QWidget | None = None) -> QWidget:
@@ -151,7 +154,7 @@ class ReviewPage(QWidget):
         return card
 
     def _arrange(self) -> None:
-        """Put the parts side by side, or above each other where the window is narrow for its text; the head likewise."""
+        """Put the parts side by side, or above each other where the window is narrow for its text."""
         wide = self.width() >= self._style.px(_SIDE_BY_SIDE_UNITS)
         self._head.setDirection(QBoxLayout.Direction.LeftToRight if wide else QBoxLayout.Direction.TopToBottom)
         if wide:

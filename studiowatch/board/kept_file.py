@@ -1,8 +1,9 @@
-"""A small JSON file beside the records, replaced as a whole: a crash leaves the old one or the new."""
+"""A small JSON file beside the records, replaced as a whole: a crash or a power cut leaves the old one or the new."""
 
 from __future__ import annotations
 
 import json
+import os
 from pathlib import Path
 
 
@@ -16,5 +17,8 @@ def write_kept(path: Path, kept: object) -> None:
     """
     draft = path.with_suffix(".new")
     draft.touch(mode=0o600)
-    draft.write_text(json.dumps(kept, indent=1), "utf-8")
+    with draft.open("w", encoding="utf-8") as out:
+        json.dump(kept, out, indent=1)
+        out.flush()
+        os.fsync(out.fileno())
     draft.replace(path)

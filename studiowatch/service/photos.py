@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from studiowatch.service.commands import Refused
+from studiowatch.service.whole_file import put_whole
 from studiowatch.speech.units import chosen
 from studiowatch.speech.words import mark, say
 
@@ -76,12 +77,9 @@ class PhotoFolder:
 
     def _keep(self, picture: bytes) -> str:
         name = f"photo-{hashlib.sha256(picture).hexdigest()[:16]}.jpg"
-        unfinished = self.folder / f"{name}.unfinished"
         try:
             self.folder.mkdir(mode=0o700, exist_ok=True)
-            unfinished.touch(mode=0o600)
-            unfinished.write_bytes(picture)
-            unfinished.replace(self.folder / name)
+            put_whole(self.folder / name, picture)
         except OSError as fault:
             raise Refused(
                 say(

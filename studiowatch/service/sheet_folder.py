@@ -14,6 +14,7 @@ from pathlib import Path
 from studiowatch.coats.data_sheet import DataSheet
 from studiowatch.coats.sheet_file import SheetFaults, read_sheet, sheet_of
 from studiowatch.service.commands import Refused
+from studiowatch.service.whole_file import put_whole
 from studiowatch.speech.words import say
 from studiowatch.store.toml_text import as_toml
 
@@ -125,7 +126,7 @@ class SheetFolder:
                 path.unlink()
             else:
                 self.folder.mkdir(mode=0o700, exist_ok=True)
-                _write_whole(path, text)
+                put_whole(path, text)
         except OSError as fault:
             raise Refused(_cannot(self.folder if text is not None else path, text, fault)) from fault
 
@@ -149,18 +150,6 @@ def _cannot(path: Path, text: bytes | None, fault: OSError) -> str:
     if text is None:
         return say("{path} cannot be deleted: {fault}. Delete it by hand.", path=path, fault=reason)
     return say("The sheet could not be kept in {folder}: {fault}.", folder=path, fault=reason)
-
-
-def _write_whole(path: Path, text: bytes) -> None:
-    unfinished = path.with_suffix(".unfinished")
-    unfinished.unlink(missing_ok=True)  # and never written through: it may be a link that someone else put there
-    try:
-        unfinished.touch(mode=0o600, exist_ok=False)
-        unfinished.write_bytes(text)
-        unfinished.replace(path)
-    except OSError:
-        unfinished.unlink(missing_ok=True)
-        raise
 
 
 def _bytes_of(path: Path) -> bytes | None:

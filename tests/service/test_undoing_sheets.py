@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from collections.abc import Iterator, Mapping
 from contextlib import contextmanager
 from dataclasses import replace
@@ -153,11 +154,11 @@ def test_that_a_disk_that_refuses_loses_nothing_and_undo_waits(studio: Studio, m
     studio.do(EDIT)
     edited = studio.files()
 
-    def full(_path: Path, _data: bytes) -> int:
+    def full(_number: int) -> None:
         raise OSError(28, "No space left on device")
 
     with monkeypatch.context() as disk:
-        disk.setattr(Path, "write_bytes", full)
+        disk.setattr(os, "fsync", full)
         with pytest.raises(Refused, match="No space left on device"):
             studio.do(Undo())
     assert studio.files() == edited

@@ -29,10 +29,12 @@ class Pages(QStackedWidget):
     """Turns from page to page, and shows a snapshot to those that are in sight.
 
     A page that is turned to shows what `feed` holds at once. `alone` says whether the view from across the room is in
-    front, for which the rest of the window makes way.
+    front, for which the rest of the window makes way. `unseen` tells the most urgent `Sentence` while the page in front
+    does not, and None once it does.
     """
 
     alone = Signal(bool)
+    unseen = Signal(object)
 
     def __init__(
         self,
@@ -55,6 +57,8 @@ class Pages(QStackedWidget):
         self._all = (rack, across, board, why, plan, what_if, first)
         for page in self._all:
             self.addWidget(page)
+        self.currentChanged.connect(self._tell_unseen)
+        rack.scrolled.connect(self._tell_unseen)
         for beside in (board, why, plan, what_if):
             beside.left.connect(self.show_rack)
         plan.what_if_asked.connect(self.show_what_if)
@@ -138,6 +142,7 @@ class Pages(QStackedWidget):
                 board_line(snapshot).trouble,
             )
             return
+        self._tell_unseen()
         self._show_beside(snapshot)
         self._first.show_snapshot(snapshot)
         self._rack.show_snapshot(snapshot, {sheet.name: sheet.wet_um for sheet in self._desk.sheets()})
@@ -150,6 +155,11 @@ class Pages(QStackedWidget):
             self._across.say_next(next_prompt_words(snapshot))
         else:
             self._rack.count_down(snapshot)
+
+    def _tell_unseen(self) -> None:
+        latest, front = self._feed.latest, self.currentWidget()
+        tells = self._rack.is_sentence_in_view if front is self._rack else front not in (self._why, self._first)
+        self.unseen.emit(None if latest is None or tells else latest.sentence)
 
     def _show_beside(self, snapshot: Snapshot) -> None:
         for page in (self._board, self._plan, self._what_if):

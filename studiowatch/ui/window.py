@@ -150,6 +150,7 @@ class StudioWindow(QMainWindow):
 
     def _connect_pages(self) -> None:
         self.pages.alone.connect(self._make_way)
+        self.pages.unseen.connect(self.foot.warn)
         self.plan.best.intend.clicked.connect(self.deeds.intentions.show)
         self.first.over.connect(self.pages.show_rack)
         self.first.wanted.connect(self.pages.show_first)

@@ -8,10 +8,12 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout
 
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.speech.words import say
+from studiowatch.studio.words import Level, Sentence
 from studiowatch.ui.models.board import BoardLine, board_line, may_type
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.text import ElidedLabel, button, label, put
+from studiowatch.ui.widgets.warning_line import WarningLine
 
 _ALL_THERE_IS = 1000  # of the room beside the actions, against 1 for the space that keeps them at the right
 _WORDS_UNITS = 260  # of the board's line, under which it stands above the actions
@@ -20,7 +22,10 @@ _NOTE_MS = 12_000
 
 
 class Foot(QFrame):
-    """Words at the left, actions at the right; trouble of our own above. A note stands in for the line for a while."""
+    """Words at the left, actions at the right; trouble of our own above. A note stands in for the line for a while.
+
+    A warning that the page in front does not tell stands above all.
+    """
 
     lay_asked = Signal()
     test_asked = Signal()
@@ -34,6 +39,8 @@ class Foot(QFrame):
         self.setProperty("card", "plain")
         self.setAccessibleName(say("Board and actions"))
         self._line = BoardLine(words="", tone=Tone.MUTED)
+        self.warning = WarningLine()
+        self.warning.hide()
         self._trouble = label("strong", Tone.ACT, wrap=True)
         self._trouble.hide()
         self._words = ElidedLabel("small", Tone.MUTED)
@@ -62,6 +69,7 @@ class Foot(QFrame):
     def _compose(self) -> None:
         self._lines = QVBoxLayout(self)
         self._row, self._below = QHBoxLayout(), QHBoxLayout()
+        self._lines.addWidget(self.warning)
         self._lines.addWidget(self._trouble)
         self._lines.addWidget(self._words)
         for row in (self._row, self._below):
@@ -115,11 +123,12 @@ class Foot(QFrame):
             self._row.insertWidget(0, self._words, _ALL_THERE_IS)
         else:
             self._row.removeWidget(self._words)
-            self._lines.insertWidget(1, self._words)
+            self._lines.insertWidget(self._lines.indexOf(self._trouble) + 1, self._words)
 
     def set_style(self, style: Style) -> None:
         """Use `style` from now on."""
         px = style.px
+        self.warning.set_style(style)
         self._lines.setSpacing(px(2))
         self._lines.setContentsMargins(px(16), px(6), px(10), px(6))
         self._row.setSpacing(px(8))
@@ -142,6 +151,12 @@ class Foot(QFrame):
         self._line = BoardLine(words=words, tone=line.tone)
         if not self._noting.isActive():
             self._draw()
+
+    def warn(self, sentence: Sentence | None) -> None:
+        """Tell what `sentence` warns of, or nothing where that is in sight already."""
+        if sentence is not None:
+            self.warning.show_sentence(sentence)
+        self.warning.setVisible(sentence is not None and sentence.level is not Level.CALM)
 
     def note(self, words: str, tone: Tone = Tone.INK) -> None:
         """Show `words` for a while in place of the board's line."""

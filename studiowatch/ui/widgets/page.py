@@ -45,8 +45,9 @@ _STACKED_SHARES = ((352, 60), (0, 40), (0, 0))
 
 
 class Page(QScrollArea):
-    """Owns the parts and their places; what they show comes from outside."""
+    """Owns the parts and their places; what they show comes from outside. `scrolled` says that others are in view."""
 
+    scrolled = Signal()
     heard = Signal(str)
     remind = Signal(str)
     later = Signal(str)
@@ -83,6 +84,12 @@ class Page(QScrollArea):
         self._compose()
         self.sentence.heard.connect(self.heard)
         self.sentence.remind.connect(self.remind)
+        self.verticalScrollBar().valueChanged.connect(lambda _: self.scrolled.emit())
+
+    @property
+    def is_sentence_in_view(self) -> bool:
+        """Whether half of the most urgent sentence or more is not scrolled away."""
+        return self.verticalScrollBar().value() <= self.sentence.geometry().center().y()
 
     def _compose(self) -> None:
         self._columns = (self._rack_column(), self._history_column(), self._todo_column())

@@ -42,3 +42,19 @@ def test_that_the_card_comes_and_goes_with_what_is_planned(
     desk.publish(FOUR_PLANNED)
     qtbot.waitUntil(lambda: not window.plan.best.isVisible())
     assert not window.plan.best.isVisible()
+
+
+@pytest.mark.window
+def test_that_four_pieces_stand_whole_below_the_hours_of_many_products(
+    shown: Callable[[Snapshot], StudioWindow], desk: ScriptedDesk, qtbot: QtBot
+) -> None:
+    window = shown(FOUR_PLANNED)
+    window.resize(1280, 800)
+    window.pages.show_plan()
+    desk.publish(replace(FOUR_PLANNED, best_hours=(GLOSS,) * 5))
+    best, table = window.plan.best, window.plan.table
+    qtbot.waitUntil(lambda: window.plan.height() // 2 < best.height() < best.geometry().bottom() < table.y())
+    rows = table.rows
+    assert len(rows) == 4
+    view = rows[0].parentWidget().parentWidget()
+    qtbot.waitUntil(lambda: all(0 <= row.mapTo(view, row.rect().bottomLeft()).y() < view.height() for row in rows))

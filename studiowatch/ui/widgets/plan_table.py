@@ -20,6 +20,7 @@ from studiowatch.ui.widgets.text import button, label
 LEGEND = mark("▮ coat   ○ fit to handle   ◆ fit to wrap   ▶ fit to ship   ⚑ due   — from when it may be")
 _BETWEEN = "   "  # of the legend's entries
 _EDGE = 2  # px, a row's frame
+_FEW = 4  # rows that are always worth looking at side by side
 
 
 def legend_words() -> str:
@@ -110,8 +111,10 @@ class PlanTable(QWidget):
             row.set_style(style)
 
     def show_whole(self, *, whole: bool) -> None:
-        """Give the rows all their height, or have them scroll by themselves."""
-        self._scroll.setMinimumHeight(self._rows_inside.sizeHint().height() if whole else 0)
+        """Give the rows all their height, or have them scroll by themselves and a few stand whole whatever is above."""
+        shown = len(self.rows)
+        part = 1.0 if whole else min(shown, _FEW) / max(shown, 1)
+        self._scroll.setMinimumHeight(round(self._rows_inside.sizeHint().height() * part))
 
     def show_snapshot(self, snapshot: Snapshot) -> None:
         """Show the plan as it is."""

@@ -7,11 +7,12 @@ from math import isfinite
 from studiowatch.coats.data_sheet import Kind
 from studiowatch.coats.draws import MFFT_SPREAD_K
 from studiowatch.coats.solventborne import BLUSH_MARGIN_K, SolventState
-from studiowatch.room.limits import AIR_SPEED, humidity_limit
+from studiowatch.room.limits import AIR_SPEED
 from studiowatch.speech.units import chosen
 from studiowatch.speech.words import say
 from studiowatch.studio.review_case import Case
 from studiowatch.studio.review_causes import MEASURED, Cause
+from studiowatch.studio.review_tally import told_damp_pct
 from studiowatch.studio.review_words import amount, apart, lasted
 
 _MS = 1000.0  # ms in a second
@@ -19,19 +20,19 @@ _MS = 1000.0  # ms in a second
 
 def damp(case: Case) -> tuple[str, ...]:
     """Return how damp its air was while it dried and cleared."""
-    tally, limit = case.course.tally, humidity_limit()
+    tally, limit_pct = case.course.tally, told_damp_pct(case.sheet.max_humidity_pct)
     if not isfinite(tally.dampest_pct):
         return (say("Its air is not known."),)
     dampest = chosen().number(tally.dampest_pct)
     if tally.damp_s <= 0.0:
         return (say("Humidity reached {dampest} % at most while it dried and cleared.", dampest=dampest),)
     figures = {
-        "limit": chosen().number(limit.caution),
+        "limit": chosen().plain(limit_pct),
         "damp": lasted(_MS * tally.damp_s),
         "whole": lasted(_MS * tally.forming_s),
         "dampest": dampest,
     }
-    first = next((step for step in case.steps if step.air.humidity_pct > limit.caution), None)
+    first = next((step for step in case.steps if step.air.humidity_pct > limit_pct), None)
     said = [
         say("Humidity above {limit} % for {damp} of {whole}; at most {dampest} %.", **figures)
         if first is None

@@ -10,7 +10,6 @@ import numpy as np
 from studiowatch.coats.data_sheet import DataSheet, Kind
 from studiowatch.coats.stages import Stage
 from studiowatch.physics.moist_air import dew_point
-from studiowatch.room.limits import humidity_limit
 from studiowatch.speech.units import chosen
 from studiowatch.speech.words import say
 from studiowatch.studio.pieces import Outcome
@@ -24,6 +23,7 @@ from studiowatch.studio.review_curves import CURVES, LEAK_BASIS, PRIOR, Curves, 
 from studiowatch.studio.review_evidence import evidence
 from studiowatch.studio.review_room import Room, Step, step_ends_ms
 from studiowatch.studio.review_severity import Severities, severities_of
+from studiowatch.studio.review_tally import told_damp_pct
 from studiowatch.studio.review_views import FilmTrace, FoundCause, Phase, Review, RoomTrace, Span
 
 SEEN_AFTER_MS = 24 * HOUR_MS  # ms after laying, where it is not recorded when it was looked at; assumption
@@ -126,7 +126,7 @@ def review_and_severities(stack: LaidStack, room: Room, setting: Setting) -> tup
         films=_film_traces(course),
         spans=spans,
         limit_C=None if stack.top.sheet.kind is not Kind.WATERBORNE else stack.top.sheet.mfft_C,
-        limit_humidity_pct=humidity_limit(stack.top.sheet.max_humidity_pct).caution,
+        limit_humidity_pct=told_damp_pct(stack.top.sheet.max_humidity_pct),
         sealed_in_g_m2=course.fresh.sealed_in_g_m2,
         learnt_from=setting.curves.learnt_from,
     )

@@ -93,6 +93,11 @@ def damp_limit_pct(max_humidity_pct: float | None) -> float:
     return act if max_humidity_pct is None else min(act, max_humidity_pct + LIMIT_MARGIN_PCT)
 
 
+def told_damp_pct(max_humidity_pct: float | None) -> float:
+    """Return the humidity above which a review tells of damp air, %RH: what the sheet allows, or the general care."""
+    return humidity_limit().caution if max_humidity_pct is None else max_humidity_pct
+
+
 def tallied(
     tally: Tally, before: Film, after: Film, air: Air, *, is_read: bool = True, surface_C: float | None = None
 ) -> Tally:
@@ -132,10 +137,14 @@ def tallied(
         pace=np.maximum(tally.pace, known * _pace(before, after, air, dt_s)),
         support_K=support_K,
     )
-    return _extremes(noted, air, dt_s * float(wet[0]), dt_s * float(forming[0]), float(margin_K[0]), is_read=is_read)
+    is_damp = air.humidity_pct > told_damp_pct(before.sheet.max_humidity_pct)
+    wet_s, forming_s = dt_s * float(wet[0]), dt_s * float(forming[0])
+    return _extremes(noted, air, wet_s, forming_s, float(margin_K[0]), is_read=is_read, is_damp=is_damp)
 
 
-def _extremes(tally: Tally, air: Air, wet_s: float, forming_s: float, margin_K: float, *, is_read: bool) -> Tally:
+def _extremes(
+    tally: Tally, air: Air, wet_s: float, forming_s: float, margin_K: float, *, is_read: bool, is_damp: bool
+) -> Tally:
     """Return the tally with what people are told of a step: nominal figures."""
     if forming_s <= 0.0 and wet_s <= 0.0:
         return tally
@@ -143,7 +152,7 @@ def _extremes(tally: Tally, air: Air, wet_s: float, forming_s: float, margin_K: 
         tally,
         forming_s=tally.forming_s + forming_s,
         blind_s=tally.blind_s + (0.0 if is_read else forming_s),
-        damp_s=tally.damp_s + (forming_s if air.humidity_pct > humidity_limit().caution else 0.0),
+        damp_s=tally.damp_s + (forming_s if is_damp else 0.0),
         dampest_pct=max(tally.dampest_pct, air.humidity_pct),
         least_margin_K=min(tally.least_margin_K, margin_K),
     )

@@ -190,7 +190,7 @@ class Review:
     spans : tuple of Span
         When it was wet, and when it closed and hardened.
     limit_C, limit_humidity_pct : float or None
-        The least film temperature, °C, and the humidity where care begins, %.
+        The least film temperature, °C, and the humidity above which damp air is told of, %.
     sealed_in_g_m2 : float
         Drawn at `laid_ms`; 0 if nothing was.
     learnt_from : int

@@ -67,6 +67,15 @@ def test_that_damp_hours_count_only_while_the_film_is_open() -> None:
     assert before < 0.1 * wet
 
 
+def test_that_damp_is_told_by_what_its_own_sheet_allows() -> None:
+    strict = {**SHEETS, "gloss-waterborne": replace(SHEETS["gloss-waterborne"], max_humidity_pct=60.0)}
+    air = Air(temperature_C=20.0, humidity_pct=70.0, air_speed_m_s=0.05)
+    found = reviewed(stack(isolation(), gloss(), sheets=strict), room(lambda hour: air if hour > -0.5 else GOOD))
+    assert "Humidity above 60 % for " in told(found, Cause.DAMP_AIR)
+    assert "at most 70 %. Its sheet allows up to 60 %." in told(found, Cause.DAMP_AIR)
+    assert found.limit_humidity_pct == 60.0  # where the picture draws it too
+
+
 @pytest.mark.parametrize(("humidity_pct", "cause"), [(88.0, Cause.DAMP_AIR), (99.0, Cause.CONDENSATION)])
 def test_that_damp_air_and_air_at_the_dew_point_are_told_apart(humidity_pct: float, cause: Cause) -> None:
     air = Air(temperature_C=18.0, humidity_pct=humidity_pct, air_speed_m_s=0.05)

@@ -8,7 +8,7 @@ from datetime import date
 
 import pytest
 from PySide6.QtCore import QDate, QPointF, Qt
-from PySide6.QtWidgets import QApplication, QDialog, QMessageBox
+from PySide6.QtWidgets import QApplication, QDialog, QMessageBox, QPushButton
 from pytestqt.qtbot import QtBot
 from shiboken6 import isValid
 
@@ -187,6 +187,17 @@ def test_that_a_registered_piece_stays_chosen_when_the_form_is_gone(
     activate(window, qtbot)
     QApplication.processEvents()
     assert window.page.rack.chosen_key == "new"
+
+
+def test_that_the_keyboard_goes_from_the_empty_rack_to_its_first_piece(
+    shown: Show, desk: ScriptedDesk, qtbot: QtBot
+) -> None:
+    window = shown(EMPTY)
+    activate(window, qtbot)
+    next(one for one in window.page.rack.findChildren(QPushButton) if one.text() == "Register a piece").setFocus()
+    desk.publish(replace(FOUR_WARNED, pieces=FOUR_WARNED.pieces[:1]))
+    qtbot.waitUntil(lambda: bool(window.page.rack._views))
+    assert window.focusWidget() is window.page.rack._views[0]
 
 
 def test_that_a_fault_in_the_program_is_told_and_loud(shown: Show, desk: ScriptedDesk, qtbot: QtBot) -> None:

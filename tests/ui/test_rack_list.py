@@ -48,6 +48,12 @@ def dropped(rack: RackList, key: str, on: int, *, upper_half: bool) -> list[tupl
     return placed
 
 
+def test_that_a_card_whose_piece_left_the_rack_while_it_was_carried_lands_nowhere(rack: RackList) -> None:
+    rack.set_cards(rack_cards(replace(FOUR_WARNED, pieces=FOUR_WARNED.pieces[1:])))
+    assert FOUR_WARNED.pieces[0].key == "orchard"
+    assert dropped(rack, "orchard", 0, upper_half=True) == []
+
+
 @pytest.mark.parametrize(
     ("key", "on", "upper_half", "place"),
     [

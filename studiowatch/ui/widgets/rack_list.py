@@ -143,6 +143,9 @@ class RackList(QScrollArea):
             self._stack.removeWidget(gone)
             gone.deleteLater()
         focused = next((view.key for view in self._views if view.hasFocus()), None)
+        focus = self.window().focusWidget()
+        if focus is not None and self._empty.isAncestorOf(focus):  # which goes, and the keyboard with it
+            focused = self._awaited or next(iter(places), None)
         for view, card in zip(self._views, cards, strict=True):
             view.set_card(card)
             view.set_dense(dense=len(cards) >= DENSE_FROM)
@@ -250,6 +253,8 @@ class RackList(QScrollArea):
         """Tell where the card was put down."""
         self._column.set_landing(None)
         key = bytes(event.mimeData().data(PIECE_MIME).data()).decode()
+        if key not in self._places:
+            return  # it left the rack while it was carried
         gap, before = self._gap_at(event.position().toPoint()), self._place(key)
         place = gap - 1 if gap > before else gap
         if place != before:

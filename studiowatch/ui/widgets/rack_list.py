@@ -136,16 +136,8 @@ class RackList(QScrollArea):
         places = {card.key: place for place, card in enumerate(cards)}
         has_moved = bool(self._chosen) and self._places.get(self._chosen, 0) != places.get(self._chosen, 0)
         self._places = places
-        while len(self._views) < len(cards):
-            self._add_view()
-        while len(self._views) > len(cards):
-            gone = self._views.pop()
-            self._stack.removeWidget(gone)
-            gone.deleteLater()
-        focused = next((view.key for view in self._views if view.hasFocus()), None)
-        focus = self.window().focusWidget()
-        if focus is not None and self._empty.isAncestorOf(focus):  # which goes, and the keyboard with it
-            focused = self._awaited or next(iter(places), None)
+        self._have_views(len(cards))
+        focused = self._focused_key()
         for view, card in zip(self._views, cards, strict=True):
             view.set_card(card)
             view.set_dense(dense=len(cards) >= DENSE_FROM)
@@ -164,6 +156,22 @@ class RackList(QScrollArea):
         self._share_height()
         if has_moved and self._chosen in keys:
             QTimer.singleShot(0, self, self._show_chosen)
+
+    def _have_views(self, number: int) -> None:
+        """Have so many cards."""
+        while len(self._views) < number:
+            self._add_view()
+        while len(self._views) > number:
+            gone = self._views.pop()
+            self._stack.removeWidget(gone)
+            gone.deleteLater()
+
+    def _focused_key(self) -> str | None:
+        """Return the piece that the keyboard is to stay with: the first one, where it is in the empty rack's words."""
+        focus = self.window().focusWidget()
+        if focus is not None and self._empty.isAncestorOf(focus):
+            return self._awaited or next(iter(self._places), None)
+        return next((view.key for view in self._views if view.hasFocus()), None)
 
     def _show_chosen(self) -> None:
         """Keep the chosen piece in view when it has changed its place."""

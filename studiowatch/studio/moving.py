@@ -115,9 +115,17 @@ def _movement_text(scene: Scene) -> str:
             say("A fan came on at {time}.", time=time) if is_fan else say("The air has moved since {time}.", time=time)
         )
     speed = scene.units.air_speed(speed_m_s)
+    if speed_m_s < COUNTS_AS_STILL_M_S:
+        return _calming_text(time, speed, is_fan=is_fan)
     if is_fan:
         return say("A fan came on at {time} ({speed}).", time=time, speed=speed)
     return say("The air has moved since {time} ({speed}).", time=time, speed=speed)
+
+
+def _calming_text(time: str, speed: str, *, is_fan: bool) -> str:
+    if is_fan:
+        return say("A fan came on at {time}; the air is down to {speed} now.", time=time, speed=speed)
+    return say("The air has moved since {time}; it is down to {speed} now.", time=time, speed=speed)
 
 
 def _is_felt(scene: Scene) -> bool:

@@ -85,6 +85,7 @@ def test_that_a_fan_that_has_just_gone_off_is_not_told_to_be_turned_off() -> Non
     (still_on,) = look(FAN, MARSH)
     (calming,) = look(replace(FAN, air_speed_m_s=0.05), MARSH, before=(still_on,), after_s=5)
     assert calming.sentence.headline == "The air is calming over a wet coat"
+    assert "the air is down to 0.05 m/s now." in calming.sentence.detail  # no fan blows so softly
     assert "Turn the fan off" not in calming.sentence.advice
     assert calming.level is Level.ACT  # a swinging fan turns away and comes back: that is no new warning
 

@@ -1102,6 +1102,10 @@
       <translation>Die Luft bewegt sich seit {time} ({speed}).</translation>
     </message>
     <message>
+      <source>The air has moved since {time}; it is down to {speed} now.</source>
+      <translation>Luft bewegt sich seit {time}; jetzt sind es noch {speed}.</translation>
+    </message>
+    <message>
       <source>Turn what moves the air away from the pieces, and keep fresh air coming in.</source>
       <translation>Was die Luft bewegt, von den Bildern wegdrehen und weiter lüften.</translation>
     </message>
@@ -1120,6 +1124,10 @@
     <message>
       <source>A fan came on at {time} ({speed}).</source>
       <translation>Um {time} ging ein Ventilator an ({speed}).</translation>
+    </message>
+    <message>
+      <source>A fan came on at {time}; the air is down to {speed} now.</source>
+      <translation>Um {time} ging ein Ventilator an; jetzt sind es noch {speed}.</translation>
     </message>
     <message numerus="yes">
       <source>Air is moving over {n} covered coats</source>

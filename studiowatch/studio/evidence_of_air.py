@@ -7,6 +7,7 @@ from math import isfinite
 from studiowatch.coats.data_sheet import Kind
 from studiowatch.coats.draws import MFFT_SPREAD_K
 from studiowatch.coats.solventborne import BLUSH_MARGIN_K, SolventState
+from studiowatch.coats.stages import Stage
 from studiowatch.room.limits import AIR_SPEED
 from studiowatch.speech.units import chosen
 from studiowatch.speech.words import say
@@ -117,13 +118,15 @@ def _no_dew(margin: str, *, is_above: bool) -> str:
 
 
 def skinned(case: Case) -> tuple[str, ...]:
-    """Return how fast it dried, and in what moving air."""
+    """Return how fast it dried, and in what moving air while it was wet: what moved later skins nothing."""
     tally, pace = case.course.tally, case.severities.shown[Cause.SKINNED]
     if not isfinite(tally.fastest_m_s):
         return (say("Its air is not known."),)
     units = chosen()
     said = [say("At its fastest it lost water {pace} times as fast as in its sheet's own room.", pace=amount(pace))]
-    fast = [step for step in case.steps if step.speed_known and step.air.air_speed_m_s > AIR_SPEED.caution]
+    dry_ms = case.course.stage_ms(Stage.DRY_TO_TOUCH)
+    wet = [step for step in case.course.steps if dry_ms is None or step.start_ms < dry_ms]
+    fast = [step for step in wet if step.speed_known and step.air.air_speed_m_s > AIR_SPEED.caution]
     if fast:
         total_ms = sum(step.end_ms - step.start_ms for step in fast)
         said.append(

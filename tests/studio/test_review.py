@@ -104,6 +104,15 @@ def test_that_a_fan_skins_a_coat_the_more_the_drier_the_air() -> None:
     assert pace(1.0, 30.0) > pace(1.0, 50.0)
 
 
+def test_that_air_that_moved_once_it_was_dry_to_touch_did_not_move_over_a_wet_coat() -> None:
+    fan = replace(GOOD, air_speed_m_s=0.5)
+    late = reviewed(stack(isolation(), gloss()), room(lambda hour: fan if 1.5 <= hour < 2.0 else GOOD))
+    assert late.spans[0].end_ms < at(1.5)  # dry to touch
+    assert "Air moved over it" not in told(late, Cause.SKINNED)
+    early = reviewed(stack(isolation(), gloss()), room(lambda hour: fan if hour < 0.5 else GOOD))
+    assert "Air moved over it, up to 0.50 m/s, for " in told(early, Cause.SKINNED)
+
+
 def test_that_the_sheets_own_run_has_its_own_pace() -> None:
     """By definition 1: 23 °C, 50 %, 0.1 m/s, a panel of 0.15 m."""
     laid = stack(gloss(volume_mL=1.8))

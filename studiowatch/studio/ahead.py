@@ -94,13 +94,22 @@ def foreseen(scene: Scene, kind: Kind, found: Concern | None) -> Concern | None:
     if found is not None:
         return replace(found, sentence=sentence, expected_ms=at_ms)
     line = say("Foreseen by the room's days so far.") if crossing.by_days else say("Foreseen by the room's last hour.")
-    return scene.concern(kind, coats, sentence, basis=f"{basis} {line}", expected_ms=at_ms)
+    return replace(scene.concern(kind, coats, sentence, basis=f"{basis} {line}", expected_ms=at_ms), is_ahead=True)
 
 
 def unmeasured(scene: Scene, found: Sequence[Concern]) -> list[Concern]:
     """Return what is ahead where nobody measures the air: the fan that is meant, unless air that moved still stands."""
     meant = None if any(concern.kind is Kind.AIR_MOVING for concern in found) else fan_meant(scene)
     return [] if meant is None else [meant]
+
+
+def still_ahead(scene: Scene, earlier: Concern) -> Concern | None:
+    """Return what was ahead when the room was last seen, until its time comes; None for a fan, which is asked anew."""
+    left_ms = (earlier.expected_ms or scene.now_ms) - scene.now_ms
+    if left_ms <= 0 or earlier.kind not in _RULES:
+        return None
+    sentence = replace(earlier.sentence, headline=_headline(earlier.kind, left_ms))
+    return replace(earlier, sentence=sentence, unseen_ms=scene.now_ms)
 
 
 def _headline(kind: Kind, ahead_ms: int) -> str:

@@ -155,6 +155,8 @@ class Concern:
         Where its limit comes from, in a sentence.
     expected_ms : int or None
         UTC ms at which the limit to act on is expected to be passed, if the room goes on so; None if it does not.
+    is_ahead : bool
+        Whether nothing is wrong yet: all of it is still to come.
     """
 
     kind: Kind
@@ -168,6 +170,7 @@ class Concern:
     unseen_ms: int | None = None
     basis: str = ""
     expected_ms: int | None = None
+    is_ahead: bool = False
 
     def shifted(self, step_ms: int) -> Concern:
         """Return the same after a wall clock was set `step_ms` on: it was seen as long ago as it was."""

@@ -17,6 +17,19 @@ WAS_AT_ALL = {
     Kind.READING_OLD: mark("The room was not read for long"),
 }
 
+WAS_AHEAD = {
+    Kind.AIR_MOVING: mark("A fan was meant to be on"),
+    Kind.TOO_COLD: mark("Cold was foreseen"),
+    Kind.NEAR_DEW_POINT: mark("A dew point too near was foreseen"),
+    Kind.DAMP: mark("Damp air was foreseen"),
+}
+"""What was ahead, and did not come."""
+
+
+def never_came(kind: Kind, level: Level, titles: Sequence[str]) -> Sentence:
+    """Return what is kept of a warning of `kind` that ended before what it warned of came."""
+    return Sentence(level=level, headline=say(WAS_AHEAD[kind]), detail=f"{listed(titles)}." if titles else "")
+
 
 def over(kind: Kind, level: Level, titles: Sequence[str]) -> Sentence:
     """Return what is kept of a warning of `kind` once it is over; `titles` are all the pieces that it touched."""

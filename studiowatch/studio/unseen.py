@@ -6,6 +6,7 @@ from dataclasses import replace
 
 from studiowatch.room.air_movement import Movement
 from studiowatch.speech.words import say, say_counted
+from studiowatch.studio.ahead import still_ahead
 from studiowatch.studio.concern import AirNow, CoatAtRisk, Concern, Kind
 from studiowatch.studio.counting import listed
 from studiowatch.studio.past import WAS_DRYING, WAS_WET, air_over_covered
@@ -36,12 +37,12 @@ def standing(scene: Scene, earlier: Concern) -> Concern | None:
 
     Its level is kept, but for a cover that was set since, and `seen_ms` stays at the last reading that showed it.
     """
-    if earlier.kind is Kind.AIR_MOVING and earlier.expected_ms is not None:
-        return None  # no air has moved: a fan is meant to be on, which rests on no sensor
     coats = [coat for coat in scene.coats if coat.piece_key in earlier.piece_keys and _can_harm(earlier.kind, coat)]
     bare = [coat for coat in coats if not coat.covered]
     if earlier.piece_keys and not coats:
         return None
+    if earlier.is_ahead:
+        return still_ahead(scene, earlier)
     last = replace(earlier, seen_ms=min(earlier.seen_ms, scene.air.blind_since_ms(scene.now_ms)))
     if earlier.kind is Kind.AIR_MOVING and bare:
         coats = bare

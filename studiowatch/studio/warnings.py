@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from enum import StrEnum
 
 from studiowatch.studio.concern import Concern, Kind
-from studiowatch.studio.past import over
+from studiowatch.studio.past import never_came, over
 from studiowatch.studio.set_on import set_on
 from studiowatch.studio.words import Level, Sentence
 
@@ -76,6 +76,8 @@ class StudioWarning:
         Where its limit comes from.
     expected_ms : int or None
         UTC ms at which the limit to act on is expected to be passed; None if it is not, or was.
+    is_ahead : bool
+        Whether what it warns of was still to come as long as it has stood.
     """
 
     key: str
@@ -92,6 +94,7 @@ class StudioWarning:
     may_sound: bool = False
     basis: str = ""
     expected_ms: int | None = None
+    is_ahead: bool = False
 
     @property
     def is_open(self) -> bool:
@@ -233,9 +236,10 @@ def _followed(warning: StudioWarning, concern: Concern | None, now_ms: int) -> t
             may_sound=concern.may_sound,
             basis=concern.basis or warning.basis,
             expected_ms=concern.expected_ms,
+            is_ahead=warning.is_ahead and concern.is_ahead,
         )
     if state is WarningState.CLEARED:
-        after = replace(after, sentence=over(warning.kind, warning.level, warning.piece_titles))
+        after = replace(after, sentence=_over(warning))
     if _kept(after) == _kept(warning):
         return after, None
     is_new = state is WarningState.RAISED and happening is not Happening.STANDS
@@ -277,7 +281,14 @@ def _raised(concern: Concern, number: int, now_ms: int) -> StudioWarning:
         may_sound=concern.may_sound,
         basis=concern.basis,
         expected_ms=concern.expected_ms,
+        is_ahead=concern.is_ahead,
     )
+
+
+def _over(warning: StudioWarning) -> Sentence:
+    """Return what is kept of a warning: what was, or what was ahead and did not come."""
+    told = never_came if warning.is_ahead else over
+    return told(warning.kind, warning.level, warning.piece_titles)
 
 
 def _by_urgency(warnings: Sequence[StudioWarning]) -> tuple[StudioWarning, ...]:

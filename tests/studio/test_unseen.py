@@ -7,7 +7,9 @@ from dataclasses import replace
 import pytest
 
 from studiowatch.room.air_movement import Movement
+from studiowatch.room.trend import Crossing
 from studiowatch.studio.concern import AirNow, CoatAtRisk, Concern, Kind
+from studiowatch.studio.heading import Figure
 from studiowatch.studio.warnings import WarningBook, settle
 from studiowatch.studio.watch import find_concerns
 from studiowatch.studio.words import Level
@@ -22,12 +24,26 @@ DAMP = replace(CALM, humidity_pct=90.0, dew_point_C=11.8)
 NO_HUMIDITY = replace(CALM, humidity_pct=None, dew_point_C=None)
 NO_TEMPERATURE = replace(CALM, temperature_C=None, dew_point_C=None)
 LEAPT = replace(CALM, implausible="The humidity leapt to 20 %.")
+MINUTE_MS = 60_000
 MARSH = CoatAtRisk(
     piece_key="p1", piece_title="Salt Marsh", coat_label="gloss 1", wet=True, forming=True, film_C=18.9, mfft_C=9.0
 )
 KILN = replace(MARSH, piece_key="p2", piece_title="Kiln Light", coat_label="isolation")
 COLD = replace(MARSH, film_C=8.0)
 DEWY = replace(MARSH, film_C=14.0, mfft_C=None)
+
+
+class Dampening:
+    """A room that will be too damp in 40 minutes."""
+
+    def until(self, figure: Figure, distance: float, *, said_before: bool) -> Crossing | None:
+        del distance, said_before
+        at_ms = (30 * MINUTE_MS, 40 * MINUTE_MS, 50 * MINUTE_MS)
+        return Crossing(low_ms=at_ms[0], middle_ms=at_ms[1], high_ms=at_ms[2]) if figure is Figure.HUMIDITY else None
+
+    def fan_from_ms(self, now_ms: int) -> int | None:
+        del now_ms
+        return None
 
 
 def clock_text(time_ms: int) -> str:
@@ -188,3 +204,15 @@ def test_that_damp_air_is_held_though_the_temperature_fails_meanwhile() -> None:
     dry = replace(NO_TEMPERATURE, humidity_pct=50.0)
     assert Kind.DAMP in kinds(look(dry, MARSH, before=first, after_s=29.0))
     assert Kind.DAMP not in kinds(look(dry, MARSH, before=first, after_s=30.0))
+
+
+@pytest.mark.parametrize("air", [NO_HUMIDITY, LEAPT, silent(CALM, 600.0)])
+def test_that_what_is_ahead_stays_ahead_while_nobody_sees_the_room_and_ends_with_its_time(air: AirNow) -> None:
+    first = find_concerns(CALM, [MARSH], now_ms=NOW_MS, clock_text=clock_text, heading=Dampening())
+    assert of_kind(Kind.DAMP, first).sentence.headline == "Humidity will pass the limit in about 40 minutes"
+    later = look(air, MARSH, before=first, after_s=600.0)
+    stood = of_kind(Kind.DAMP, later)
+    assert stood.sentence.headline == "Humidity will pass the limit in about 30 minutes"
+    assert (stood.is_ahead, stood.expected_ms) == (True, NOW_MS + 40 * MINUTE_MS)
+    assert Kind.DAMP not in kinds(look(air, MARSH, before=later, after_s=2400.0))
+    assert Kind.DAMP not in kinds(look(air, replace(MARSH, wet=False, forming=False), before=later, after_s=660.0))

@@ -305,3 +305,26 @@ def test_that_a_warning_that_is_over_is_told_as_past() -> None:
 def test_that_every_kind_has_its_words_for_when_it_is_over(kind: Kind) -> None:
     _, (change,) = settle(raised(concern(kind)), (), NOW_MS + MINUTE_MS)
     assert " was " in f" {change.warning.sentence.headline} " or "could not" in change.warning.sentence.headline
+
+
+@pytest.mark.parametrize(
+    ("kind", "headline"),
+    [
+        (Kind.AIR_MOVING, "A fan was meant to be on"),
+        (Kind.TOO_COLD, "Cold was foreseen"),
+        (Kind.NEAR_DEW_POINT, "A dew point too near was foreseen"),
+        (Kind.DAMP, "Damp air was foreseen"),
+    ],
+)
+def test_that_what_was_ahead_and_never_came_is_not_told_as_having_been(kind: Kind, headline: str) -> None:
+    ahead = replace(concern(kind, Level.CAUTION), is_ahead=True, expected_ms=NOW_MS + 30 * MINUTE_MS)
+    _, (change,) = settle(raised(ahead), (), NOW_MS + MINUTE_MS)
+    assert (change.warning.sentence.headline, change.warning.sentence.detail) == (headline, "Piece p1.")
+
+
+def test_that_what_came_is_told_as_having_been_though_it_was_ahead_first_and_last() -> None:
+    ahead = replace(concern(Kind.DAMP, Level.CAUTION), is_ahead=True, expected_ms=NOW_MS + 30 * MINUTE_MS)
+    book, _ = settle(raised(ahead), (concern(Kind.DAMP, Level.CAUTION),), NOW_MS + MINUTE_MS)
+    book, _ = settle(book, (ahead,), NOW_MS + 2 * MINUTE_MS)
+    _, (change,) = settle(book, (), NOW_MS + 3 * MINUTE_MS)
+    assert change.warning.sentence.headline == "It was damp for a wet coat"

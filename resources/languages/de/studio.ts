@@ -1224,6 +1224,22 @@
       <source>The room was not read for long</source>
       <translation>Der Raum wurde lange nicht gemessen</translation>
     </message>
+    <message>
+      <source>A fan was meant to be on</source>
+      <translation>Ein Ventilator sollte laufen</translation>
+    </message>
+    <message>
+      <source>Cold was foreseen</source>
+      <translation>Kälte war vorausgesehen</translation>
+    </message>
+    <message>
+      <source>A dew point too near was foreseen</source>
+      <translation>Ein zu naher Taupunkt war vorausgesehen</translation>
+    </message>
+    <message>
+      <source>Damp air was foreseen</source>
+      <translation>Feuchte Luft war vorausgesehen</translation>
+    </message>
     <message numerus="yes">
       <source>Air was moving over {n} wet coats</source>
       <translation>

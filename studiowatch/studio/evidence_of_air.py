@@ -118,12 +118,16 @@ def _no_dew(margin: str, *, is_above: bool) -> str:
 
 
 def skinned(case: Case) -> tuple[str, ...]:
-    """Return how fast it dried, and in what moving air while it was wet: what moved later skins nothing."""
+    """Return how fast it dried, where that is followed, and in what moving air: what moved once it was dry is not it."""
     tally, pace = case.course.tally, case.severities.shown[Cause.SKINNED]
     if not isfinite(tally.fastest_m_s):
         return (say("Its air is not known."),)
     units = chosen()
-    said = [say("At its fastest it lost water {pace} times as fast as in its sheet's own room.", pace=amount(pace))]
+    said = []
+    if case.sheet.kind is Kind.WATERBORNE:
+        said.append(
+            say("At its fastest it lost water {pace} times as fast as in its sheet's own room.", pace=amount(pace))
+        )
     dry_ms = case.course.stage_ms(Stage.DRY_TO_TOUCH)
     wet = [step for step in case.course.steps if dry_ms is None or step.start_ms < dry_ms]
     fast = [step for step in wet if step.speed_known and step.air.air_speed_m_s > AIR_SPEED.caution]

@@ -113,6 +113,11 @@ def test_that_air_that_moved_once_it_was_dry_to_touch_did_not_move_over_a_wet_co
     assert "Air moved over it, up to 0.50 m/s, for " in told(early, Cause.SKINNED)
 
 
+def test_that_no_loss_of_water_is_told_of_a_solvent_borne_coat() -> None:
+    found = reviewed(stack(isolation(72.0), gloss(sheet="gloss-solventborne", volume_mL=12.0)), room(hours=(-80, 40)))
+    assert told(found, Cause.SKINNED) == "While wet: up to 20 °C, down to 52 %."
+
+
 def test_that_the_sheets_own_run_has_its_own_pace() -> None:
     """By definition 1: 23 °C, 50 %, 0.1 m/s, a panel of 0.15 m."""
     laid = stack(gloss(volume_mL=1.8))

@@ -118,7 +118,7 @@ def _no_dew(margin: str, *, is_above: bool) -> str:
 
 
 def skinned(case: Case) -> tuple[str, ...]:
-    """Return how fast it dried, where that is followed, and in what moving air: what moved once it was dry is not it."""
+    """Return how fast it dried, where that is followed, and in what moving air while it was wet."""
     tally, pace = case.course.tally, case.severities.shown[Cause.SKINNED]
     if not isfinite(tally.fastest_m_s):
         return (say("Its air is not known."),)

@@ -16,7 +16,7 @@ from studiowatch.studio.review_severity import matting_most, touch_tests_ms
 from studiowatch.studio.review_words import amount, lasted
 
 MINUTE_MS = 60_000  # ms
-THIN_PCT = 10.0  # % of water that sheets commonly allow; common practice, no source
+THIN_PCT = 10.0  # % of the volume added that sheets commonly allow; common practice, no source
 
 
 def sealed_in(case: Case) -> tuple[str, ...]:
@@ -85,16 +85,16 @@ def _poured(coat: Coat, piece: Piece) -> str:
 
 
 def thinned(case: Case) -> tuple[str, ...]:
-    """Return how much water was added."""
+    """Return how far it was thinned."""
     thinned_pct = case.course.stack.top.coat.thinned_pct
     if thinned_pct <= 0.0:
-        return (say("No water was added."),)
+        return (say("It was not thinned."),)
     share = chosen().plain(thinned_pct)
     if thinned_pct <= THIN_PCT:
-        return (say("{share} % of water was added.", share=share),)
+        return (say("It was thinned by {share} %.", share=share),)
     return (
         say(
-            "{share} % of water was added; sheets commonly allow up to {limit} %.",
+            "It was thinned by {share} %; sheets commonly allow up to {limit} %.",
             share=share,
             limit=chosen().number(THIN_PCT),
         ),

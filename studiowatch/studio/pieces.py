@@ -117,7 +117,7 @@ class Coat:
     volume_mL, grams, wet_um : float or None
         How much was laid, in whichever unit she measured; all None means "as the sheet says".
     thinned_pct : float
-        Water added, % of the volume.
+        Water or thinner added, % of the volume.
     covered_from_ms : int or None
         UTC ms from which a mesh cover stands over the coat.
     outcome, seen_ms

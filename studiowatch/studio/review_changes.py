@@ -144,7 +144,7 @@ def _thinner(case: Case, room: Room) -> Iterator[Tried]:
 def _undiluted(case: Case, room: Room) -> Iterator[Tried]:
     stack = case.course.stack
     coat = replace(stack.top.coat, thinned_pct=0.0)
-    yield Tried(words=say("No water added"), stack=stack.with_top(coat), room=room, seen_ms=case.seen_ms)
+    yield Tried(words=say("Not thinned"), stack=stack.with_top(coat), room=room, seen_ms=case.seen_ms)
 
 
 def _glossy(case: Case, room: Room) -> Iterator[Tried]:

@@ -92,7 +92,7 @@ CURVES: Mapping[Cause, Curve] = MappingProxyType(
         Cause.TOO_THICK: Curve(
             even=2.2, steep=7.0, basis=mark("Even at 2.2 times the sheet's film; care from 1.5, act from 2: judgement.")
         ),
-        Cause.THINNED: Curve(even=25.0, steep=5.0, basis=mark("Even at 25 % of water added: judgement.")),
+        Cause.THINNED: Curve(even=25.0, steep=5.0, basis=mark("Even where it was thinned by 25 %: judgement.")),
         Cause.MATTING_BUILD_UP: Curve(
             even=1.8,
             steep=8.0,

@@ -60,7 +60,7 @@ _FIGURES: Mapping[Cause, Callable[[float], str]] = MappingProxyType(
             "{cause} ({figure} times its sheet's film)", cause=say(WITHIN[Cause.TOO_THICK]), figure=amount(value)
         ),
         Cause.THINNED: lambda value: say(
-            "{cause} ({share} % of water added)", cause=say(WITHIN[Cause.THINNED]), share=round(value)
+            "{cause} ({share} % added)", cause=say(WITHIN[Cause.THINNED]), share=round(value)
         ),
         Cause.DAMP_AIR: lambda value: say(
             "{cause} ({hours} h that count as damp)", cause=say(WITHIN[Cause.DAMP_AIR]), hours=amount(value)

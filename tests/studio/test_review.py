@@ -13,8 +13,10 @@ from studiowatch.coats.film import advance, lay, sealed_in_g_m2
 from studiowatch.physics.air import Air
 from studiowatch.studio.amounts import is_measured
 from studiowatch.studio.pieces import Coat, Finding, Look, Outcome
-from studiowatch.studio.review_causes import Cause
+from studiowatch.studio.review_causes import MEASURED, Cause
 from studiowatch.studio.review_course import DRAWS, SEED
+from studiowatch.studio.review_curves import Curves
+from studiowatch.studio.review_live import present_risk
 from studiowatch.studio.review_views import Phase, Review
 
 from .review_scenes import GOOD, HOUR_MS, LAID_MS, MINUTE_MS, SHEETS, at, gloss, isolation, reviewed, room, stack
@@ -116,6 +118,21 @@ def test_that_air_that_moved_once_it_was_dry_to_touch_did_not_move_over_a_wet_co
 def test_that_no_loss_of_water_is_told_of_a_solvent_borne_coat() -> None:
     found = reviewed(stack(isolation(72.0), gloss(sheet="gloss-solventborne", volume_mL=12.0)), room(hours=(-80, 40)))
     assert told(found, Cause.SKINNED) == "While wet: up to 20 °C, down to 52 %."
+
+
+def test_that_a_solvent_borne_coat_is_not_said_to_hold_added_water() -> None:
+    coat = gloss(sheet="gloss-solventborne", volume_mL=12.0, thinned_pct=30.0)
+    found = reviewed(stack(isolation(72.0), coat), room(hours=(-80, 40)))
+    assert told(found, Cause.THINNED) == "It was thinned by 30 %; sheets commonly allow up to 10 %."
+    assert "Not thinned" in [change.change for change in found.changes]
+    risk = present_risk(Curves(), severities_with(Cause.THINNED, 30.0))
+    assert risk.sentence.endswith("cloud: thinned too far (30 % added).")
+
+
+def severities_with(cause: Cause, value: float) -> np.ndarray[tuple[int, int], np.dtype[np.float64]]:
+    severities = np.zeros((1, len(MEASURED)))
+    severities[0, MEASURED.index(cause)] = value
+    return severities
 
 
 def test_that_the_sheets_own_run_has_its_own_pace() -> None:

@@ -488,10 +488,6 @@
       <translation>Der Film, oder worauf er liegt, war im engsten Fall {margin} über dem Taupunkt: Es schlug sich kein Wasser nieder.</translation>
     </message>
     <message>
-      <source>At its fastest it lost water {pace} times as fast as in its sheet's own room.</source>
-      <translation>Im schnellsten Fall verlor sie Wasser {pace}-mal so schnell wie im Raum des Datenblatts.</translation>
-    </message>
-    <message>
       <source>While wet: up to {warmest}, down to {driest} %.</source>
       <translation>Solange nass: bis {warmest}, hinab bis {driest} %.</translation>
     </message>
@@ -526,6 +522,10 @@
     <message>
       <source>It was within {margin} of it, while wet, for {span}.</source>
       <translation>Sie war nass {span} lang weniger als {margin} davon entfernt.</translation>
+    </message>
+    <message>
+      <source>At its fastest it lost water {pace} times as fast as in its sheet's own room.</source>
+      <translation>Im schnellsten Fall verlor sie Wasser {pace}-mal so schnell wie im Raum des Datenblatts.</translation>
     </message>
     <message>
       <source>Air moved over it, up to {speed}, for {span}, from {time}.</source>
@@ -568,8 +568,8 @@
       <translation>{grams} g auf {area} m²</translation>
     </message>
     <message>
-      <source>{share} % of water was added; sheets commonly allow up to {limit} %.</source>
-      <translation>{share} % Wasser wurden zugegeben; Datenblätter erlauben meist bis {limit} %.</translation>
+      <source>It was thinned by {share} %; sheets commonly allow up to {limit} %.</source>
+      <translation>Sie wurde um {share} % verdünnt; Datenblätter erlauben meist bis {limit} %.</translation>
     </message>
     <message numerus="yes">
       <source>{labels} hold matting agent: {n}, where {most} may lie on each other.</source>
@@ -603,12 +603,12 @@
       <translation>Wie viel aufgetragen wurde, ist nicht verzeichnet; {film} vom Datenblatt sind angenommen.</translation>
     </message>
     <message>
-      <source>No water was added.</source>
-      <translation>Kein Wasser wurde zugegeben.</translation>
+      <source>It was not thinned.</source>
+      <translation>Sie wurde nicht verdünnt.</translation>
     </message>
     <message>
-      <source>{share} % of water was added.</source>
-      <translation>{share} % Wasser wurden zugegeben.</translation>
+      <source>It was thinned by {share} %.</source>
+      <translation>Sie wurde um {share} % verdünnt.</translation>
     </message>
     <message>
       <source>No satin or matt coat is in the stack.</source>
@@ -2110,8 +2110,8 @@
       <translation>{time} aufgetragen</translation>
     </message>
     <message>
-      <source>No water added</source>
-      <translation>Kein Wasser zugegeben</translation>
+      <source>Not thinned</source>
+      <translation>Nicht verdünnt</translation>
     </message>
     <message>
       <source>Gloss below, this coat alone with matting agent</source>
@@ -2150,8 +2150,8 @@
       <translation>Halb und halb beim 2,2-Fachen des Datenblatts; Achtung ab 1,5, handeln ab 2: Urteil.</translation>
     </message>
     <message>
-      <source>Even at 25 % of water added: judgement.</source>
-      <translation>Halb und halb bei 25 % zugegebenem Wasser: Urteil.</translation>
+      <source>Even where it was thinned by 25 %: judgement.</source>
+      <translation>Halb und halb bei 25 % Verdünnung: Urteil.</translation>
     </message>
     <message>
       <source>More than one or two coats with matting agent dull the darks: common practice, no source.</source>
@@ -2221,8 +2221,8 @@
       <translation>{cause} (das {figure}-Fache des Datenblatts)</translation>
     </message>
     <message>
-      <source>{cause} ({share} % of water added)</source>
-      <translation>{cause} ({share} % Wasser zugegeben)</translation>
+      <source>{cause} ({share} % added)</source>
+      <translation>{cause} ({share} % zugegeben)</translation>
     </message>
     <message>
       <source>{cause} ({hours} h that count as damp)</source>

@@ -140,12 +140,12 @@ class Units:
     hours: Hours = Hours.TWENTY_FOUR
 
     def number(self, value: float, places: int = 0) -> str:
-        """Return a number, "20.6" or "20,6"."""
-        return f"{value:.{places}f}".replace(".", self.numbers.value)
+        """Return a number, "20.6" or "20,6"; one that rounds to 0 has no sign."""
+        return f"{value:z.{places}f}".replace(".", self.numbers.value)
 
     def plain(self, value: float) -> str:
-        """Return a number without needless places, "9" or "48,2"."""
-        return f"{value:g}".replace(".", self.numbers.value)
+        """Return a number without needless places, "9" or "48,2"; 0 has no sign."""
+        return f"{value:zg}".replace(".", self.numbers.value)
 
     def count(self, value: float) -> str:
         """Return a whole number in groups of thousands, "29,300"."""

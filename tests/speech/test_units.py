@@ -46,3 +46,10 @@ def test_that_her_choice_holds_until_another() -> None:
     assert chosen() == METRIC
     choose(US)
     assert chosen() == US
+
+
+def test_that_what_rounds_to_nothing_has_no_sign() -> None:
+    # -17.8 × 1.8 + 32 = -0.04
+    assert (METRIC.temperature(-0.04), METRIC.limit(-0.04)) == ("0.0 °C", "0 °C")
+    assert (US.temperature(-17.8), US.limit(-17.8)) == ("0.0 °F", "0 °F")
+    assert METRIC.temperature(-0.06) == "-0.1 °C"

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from studiowatch.room.limits import (
     DEW_MARGIN,
     FILM_MARGIN,
+    Limit,
     Standing,
     dew_margin_standing,
     film_margin_standing,
@@ -178,13 +179,12 @@ def damp(scene: Scene) -> Concern | None:
     if scene.air.dew_point_C is None:
         level = max(level, Level(int(before)))
     strictest = min((humidity_limit(coat.max_humidity_pct) for coat in touched), key=lambda limit: limit.act)
-    limit_pct = strictest.act if humidity_pct > strictest.act else strictest.caution
     titles = titles_of(touched)
     sentence = Sentence(
         level=level,
         headline=_damp_headline(level, len(touched)),
         detail=in_turn(
-            _damp_text(scene, humidity_pct, limit_pct),
+            _damp_text(scene, humidity_pct, strictest),
             _dew_text(scene, margins) if any(standing for standing, _ in dew_standings) else "",
             _still_drying(titles),
         ),
@@ -231,9 +231,13 @@ def _damp_headline(level: Level, number: int) -> str:
     )
 
 
-def _damp_text(scene: Scene, humidity_pct: float, limit_pct: float) -> str:
+def _damp_text(scene: Scene, humidity_pct: float, limits: Limit) -> str:
+    limit_pct = limits.act if humidity_pct > limits.act else limits.caution
+    places = 1 if round(humidity_pct) == round(limit_pct) else 0  # else it would read as the limit itself
+    humidity, limit = scene.units.number(humidity_pct, places), scene.units.plain(limit_pct)
     typed = scene.air.typed
-    humidity, limit = scene.units.number(humidity_pct), scene.units.plain(limit_pct)
+    if humidity_pct <= limit_pct:
+        return _damp_still_text(scene, humidity, limit, scene.units.plain(limit_pct - limits.release))
     if typed is None:
         return say("The air is at {humidity} %; the limit is {limit} %.", humidity=humidity, limit=limit)
     return say(
@@ -241,6 +245,26 @@ def _damp_text(scene: Scene, humidity_pct: float, limit_pct: float) -> str:
         humidity=humidity,
         time=scene.clock_text(typed.time_ms),
         limit=limit,
+    )
+
+
+def _damp_still_text(scene: Scene, humidity: str, limit: str, end: str) -> str:
+    """Return how damp the air is that is within its limit again: the warning is held, and must not deny itself."""
+    typed = scene.air.typed
+    if typed is None:
+        return say(
+            "The air is at {humidity} %, within the limit of {limit} % again; this stays until it is at {end} %.",
+            humidity=humidity,
+            limit=limit,
+            end=end,
+        )
+    return say(
+        "The air was at {humidity} % when it was read at {time}, within the limit of {limit} % again; this stays until "
+        "it is at {end} %.",
+        humidity=humidity,
+        time=scene.clock_text(typed.time_ms),
+        limit=limit,
+        end=end,
     )
 
 

@@ -37,6 +37,16 @@ def test_that_damp_does_not_flicker_at_its_limit() -> None:
     assert look(replace(CALM, humidity_pct=72.9), MARSH, before=later, after_s=7200) == ()
 
 
+@pytest.mark.parametrize(("humidity_pct", "told"), [(73.5, "74 %"), (75.0, "75.0 %")])
+def test_that_damp_air_that_is_held_within_its_limit_does_not_deny_itself(humidity_pct: float, told: str) -> None:
+    """It is held for 2 % below its limit: 75 - 2 = 73."""
+    first = look(replace(CALM, humidity_pct=75.4), MARSH)
+    assert first[0].sentence.detail.startswith("The air is at 75.4 %; the limit is 75 %.")
+    (held,) = look(replace(CALM, humidity_pct=humidity_pct), MARSH, before=first, after_s=60)
+    within = f"The air is at {told}, within the limit of 75 % again; this stays until it is at 73 %."
+    assert held.sentence.detail.startswith(within)
+
+
 def test_that_damp_air_speaks_for_the_dew_point_that_it_brings_near() -> None:
     (concern,) = look(replace(CALM, humidity_pct=80.0, dew_point_C=17.0), MARSH)
     assert concern.kind is Kind.DAMP

@@ -2312,6 +2312,10 @@
       <translation>Die Luft hatte {humidity} %, als sie um {time} gemessen wurde; die Grenze ist {limit} %.</translation>
     </message>
     <message>
+      <source>The air was at {humidity} % when it was read at {time}, within the limit of {limit} % again; this stays until it is at {end} %.</source>
+      <translation>Die Luft hatte {humidity} %, als sie um {time} abgelesen wurde, wieder innerhalb der Grenze von {limit} %; dies bleibt, bis sie {end} % hat.</translation>
+    </message>
+    <message>
       <source>The film is {margin} below the dew point ({dew}).</source>
       <translation>Der Film liegt {margin} unter dem Taupunkt ({dew}).</translation>
     </message>
@@ -2351,6 +2355,10 @@
     <message>
       <source>The air is at {humidity} %; the limit is {limit} %.</source>
       <translation>Die Luft hat {humidity} %; die Grenze ist {limit} %.</translation>
+    </message>
+    <message>
+      <source>The air is at {humidity} %, within the limit of {limit} % again; this stays until it is at {end} %.</source>
+      <translation>Die Luft hat {humidity} %, wieder innerhalb der Grenze von {limit} %; dies bleibt, bis sie {end} % hat.</translation>
     </message>
     <message>
       <source>The film is {margin} above the dew point ({dew}).</source>

@@ -127,7 +127,7 @@ def predict(
         film=_figures(fresh, film, used[0], covered=covered),
         notes=(
             *remarks.on_film(film),
-            *((say(remarks.FREEZING),) if freezes else ()),
+            *((remarks.freezing(),) if freezes else ()),
             *((remarks.extrapolated(),) if extrapolated else ()),
             *remarks.on_support(fresh, support),
             *remarks.on_draws(draws_n),

@@ -6,13 +6,14 @@ from collections.abc import Iterator, Sequence
 
 from studiowatch.coats.data_sheet import Kind
 from studiowatch.coats.film import Film
+from studiowatch.coats.solventborne import BLUSH_MARGIN_K
 from studiowatch.coats.stages import Stage
 from studiowatch.coats.support import Support, soaked_sentence
 from studiowatch.coats.vapour import solvent_laid_g, vapour_build_up
 from studiowatch.physics.air import Air
 from studiowatch.physics.constants import REFERENCE_TEMPERATURE_C
 from studiowatch.speech.units import chosen
-from studiowatch.speech.words import mark, say
+from studiowatch.speech.words import say
 
 TRUSTED_TEMPERATURE_C = (10.0, 30.0)  # °C; outside it the times are extrapolated; assumption
 TRUSTED_HUMIDITY_PCT = (30.0, 80.0)  # %; outside it the times are extrapolated; assumption
@@ -22,10 +23,15 @@ LEAST_CHANCE = 0.01  # chance of a film too cold to form that is worth a sentenc
 SMALL_ROOM_M3 = 30.0  # m³, a spare room, for the vapour of a solvent-borne coat; assumption
 SHUT_CHANGES_PER_H = 0.3  # air changes an hour with windows shut; common practice, no source
 LEAST_DRAWS = 10  # nine beside the nominal run: on average a tenth lies below the lowest of nine, and above the highest
-FREEZING = mark(
-    "the water in the wet film would be at or below 0 °C and may freeze, which ruins the film; the model knows no ice, "
-    "so these times do not hold: lay the coat in a warmer room"
-)
+
+
+def freezing() -> str:
+    """Return that the water of the film would freeze, of which the model knows nothing."""
+    return say(
+        "the water in the wet film would be at or below {freezing} and may freeze, which ruins the film; the model "
+        "knows no ice, so these times do not hold: lay the coat in a warmer room",
+        freezing=chosen().limit(0.0),
+    )
 
 
 def is_outside_trust(air: Air) -> bool:
@@ -67,8 +73,9 @@ def on_film(film: Film) -> Iterator[str]:
         yield from _on_forming(film)
     if film.chance_of_blush >= LEAST_CHANCE:
         yield say(
-            "the film may blush ({share} % of draws come within 3 K of the dew point while it is wet): wait for drier "
-            "air, or warm the room before the solvent is opened; it does not mend",
+            "the film may blush ({share} % of draws come within {margin} of the dew point while it is wet): wait for "
+            "drier air, or warm the room before the solvent is opened; it does not mend",
+            margin=chosen().difference_limit(BLUSH_MARGIN_K),
             share=chosen().number(100.0 * film.chance_of_blush),
         )
     if sheet.kind is Kind.SOLVENTBORNE:

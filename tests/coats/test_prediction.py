@@ -5,7 +5,7 @@ from dataclasses import replace
 import pytest
 
 from studiowatch.coats.anchoring import anchor
-from studiowatch.coats.data_sheet import DataSheet
+from studiowatch.coats.data_sheet import DataSheet, Kind
 from studiowatch.coats.film import advance, lay
 from studiowatch.coats.prediction import predict
 from studiowatch.coats.stages import Orientation, Stage, Surface
@@ -13,6 +13,7 @@ from studiowatch.coats.support import Support
 from studiowatch.physics.air import Air
 from studiowatch.physics.moist_air import wet_bulb
 from studiowatch.physics.ranges import OutOfRange
+from studiowatch.speech.units import US, choose
 
 ROOM = Air(temperature_C=20.0, humidity_pct=50.0, air_speed_m_s=0.05)
 DAMP = replace(ROOM, humidity_pct=78.0)
@@ -114,6 +115,16 @@ def test_that_water_that_would_freeze_is_told(
     assert any("may freeze" in note for note in notes) is freezes
     logged = predict(gloss, wet_um=90.0, side_m=0.4, room=[(0.0, ROOM), (600.0, cold)], draws_n=16)
     assert any("may freeze" in note for note in logged.notes) is freezes
+
+
+def test_that_frost_and_blush_are_told_in_her_degrees(gloss: DataSheet) -> None:
+    """0 °C is 32 °F, and 3 K are 5.4 °F."""
+    choose(US)
+    frost = predict(gloss, wet_um=90.0, side_m=0.4, room=replace(ROOM, temperature_C=-2.0), draws_n=16)
+    assert any("at or below 32 °F and may freeze" in note for note in frost.notes)
+    spirit = replace(gloss, kind=Kind.SOLVENTBORNE, clear_h=None, mfft_C=None)
+    damp = predict(spirit, wet_um=90.0, side_m=0.4, room=replace(ROOM, humidity_pct=95.0), draws_n=16)
+    assert any("within 5.4 °F of the dew point" in note for note in damp.notes)
 
 
 def test_that_frost_over_a_dry_coat_is_no_matter(gloss: DataSheet) -> None:

@@ -244,8 +244,8 @@
       <translation>der Raumverlauf geht von {before} s auf {time} s; die Zeiten müssen steigen</translation>
     </message>
     <message>
-      <source>the water in the wet film would be at or below 0 °C and may freeze, which ruins the film; the model knows no ice, so these times do not hold: lay the coat in a warmer room</source>
-      <translation>das Wasser im nassen Film läge bei 0 °C oder darunter und kann gefrieren, was den Film verdirbt; das Modell kennt kein Eis, also gelten diese Zeiten nicht: die Schicht in einem wärmeren Raum auftragen</translation>
+      <source>the water in the wet film would be at or below {freezing} and may freeze, which ruins the film; the model knows no ice, so these times do not hold: lay the coat in a warmer room</source>
+      <translation>das Wasser im nassen Film läge bei {freezing} oder darunter und kann gefrieren, was den Film verdirbt; das Modell kennt kein Eis, also gelten diese Zeiten nicht: die Schicht in einem wärmeren Raum auftragen</translation>
     </message>
     <message>
       <source>the room leaves {low} to {high} {degrees} or {dry} to {damp} % RH: the times are extrapolated</source>
@@ -260,8 +260,8 @@
       <translation>die Schicht ist {times}-mal so dick wie die des Datenblatts ({film} trocken, Datenblatt {sheet}): Sie trocknet viel später durch</translation>
     </message>
     <message>
-      <source>the film may blush ({share} % of draws come within 3 K of the dew point while it is wet): wait for drier air, or warm the room before the solvent is opened; it does not mend</source>
-      <translation>der Film kann weiß anlaufen ({share} % der Ziehungen kommen dem Taupunkt nass näher als 3 K): auf trockenere Luft warten oder den Raum wärmen, bevor das Lösemittel geöffnet wird; es heilt nicht</translation>
+      <source>the film may blush ({share} % of draws come within {margin} of the dew point while it is wet): wait for drier air, or warm the room before the solvent is opened; it does not mend</source>
+      <translation>der Film kann weiß anlaufen ({share} % der Ziehungen kommen dem Taupunkt nass näher als {margin}): auf trockenere Luft warten oder den Raum wärmen, bevor das Lösemittel geöffnet wird; es heilt nicht</translation>
     </message>
     <message>
       <source>mfft_C is not on the sheet, so whether the film may be too cold to form is not known: look for the minimum film-forming temperature on the product's sheet</source>

@@ -113,7 +113,7 @@ def _drier(case: Case, room: Room) -> Iterator[Tried]:
     ends = step_ends_ms(from_ms, from_ms + LATEST_MS, ((0, HOUR_MS),))
     steps = room.steps(ends, from_ms)
     fit = [step.is_read and step.air.humidity_pct < limit_pct and step.air.temperature_C >= least_C for step in steps]
-    first = next((at for at in range(1, len(fit) - FIT_HOURS) if all(fit[at : at + FIT_HOURS])), None)
+    first = next((at for at in range(1, len(fit) - FIT_HOURS + 1) if all(fit[at : at + FIT_HOURS])), None)
     if first is not None:
         yield _laid_at(
             case, room, steps[first].start_ms, say("Laid at {time}", time=case.when_text(steps[first].start_ms))

@@ -115,6 +115,13 @@ def test_that_air_that_moved_once_it_was_dry_to_touch_did_not_move_over_a_wet_co
     assert "Air moved over it, up to 0.50 m/s, for " in told(early, Cause.SKINNED)
 
 
+def test_that_the_last_hours_of_the_day_after_the_laying_are_looked_at_for_a_better_time() -> None:
+    """The day ends at 09:00: the last four hours on end of it begin at 05:00."""
+    damp = Air(temperature_C=20.0, humidity_pct=90.0, air_speed_m_s=0.05)
+    found = reviewed(stack(isolation(), gloss()), room(lambda hour: damp if -1.0 < hour < 20.0 else GOOD))
+    assert "Laid at 03 Mar 05:00" in [change.change for change in found.changes]
+
+
 def test_that_no_loss_of_water_is_told_of_a_solvent_borne_coat() -> None:
     found = reviewed(stack(isolation(72.0), gloss(sheet="gloss-solventborne", volume_mL=12.0)), room(hours=(-80, 40)))
     assert told(found, Cause.SKINNED) == "While wet: up to 20 °C, down to 52 %."

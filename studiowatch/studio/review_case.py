@@ -6,7 +6,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from studiowatch.coats.data_sheet import DataSheet, Kind
-from studiowatch.coats.readiness import ready_at
+from studiowatch.coats.readiness import ready_at, recoat_s
 from studiowatch.coats.stage_table import ROW
 from studiowatch.coats.stages import Stage
 from studiowatch.studio.pieces import Outcome
@@ -26,8 +26,8 @@ class Case:
     when_text : callable
         Turns UTC ms into the time, with its day where that is not the day of the laying.
     needed_ms, safe_ms : int or None
-        How old the coat below would have had to be, ms, half of the draws and nine in ten of them; None if nothing
-        was sealed in, or it was never ready.
+        How old the coat below would have had to be, ms, half of the draws, and to be told that the next may go on; None
+        if nothing was sealed in, or it was never ready.
     """
 
     course: Course
@@ -51,9 +51,13 @@ class Case:
 
 
 def recoat_ages_ms(course_below: Course) -> tuple[int | None, int | None]:
-    """Return the ages at which half of the draws, and nine in ten, of a coat were ready for the next, ms, or None."""
+    """Return the ages at which half of the draws of a coat were ready for the next, and at which it may go on, ms.
+
+    That is with nine draws in ten, and as on the rack never before the sheet's own recoat time. None where not reached.
+    """
     ready = ready_at(course_below.film.state.reached[ROW[Stage.DRY_TO_RECOAT]])
     is_paint = course_below.film.sheet.kind is Kind.PAINT  # which is held to its sheet's own time
-    ages_s = (ready.nominal_s,) * 2 if is_paint else (ready.p50_s, ready.p90_s)
-    half, most = (None if age_s is None else round(_MS * age_s) for age_s in ages_s)
-    return half, most
+    half_s, most_s = (ready.nominal_s,) * 2 if is_paint else (ready.p50_s, ready.p90_s)
+    told_s = recoat_s(course_below.film.sheet, most_s)
+    half, told = (None if age_s is None else round(_MS * age_s) for age_s in (half_s, told_s))
+    return half, told

@@ -57,6 +57,15 @@ def test_that_waiting_for_the_coat_below_is_what_would_have_changed_it() -> None
     assert waited.figures.sealed_in_g_m2 < 0.1 * found.as_it_was.sealed_in_g_m2
 
 
+def test_that_no_coat_is_said_to_wait_less_than_the_sheet_of_the_one_below_asks_for() -> None:
+    """In air of 32 °C and 30 % it is ready long before the 24 h of this sheet."""
+    slow = {**SHEETS, "isolation-waterborne": replace(SHEETS["isolation-waterborne"], recoat_h=24.0)}
+    warm = Air(temperature_C=32.0, humidity_pct=30.0, air_speed_m_s=0.05)
+    found = reviewed(stack(isolation(2.0), gloss(), sheets=slow), room(lambda _: warm))
+    waited = next(change for change in found.changes if change.change.startswith("Waited until "))
+    assert waited.figures.below_age_ms == 24 * HOUR_MS
+
+
 def test_that_damp_hours_count_only_while_the_film_is_open() -> None:
     def damp(from_h: float, to_h: float) -> float:
         air = Air(temperature_C=20.0, humidity_pct=86.0, air_speed_m_s=0.05)

@@ -13,6 +13,7 @@ from studiowatch.physics.moist_air import dew_point
 from studiowatch.speech.units import chosen
 from studiowatch.speech.words import say
 from studiowatch.studio.pieces import Outcome
+from studiowatch.studio.plan_checks import needs_dry_through
 from studiowatch.studio.remedies import remedies, remedy
 from studiowatch.studio.review_blind import blind_spots
 from studiowatch.studio.review_case import Case, recoat_ages_ms
@@ -163,7 +164,9 @@ def _ready_ages_ms(course: Course, room: Room) -> tuple[int | None, int | None]:
     if stack.below is None or course.fresh.sealed_in_g_m2 <= 0.0:
         return None, None
     below = replace(stack, coats=stack.coats[:-1], above_ms=None)
-    return recoat_ages_ms(run(below, room, stack.below.laid_ms + NEEDED_WITHIN_MS, longest_ms=NEEDED_WITHIN_MS))
+    through = needs_dry_through(stack.below.sheet, stack.top.sheet)
+    until_ms = stack.below.laid_ms + NEEDED_WITHIN_MS
+    return recoat_ages_ms(run(below, room, until_ms, longest_ms=NEEDED_WITHIN_MS, through=through), through=through)
 
 
 def _ranked(case: Case, parts: Mapping[Cause, float]) -> tuple[FoundCause, ...]:

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from studiowatch.coats.data_sheet import DataSheet, Kind
-from studiowatch.coats.readiness import ready_at, recoat_s
+from studiowatch.coats.readiness import next_ready, ready_at, recoat_s
 from studiowatch.coats.stage_table import ROW
 from studiowatch.coats.stages import Stage
 from studiowatch.studio.pieces import Outcome
@@ -50,12 +50,15 @@ class Case:
         return [step for step in self.course.steps if clear_ms is None or step.start_ms < clear_ms]
 
 
-def recoat_ages_ms(course_below: Course) -> tuple[int | None, int | None]:
+def recoat_ages_ms(course_below: Course, *, through: bool = False) -> tuple[int | None, int | None]:
     """Return the ages at which half of the draws of a coat were ready for the next, and at which it may go on, ms.
 
-    That is with nine draws in ten, and as on the rack never before the sheet's own recoat time. None where not reached.
+    That is with nine draws in ten, and as on the rack never before the sheet's own recoat time, nor before it is dry
+    through where the next coat waits for that. None where not reached.
     """
-    ready = ready_at(course_below.film.state.reached[ROW[Stage.DRY_TO_RECOAT]])
+    reached = course_below.film.state.reached
+    times = {stage: ready_at(reached[ROW[stage]]) for stage in (Stage.DRY_TO_RECOAT, Stage.DRY_THROUGH)}
+    ready = next_ready(times, through=through)
     is_paint = course_below.film.sheet.kind is Kind.PAINT  # which is held to its sheet's own time
     half_s, most_s = (ready.nominal_s,) * 2 if is_paint else (ready.p50_s, ready.p90_s)
     told_s = recoat_s(course_below.film.sheet, most_s)

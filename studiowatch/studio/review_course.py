@@ -108,8 +108,8 @@ class Course:
         return None if reached_s is None else self.stack.top.laid_ms + round(1000.0 * reached_s)
 
 
-def run(stack: LaidStack, room: Room, until_ms: int, *, longest_ms: int = LONGEST_MS) -> Course:
-    """Dry a stack through a room until a time, or until its top coat is ready for the next.
+def run(stack: LaidStack, room: Room, until_ms: int, *, longest_ms: int = LONGEST_MS, through: bool = False) -> Course:
+    """Dry a stack through a room until a time, or until its top coat is ready for the next: dry through if `through`.
 
     Raises
     ------
@@ -132,7 +132,7 @@ def run(stack: LaidStack, room: Room, until_ms: int, *, longest_ms: int = LONGES
         below=below,
         samples=samples,
     )
-    _dry_top(course, room)
+    _dry_top(course, room, through=through)
     return course
 
 
@@ -163,7 +163,7 @@ def _dry_below(laid: LaidCoat, film: Film, room: Room, until_ms: int, kept: list
     return film
 
 
-def _dry_top(course: Course, room: Room) -> None:
+def _dry_top(course: Course, room: Room, *, through: bool) -> None:
     top = course.stack.top
     below = course.stack.below
     steps = room.steps(step_ends_ms(top.laid_ms, course.until_ms, _OPEN), top.laid_ms)
@@ -178,14 +178,15 @@ def _dry_top(course: Course, room: Room) -> None:
         own.append(_sample(course.film, step.end_ms))
         if below is not None:
             course.samples[below.coat.key].append(_sample(course.film.below[-1], step.end_ms))
-        if _is_over(course.film):
+        if _is_over(course.film, through=through):
             return
 
 
-def _is_over(film: Film) -> bool:
+def _is_over(film: Film, *, through: bool) -> bool:
     """Return whether nothing that clouds this film can come any more: every draw is ready for the next coat."""
     ready = Stage.DRY_TO_RECOAT if Stage.DRY_TO_RECOAT in stages_of(film.sheet) else Stage.DRY_TO_TOUCH
-    return not bool(np.isinf(film.state.reached[ROW[ready]]).any())
+    asked = (ready, Stage.DRY_THROUGH) if through else (ready,)
+    return not bool(np.isinf(film.state.reached[[ROW[stage] for stage in asked]]).any())
 
 
 def _is_covered(coat: Coat, at_ms: int) -> bool:

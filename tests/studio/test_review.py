@@ -10,6 +10,9 @@ import pytest
 from studiowatch.coats.anchoring import anchor
 from studiowatch.coats.draws import sample
 from studiowatch.coats.film import advance, lay, sealed_in_g_m2
+from studiowatch.coats.readiness import ready_at
+from studiowatch.coats.stage_table import ROW
+from studiowatch.coats.stages import Stage
 from studiowatch.physics.air import Air
 from studiowatch.studio.amounts import is_measured
 from studiowatch.studio.pieces import Coat, Finding, Look, Outcome
@@ -64,6 +67,21 @@ def test_that_no_coat_is_said_to_wait_less_than_the_sheet_of_the_one_below_asks_
     found = reviewed(stack(isolation(2.0), gloss(), sheets=slow), room(lambda _: warm))
     waited = next(change for change in found.changes if change.change.startswith("Waited until "))
     assert waited.figures.below_age_ms == 24 * HOUR_MS
+
+
+def test_that_a_solvent_borne_coat_waits_until_the_one_below_is_dry_through() -> None:
+    """The coat below is dried here once more, in one step, by the film code itself."""
+    warm = Air(temperature_C=28.0, humidity_pct=40.0, air_speed_m_s=0.05)
+    coats = isolation(2.0, volume_mL=25.6), gloss(sheet="gloss-solventborne", volume_mL=12.0)
+    found = reviewed(stack(*coats), room(lambda _: warm))
+    sheet = SHEETS["isolation-waterborne"]
+    film = lay(sheet, anchor(sheet, sample(DRAWS, SEED, measured=True)), wet_um=160.0, side_m=0.4)
+    film, _ = advance(film, warm, 40 * 3600.0)
+    through = ready_at(film.state.reached[ROW[Stage.DRY_THROUGH]])
+    assert through.p90_s is not None
+    waited = next(change for change in found.changes if change.change.startswith("Waited until "))
+    assert waited.figures.below_age_ms is not None
+    assert waited.figures.below_age_ms == pytest.approx(1000.0 * through.p90_s, rel=0.03)
 
 
 def test_that_damp_hours_count_only_while_the_film_is_open() -> None:

@@ -159,9 +159,9 @@ class Units:
         """Return a temperature that a sheet or a rule names, without needless places: "9 °C", "48.2 °F"."""
         return f"{self.plain(round(self.degrees.from_celsius(temperature_C), 1))} {self.degrees.value}"
 
-    def difference(self, difference_K: float) -> str:
+    def difference(self, difference_K: float, places: int = 1) -> str:
         """Return how far two temperatures lie apart, "2.1 °C"."""
-        return f"{self.number(difference_K * self.degrees.per_K, 1)} {self.degrees.value}"
+        return f"{self.number(difference_K * self.degrees.per_K, places)} {self.degrees.value}"
 
     def difference_limit(self, difference_K: float) -> str:
         """Return a difference that a rule names, "3 °C", "5.4 °F"."""

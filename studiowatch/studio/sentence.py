@@ -223,11 +223,11 @@ def _temperature(temperature_C: float, sheet: DataSheet | None, units: Units) ->
         return None
     least_C, greatest_C = sheet.apply_C
     if temperature_C < least_C:
-        now, least = units.temperature(temperature_C), units.limit(least_C)
+        now, least = _told(units.temperature, temperature_C, least_C), units.limit(least_C)
         headline = say("Too cold to lay a coat: {now}, wait for {limit} or more", now=now, limit=least)
         return _wait(headline, say("The sheet of {product} says so.", product=sheet.title), _warm(sheet))
     if temperature_C > greatest_C:
-        now, greatest = units.temperature(temperature_C), units.limit(greatest_C)
+        now, greatest = _told(units.temperature, temperature_C, greatest_C), units.limit(greatest_C)
         headline = say("Too warm to lay a coat: {now}, wait for {limit} or less", now=now, limit=greatest)
         so = say("The sheet of {product} says so.", product=sheet.title)
         return _wait(headline, so, say("Lay it in a cooler hour."))
@@ -239,7 +239,8 @@ def _film(temperature_C: float, sheet: DataSheet | None, units: Units) -> Senten
         return None
     if temperature_C - FILM_COOLING_K - sheet.mfft_C >= FILM_MARGIN.act:
         return None
-    now, needed = units.temperature(temperature_C), units.limit(sheet.mfft_C + FILM_MARGIN.act + FILM_COOLING_K)
+    needed_C = sheet.mfft_C + FILM_MARGIN.act + FILM_COOLING_K
+    now, needed = _told(units.temperature, temperature_C, needed_C), units.limit(needed_C)
     return _wait(
         say("Too cold for the film to form: {now}, wait for {limit} or more", now=now, limit=needed),
         say(
@@ -269,10 +270,15 @@ def _places(value: float, limit: float) -> int:
     return 1 if round(value) == round(limit) else 0
 
 
+def _told(words: Callable[[float, int], str], value: float, limit: float) -> str:
+    """Return `value` with a tenth, and with a hundredth where it would else read as the limit itself."""
+    return words(value, 2 if words(value, 1) == words(limit, 1) else 1)
+
+
 def _dew_point(temperature_C: float, dew_point_C: float | None, units: Units) -> Sentence | None:
     if dew_point_C is None or temperature_C - dew_point_C >= DEW_MARGIN.act:
         return None
-    margin = units.difference(max(0.0, temperature_C - dew_point_C))
+    margin = _told(units.difference, max(0.0, temperature_C - dew_point_C), DEW_MARGIN.act)
     return _wait(
         say(
             "Too near the dew point to lay a coat: {margin}, wait for {limit} or more",

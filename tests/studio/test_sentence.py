@@ -218,3 +218,18 @@ def test_that_a_typed_room_is_not_called_unwatched_however_old_and_wet_pieces_do
     sentence = most_urgent((), old, now_ms=NOW_MS, clock_text=clock_text, wet_titles=("Low Tide",))
     assert sentence.headline == "All is well: a coat drying"
     assert "Last read 2 h ago; air speed is not measured." in sentence.detail
+
+
+@pytest.mark.parametrize(
+    ("air", "headline"),
+    [
+        (replace(GOOD, temperature_C=14.97), "Too cold to lay a coat: 14.97 °C, wait for 15 °C or more"),
+        (replace(GOOD, temperature_C=28.02), "Too warm to lay a coat: 28.02 °C, wait for 28 °C or less"),
+        (
+            replace(GOOD, temperature_C=20.0, dew_point_C=17.03),  # 20 - 17.03 = 2.97
+            "Too near the dew point to lay a coat: 2.97 °C, wait for 3 °C or more",
+        ),
+    ],
+)
+def test_that_no_room_is_refused_at_what_reads_as_the_limit_itself(air: AirNow, headline: str) -> None:
+    assert check(air).headline == headline

@@ -129,8 +129,13 @@ class ReviewDeeds(QObject):
         dialog.open()
 
     def _save(self, path: Path, write: Callable[[Path], None]) -> None:
+        unfinished = path.with_name(f"{path.name}.unfinished")  # a full disk leaves half of it: never under its name
         try:
-            write(path)
+            try:
+                write(unfinished)
+                unfinished.replace(path)
+            finally:
+                unfinished.unlink(missing_ok=True)
         except OSError as fault:
             reason = fault.strerror or fault
             self.refused.emit(

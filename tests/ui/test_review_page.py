@@ -5,7 +5,9 @@ from __future__ import annotations
 import csv
 import io
 from collections.abc import Callable, Sequence
+from errno import ENOSPC
 from functools import cache
+from os import strerror
 from pathlib import Path
 from threading import Event
 from unicodedata import normalize
@@ -14,9 +16,10 @@ import numpy as np
 import pypdf
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QPushButton
+from PySide6.QtWidgets import QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
+from studiowatch.board.simulated import SteppedClock
 from studiowatch.service.atlas import example_of
 from studiowatch.service.review_log import ReviewedCoat
 from studiowatch.studio.review_causes import TITLES, Cause
@@ -26,10 +29,12 @@ from studiowatch.ui.models.review_csv import review_csv
 from studiowatch.ui.models.review_plot import beside_of, picture_of
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.print.review_pdf import write_review
+from studiowatch.ui.review_deeds import ReviewDeeds
 from studiowatch.ui.review_worker import Example, ReviewWorker
 from studiowatch.ui.widgets.review_page import ALONE, BESIDE, NO_OTHERS, TO_OWN, TO_RACK, WORKING, ReviewPage
 
 DAY_MS = 86_400_000
+FULL = Path("/dev/full")
 
 
 @cache
@@ -189,6 +194,31 @@ def test_that_it_goes_on_paper_with_all_its_words(tmp_path: Path, qapp: object, 
         assert step[:40] in text
     for caution in review.remedy.cautions:
         assert caution[:40] in text
+
+
+@pytest.mark.skipif(not FULL.exists(), reason="a disk that is always full, as Linux has it")
+@pytest.mark.usefixtures("qapp")
+def test_that_a_disk_that_is_full_is_told_and_no_review_passes_for_saved() -> None:
+    review = coat(Cause.DAMP_AIR)
+    with pytest.raises(OSError, match=strerror(ENOSPC)):
+        write_review(review, FULL, "a4", review.laid_ms + DAY_MS)
+
+
+def test_that_a_review_that_cannot_be_written_leaves_the_one_that_was_there(tmp_path: Path, qtbot: QtBot) -> None:
+    def write(path: Path) -> None:
+        path.write_text("half of", "utf-8")
+        raise OSError(ENOSPC, "No space left on device", str(path))
+
+    window, page = QWidget(), ReviewPage()
+    qtbot.addWidget(window)
+    qtbot.addWidget(page)
+    deeds = ReviewDeeds(None, SteppedClock(0), page, window)
+    path = tmp_path / "review.csv"
+    path.write_text("the whole of an earlier one", "utf-8")
+    with qtbot.waitSignal(deeds.refused):
+        deeds._save(path, write)
+    assert path.read_text("utf-8") == "the whole of an earlier one"
+    assert list(tmp_path.iterdir()) == [path]
 
 
 class ScriptedReviews:

@@ -8,10 +8,6 @@
       <translation>{title}, Seite {number} von {count}</translation>
     </message>
     <message>
-      <source>it cannot be written</source>
-      <translation>lässt sich nicht schreiben</translation>
-    </message>
-    <message>
       <source>The photo {path} cannot be used ({reason}); the record is made without it.</source>
       <translation>Das Foto {path} lässt sich nicht verwenden ({reason}); das Protokoll entsteht ohne es.</translation>
     </message>

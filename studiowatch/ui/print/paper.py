@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+import os
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtCore import QMarginsF, QRectF, QSizeF
+from PySide6.QtCore import QBuffer, QIODevice, QMarginsF, QRectF, QSizeF
 from PySide6.QtGui import (
     QAbstractTextDocumentLayout,
     QColor,
@@ -59,23 +60,33 @@ def print_document(make: Callable[[QSizeF], QTextDocument], path: Path, title: s
     Raises
     ------
     OSError
-        If it cannot be written.
+        If it cannot be written, or not to its end.
     """
-    writer = QPdfWriter(str(path))
+    printed = _printed(make, title, paper)
+    with path.open("wb") as out:
+        out.write(printed)
+        out.flush()
+        os.fsync(out.fileno())  # else a power cut may leave the name on an empty file
+
+
+def _printed(make: Callable[[QSizeF], QTextDocument], title: str, paper: str) -> bytes:
+    """Return the document as PDF: into a file Qt's writer would write on over a full disk, and say nothing."""
+    printed = QBuffer()
+    printed.open(QIODevice.OpenModeFlag.WriteOnly)
+    writer = QPdfWriter(printed)
     writer.setTitle(title)
     writer.setCreator("studiowatch")
     writer.setResolution(round(72 * _UNITS))
     size = QPageSize(PAPERS[paper])
     writer.setPageLayout(QPageLayout(size, QPageLayout.Orientation.Portrait, QMarginsF()))
     points = QSizeF(size.sizePoints())
-    painter = QPainter()
-    if not painter.begin(writer):
-        raise OSError(0, say("it cannot be written"), str(path))
+    painter = QPainter(writer)
     try:
         painter.scale(_UNITS, _UNITS)
         _paint(painter, writer, make(points), title, points)
     finally:
         painter.end()
+    return bytes(printed.data().data())
 
 
 def page_pictures(make: Callable[[QSizeF], QTextDocument], title: str, paper: str) -> list[QImage]:

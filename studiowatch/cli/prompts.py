@@ -53,6 +53,7 @@ def run(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> int:
                 print(say("Ticked off: {title}: {prompt}", title=line.title, prompt=line.prompt.text))
             else:
                 until_ms = now_ms + round(minutes * MINUTE_MS)
+                store.records.save_prompt(line.prompt)  # no watch may have kept it yet, and a telling needs it there
                 store.records.save_telling(TellingRecord(key=line.prompt.key, snoozed_ms=until_ms))
                 print(
                     say(

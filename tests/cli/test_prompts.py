@@ -63,6 +63,16 @@ def test_that_a_coat_laid_by_command_has_its_prompts_before_any_watch(call: Call
     assert [one["key"] for one in call("prompts", "list", "--json").document] == [cover["key"]]
 
 
+def test_that_a_prompt_that_no_watch_has_kept_yet_is_put_off_too(call: Callable[..., Answer]) -> None:
+    assert call("piece", "add", "Marsh", "--width-cm", "30", "--height-cm", "30").code == 0
+    assert call("coat", "lay", "Marsh", "gloss-waterborne").code == 0
+    bubbles, cover = call("prompts", "list", "--json").document
+    assert call("prompts", "snooze", "1", "--minutes", "45").out.startswith("Put off until")
+    after = {one["key"]: one for one in call("prompts", "list", "--json").document}
+    assert after[bubbles["key"]]["snoozed"]
+    assert not after[cover["key"]]["snoozed"]
+
+
 def test_that_a_prompt_that_a_watch_kept_in_another_language_is_said_in_hers(
     call: Callable[..., Answer], tmp_path: Path
 ) -> None:

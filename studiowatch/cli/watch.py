@@ -29,7 +29,7 @@ from studiowatch.store.folder import StudioFolder
 from studiowatch.studio.rereading import typed_words
 from studiowatch.studio.sentence import OPENING
 
-ENDING = ("SIGINT", "SIGTERM", "SIGHUP")  # a closed terminal ends the watch in good order, too
+ENDING = ("SIGINT", "SIGTERM", "SIGHUP")  # a closed terminal ends the watch in good order, too, unless that is ignored
 ROOM_EVERY_MS = 10_000  # ms between two printed readings
 NOTICED_S = 0.5  # s, within which a signal is noticed at any moment
 RACK_EVERY_MS = 600_000  # ms between two printed racks
@@ -131,7 +131,7 @@ def run(
 
     for name in ENDING:
         number = getattr(signal, name, None)
-        if number is not None:
+        if number is not None and not _is_to_outlive(name, number):
             signal.signal(number, end)
     printer = Printer()
     with ExitStack() as parts:
@@ -151,6 +151,11 @@ def run(
             sounding.take_answers(keeper, typed())
         _wait_for(endings, inf if seconds is None else seconds)
     return DONE
+
+
+def _is_to_outlive(name: str, number: int) -> bool:
+    """Tell whether the watch was started so that it outlives its terminal, as by `nohup`: POSIX, "nohup"."""
+    return name == "SIGHUP" and signal.getsignal(number) is signal.SIG_IGN
 
 
 def _wait_for(endings: SimpleQueue[int], seconds: float) -> None:

@@ -96,6 +96,17 @@ def test_that_signals_right_behind_each_other_end_it_in_good_order(tmp_path: Pat
     assert ended <= {0, *late}
 
 
+@pytest.mark.skipif(sys.platform == "win32", reason="signals of POSIX")
+def test_that_a_watch_that_is_to_outlive_its_terminal_does(call: Callable[..., Answer], tmp_path: Path) -> None:
+    """`nohup` has the hang-up ignored before the program begins: POSIX, "nohup"."""
+    before = signal.signal(signal.SIGHUP, signal.SIG_IGN)
+    try:
+        assert call("--folder", tmp_path / "mine", "record", "--simulated", "--seconds", "0.1").code == 0
+        assert signal.getsignal(signal.SIGHUP) is signal.SIG_IGN
+    finally:
+        signal.signal(signal.SIGHUP, before)
+
+
 def test_that_a_database_of_another_program_is_refused_in_one_sentence_and_not_touched(
     call: Callable[..., Answer], tmp_path: Path
 ) -> None:

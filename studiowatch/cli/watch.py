@@ -77,9 +77,10 @@ class Printer:
             print(line, flush=True)
         except OSError as fault:
             self._gone = True
-            complain(
-                say("The terminal takes no more lines ({fault}); the watch goes on.", fault=fault.strerror or fault)
-            )
+            with suppress(OSError):  # both streams are often one terminal
+                complain(
+                    say("The terminal takes no more lines ({fault}); the watch goes on.", fault=fault.strerror or fault)
+                )
 
 
 def _room_line(room: RoomView, snapshot: Snapshot) -> str:

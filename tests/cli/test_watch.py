@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import errno
+import io
 import signal
 import subprocess
 import sys
@@ -59,6 +61,25 @@ def test_that_a_typed_room_is_printed_with_its_age_and_that_air_speed_is_not_mea
     Printer().show(Snapshot(time_ms=7_300_000, board=BoardView(), room=room, sentence=sentence))
     line = capsys.readouterr().out.strip()
     assert line.endswith("20.5 °C  48 %  not measured  All is well  Last read 2 h ago; air speed is not measured.")
+
+
+class Gone(io.StringIO):
+    """A terminal that was closed."""
+
+    def write(self, _text: str) -> int:
+        raise OSError(errno.EIO, "Input/output error")
+
+
+def test_that_a_terminal_that_is_gone_with_all_its_streams_is_no_fault_of_the_watch(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    monkeypatch.setattr(sys, "stdout", Gone())
+    monkeypatch.setattr(sys, "stderr", Gone())
+    sentence = Sentence(level=Level.CALM, headline="All is well")
+    room = RoomView(time_ms=0, temperature_C=20.5)
+    printer = Printer()
+    printer.show(Snapshot(time_ms=0, board=BoardView(last_ms=0), room=room, sentence=sentence))
+    assert printer._gone
 
 
 def test_that_recording_stores_what_the_board_sent(call: Callable[..., Answer], tmp_path: Path) -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from contextlib import ExitStack
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QCloseEvent, QHideEvent, QPaintEvent, QShowEvent
@@ -314,17 +315,15 @@ class StudioWindow(QMainWindow):
         box.open()
 
     def leave(self) -> None:
-        """End the watch."""
+        """End the watch, whatever part of the window does not end in time: that is raised once all else has."""
         if self._leaving:
             return
         self._leaving = True
         self._parts.settings.geometry = self.saveGeometry()
         deeds = (self.deeds, self.warned, self.prompted, self.exchange, self.finishing, self.reviews)
-        for part in (self.feed, *deeds):
-            part.close()
-        self.pages.end()
-        self._parts.tray.close()
-        self.close()
-        self.left.emit()
-        self.history.close()
-        self._parts.speaker.close()
+        steps: list[Callable[[], object]] = [part.close for part in (self.feed, *deeds)]
+        steps += [self.pages.end, self._parts.tray.close, self.close, self.left.emit]
+        steps += [self.history.close, self._parts.speaker.close]
+        with ExitStack() as ending:
+            for step in reversed(steps):
+                ending.callback(step)

@@ -67,6 +67,28 @@ def test_that_going_on_watching_is_the_default(shown: Show, qtbot: QtBot) -> Non
     assert window.isVisible()
 
 
+def test_that_the_watch_ends_though_a_part_of_the_window_does_not(
+    shown: Show, speaker: KeptSpeaker, tray: KeptTray, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """A backup onto a slow disk goes on for longer than it is waited for."""
+
+    def goes_on() -> None:
+        raise RuntimeError("the work's thread did not end")
+
+    window = shown(FOUR_CALM)
+    tray.exists = True
+    monkeypatch.setattr(window.exchange, "close", goes_on)
+    left = []
+    window.left.connect(lambda: left.append(True))
+    with pytest.raises(RuntimeError, match="did not end"):
+        window.leave()
+    assert left
+    assert not window.isVisible()
+    assert window.history.plot.stopped
+    assert not tray.exists
+    assert speaker.closed
+
+
 def test_that_the_history_is_let_go_when_the_plot_never_came(
     desk: ScriptedDesk, clock: ScriptedClock, settings: ViewSettings, qtbot: QtBot
 ) -> None:

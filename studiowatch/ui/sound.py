@@ -7,8 +7,10 @@ import logging
 import queue
 import sys
 import threading
+import time
 import wave
 from collections.abc import Generator
+from contextlib import suppress
 from importlib.resources import files
 from pathlib import Path
 from typing import Protocol
@@ -23,6 +25,7 @@ from studiowatch.ui.players import play_elsewhere, player_name
 _RATE_HZ = 44100
 _CHANNELS = 1
 _LONGEST_SOUND_S = 5.0
+HANGS_AFTER_S = 20.0  # s, longer than the device and then the player may take: the sound's server does not answer
 _NULL_BACKEND = "Null"  # what the library calls a device that plays into nothing
 NO_SOUND = mark("no sound on this machine")
 
@@ -52,12 +55,16 @@ class DeviceSpeaker:
     def __init__(self) -> None:
         self._wanted: queue.Queue[tuple[Sound, float] | None] = queue.Queue(maxsize=2)
         self._trouble = sound_trouble()
+        self._began_s: float | None = None
         self._thread = threading.Thread(target=self._run, name="speaker", daemon=True)
         self._thread.start()
 
     @property
     def trouble(self) -> str:
-        """Return why nothing can be heard, or ""."""
+        """Return why nothing can be heard, or ""; a device that keeps a sound for long plays nothing after it."""
+        began_s = self._began_s
+        if began_s is not None and time.monotonic() - began_s >= HANGS_AFTER_S:
+            return say(NO_SOUND)
         return self._trouble
 
     def play(self, sound: Sound, loudness: float = 1.0) -> None:
@@ -66,19 +73,29 @@ class DeviceSpeaker:
             self._wanted.put_nowait((sound, loudness))
 
     def close(self) -> None:
-        """Finish the sound that plays, and join the thread."""
-        self._wanted.put(None)
+        """Finish the sound that plays, and join the thread.
+
+        Raises
+        ------
+        RuntimeError
+            If the thread lives on: the device does not return.
+        """
+        with suppress(queue.Full):
+            self._wanted.put(None, timeout=2 * _LONGEST_SOUND_S)
         self._thread.join(timeout=2 * _LONGEST_SOUND_S)
         if self._thread.is_alive():
             raise RuntimeError("the speaker's thread lives on")  # not said
 
     def _run(self) -> None:
         while (wanted := self._wanted.get()) is not None:
+            self._began_s = time.monotonic()
             try:
                 self._trouble = _sound(*wanted)
             except Exception:  # the thread's top: the next warning is to be heard all the same
                 logger.exception("a sound could not be played")  # not said
                 self._trouble = say(NO_SOUND)
+            finally:
+                self._began_s = None
 
 
 def sound_trouble() -> str:
@@ -147,7 +164,8 @@ def _play(sound: Sound, loudness: float) -> str:
         stream = _stream(_scaled(decoded.samples.tobytes(), loudness), ended)
         next(stream)
         device.start(stream)
-        ended.wait(_LONGEST_SOUND_S)
+        if not ended.wait(_LONGEST_SOUND_S):  # it opened, and took no samples: nobody heard it
+            return say(NO_SOUND)
     return ""
 
 

@@ -7,6 +7,7 @@ import os
 import threading
 import wave
 from pathlib import Path
+from typing import Self
 
 import miniaudio
 import numpy as np
@@ -92,6 +93,57 @@ def test_that_a_device_that_fails_is_no_sound_and_the_thread_lives(monkeypatch: 
     assert speaker._thread.is_alive()
     speaker.close()
     assert speaker.trouble == NO_SOUND
+
+
+class StalledDevice:
+    """A device that opens, and never asks for a sample: a sink that is suspended, a screen that is off."""
+
+    backend = "ALSA"
+
+    def __init__(self, **_how: object) -> None:
+        pass
+
+    def __enter__(self) -> Self:
+        return self
+
+    def __exit__(self, *_fault: object) -> None:
+        pass
+
+    def start(self, _stream: object) -> None:
+        pass
+
+
+@pytest.mark.usefixtures("null_device")
+def test_that_a_device_that_takes_no_sample_is_no_sound(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(miniaudio, "PlaybackDevice", StalledDevice)
+    monkeypatch.setattr(sound_module, "_LONGEST_SOUND_S", 0.01)
+    assert tried_silently() == NO_SOUND
+
+
+def test_that_a_device_that_does_not_return_is_no_sound_and_holds_nobody_up(monkeypatch: pytest.MonkeyPatch) -> None:
+    begun, gate = threading.Event(), threading.Event()
+
+    def hanging(_sound: Sound, _loudness: float) -> str:
+        begun.set()
+        gate.wait(10)
+        return ""
+
+    monkeypatch.setattr(sound_module, "_play", hanging)
+    monkeypatch.setattr(sound_module, "_backends", lambda: [miniaudio.Backend.NULL])
+    speaker = DeviceSpeaker()
+    speaker.play(Sound.ATTENTION)
+    assert begun.wait(10)
+    assert speaker.trouble == ""
+    monkeypatch.setattr(sound_module, "HANGS_AFTER_S", 0.0)
+    monkeypatch.setattr(sound_module, "_LONGEST_SOUND_S", 0.01)
+    assert speaker.trouble == NO_SOUND
+    speaker.play(Sound.ATTENTION)
+    speaker.play(Sound.ATTENTION)
+    with pytest.raises(RuntimeError, match="lives on"):
+        speaker.close()
+    gate.set()
+    speaker.close()
+    assert speaker.trouble == ""
 
 
 def test_that_the_stream_gives_every_sample_once_and_then_silence() -> None:

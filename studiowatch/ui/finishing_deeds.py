@@ -7,6 +7,7 @@ from pathlib import Path
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtGui import QImage
 from PySide6.QtWidgets import QFileDialog, QWidget
+from shiboken6 import isValid
 
 from studiowatch.service.exchange import ExchangeFault
 from studiowatch.service.finishing_sheets import FinishingSheets
@@ -68,13 +69,19 @@ class FinishingDeeds(QObject):
             drawn.extend(record_pictures(sheet.record, sheet.photo, choice.paper))
             return sheet.photo_trouble
 
-        work = LongWork(draw, dialog)
+        work = LongWork(draw, self)  # not the dialog's, which may be closed, and gone, before the pages are drawn
         self._looking.append(work)
-        work.done.connect(lambda trouble: dialog.show_pages(choice, drawn, trouble))
+        work.done.connect(lambda trouble: dialog.show_pages(choice, drawn, trouble) if isValid(dialog) else None)
         work.failed.connect(dialog.show_fault)
         for ended in (work.done, work.failed):
-            ended.connect(lambda _words: self._looking.remove(work) if work in self._looking else None)
+            ended.connect(lambda _words: self._let_go(work))
         work.start()
+
+    def _let_go(self, work: LongWork) -> None:
+        """Keep a work no longer that has ended, nor the pages that it drew."""
+        if work in self._looking:
+            self._looking.remove(work)
+        work.deleteLater()
 
     def _save(self, dialog: FinishingDialog, piece: PieceView, form: Form) -> None:
         asked = QFileDialog(dialog, form.title, documents(), form.files)

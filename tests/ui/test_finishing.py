@@ -10,6 +10,7 @@ import pytest
 from pypdf import PdfReader
 from PySide6.QtWidgets import QFileDialog
 from pytestqt.qtbot import QtBot
+from shiboken6 import isValid
 
 from studiowatch.service.exchange import ExchangeFault
 from studiowatch.service.finishing_sheets import FinishingSheet
@@ -137,6 +138,28 @@ def test_that_pages_of_an_older_choice_are_not_shown(deeds: FinishingDeeds, wind
     before = list(dialog.pages)
     dialog.show_pages(FinishingChoice(paper="letter"), [], "")
     assert dialog.pages == before
+
+
+def test_that_a_record_that_is_closed_before_its_pages_are_drawn_is_no_fault_and_is_let_go(
+    deeds: FinishingDeeds, window: StudioWindow, sheets: MadeSheets, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    faults: list[object] = []
+    monkeypatch.setattr(threading, "excepthook", faults.append)
+    gate = threading.Event()
+    own = MadeSheets.sheet
+
+    def held(self: MadeSheets, piece_key: str, *, with_notes: bool) -> FinishingSheet:
+        gate.wait(10)
+        return own(self, piece_key, with_notes=with_notes)
+
+    monkeypatch.setattr(MadeSheets, "sheet", held)
+    dialog = deeds.open(window.deeds.piece("orchard"))
+    dialog.reject()
+    qtbot.waitUntil(lambda: not isValid(dialog))
+    gate.set()
+    qtbot.waitUntil(lambda: not deeds._looking or bool(faults), timeout=10_000)
+    assert not faults
+    assert sheets.threads
 
 
 def test_that_without_a_piece_she_is_told_to_choose_one(shown: Show, qtbot: QtBot) -> None:

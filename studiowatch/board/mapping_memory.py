@@ -22,11 +22,12 @@ class MappingMemory:
 
     def recall(self, board: PortSeen) -> ColumnMapping | None:
         """Return what was accepted of `board`, or None."""
-        plain = self._kept().get(board.identity)
-        if plain is None:
-            return None
         try:
-            return ColumnMapping.from_plain(plain)
+            plain = self._kept().get(board.identity)
+            return None if plain is None else ColumnMapping.from_plain(plain)
+        except OSError as fault:
+            _LOG.warning("%s cannot be read (%s); she is asked anew.", self._path, fault)  # not said
+            return None
         except (ValueError, AttributeError) as fault:
             _LOG.warning("%s: %s", self._path, fault)
             return None
@@ -37,7 +38,7 @@ class MappingMemory:
         Raises
         ------
         OSError
-            If it cannot be written.
+            If it cannot be written, or if those of other boards, which stay in the file, cannot be read.
         """
         write_kept(self._path, self._kept() | {board.identity: mapping.to_plain()})
 
@@ -46,7 +47,7 @@ class MappingMemory:
             kept = json.loads(self._path.read_text("utf-8"))
         except FileNotFoundError:
             return {}
-        except (OSError, ValueError) as fault:
+        except ValueError as fault:
             _LOG.warning("%s tells no columns (%s); she is asked anew.", self._path, fault)  # not said
             return {}
         return kept if isinstance(kept, dict) else {}

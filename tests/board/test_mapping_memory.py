@@ -49,3 +49,21 @@ def test_that_a_spoilt_file_costs_the_memory_and_nothing_else(
     assert caplog.records or text == "[1]"
     memory.keep(BOARD, accepted())
     assert memory.recall(BOARD) == accepted()
+
+
+def test_that_a_file_that_cannot_be_read_just_now_loses_no_other_board(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    other = replace(BOARD, serial="6")
+    memory = MappingMemory(tmp_path / "columns.json")
+    memory.keep(BOARD, accepted())
+
+    def locked(path: Path, *_how: object) -> str:
+        raise PermissionError(13, "in use by another program", str(path))
+
+    with monkeypatch.context() as while_locked:
+        while_locked.setattr(Path, "read_text", locked)
+        assert memory.recall(BOARD) is None
+        with pytest.raises(PermissionError):
+            memory.keep(other, accepted())
+    assert memory.recall(BOARD) == accepted()

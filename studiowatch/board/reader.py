@@ -171,15 +171,19 @@ class Reader:
 
     def _run(self) -> None:
         while not self._stopping.is_set():
+            went_well = False
             try:
-                self._attend()
+                went_well = self._attend()
             except Exception:  # noqa: BLE001 - top of the thread: a listener that fails does not end the watch
                 _LOG.exception("The loss of the board could not be told.")  # not said
-            if not self._search.is_called_away:
+            if not (went_well and self._search.is_called_away):
                 self._wait(self._look_every_s)
 
-    def _attend(self) -> None:
-        """Look for the board once and read it; return when it is lost and that was told, or when stopped."""
+    def _attend(self) -> bool:
+        """Look for the board once and read it until it is lost and that was told, or until stopped.
+
+        Return False after a fault of ours: what calls away then may not have been looked at, and would at once again.
+        """
         try:
             self._try_all()
         except PortGone as fault:
@@ -189,6 +193,8 @@ class Reader:
         except Exception as bug:  # noqa: BLE001 - top of the thread: told, and the board is read on
             _LOG.exception("The reader failed.")  # not said
             self._telling.lost(say("The board's reader failed and starts again ({fault}).", fault=repr(bug)))
+            return False
+        return True
 
     def _try_all(self) -> None:
         """Give every port that may be the board's its turn; return when none is, another port came, or at a stop.

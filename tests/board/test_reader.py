@@ -251,3 +251,45 @@ def test_that_an_own_sketch_is_read_once_its_columns_are_accepted(make_device: C
 def test_that_columns_of_no_board_are_refused() -> None:
     with pytest.raises(PortGone):
         reader_of("/dev/none").accept("/dev/none", ColumnMapping(style=Style.COLUMNS, columns=()))
+
+
+class SilentPort:
+    """A port that sends nothing; each read takes a second of `clock`."""
+
+    def __init__(self, clock: SteppedClock) -> None:
+        self._clock = clock
+
+    def read_some(self, _timeout_s: float) -> bytes:
+        self._clock.advance(1000)
+        return b""
+
+    def write(self, data: bytes) -> None:
+        pass
+
+    def cancel(self) -> None:
+        pass
+
+    def close(self) -> None:
+        pass
+
+
+def test_that_ports_that_cannot_be_listed_are_looked_for_no_more_often_than_others() -> None:
+    """A second board comes, which the first is left for; then the computer refuses to list its ports, eight times."""
+    clock, looked, waited = SteppedClock(NOW_MS), [], []
+    boards = [PortSeen(name=f"/dev/ttyACM{number}", vid=0x2341, pid=0x43, serial=f"{number}") for number in range(2)]
+
+    def list_ports() -> list[PortSeen]:
+        looked.append(clock.utc_ms())
+        if len(looked) <= 2:
+            return boards[: len(looked)]
+        if len(looked) == 10:
+            reader._stopping.set()
+        raise OSError("no list")
+
+    reader = Reader(
+        clock=clock, open_port=lambda *_: SilentPort(clock), list_ports=list_ports, look_every_s=1.0, wait=waited.append
+    )
+    reader.start(lambda _: None)
+    reader._thread.join(WITHIN_S)
+    assert len(looked) == 10
+    assert waited == [1.0] * 8

@@ -24,6 +24,13 @@ _ABSENT = {errno.ENOENT, errno.ENODEV, errno.ENXIO, errno.EIO}
 _GROUPS_OF_SYSTEM = {"root", "wheel"}  # joining one of these would allow far more than a port
 _TAKEN = {errno.EBUSY, errno.EAGAIN, errno.EWOULDBLOCK}
 
+if sys.platform == "win32":
+    _OPENING_FAULTS: tuple[type[Exception], ...] = (OSError, ValueError)
+else:
+    import termios
+
+    _OPENING_FAULTS = (OSError, ValueError, termios.error)  # the last is no OSError, and the library lets it through
+
 
 class PortFault(Exception):  # noqa: N818 - named for what it is: a fault outside the program
     """A fault outside the program, as one sentence for her.
@@ -138,7 +145,7 @@ class SerialPort:
             self._device = serial.Serial(
                 name, baud, timeout=READ_TIMEOUT_S, write_timeout=WRITE_TIMEOUT_S, exclusive=True
             )
-        except (OSError, ValueError) as fault:
+        except _OPENING_FAULTS as fault:
             raise _opening_fault(name, fault) from fault
 
     def read_some(self, timeout_s: float) -> bytes:
@@ -172,8 +179,8 @@ class SerialPort:
             raise PortGone(say("The board on {port} vanished: push its USB plug home.", port=self._name)) from fault
 
 
-def _opening_fault(name: str, fault: OSError | ValueError) -> PortFault:
-    number = getattr(fault, "errno", None)
+def _opening_fault(name: str, fault: Exception) -> PortFault:
+    number = fault.errno if isinstance(fault, OSError) else fault.args[0] if fault.args else None
     text = str(fault)
     if number in _ABSENT or "FileNotFoundError" in text:
         return PortGone(say("There is no port {port}: plug the board in, or choose another port.", port=name))

@@ -104,6 +104,22 @@ def test_that_a_refusal_is_understood_on_each_system(
         SerialPort(name)
 
 
+@pytest.mark.parametrize("step", ["tcsetattr", "tcflush"])
+def test_that_a_board_that_opening_restarts_may_vanish_meanwhile(
+    make_device: Callable[[], Any], monkeypatch: pytest.MonkeyPatch, step: str
+) -> None:
+    """The serial library lets faults of the terminal's settings through as they are, which are no OSError."""
+    termios = pytest.importorskip("termios")
+    device = make_device()
+
+    def vanish(*_: object) -> None:
+        raise termios.error(errno.EIO, "Input/output error")
+
+    monkeypatch.setattr(termios, step, vanish)
+    with pytest.raises(PortGone, match="plug the board in"):
+        SerialPort(device.path)
+
+
 def test_that_the_speed_is_the_one_asked_for(make_device: Callable[[], Any]) -> None:
     device = make_device()
     for how, baud in (({}, 9600), ({"baud": 115_200}, 115_200)):

@@ -16,18 +16,21 @@ import numpy as np
 import pypdf
 import pytest
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QFontMetricsF
 from PySide6.QtWidgets import QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
 from studiowatch.board.simulated import SteppedClock
 from studiowatch.service.atlas import example_of
 from studiowatch.service.review_log import ReviewedCoat
+from studiowatch.studio.pieces import TITLE_MOST
 from studiowatch.studio.review_causes import TITLES, Cause
 from studiowatch.studio.review_views import OtherCoat, Reliability, ReliabilityBin, Review
 from studiowatch.ui.models.review import review_words
 from studiowatch.ui.models.review_csv import review_csv
 from studiowatch.ui.models.review_plot import beside_of, picture_of
 from studiowatch.ui.models.tones import Tone
+from studiowatch.ui.print.paper import foot_words, paper_font
 from studiowatch.ui.print.review_pdf import write_review
 from studiowatch.ui.review_deeds import ReviewDeeds
 from studiowatch.ui.review_worker import Example, ReviewWorker
@@ -219,6 +222,17 @@ def test_that_a_review_that_cannot_be_written_leaves_the_one_that_was_there(tmp_
         deeds._save(path, write)
     assert path.read_text("utf-8") == "the whole of an earlier one"
     assert list(tmp_path.iterdir()) == [path]
+
+
+@pytest.mark.usefixtures("qapp")
+def test_that_the_foot_of_a_page_has_its_number_however_long_the_title_is() -> None:
+    wide = 507.0  # pt between the margins of A4
+    metrics = QFontMetricsF(paper_font(7))
+    long = foot_words("W" * TITLE_MOST, 2, 3, wide)
+    assert metrics.horizontalAdvance("W" * TITLE_MOST) > wide
+    assert metrics.horizontalAdvance(long) <= wide
+    assert long.endswith("…, page 2 of 3")
+    assert foot_words("Orchard, Night", 2, 3, wide) == "Orchard, Night, page 2 of 3"
 
 
 class ScriptedReviews:

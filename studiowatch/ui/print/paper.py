@@ -6,11 +6,12 @@ import os
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtCore import QBuffer, QIODevice, QMarginsF, QRectF, QSizeF
+from PySide6.QtCore import QBuffer, QIODevice, QMarginsF, QRectF, QSizeF, Qt
 from PySide6.QtGui import (
     QAbstractTextDocumentLayout,
     QColor,
     QFont,
+    QFontMetricsF,
     QImage,
     QPageLayout,
     QPageSize,
@@ -25,6 +26,7 @@ from studiowatch.speech.words import say
 PAPERS = {"a4": QPageSize.PageSizeId.A4, "letter": QPageSize.PageSizeId.Letter}
 MARGIN, FOOT = 44.0, 26.0  # pt
 SHOWN_AT = 2.0  # pixels a point: 144 dpi
+_FOOT_PX = 7
 INK, FAINT = "#2b2a28", "#6d675e"
 _UNITS = 10.0  # of the writer in a point
 STYLE = f"""
@@ -124,7 +126,19 @@ def _paint_page(painter: QPainter, document: QTextDocument, number: int, title: 
     painter.setClipRect(context.clip)
     document.documentLayout().draw(painter, context)
     painter.restore()
-    painter.setFont(paper_font(7))
+    painter.setFont(paper_font(_FOOT_PX))
     painter.setPen(QColor(FAINT))
-    foot = say("{title}, page {number} of {count}", title=title, number=number + 1, count=document.pageCount())
-    painter.drawText(QRectF(MARGIN, points.height() - MARGIN + 8, points.width() - 2 * MARGIN, FOOT), 0, foot)
+    wide = points.width() - 2 * MARGIN
+    foot = foot_words(title, number + 1, document.pageCount(), wide)
+    painter.drawText(QRectF(MARGIN, points.height() - MARGIN + 8, wide, FOOT), 0, foot)
+
+
+def foot_words(title: str, number: int, count: int, wide: float) -> str:
+    """Return the foot of page `number` of `count`, at most `wide` pt: of a long title the end makes way."""
+    metrics = QFontMetricsF(paper_font(_FOOT_PX))
+
+    def with_title(shown: str) -> str:
+        return say("{title}, page {number} of {count}", title=shown, number=number, count=count)
+
+    left = wide - metrics.horizontalAdvance(with_title(""))
+    return with_title(metrics.elidedText(title, Qt.TextElideMode.ElideRight, left))

@@ -11,10 +11,11 @@ from studiowatch.service.snapshot import Snapshot
 from studiowatch.studio.prompts import IN_SECONDS_MS
 from studiowatch.studio.warnings import WarningState
 from studiowatch.ui.bridge import SnapshotBridge
-from studiowatch.ui.models.pace import CALM_REDRAW_MS, STALLED_AFTER_MS, is_event, stalled
+from studiowatch.ui.models.pace import CALM_REDRAW_MS, GONE_AFTER_MS, STALLED_AFTER_MS, is_event, stalled
 
 _SECOND_MS = 1000
 _SELDOM_MS = 5000  # while nobody looks, and nothing is to be rung for
+_LOOKS = 2  # in a row that must find the watch gone: a computer that slept has not heard from it for long either
 
 
 class Feed(QObject):
@@ -29,12 +30,14 @@ class Feed(QObject):
     due = Signal(object)
     ticked = Signal()
     counted = Signal(object)
+    stopped = Signal(object)
 
     def __init__(self, desk: Desk, clock: Clock, parent: QObject) -> None:
         super().__init__(parent)
         self._desk, self._clock = desk, clock
         self.latest: Snapshot | None = None
         self._awake = False
+        self._missed = 0
         self._drawn: Snapshot | None = None
         self._since_drawn, self._since_heard = QElapsedTimer(), QElapsedTimer()
         self._since_heard.start()
@@ -110,8 +113,18 @@ class Feed(QObject):
             self.draw()
             return
         now_ms = self._clock.utc_ms()
+        if self._is_gone(now_ms):
+            return
         if self.latest is not None and self.latest.is_due_within(IN_SECONDS_MS, now_ms):
             self.counted.emit(replace(self.latest, time_ms=now_ms))
 
     def _is_stalled(self) -> bool:
         return self._since_heard.elapsed() > STALLED_AFTER_MS
+
+    def _is_gone(self, now_ms: int) -> bool:
+        """Tell whether the watch has stopped while the window is away, and say so once."""
+        is_late = self.latest is not None and not self._awake and self._since_heard.elapsed() > GONE_AFTER_MS
+        self._missed = self._missed + 1 if is_late else 0
+        if self._missed == _LOOKS:
+            self.stopped.emit(stalled(self.latest, now_ms))
+        return self._missed >= _LOOKS

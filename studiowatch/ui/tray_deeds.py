@@ -33,6 +33,11 @@ class TrayDeeds:
         self._prompt = next_prompt_words(snapshot)
         self._tray.show(snapshot.sentence, self._prompt)
 
+    def say_stopped(self, snapshot: Snapshot) -> None:
+        """Show and say that the watch has stopped: nobody sees it in a window that is away."""
+        self._tray.show(snapshot.sentence, self._prompt)
+        self._tray.say(snapshot.sentence)
+
     def say_going_on(self) -> None:
         """Say once and for all that the watch goes on without the window."""
         if not self._settings.told_of_tray:

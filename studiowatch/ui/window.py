@@ -68,6 +68,7 @@ class StudioWindow(QMainWindow):
         self.feed.came.connect(self._came)
         self.feed.due.connect(self._draw)
         self.feed.counted.connect(self.tray.count_down)
+        self.feed.stopped.connect(self.tray.say_stopped)
         self.feed.ticked.connect(lambda: self.warned.listen(self.feed.latest))
 
     def _make_pages(self, parts: Parts) -> None:

@@ -11,10 +11,11 @@ from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from studiowatch.service.snapshot import Snapshot
-from studiowatch.ui.models.pace import STALLED, STALLED_AFTER_MS
+from studiowatch.ui.models.pace import GONE_AFTER_MS, STALLED, STALLED_AFTER_MS
 from studiowatch.ui.widgets import page
 from studiowatch.ui.window import StudioWindow
 
+from .conftest import KeptTray
 from .scenes import FOUR_CALM, FOUR_WARNED, NOW_MS, ScriptedClock, ScriptedDesk
 
 pytestmark = pytest.mark.window
@@ -144,3 +145,27 @@ def test_that_the_tray_counts_seconds_while_the_window_is_away(
     clock.now_ms += 5_000
     window.feed._tick()
     assert ["in 45 s" in said[0], "in 40 s" in said[-1]] == [True, True]
+
+
+def test_that_a_watch_that_stops_while_the_window_is_away_is_told_once_by_the_tray(
+    shown: Show, tray: KeptTray, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    window = shown(FOUR_CALM)
+    tray.exists = True
+    window.close()
+    told = len(tray.said)
+    heard = Elapsed(GONE_AFTER_MS)
+    monkeypatch.setattr(window.feed, "_since_heard", heard)
+    window.feed._tick()
+    window.feed._tick()
+    assert len(tray.said) == told  # as seldom as it speaks while nobody looks
+    heard.ms = GONE_AFTER_MS + 1
+    window.feed._tick()
+    assert len(tray.said) == told  # a computer that slept is given one more look
+    for _ in range(3):
+        window.feed._tick()
+    assert tray.said[told:] == [STALLED]
+    assert tray.shown[-1][0] == STALLED
+    window._parts.desk.publish(FOUR_CALM)
+    QApplication.processEvents()
+    assert tray.shown[-1][0] == FOUR_CALM.sentence

@@ -18,6 +18,7 @@ CARDS_REDRAW_MS = 15_000  # in which the fastest film thins by less than a pixel
 ROWS_REDRAW_MS = 15_000  # longest wait of the prompts' rows while what they count down is said in minutes
 HISTORY_REDRAW_MS = 60_000  # longest wait of the room history for drift: the room band shows each reading
 STALLED_AFTER_MS = 30_000  # while one looks the keeper gives a snapshot every two seconds: assumption
+GONE_AFTER_MS = 180_000  # while nobody looks it gives one a minute, whatever comes: three that did not come
 STALLED = Sentence(
     level=Level.ACT,
     headline=mark("The watch has stopped"),

@@ -18,6 +18,7 @@ from studiowatch.service.photos import OUTSIDE, photo_path
 from studiowatch.service.record_page import page
 from studiowatch.service.review_log import LogInMemory
 from studiowatch.service.sheet_shelf import SheetShelf
+from studiowatch.service.whole_file import replacing
 from studiowatch.speech.words import say
 from studiowatch.store.database import looking
 from studiowatch.store.folder import StudioFolder
@@ -109,9 +110,5 @@ def _photo(record: FinishingRecord, outfit: Outfit, home: Path) -> bytes:
 
 
 def _print(outfit: Outfit, record: FinishingRecord, path: Path, photo: bytes, paper: str) -> None:
-    unfinished = path.with_name(f"{path.name}.unfinished")
-    try:
+    with replacing(path) as unfinished:
         outfit.print_record(record, unfinished, photo, paper)
-        unfinished.replace(path)
-    finally:
-        unfinished.unlink(missing_ok=True)

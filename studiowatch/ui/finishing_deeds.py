@@ -14,7 +14,7 @@ from studiowatch.service.finishing_sheets import FinishingSheets
 from studiowatch.service.piece_view import PieceView
 from studiowatch.service.readings_out import Show
 from studiowatch.service.record_page import page
-from studiowatch.service.whole_file import whole_file
+from studiowatch.service.whole_file import replacing, whole_file
 from studiowatch.speech.words import mark, say
 from studiowatch.ui.documents import documents
 from studiowatch.ui.exchange_deeds import ExchangeDeeds
@@ -110,12 +110,8 @@ class FinishingDeeds(QObject):
                     with whole_file(path) as out:
                         out.write(page(sheet.record, sheet.photo))
                 else:
-                    unfinished = path.with_name(f"{path.name}.unfinished")
-                    try:
+                    with replacing(path) as unfinished:
                         write_pdf(sheet.record, unfinished, sheet.photo, choice.paper)
-                        unfinished.replace(path)
-                    finally:
-                        unfinished.unlink(missing_ok=True)
             except OSError as fault:
                 raise ExchangeFault(
                     say(

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QFileDialog, QWidget
 from studiowatch.service.piece_view import CoatView, PieceView
 from studiowatch.service.ports import Clock
 from studiowatch.service.review_ports import Reviews
+from studiowatch.service.whole_file import replacing
 from studiowatch.speech.words import mark, say
 from studiowatch.studio.pieces import Outcome
 from studiowatch.studio.review_causes import Cause
@@ -129,13 +130,9 @@ class ReviewDeeds(QObject):
         dialog.open()
 
     def _save(self, path: Path, write: Callable[[Path], None]) -> None:
-        unfinished = path.with_name(f"{path.name}.unfinished")  # a full disk leaves half of it: never under its name
         try:
-            try:
+            with replacing(path) as unfinished:  # a full disk leaves half of it: never under its name
                 write(unfinished)
-                unfinished.replace(path)
-            finally:
-                unfinished.unlink(missing_ok=True)
         except OSError as fault:
             reason = fault.strerror or fault
             self.refused.emit(

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import os
 from collections.abc import Callable
 from pathlib import Path
 
@@ -21,6 +20,7 @@ from PySide6.QtGui import (
     QTextDocument,
 )
 
+from studiowatch.service.whole_file import put_on_disk
 from studiowatch.speech.words import say
 
 PAPERS = {"a4": QPageSize.PageSizeId.A4, "letter": QPageSize.PageSizeId.Letter}
@@ -67,8 +67,7 @@ def print_document(make: Callable[[QSizeF], QTextDocument], path: Path, title: s
     printed = _printed(make, title, paper)
     with path.open("wb") as out:
         out.write(printed)
-        out.flush()
-        os.fsync(out.fileno())  # else a power cut may leave the name on an empty file
+        put_on_disk(out)
 
 
 def _printed(make: Callable[[QSizeF], QTextDocument], title: str, paper: str) -> bytes:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from studiowatch.coats.data_sheet import Kind
-from studiowatch.coats.stages import Stage
 from studiowatch.service.coat_run import CoatRun
 from studiowatch.service.piece_view import StageTime
 from studiowatch.service.rack import Rack
@@ -17,13 +16,8 @@ def following_coat(piece: Piece) -> Coat | None:
     return next((coat for coat in piece.coats if coat.laid_ms is None), None)
 
 
-def ready_ms(run: CoatRun, stage: Stage) -> tuple[int | None, int | None, int | None]:
-    """Return when a coat is ready, UTC ms, as `told_ms_of`."""
-    return told_ms_of(run.told.stage(stage))
-
-
 def next_ready_ms(rack: Rack, piece: Piece, run: CoatRun) -> tuple[int | None, int | None, int | None]:
-    """Return when the topmost coat of a piece is ready for the next one planned, UTC ms, as `ready_ms`."""
+    """Return when the topmost coat of a piece is ready for the next one planned, UTC ms, as `told_ms_of`."""
     return told_ms_of(run.told.next_coat(through=waits_through(rack, piece, run)))
 
 

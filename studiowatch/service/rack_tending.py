@@ -11,8 +11,7 @@ from studiowatch.service.prompt_desk import Tended
 from studiowatch.service.rack import Rack
 from studiowatch.service.rack_coats import (
     following_coat,
-    next_ready_ms,
-    ready_ms,
+    told_ms_of,
     untested_label,
     vapour_in_room,
     waits_through,
@@ -48,6 +47,7 @@ def _read_every_ms(run: CoatRun) -> int | None:
 def _tended(rack: Rack, piece: Piece, run: CoatRun) -> Tended:
     following = following_coat(piece)
     sheet = None if following is None else rack.shelf.stand_in(following.sheet)
+    told, through = run.told, waits_through(rack, piece, run)
     clear = run.ahead.get(Stage.CLEAR) if run.sheet.kind is Kind.WATERBORNE else None  # else it was never milky
     coat = CoatToTend(
         coat_key=run.coat.key,
@@ -57,16 +57,16 @@ def _tended(rack: Rack, piece: Piece, run: CoatRun) -> Tended:
         is_covered=run.coat.covered_from_ms is not None,
         is_seen_clear=any(look.finding is Finding.CLEAR for look in run.coat.looks) or run.coat.outcome is not None,
         clear_ms=None if clear is None else run.after_ms(clear.nominal_s),
-        recoat_ms=next_ready_ms(rack, piece, run)[0],
-        cured_ms=ready_ms(run, Stage.CURED)[0],
+        recoat_ms=told_ms_of(told.next_coat(through=through))[0],
+        cured_ms=told_ms_of(told.stage(Stage.CURED))[0],
         following=None if following is None else rack.stacks.labels(piece)[piece.coats.index(following)],
         following_mL=None if sheet is None else suggested_mL(piece.area_m2, sheet.wet_um),
-        following_through=waits_through(rack, piece, run),
+        following_through=through,
         following_solvent=sheet is not None and sheet.kind is Kind.SOLVENTBORNE,
         film=_film_now(run),
         touch_dry_ms=run.after_ms(run.sheet.touch_dry_min * 60.0) if run.air is None else None,
         untested=_untested_below(rack, piece, run.coat),
-        unready=run.unready(),
+        unready=told.unready,
         vapour_near=vapour_in_room(rack, but=piece.key),
     )
     return Tended(coat=coat, piece_key=piece.key, piece_title=piece.title)

@@ -16,8 +16,9 @@ from studiowatch.service.coat_run import CoatRun
 from studiowatch.service.local_time import when_text
 from studiowatch.service.piece_view import ArchivedView, CoatView, PieceView, SolventView
 from studiowatch.service.rack import Rack
-from studiowatch.service.rack_coats import following_coat, next_ready_ms, ready_ms, told_ms_of, untested_label
+from studiowatch.service.rack_coats import following_coat, told_ms_of, untested_label, waits_through
 from studiowatch.service.sheet_shelf import SheetShelf
+from studiowatch.service.told_times import ToldTimes
 from studiowatch.studio.amounts import wet_um_of
 from studiowatch.studio.labels import next_step, slack_days, suggested_mL
 from studiowatch.studio.laying import may_cloud, not_yet
@@ -58,16 +59,15 @@ def piece_view(
     labels = rack.stacks.labels(piece)
     following = following_coat(piece)
     run = rack.stacks.top(piece)
-    next_ms = next_p10_ms = next_p90_ms = None
+    next_ms = next_p10_ms = next_p90_ms = top_label = stop = stop_through = None
     if run is not None:
-        told = ready_ms(run, Stage.CURED) if following is None else next_ready_ms(rack, piece, run)
-        next_ms, next_p10_ms, next_p90_ms = told
-    top_label = None if run is None else labels[piece.index_of(run.coat.key)]
-    stop = stop_through = None
-    if run is not None and top_label is not None:
-        stop = _not_yet(run, top_label, now_ms, through=False)
+        told = run.told
+        goal = told.stage(Stage.CURED) if following is None else told.next_coat(through=waits_through(rack, piece, run))
+        next_ms, next_p10_ms, next_p90_ms = told_ms_of(goal)
+        top_label = labels[piece.index_of(run.coat.key)]
+        stop = _not_yet(told, top_label, now_ms, through=False)
         if run.sheet.kind is not Kind.SOLVENTBORNE:
-            stop_through = _not_yet(run, top_label, now_ms, through=True)
+            stop_through = _not_yet(told, top_label, now_ms, through=True)
     volume_mL = None
     following_label = None
     if following is not None:
@@ -188,15 +188,15 @@ def _slack_days(
     return slack_days(piece.due, local_date(ready_ms))
 
 
-def _not_yet(run: CoatRun, label: str, now_ms: int, *, through: bool) -> Sentence | None:
-    told_ms, likely_ms, _ = told_ms_of(run.told.next_coat(through=through))
+def _not_yet(told: ToldTimes, label: str, now_ms: int, *, through: bool) -> Sentence | None:
+    told_ms, likely_ms, _ = told_ms_of(told.next_coat(through=through))
     return not_yet(
         label=label,
-        surface=run.film.surface,
+        surface=told.film.surface,
         ready_ms=told_ms,
         likely_ms=likely_ms,
         now_ms=now_ms,
-        unready=run.unready(),
+        unready=told.unready,
         when_text=when_text,
     )
 

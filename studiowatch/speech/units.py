@@ -143,6 +143,10 @@ class Units:
         """Return a number, "20.6" or "20,6"; one that rounds to 0 has no sign."""
         return f"{value:z.{places}f}".replace(".", self.numbers.value)
 
+    def beside(self, value: float, limit: float) -> str:
+        """Return a whole number, with a tenth where it would else read as the limit itself."""
+        return self.number(value, 1 if round(value) == round(limit) else 0)
+
     def plain(self, value: float) -> str:
         """Return a number without needless places, "9" or "48,2"; 0 has no sign."""
         return f"{value:zg}".replace(".", self.numbers.value)

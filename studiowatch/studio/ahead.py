@@ -94,7 +94,7 @@ def foreseen(scene: Scene, kind: Kind, found: Concern | None) -> Concern | None:
     if found is not None:
         return replace(found, sentence=sentence, expected_ms=at_ms)
     line = say("Foreseen by the room's days so far.") if crossing.by_days else say("Foreseen by the room's last hour.")
-    return replace(scene.concern(kind, coats, sentence, basis=f"{basis} {line}", expected_ms=at_ms), is_ahead=True)
+    return scene.concern(kind, coats, sentence, basis=f"{basis} {line}", expected_ms=at_ms, is_ahead=True)
 
 
 def unmeasured(scene: Scene, found: Sequence[Concern]) -> list[Concern]:

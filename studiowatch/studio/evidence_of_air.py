@@ -128,8 +128,7 @@ def skinned(case: Case) -> tuple[str, ...]:
         said.append(
             say("At its fastest it lost water {pace} times as fast as in its sheet's own room.", pace=amount(pace))
         )
-    dry_ms = case.course.stage_ms(Stage.DRY_TO_TOUCH)
-    wet = [step for step in case.course.steps if dry_ms is None or step.start_ms < dry_ms]
+    wet = case.until(Stage.DRY_TO_TOUCH)
     fast = [step for step in wet if step.speed_known and step.air.air_speed_m_s > AIR_SPEED.caution]
     if fast:
         total_ms = sum(step.end_ms - step.start_ms for step in fast)

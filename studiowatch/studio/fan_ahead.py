@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from studiowatch.room.limits import AIR_SPEED
 from studiowatch.speech.words import say, say_counted
 from studiowatch.studio.concern import Concern, Kind
@@ -40,5 +38,4 @@ def fan_meant(scene: Scene) -> Concern | None:
         ),
         advice=say("Have it on later, or turn it away from the pieces; change it under what you mean to do."),
     )
-    meant = scene.concern(Kind.AIR_MOVING, wet, sentence, basis=AIR_SPEED.basis, expected_ms=at_ms)
-    return replace(meant, is_ahead=True)
+    return scene.concern(Kind.AIR_MOVING, wet, sentence, basis=AIR_SPEED.basis, expected_ms=at_ms, is_ahead=True)

@@ -46,8 +46,12 @@ class Case:
     @property
     def steps(self) -> list[Step]:
         """The air until the coat was clear, or as long as it was followed."""
-        clear_ms = self.course.stage_ms(Stage.CLEAR)
-        return [step for step in self.course.steps if clear_ms is None or step.start_ms < clear_ms]
+        return self.until(Stage.CLEAR)
+
+    def until(self, stage: Stage) -> list[Step]:
+        """Return the air until the coat reached `stage`, or as long as it was followed."""
+        end_ms = self.course.stage_ms(stage)
+        return [step for step in self.course.steps if end_ms is None or step.start_ms < end_ms]
 
 
 def recoat_ages_ms(course_below: Course, *, through: bool = False) -> tuple[int | None, int | None]:

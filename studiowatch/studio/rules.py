@@ -233,8 +233,7 @@ def _damp_headline(level: Level, number: int) -> str:
 
 def _damp_text(scene: Scene, humidity_pct: float, limits: Limit) -> str:
     limit_pct = limits.act if humidity_pct > limits.act else limits.caution
-    places = 1 if round(humidity_pct) == round(limit_pct) else 0  # else it would read as the limit itself
-    humidity, limit = scene.units.number(humidity_pct, places), scene.units.plain(limit_pct)
+    humidity, limit = scene.units.beside(humidity_pct, limit_pct), scene.units.plain(limit_pct)
     typed = scene.air.typed
     if humidity_pct <= limit_pct:
         return _damp_still_text(scene, humidity, limit, scene.units.plain(limit_pct - limits.release))

@@ -62,6 +62,7 @@ class Scene:
         may_sound: bool = False,
         basis: str = "",
         expected_ms: int | None = None,
+        is_ahead: bool = False,
     ) -> Concern:
         """Return a concern about the pieces of `coats`; it keeps the earliest beginning it ever had."""
         earlier = self.before.get(kind)
@@ -78,6 +79,7 @@ class Scene:
             may_sound=may_sound,
             basis=basis,
             expected_ms=expected_ms,
+            is_ahead=is_ahead,
         )
 
 

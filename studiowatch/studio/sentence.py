@@ -259,15 +259,10 @@ def _humidity(humidity_pct: float, sheet: DataSheet | None, units: Units) -> Sen
     limit_pct = HUMIDITY.caution if own_pct is None else own_pct
     if humidity_pct <= limit_pct:
         return None
-    now, most = units.number(humidity_pct, _places(humidity_pct, limit_pct)), units.plain(limit_pct)
+    now, most = units.beside(humidity_pct, limit_pct), units.plain(limit_pct)
     headline = say("Too damp to lay a coat: {now} %, wait for {limit} % or less", now=now, limit=most)
     basis = say("General limit.") if own_pct is None else say("The product's sheet says so.")
     return _wait(headline, basis, _warm(sheet))
-
-
-def _places(value: float, limit: float) -> int:
-    """Return the places to show of `value`: a tenth only where it would else read as the limit itself."""
-    return 1 if round(value) == round(limit) else 0
 
 
 def _told(words: Callable[[float, int], str], value: float, limit: float) -> str:

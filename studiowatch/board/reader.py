@@ -13,6 +13,7 @@ from studiowatch.board.listening import Listening
 from studiowatch.board.lookout import Lookout
 from studiowatch.board.mapping import ColumnMapping
 from studiowatch.board.onlooker import Onlooker
+from studiowatch.board.patience import Patience
 from studiowatch.board.port import (
     READ_TIMEOUT_S,
     BytePort,
@@ -44,7 +45,8 @@ class Reader:
     """Reads one board until it is stopped. Meets the service's BoardSource.
 
     A port that is the only one is listened to without end. Where there are several, each is tried for a few seconds,
-    until one sends what makes sense. A port that is plugged in meanwhile is tried at once.
+    until one sends what makes sense. A port that is plugged in meanwhile is tried at once. A board that was read and
+    falls silent though it is plugged in has its port opened anew, see `Patience`.
 
     Parameters
     ----------
@@ -100,6 +102,7 @@ class Reader:
         self._look_every_s = look_every_s
         self._lookout = Lookout(list_ports=list_ports, now_s=clock.monotonic_s, every_s=look_every_s)
         self._search = Search(self._lookout, wanted=board, last=last)
+        self._patience = Patience(clock.monotonic_s)
         self._telling = Telling(utc_ms=clock.utc_ms, port=board.name if board else "")
         self._understood: tuple[PortSeen, Way, LineIntake] | None = None
         self._try_s = TRY_S
@@ -247,13 +250,15 @@ class Reader:
             listening.turn_to(way)
             device = self._open_port(turn.port.name, way.baud)
             self._open = (turn.port, device)
-            self.onlooker.tries(turn.port, way.format, way.baud)
+            if not listening.is_understood:
+                self.onlooker.tries(turn.port, way.format, way.baud)
             try:
                 if turn.is_foremost:
                     self._telling.opened(turn.port)
                 elif turn.is_alone:
                     self._telling.lost(say(NO_BOARD), once="gone")
                 listening.intake.reopened()
+                self._patience.begin()
                 device.write(HELLO_PLEASE)
                 way = self._read(device, turn, listening)
             finally:
@@ -267,21 +272,20 @@ class Reader:
         return Listening(port, self._choose_way)
 
     def _read(self, device: BytePort, turn: Turn, listening: Listening) -> Way | None:
-        """Read until the port is given up, or until another baud is to be tried: return that way."""
+        """Read until the port is given up, or until it is to be opened anew, at another baud too: return that way."""
         port = turn.port
-        is_listed = self._lookout.sees(port)
+        was_listed = self._lookout.sees(port)
         until_s = self._clock.monotonic_s() + self._try_s
         while not (self._stopping.is_set() or self._search.is_rechosen):
             data = device.read_some(READ_TIMEOUT_S)
             self._take(data, port, listening)
             if data and listening.is_understood and not self.onlooker.is_looking:
                 continue
-            self._lookout.look_if_due()
-            self.onlooker.listed(self._lookout.seen)
-            if is_listed and not self._lookout.sees(port):
-                raise PortGone(say("The board on {port} vanished: push its USB plug home.", port=port.name))
-            if listening.is_understood:
+            self._look_for(port, was_listed=was_listed)
+            if listening.is_understood and not self._patience.runs_out():
                 continue
+            if listening.is_understood:
+                return listening.way
             if self._search.is_called_away:
                 return None
             if self._clock.monotonic_s() >= until_s:
@@ -292,6 +296,13 @@ class Reader:
                 until_s = self._clock.monotonic_s() + self._try_s
         self._drain(device, port, listening)
         return None
+
+    def _look_for(self, port: PortSeen, *, was_listed: bool) -> None:
+        """Look which ports there are, if it is time. Raises `PortGone` if this one was listed and is not any more."""
+        self._lookout.look_if_due()
+        self.onlooker.listed(self._lookout.seen)
+        if was_listed and not self._lookout.sees(port):
+            raise PortGone(say("The board on {port} vanished: push its USB plug home.", port=port.name))
 
     def _drain(self, device: BytePort, port: PortSeen, listening: Listening) -> None:
         taken = 0
@@ -305,6 +316,8 @@ class Reader:
             listening.intake.set_mapping(accepted)
         was_understood = listening.is_understood
         time_ms = self._clock.utc_ms()
+        if data:
+            self._patience.heard()
         events = listening.take(data, time_ms)
         self.onlooker.heard(port, data, events, time_ms)
         if listening.is_understood and not was_understood:

@@ -10,12 +10,13 @@ import pytest
 
 from studiowatch.board.events import BoardNamed, LineCounts, LineRefused, PortLost, PortOpened, ReadingArrived
 from studiowatch.board.intake import Intake
-from studiowatch.board.port import PortSeen
+from studiowatch.board.patience import SILENT_S
+from studiowatch.board.port import READ_TIMEOUT_S, PortSeen
 from studiowatch.board.reader import NO_BOARD
 from studiowatch.board.ways import CHECKED_LINES, Heard, Way
 from studiowatch.studio.watch import SILENT_AFTER_S
 
-from .computer import START_MS, Computer, Device, board, noise, silent
+from .computer import START_MS, Computer, Device, Talk, board, noise, silent
 
 BOARD = PortSeen(name="/dev/ttyACM0", vid=0x2341, pid=0x43, serial="A1")
 OTHER = PortSeen(name="/dev/ttyACM1", vid=0x2341, pid=0x43, serial="B2")
@@ -201,6 +202,57 @@ def test_that_the_only_port_is_never_left_however_long_it_says_nothing() -> None
     told = computer.watch(600)
     assert kinds(told) == [PortOpened]
     assert len(computer.opened) == 1
+
+
+def hanging(*, after_ms: int) -> Talk:
+    """Return a board that hangs so many ms after it was opened, until it is opened again."""
+    whole = board(boot_ms=0)
+    return lambda opened_ms: whole(opened_ms) if opened_ms < after_ms else b""
+
+
+def test_that_a_board_that_hangs_is_opened_anew_after_a_minute_and_read_again() -> None:
+    computer = Computer([Device(BOARD, hanging(after_ms=30_000))])
+    told = computer.watch(100)
+    (first, again) = [at_s for at_s, _, _ in computer.opened]
+    last_s = first + 29.2  # a line each second, 0.2 s after it
+    assert last_s + SILENT_S <= again <= last_s + SILENT_S + 2 * READ_TIMEOUT_S
+    arrived = [(event.reading.time_ms - START_MS) / 1000 for event in the(ReadingArrived, told)]
+    assert [at_s for at_s in arrived if last_s + 1 < at_s < again] == []
+    assert len([at_s for at_s in arrived if at_s > again]) >= 5
+    assert the(PortLost, told) == []
+
+
+def test_that_a_board_that_stays_silent_is_opened_ever_more_seldom_and_at_last_once_an_hour() -> None:
+    device = Device(BOARD, board(boot_ms=0))
+    computer = Computer([device])
+    computer.at(10.0, lambda: setattr(device, "talk", silent))
+    computer.watch(4 * 3600)
+    waits_s = [after - before for (before, *_), (after, *_) in pairwise(computer.opened[1:])]
+    assert waits_s == pytest.approx([120, 240, 480, 960, 1920, *[3600] * (len(waits_s) - 5)], abs=2 * READ_TIMEOUT_S)
+    assert len(waits_s) >= 7
+
+
+def test_that_a_board_that_speaks_every_few_minutes_is_not_opened_before_it_could() -> None:
+    whole = board(boot_ms=0)
+
+    def slow(opened_ms: int) -> bytes:
+        """Say hello and a line as it is opened, and then a line every 200 s."""
+        return whole(opened_ms) if opened_ms == 0 or opened_ms % 200_000 == 200 else b""
+
+    computer = Computer([Device(BOARD, slow)])
+    told = computer.watch(3600)
+    assert len(computer.opened) == 3  # again after 60 s and after 120 s; then it is waited for through 240 s
+    last_s = computer.opened[-1][0]
+    assert len(the(ReadingArrived, told)) == 2 + 1 + (3600 - last_s) // 200
+
+
+def test_that_a_board_that_hung_and_was_steady_since_is_opened_within_a_minute_when_it_hangs_again() -> None:
+    computer = Computer([Device(BOARD, hanging(after_ms=300_000))])
+    computer.watch(1200)
+    hung_s = [299.2 + at_s for at_s, _, _ in computer.opened]
+    opened_s = [at_s for at_s, _, _ in computer.opened[1:]]
+    assert opened_s == pytest.approx([at_s + SILENT_S for at_s in hung_s[: len(opened_s)]], abs=2 * READ_TIMEOUT_S)
+    assert len(opened_s) == 3
 
 
 def test_that_a_named_port_is_not_left_for_a_board_that_comes() -> None:

@@ -164,6 +164,8 @@ def _cause_of(warning: StudioWarning, now_ms: int) -> Concern:
         began_ms=warning.began_ms,
         seen_ms=now_ms,
         sentence=warning.sentence,
+        expected_ms=warning.expected_ms,
+        is_ahead=warning.is_ahead,
     )
 
 
@@ -198,6 +200,7 @@ def _record_of(warning: StudioWarning) -> WarningRecord:
         cleared_ms=warning.cleared_ms,
         pieces=warning.piece_titles,
         remind_ms=warning.remind_ms,
+        ahead_ms=warning.expected_ms if warning.is_ahead else None,
     )
 
 
@@ -215,4 +218,6 @@ def _warning_of(record: WarningRecord) -> StudioWarning:
         raised_ms=record.raised_ms,
         cleared_ms=record.cleared_ms,
         remind_ms=record.remind_ms,
+        expected_ms=record.ahead_ms,
+        is_ahead=record.ahead_ms is not None,
     )

@@ -151,7 +151,8 @@ def _take_rows(connection: sqlite3.Connection, studio: Studio, counts: list[int]
 
 
 def _rows(connection: sqlite3.Connection, table: Table) -> Iterator[Row]:
-    columns = table.columns
+    there = {name for _, name, *_ in connection.execute(f"PRAGMA table_info({table.sql_name})")}
+    columns = [name for name in table.columns if name in there]  # an earlier version may lack some
     query = f"SELECT {', '.join(columns)} FROM {table.sql_name} ORDER BY rowid"  # noqa: S608 - own names
     for row in connection.execute(query).fetchall():
         values = dict(zip(columns, row, strict=True))

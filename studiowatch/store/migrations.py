@@ -17,6 +17,7 @@ from studiowatch.store.piece_step import PIECE_STEP
 from studiowatch.store.plan_step import PLAN_STEP
 from studiowatch.store.preparation_step import PREPARATION_STEP
 from studiowatch.store.trouble import StoreTrouble
+from studiowatch.store.warning_step import WARNING_STEP
 
 Step = tuple[str, ...]
 
@@ -159,6 +160,7 @@ STEPS: tuple[Step, ...] = (
     PLAN_STEP,
     IMPORT_STEP,
     INTENTION_STEP,
+    WARNING_STEP,
 )
 
 

@@ -34,7 +34,10 @@ class Series:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class WarningRecord:
-    """A warning as it is kept. `state` is raised, heard, remind or cleared."""
+    """A warning as it is kept. `state` is raised, heard, remind or cleared.
+
+    `ahead_ms` is when what it warns of is expected, UTC ms, while that was only ahead ever since it was raised.
+    """
 
     key: str
     kind: str
@@ -48,6 +51,7 @@ class WarningRecord:
     cleared_ms: int | None
     pieces: tuple[str, ...]
     remind_ms: int | None = None
+    ahead_ms: int | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -210,6 +210,7 @@ WARNING_FIELDS = (
     _time("cleared", "cleared_ms"),
     Field(name="pieces", attribute="pieces", read=read_texts, allowed=mark("a list of texts in quotes"), required=True),
     _time("remind", "remind_ms"),
+    _time("ahead", "ahead_ms"),
 )
 CHANGE_FIELDS = (
     Field(name="warning", attribute="warning_key", read=read_text, allowed=mark("the key of a warning"), required=True),

@@ -264,7 +264,7 @@ def _happening(warning: StudioWarning, concern: Concern | None, now_ms: int) -> 
 def _kept(warning: StudioWarning) -> tuple[object, ...]:
     """Return what of a warning is worth a line in the records: all but the words and the beginning."""
     is_expected = warning.expected_ms is not None
-    return (warning.state, warning.level, warning.piece_keys, warning.may_sound, is_expected)
+    return (warning.state, warning.level, warning.piece_keys, warning.may_sound, is_expected, warning.is_ahead)
 
 
 def _raised(concern: Concern, number: int, now_ms: int) -> StudioWarning:

@@ -8,18 +8,24 @@ from dataclasses import replace
 import pytest
 
 from studiowatch.room.air_movement import Movement
+from studiowatch.room.trend import Crossing
 from studiowatch.service.commands import Refused
 from studiowatch.service.disk import Disk
 from studiowatch.service.replaying import MemoryRecords
+from studiowatch.service.room_heading import RoomHeading
 from studiowatch.service.warning_desk import WarningDesk
 from studiowatch.speech.units import METRIC, Numbers, choose
 from studiowatch.store.shapes import WarningRecord
-from studiowatch.studio.concern import AirNow, CoatAtRisk
+from studiowatch.studio.concern import AirNow, CoatAtRisk, Kind
+from studiowatch.studio.heading import Figure
 from studiowatch.studio.warnings import WarningState
+from studiowatch.studio.words import Level
 
 NOW_MS = 1_772_442_000_000  # 2026-03-02T09:00:00Z
-HOUR_MS = 3_600_000
+MINUTE_MS = 60_000
+HOUR_MS = 60 * MINUTE_MS
 DRY = AirNow(temperature_C=20.5, humidity_pct=50.0, air_speed_m_s=0.04, dew_point_C=9.7, movement=Movement.STILL)
+CAUTIONED = replace(DRY, humidity_pct=78.0, dew_point_C=16.6)
 DAMP = replace(DRY, humidity_pct=93.0, dew_point_C=19.3)
 COAT = CoatAtRisk(piece_key="p", piece_title="Low Tide", coat_label="gloss", wet=True, forming=True)
 OTHER = replace(COAT, piece_key="q", piece_title="Kiln Light")
@@ -35,6 +41,15 @@ class ListedRecords(MemoryRecords):
     def save_warning(self, warning: WarningRecord) -> None:
         super().save_warning(warning)
         self.saved.append(warning.state)
+
+
+class Dampening(RoomHeading):
+    """A room that will be too damp in 40 minutes."""
+
+    def until(self, figure: Figure, distance: float, *, said_before: bool) -> Crossing | None:
+        del distance, said_before
+        at_ms = (30 * MINUTE_MS, 40 * MINUTE_MS, 50 * MINUTE_MS)
+        return Crossing(low_ms=at_ms[0], middle_ms=at_ms[1], high_ms=at_ms[2]) if figure is Figure.HUMIDITY else None
 
 
 def desk_on(records: MemoryRecords, pieces: Sequence[CoatAtRisk] = (COAT,)) -> WarningDesk:
@@ -92,6 +107,45 @@ def test_that_a_danger_that_passed_meanwhile_is_over_after_a_restart() -> None:
     desk = desk_on(records)
     told = [one for second in range(60) for one in desk.settle(DRY, [COAT], NOW_MS + 1000 * second)]
     assert [one.warning.state for one in told] == [WarningState.CLEARED]
+
+
+def test_that_what_was_only_foreseen_ends_as_foreseen_over_a_restart() -> None:
+    records = ListedRecords()
+    desk = desk_on(records)
+    desk.heading = Dampening()
+    (raised,) = desk.settle(DRY, [COAT], NOW_MS)
+    assert (raised.warning.kind, raised.warning.level) == (Kind.DAMP, Level.CAUTION)
+    desk.disk.catch_up(0.0)
+    again = desk_on(records)
+    (over,) = [one for second in range(60) for one in again.settle(DRY, [COAT], NOW_MS + 1000 * second)]
+    assert (over.warning.state, over.warning.sentence.headline) == (WarningState.CLEARED, "Damp air was foreseen")
+
+
+def test_that_what_was_foreseen_stands_over_a_restart_to_an_unread_room_until_its_time() -> None:
+    records = ListedRecords()
+    desk = desk_on(records)
+    desk.heading = Dampening()
+    desk.settle(DRY, [COAT], NOW_MS)
+    desk.disk.catch_up(0.0)
+    again = desk_on(records)
+    unread = replace(DRY, humidity_pct=None, dew_point_C=None)
+    again.settle(unread, [COAT], NOW_MS + 39 * MINUTE_MS)
+    assert ("damp", WarningState.RAISED) in states(again)
+    again.settle(unread, [COAT], NOW_MS + 40 * MINUTE_MS)
+    assert "damp" not in dict(states(again))
+
+
+def test_that_what_came_after_it_was_foreseen_ends_as_having_been_over_a_restart() -> None:
+    records = ListedRecords()
+    desk = desk_on(records)
+    desk.heading = Dampening()
+    desk.settle(DRY, [COAT], NOW_MS)
+    (came,) = desk.settle(CAUTIONED, [COAT], NOW_MS + 1000)
+    assert came.warning.level is Level.CAUTION
+    desk.disk.catch_up(0.0)
+    again = desk_on(records)
+    (over,) = [one for second in range(60) for one in again.settle(DRY, [COAT], NOW_MS + 1000 * second)]
+    assert over.warning.sentence.headline == "It was damp for a wet coat"
 
 
 def test_that_a_warning_about_a_piece_that_left_the_rack_is_over() -> None:

@@ -109,6 +109,7 @@ def _studios(draw: st.DrawFn) -> Studio:
                 cleared_ms=st.none() | _TIMES,
                 pieces=st.lists(_ANY, max_size=3).map(tuple),
                 remind_ms=st.none() | _TIMES,
+                ahead_ms=st.none() | _TIMES,
             ),
             max_size=2,
         )

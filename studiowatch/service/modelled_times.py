@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from studiowatch.coats.readiness import Ready, ready_by_s, ready_times
+from studiowatch.coats.readiness import Ready, next_ready, ready_by_s, ready_times
 from studiowatch.coats.stages import Stage
 from studiowatch.physics.ranges import OutOfRange
 from studiowatch.room.readings import Reading
@@ -12,6 +12,7 @@ from studiowatch.service.review_log import MinuteLog, ReviewedCoat, room_from, s
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.studio.modelled import Modelled, TimeRange
 from studiowatch.studio.pieces import Piece
+from studiowatch.studio.plan_checks import needs_dry_through
 from studiowatch.studio.review_course import Course, run
 
 READ_LEAST = 0.5  # share of the time up to a stage that has to be read for it to be told; assumption
@@ -37,19 +38,22 @@ def modelled_times(
             last_ms = room.moments[-1].time_ms
             if last_ms <= stack.top.laid_ms:
                 return None
-            course = run(stack, room, last_ms if stack.above_ms is None else min(stack.above_ms, last_ms))
+            above = next((shelf.sheets.get(coat.sheet) for coat in piece.coats[number : number + 1]), None)
+            through = needs_dry_through(stack.top.sheet, above)
+            until_ms = last_ms if stack.above_ms is None else min(stack.above_ms, last_ms)
+            course = run(stack, room, until_ms, through=through)
         except (ReviewedCoat, OutOfRange):
             return None
-        return _modelled(course)
+        return _modelled(course, through=through)
 
     return of
 
 
-def _modelled(course: Course) -> Modelled:
+def _modelled(course: Course, *, through: bool) -> Modelled:
     top = course.stack.top
     ready = ready_times(top.sheet, course.film.state.reached)
     clear, recoat = _range(course, ready.get(Stage.CLEAR)), _range(course, ready.get(Stage.DRY_TO_RECOAT))
-    by_s = None if recoat is None else ready_by_s(top.sheet, ready[Stage.DRY_TO_RECOAT])
+    by_s = None if recoat is None else ready_by_s(top.sheet, next_ready(ready, through=through))
     ready_ms = None if by_s is None else top.laid_ms + round(1000.0 * by_s)
     return Modelled(
         clear=clear,

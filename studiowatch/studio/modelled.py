@@ -23,7 +23,8 @@ class Modelled:
     clear, recoat : TimeRange or None
         When it cleared, and when it was dry to recoat.
     ready_ms : int or None
-        When she was told that the next coat may go on, UTC ms: not before the wait that the sheet asks for.
+        When she was told that the next coat may go on, UTC ms: not before the wait that the sheet asks for, and under
+        a solvent-borne coat not before it was dry through.
     set_ms : int or None
         When it was set to touch, UTC ms, nominal; None while it is not.
     read_ms : int

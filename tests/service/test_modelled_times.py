@@ -44,6 +44,12 @@ def told(shelf: SheetShelf, readings: Sequence[Reading], *coats: Coat) -> Modell
     return modelled_times(piece(*coats), shelf, LogInMemory(readings=readings))(len(coats))
 
 
+def told_first(shelf: SheetShelf, hours: float, *coats: Coat) -> Modelled:
+    modelled = modelled_times(piece(*coats), shelf, LogInMemory(readings=room(hours, 50.0)))(1)
+    assert modelled is not None
+    return modelled
+
+
 def test_that_a_damp_room_takes_longer_and_the_next_coat_waits_for_the_sheet(shelf: SheetShelf) -> None:
     dry, damp = (told(shelf, room(24, humidity_pct), GLOSS) for humidity_pct in (50.0, 75.0))
     for modelled in (dry, damp):
@@ -59,6 +65,21 @@ def test_that_a_damp_room_takes_longer_and_the_next_coat_waits_for_the_sheet(she
     assert dry.clear is not None
     assert damp.clear is not None
     assert dry.clear.middle_ms < damp.clear.middle_ms
+
+
+@pytest.mark.parametrize("above_laid_ms", [None, LAID_MS + 40 * HOUR_MS])
+def test_that_a_solvent_borne_coat_was_told_to_wait_until_the_one_below_is_dry_through(
+    shelf: SheetShelf, above_laid_ms: int | None
+) -> None:
+    above = Coat(key="satin", sheet="satin-solventborne", laid_ms=above_laid_ms)
+    alone, below = (told_first(shelf, 47, *coats) for coats in ((GLOSS,), (GLOSS, above)))
+    assert alone.recoat == below.recoat
+    assert alone.ready_ms is not None
+    assert below.ready_ms is not None
+    between_h = (alone.ready_ms + below.ready_ms - 2 * LAID_MS) / 2 / HOUR_MS
+    assert alone.ready_ms < LAID_MS + between_h * HOUR_MS < below.ready_ms
+    assert told_first(shelf, between_h, GLOSS).ready_ms == alone.ready_ms
+    assert told_first(shelf, between_h, GLOSS, above).ready_ms is None  # not dry through while it was read
 
 
 def test_that_nothing_is_told_of_paint_nor_of_what_no_one_read(shelf: SheetShelf) -> None:

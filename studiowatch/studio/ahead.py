@@ -185,10 +185,15 @@ _RULES: dict[Kind, Callable[[Scene], Iterator[_Foreseen]]] = {
 
 
 def without_doubles(found: Sequence[Concern]) -> list[Concern]:
-    """Return the concerns with damp and dew said once of a piece: what is worse, else damp."""
+    """Return the concerns with damp and dew said once of the same pieces: what is worse, else damp.
+
+    Where one is about a piece that the other does not name, both stand: nothing is left unsaid.
+    """
     damp = next((one for one in found if one.kind is Kind.DAMP), None)
     dew = next((one for one in found if one.kind is Kind.NEAR_DEW_POINT), None)
-    if damp is None or dew is None or not set(damp.piece_keys).intersection(dew.piece_keys):
+    if damp is None or dew is None:
         return list(found)
-    spare = damp if dew.level > damp.level else dew
+    spare, kept = (damp, dew) if dew.level > damp.level else (dew, damp)
+    if not set(spare.piece_keys) <= set(kept.piece_keys):
+        return list(found)
     return [one for one in found if one is not spare]

@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+import os
 from collections.abc import Callable
 from dataclasses import replace
+from errno import ENOSPC
+from os import strerror
 from pathlib import Path
 
 import icalendar
@@ -252,6 +255,22 @@ def test_that_the_calendar_file_is_written_and_a_folder_that_refuses_is_told(
     with qtbot.waitSignal(page.refused) as told:
         page.write_calendar(str(tmp_path / "nowhere" / "plan.ics"))
     assert "cannot be written" in told.args[0]
+
+
+def test_that_a_calendar_on_a_full_disk_leaves_the_earlier_one(
+    plan_window: StudioWindow, qtbot: QtBot, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def full(_file: int) -> None:
+        raise OSError(ENOSPC, strerror(ENOSPC))
+
+    page, file = plan_window.plan, tmp_path / "plan.ics"
+    file.write_bytes(b"of last week")
+    monkeypatch.setattr(os, "fsync", full)
+    with qtbot.waitSignal(page.refused) as told:
+        page.write_calendar(str(file))
+    assert strerror(ENOSPC) in told.args[0]
+    assert file.read_bytes() == b"of last week"
+    assert [each.name for each in tmp_path.iterdir()] == [file.name]
 
 
 def test_that_twelve_pieces_and_none_have_as_many_rows(shown: Shown) -> None:

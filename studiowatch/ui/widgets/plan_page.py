@@ -20,6 +20,7 @@ from studiowatch.service.commands import Command
 from studiowatch.service.plan_calendar import plan_calendar
 from studiowatch.service.ports import Desk
 from studiowatch.service.snapshot import Snapshot
+from studiowatch.service.whole_file import whole_file
 from studiowatch.speech.words import mark, say
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.best_hours import best_lines
@@ -202,7 +203,8 @@ class PlanPage(QScrollArea):
         if plan is None:
             return
         try:
-            Path(name).write_bytes(plan_calendar(plan).encode("utf-8"))
+            with whole_file(Path(name)) as out:
+                out.write(plan_calendar(plan))
         except OSError as fault:
             reason = fault.strerror or fault
             self.refused.emit(

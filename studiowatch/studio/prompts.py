@@ -204,11 +204,11 @@ def _when_dry(coat: CoatToTend) -> list[Prompt]:
         following = f"{following}, {volume_text(coat.following_mL)}"
     lay = say("Recoat: {coat}", coat=following) if coat.clear_film else say("Lay {coat}", coat=following)
     caution = say(SOLVENT_NEXT) if coat.following_solvent else ""
-    asked = [
-        _test(coat, Step.TOUCH_TEST, coat.recoat_ms, test, look),
-        _prompt(coat, Step.RECOAT, coat.recoat_ms, lay, caution),
+    apart = "@through" if coat.following_through else ""  # what fell due for a coat that waits less is not due for this
+    return [
+        _test(coat, Step.TOUCH_TEST, coat.recoat_ms, test, look, apart=apart),
+        _prompt(coat, Step.RECOAT, coat.recoat_ms, lay, caution, apart=apart),
     ]
-    return [_for_through(prompt) for prompt in asked] if coat.following_through else asked
 
 
 def _again_ms(coat: CoatToTend) -> int | None:
@@ -233,9 +233,10 @@ def _reading(coat: CoatToTend) -> list[Prompt]:
     ]
 
 
-def _prompt(coat: CoatToTend, step: Step, due_ms: int, headline: str, caution: str = "") -> Prompt:
+def _prompt(coat: CoatToTend, step: Step, due_ms: int, headline: str, caution: str = "", *, apart: str = "") -> Prompt:
+    """Return a prompt of `coat`; with `apart` another one than without."""
     return Prompt(
-        key=prompt_key(coat.coat_key, step),
+        key=prompt_key(f"{coat.coat_key}{apart}", step),
         coat_key=coat.coat_key,
         step=step,
         due_ms=due_ms,
@@ -244,18 +245,10 @@ def _prompt(coat: CoatToTend, step: Step, due_ms: int, headline: str, caution: s
     )
 
 
-def _test(coat: CoatToTend, step: Step, due_ms: int, headline: str, caution: str) -> Prompt:
+def _test(coat: CoatToTend, step: Step, due_ms: int, headline: str, caution: str, *, apart: str = "") -> Prompt:
     """Return the prompt for a test or look, another one after each that found the coat tacky or milky."""
-    prompt = _prompt(coat, step, due_ms, headline, caution)
-    if coat.unready is None:
-        return prompt
-    return replace(prompt, key=prompt_key(f"{coat.coat_key}@{coat.unready.found_ms}", step))
-
-
-def _for_through(prompt: Prompt) -> Prompt:
-    """Return another prompt than that for a coat which waits less: what fell due for that is not due for this."""
-    coat_part, _, step_part = prompt.key.rpartition(":")
-    return replace(prompt, key=f"{coat_part}@through:{step_part}")
+    found = "" if coat.unready is None else f"@{coat.unready.found_ms}"
+    return _prompt(coat, step, due_ms, headline, caution, apart=f"{found}{apart}")
 
 
 def _settled(prompt: Prompt, coat: CoatToTend, now_ms: int, before: Mapping[str, int]) -> Prompt:

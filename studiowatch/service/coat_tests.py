@@ -28,6 +28,8 @@ _NOT_WHILE_UNREADY = (Stage.DRY_TO_RECOAT, Stage.DRY_HARD, Stage.DRY_THROUGH, St
 
 def her_tests(coat: Coat, sheet: DataSheet, laid_ms: int, until_ms: int) -> tuple[Seen, ...]:
     """Return the tests up to `until_ms` that count, of the stages that a coat of this sheet goes through."""
+    if not coat.looks:
+        return ()  # as with most coats at most times: the stages need not be asked
     stages = [stage for stage in stages_of(sheet) if _tells(stage, sheet)]
     return counted(
         [

@@ -31,6 +31,7 @@ from studiowatch.studio.working_hours import WallClock, WorkingHours
 
 AGAIN_MS = 180_000  # ms after which the plan is made anew though nothing was done: the coats dry
 UNSEEN_AGAIN_MS = 1_800_000  # ms, the same while nobody looks: a plan, and what goes by it, is only shown
+COMPARE_MS = 10_000  # ms between two looks at whether a card tells another time: films are dried every half minute
 ROOM_MS = 1_800_000  # ms in which a room that wanders does not have the coats to come followed anew
 LOOK_BACK_MS = (3_600_000, 86_400_000)  # ms of log that are looked through for the last air
 FORETOLD_MS = 3_600_000  # ms in which an outlook dates the coats to come: it foresaw how the room wanders
@@ -67,6 +68,7 @@ class PlanDesk:
     recipes: tuple[Recipe, ...] = BUILT_IN
     _asked: Future[FinishingPlan] | None = None
     _asked_ms: int | None = None
+    _compared_ms: int | None = None
     _ready: ReadyByPiece = field(default_factory=dict)  # as the cards said it when the plan was asked for
     _marked: bool = True
     _closed: bool = False
@@ -154,7 +156,10 @@ class PlanDesk:
         again_ms = AGAIN_MS if self.is_seen else UNSEEN_AGAIN_MS
         if self._marked or not 0 <= since_ms < again_ms:
             return True
-        return self.is_seen and is_moved(self._ready, cards_ready(self.rack))
+        if not self.is_seen or 0 <= now_ms - (self._compared_ms or 0) < COMPARE_MS:
+            return False
+        self._compared_ms = now_ms
+        return is_moved(self._ready, cards_ready(self.rack))
 
     def make(self, air: Air | None, now_ms: int) -> FinishingPlan:
         """Return the plan, made here and now."""

@@ -34,11 +34,14 @@ class Bell(QObject):
         """Ring if something in `snapshot` is due to be heard."""
         if snapshot is None:
             return
-        now = local(self._clock.utc_ms())
-        minute = now.hour * 60 + now.minute
+        minute = self._minute_of_day() if self.quiet.on else 0  # what is never quiet asks for no time of day
         self._alarm, ring = self._alarm.step(snapshot, self._clock.monotonic_s(), minute=minute, quiet=self.quiet)
         if ring is not None:
             self._ring(ring)
+
+    def _minute_of_day(self) -> int:
+        now = local(self._clock.utc_ms())
+        return now.hour * 60 + now.minute
 
     def try_out(self) -> None:
         """Sound as loud as it can be."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import TypeVar
 
-from PySide6.QtCore import QObject, QPoint, Qt, Signal
+from PySide6.QtCore import QObject, QPoint, Signal
 from PySide6.QtWidgets import QMenu, QWidget
 
 from studiowatch.service.commands import (
@@ -25,6 +25,7 @@ from studiowatch.ui.bridge import Courier
 from studiowatch.ui.intention_deeds import IntentionDeeds
 from studiowatch.ui.models.learning import AnsweredTest
 from studiowatch.ui.models.look_form import ANSWERS
+from studiowatch.ui.open_forms import open_forms
 from studiowatch.ui.record_deeds import RecordDeeds
 from studiowatch.ui.sheet_deeds import SheetDeeds
 from studiowatch.ui.style import Style
@@ -92,7 +93,7 @@ class Deeds(QObject):
         self.snapshot = snapshot
         self.records.set_snapshot(snapshot)
         self.intentions.set_snapshot(snapshot)
-        for form in self._window.findChildren(CoatDialog, options=Qt.FindChildOption.FindDirectChildrenOnly):
+        for form in open_forms(self._window, CoatDialog):
             form.set_snapshot(snapshot)
         self._tell_moved()
 

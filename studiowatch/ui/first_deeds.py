@@ -47,19 +47,21 @@ class FirstDeeds(QObject):
         self._page, self._settings, self._deeds = page, settings, dict(deeds)
         self._demo, self._start = tuple(demo), start
         self._offered = not demo
+        self._step: int | None = None  # read once: the settings ask the disk
         page.asked.connect(self._do)
         page.stepped.connect(self._stepped)
         page.left.connect(self.over)
 
     def set_snapshot(self, snapshot: Snapshot) -> None:
         """Offer the steps once, where the records are empty; a first piece ends them."""
-        step = self._settings.first_run_step
-        if not self._offered and is_first_run(snapshot, step):
+        if self._step is None:
+            self._step = self._settings.first_run_step
+        if not self._offered and is_first_run(snapshot, self._step):
             self._offered = True
-            self._page.begin(step)
+            self._page.begin(self._step)
             self.wanted.emit()
-        elif snapshot.pieces and step < DONE and self._demo:
-            self._settings.first_run_step = DONE
+        elif snapshot.pieces and self._step < DONE and self._demo:
+            self._keep(DONE)
             if self._page.isVisible():
                 self.over.emit()
 
@@ -70,9 +72,12 @@ class FirstDeeds(QObject):
 
     def _stepped(self, step: int) -> None:
         if self._demo:
-            self._settings.first_run_step = step
+            self._keep(step)
         if step >= DONE:
             self.over.emit()
+
+    def _keep(self, step: int) -> None:
+        self._step = self._settings.first_run_step = step
 
     def _do(self, deed: str) -> None:
         if deed != "demo":

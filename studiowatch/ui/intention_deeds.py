@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from functools import partial
 
-from PySide6.QtCore import QObject, Qt, Signal
+from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QWidget
 
 from studiowatch.service.intention_commands import DropIntention
@@ -13,6 +13,7 @@ from studiowatch.service.ports import Clock
 from studiowatch.service.snapshot import Snapshot
 from studiowatch.speech.words import say
 from studiowatch.ui.bridge import Courier
+from studiowatch.ui.open_forms import open_forms
 from studiowatch.ui.plain import plain_box
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.intention_form import IntentionForm
@@ -34,8 +35,7 @@ class IntentionDeeds(QObject):
     def set_snapshot(self, snapshot: Snapshot) -> None:
         """Take the newest snapshot, and let an open list show it."""
         self.snapshot = snapshot
-        directly = Qt.FindChildOption.FindDirectChildrenOnly
-        for shown in self._window.findChildren(IntentionsDialog, options=directly):
+        for shown in open_forms(self._window, IntentionsDialog):
             shown.set_snapshot(snapshot)
 
     def show(self) -> IntentionsDialog | None:

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from functools import partial
 from typing import TypeVar
 
-from PySide6.QtCore import QObject, Qt, Signal
+from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QDialog, QMessageBox, QWidget
 
 from studiowatch.service.commands import Command
@@ -18,6 +18,7 @@ from studiowatch.speech.words import say
 from studiowatch.studio.pieces import Coat
 from studiowatch.ui.bridge import Courier
 from studiowatch.ui.models.recorded import LineKind, RecordedLine
+from studiowatch.ui.open_forms import open_forms
 from studiowatch.ui.plain import plain_box
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.archive_dialog import ArchiveDialog
@@ -28,7 +29,6 @@ from studiowatch.ui.widgets.question import question
 from studiowatch.ui.widgets.recorded_dialog import RecordedDialog
 
 FormT = TypeVar("FormT", bound=FormDialog)
-DIRECTLY = Qt.FindChildOption.FindDirectChildrenOnly  # a dialog is the window's own child; below are a thousand others
 
 
 class RecordDeeds(QObject):
@@ -50,9 +50,9 @@ class RecordDeeds(QObject):
     def set_snapshot(self, snapshot: Snapshot) -> None:
         """Take the newest snapshot."""
         self.snapshot = snapshot
-        for recorded in self._window.findChildren(RecordedDialog, options=DIRECTLY):
+        for recorded in open_forms(self._window, RecordedDialog):
             recorded.set_snapshot(snapshot)
-        for archive in self._window.findChildren(ArchiveDialog, options=DIRECTLY):
+        for archive in open_forms(self._window, ArchiveDialog):
             archive.set_snapshot(snapshot)
 
     def piece(self, key: str) -> PieceView | None:

@@ -16,6 +16,7 @@ from studiowatch.ui.models.tones import Tone
 
 COUNTED_MS = 60 * MINUTE_MS  # what comes within the hour is counted down
 TOGETHER_MS = 5 * MINUTE_MS  # prompts alike that are due this near each other are one row: assumption
+_Group = list[PromptView]  # those that one row tells, soonest first
 _STEPS = tuple(Step)
 _BY_VALUE = {step.value: step for step in _STEPS}
 
@@ -84,8 +85,15 @@ def _order(prompt: PromptView) -> tuple[bool, int, int]:
 
 def prompt_rows(snapshot: Snapshot, zone: tzinfo | None = None) -> tuple[PromptRow, ...]:
     """Return the prompts, soonest first, those about no piece last; those alike and due together are one row."""
-    groups: list[list[PromptView]] = []
-    alike: dict[tuple[str, str], list[list[PromptView]]] = {}
+    ordered, near = _in_order(snapshot)
+    rows = [_made(one, snapshot.time_ms, zone) for one in ordered]
+    return tuple(replace(row, is_near=at < near) for at, row in enumerate(rows))
+
+
+def _in_order(snapshot: Snapshot) -> tuple[list[_Group | PreparationView], int]:
+    """Return what each row tells, in the order of the rows, and how many of them are near: late, or being prepared."""
+    groups: list[_Group] = []
+    alike: dict[tuple[str, str], list[_Group]] = {}
     for prompt in sorted(snapshot.prompts, key=_order):
         same = alike.setdefault((prompt.text, prompt.caution), [])
         group = next((group for group in same if _belongs(prompt, group)), None)
@@ -94,12 +102,17 @@ def prompt_rows(snapshot: Snapshot, zone: tzinfo | None = None) -> tuple[PromptR
             same.append(groups[-1])
         else:
             group.append(prompt)
-    rows = [_row(group, snapshot.time_ms, zone) for group in groups]
-    late = [row for row in rows if row.tone is Tone.CAUTION and row.piece_key]
-    preparing = [_preparing(view, snapshot.time_ms) for view in snapshot.preparations]
-    ordered = [*late, *preparing, *(row for row in rows if row not in late)]
-    near = len(late) + len(preparing) or 1
-    return tuple(replace(row, is_near=at < near) for at, row in enumerate(ordered))
+    late = [group for group in groups if group[0].piece_key and _is_late(group[0], snapshot.time_ms)]
+    rest = [group for group in groups if group not in late]
+    return [*late, *snapshot.preparations, *rest], len(late) + len(snapshot.preparations) or 1
+
+
+def _is_late(prompt: PromptView, now_ms: int) -> bool:
+    return prompt.overdue or prompt.due_ms <= now_ms
+
+
+def _made(one: _Group | PreparationView, now_ms: int, zone: tzinfo | None) -> PromptRow:
+    return _preparing(one, now_ms) if isinstance(one, PreparationView) else _row(one, now_ms, zone)
 
 
 def _preparing(view: PreparationView, now_ms: int) -> PromptRow:
@@ -137,7 +150,7 @@ def _belongs(prompt: PromptView, group: Sequence[PromptView]) -> bool:
 
 def _row(group: Sequence[PromptView], now_ms: int, zone: tzinfo | None) -> PromptRow:
     first = group[0]
-    late = first.overdue or first.due_ms <= now_ms
+    late = _is_late(first, now_ms)
     clock = clock_words(first.due_ms, now_ms, zone)
     titles = (one.piece_title for one in group)  # a title may have a comma of its own
     step = step_of(first.key)
@@ -177,5 +190,8 @@ def with_ticked(
 
 def next_prompt_words(snapshot: Snapshot, zone: tzinfo | None = None) -> str:
     """Return the next thing to do, and below it when and where, for the view from across the room."""
-    rows = prompt_rows(snapshot, zone)
-    return f"{rows[0].text}\n{rows[0].when}" if rows else say("Nothing to do at the rack")
+    ordered, _near = _in_order(snapshot)
+    if not ordered:
+        return say("Nothing to do at the rack")
+    row = _made(ordered[0], snapshot.time_ms, zone)
+    return f"{row.text}\n{row.when}"

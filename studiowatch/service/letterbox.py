@@ -18,6 +18,7 @@ from studiowatch.speech.words import say
 
 ANSWER_S = 20.0  # s that a call waits for: the watch looks each second, but may be drying twenty pieces
 STALE_S = 60.0  # s after which nobody waits for an answer any more
+_COARSE_S = 4.0  # s, twice the grain of the coarsest times that a folder may have
 _LOOK_S = 0.1  # s between two looks for the answer
 _LETTER, _ANSWER, _UNFINISHED = ".letter", ".answer", ".unfinished"
 _LONGEST = 200_000  # characters of a letter: far more than the longest notes
@@ -37,6 +38,7 @@ class Letterbox:
     def __init__(self, folder: Path, wall_s: Callable[[], float] = time.time) -> None:
         self._folder, self._wall_s = folder, wall_s
         self._swept = False
+        self._changed_s: float | None = None
 
     def collect(self, submit: Callable[[Command], Future[str]]) -> int:
         """Take all letters, have `submit` carry each out, and put its answer beside; return how many there were.
@@ -44,6 +46,8 @@ class Letterbox:
         A letter is taken away before it is carried out: none is carried out twice. What is no file is no letter.
         """
         try:
+            if not self._has_changed():
+                return 0
             letters = self._letters()
         except (FileNotFoundError, NotADirectoryError):
             return 0
@@ -58,9 +62,19 @@ class Letterbox:
             if not is_stale:
                 count += 1
                 self._carry_out(path, text, submit)
+        if letters:
+            self._changed_s = None  # one that could not be taken is tried again
         if count or not self._swept:
             self._sweep()
         return count
+
+    def _has_changed(self) -> bool:
+        """Return whether a file may have come since the last look: to list the folder each second costs far more.
+
+        Times of folders are coarse: what changed just now is looked at once more.
+        """
+        before, self._changed_s = self._changed_s, self._folder.stat().st_mtime
+        return self._changed_s != before or 0.0 <= self._wall_s() - self._changed_s < _COARSE_S
 
     def _letters(self) -> list[Path]:
         """Return the letters in the order of their names."""

@@ -251,6 +251,39 @@ def test_that_a_file_that_is_gone_before_it_is_looked_at_stops_no_sweep(
     assert not (tmp_path / "old.answer").exists()
 
 
+def test_that_the_folder_is_listed_only_where_a_letter_may_have_come_and_none_is_missed(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    done: list[Command] = []
+
+    def submit(command: Command) -> Future[str]:
+        done.append(command)
+        return Future()
+
+    listed: list[str] = []
+    scandir = os.scandir
+    monkeypatch.setattr(os, "scandir", lambda folder: (listed.append(str(folder)), scandir(folder))[1])
+    now_s = [2_000_000_000.0]
+    box = Letterbox(tmp_path, wall_s=lambda: now_s[0])
+    os.utime(tmp_path, (now_s[0], now_s[0]))
+    for _ in range(60):
+        box.collect(submit)
+        now_s[0] += 1.0
+    assert len(listed) in range(1, 6)  # within four seconds of its change, whose time may be coarse
+    for minute in range(3):
+        letter = tmp_path / f"{minute}.letter"
+        letter.write_text(written(AmendPiece(piece_key=str(minute))))
+        os.utime(letter, (now_s[0], now_s[0]))
+        os.utime(tmp_path, (now_s[0], now_s[0]))
+        assert box.collect(submit) == 1
+        letter.write_text(written(AmendPiece(piece_key="same")))
+        os.utime(letter, (now_s[0], now_s[0]))
+        os.utime(tmp_path, (now_s[0], now_s[0]))  # within the grain of the folder's time
+        assert box.collect(submit) == 1
+        now_s[0] += 60.0
+    assert done == [AmendPiece(piece_key=key) for key in ("0", "same", "1", "same", "2", "same")]
+
+
 def test_that_a_letter_is_carried_out_once_and_a_stale_one_not_at_all(tmp_path: Path) -> None:
     done: list[Command] = []
 

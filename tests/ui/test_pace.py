@@ -103,7 +103,7 @@ def test_that_cards_wait_while_films_only_thin_and_not_once_something_is_otherwi
     assert cards_due(before, replace(soon, units=US))
 
 
-def test_that_rows_wait_while_they_would_say_the_same() -> None:
+def test_that_rows_wait_while_they_would_say_the_same_but_for_seconds() -> None:
     far, near = (
         PromptView(key="a:bubble", due_ms=NOW_MS + left_ms, text="Second pass", piece_key="a", piece_title="Kiln")
         for left_ms in (IN_SECONDS_MS + 60_000, IN_SECONDS_MS)
@@ -115,5 +115,6 @@ def test_that_rows_wait_while_they_would_say_the_same() -> None:
     assert rows_due(before, replace(soon, prompts=()))
     assert rows_due(before, replace(soon, prompts=(replace(far, overdue=True),)))
     assert rows_due(before, replace(soon, units=US))
-    counted = replace(DRAWN, prompts=(near,))
-    assert rows_due(counted, replace(counted, time_ms=NOW_MS + 1000))  # "45 s", "44 s"
+    counted = replace(DRAWN, time_ms=near.due_ms - 2000, prompts=(near,))
+    assert not rows_due(counted, replace(counted, time_ms=near.due_ms - 1))
+    assert rows_due(counted, replace(counted, time_ms=near.due_ms))  # it falls due

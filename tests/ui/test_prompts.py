@@ -12,7 +12,7 @@ from studiowatch.service.commands import SnoozePrompt
 from studiowatch.service.snapshot import PromptView, Snapshot
 from studiowatch.studio.prompts import CoatToTend, Step, prompt_key, prompts_for
 from studiowatch.ui.models.laying import LayingStep
-from studiowatch.ui.models.prompts import Deed, PromptRow, next_prompt_words, prompt_rows, with_ticked
+from studiowatch.ui.models.prompts import Deed, PromptRow, counted_down, next_prompt_words, prompt_rows, with_ticked
 from studiowatch.ui.models.tones import Tone
 from studiowatch.ui.widgets.coat_dialog import CoatDialog
 
@@ -45,6 +45,19 @@ def test_that_prompts_come_soonest_first_and_late_ones_say_so() -> None:
 def test_that_the_next_prompt_is_said_for_the_far_end_of_the_room() -> None:
     assert next_prompt_words(FOUR_WARNED, UTC).startswith("Second bubble pass, scrape drips\nnow")
     assert next_prompt_words(EMPTY, UTC) == "Nothing to do at the rack"
+
+
+def test_that_seconds_are_counted_down_in_their_rows_alone() -> None:
+    soon = [prompt(Step.COVER, piece, NOW_MS + 45_000) for piece in ("kiln", "boat")]
+    later = prompt(Step.RECOAT, "kiln", NOW_MS + 90 * MINUTE_MS)
+    snapshot = replace(FOUR_WARNED, prompts=(*soon, later))
+    first, far = prompt_rows(snapshot, UTC)
+    assert (first.when.split(",")[0], first.keys) == ("in 45 s", ("kiln-top:cover", "boat-top:cover"))
+    after = replace(snapshot, time_ms=NOW_MS + 4000)
+    told, same = counted_down((first, far), after, UTC)
+    assert told.when.startswith("in 41 s, ")
+    assert same is far
+    assert (told, same) == prompt_rows(after, UTC)
 
 
 def test_that_the_touch_test_comes_before_the_recoat_that_is_due_with_it() -> None:

@@ -10,7 +10,6 @@ from studiowatch.service.board_view import BoardView
 from studiowatch.service.piece_view import CoatView, PieceView
 from studiowatch.service.snapshot import RoomView, Snapshot
 from studiowatch.speech.words import mark, say
-from studiowatch.studio.prompts import IN_SECONDS_MS
 from studiowatch.studio.words import Level, Sentence
 
 CALM_REDRAW_MS = 1000
@@ -102,15 +101,14 @@ def _lasting(snapshot: Snapshot) -> list[tuple[object, ...]]:
 
 
 def rows_due(drawn: Snapshot, snapshot: Snapshot) -> bool:
-    """Return whether the prompts may say something else than the rows that were made of `drawn`.
+    """Return whether the prompts may say something else than the rows that were made of `drawn`, but for seconds.
 
-    One came, went, moved, fell due or is counted down by the second, she prepares to lay a coat, or time passed.
+    One came, went, moved or fell due, she prepares to lay a coat, or time passed. Seconds are brought up by themselves.
     """
     is_same = drawn.prompts == snapshot.prompts and not (drawn.preparations or snapshot.preparations)
-    if drawn.is_due_within(IN_SECONDS_MS + ROWS_REDRAW_MS, drawn.time_ms):
-        return True
     is_soon = 0 <= snapshot.time_ms - drawn.time_ms < ROWS_REDRAW_MS
-    return not (is_same and is_soon and drawn.units == snapshot.units)
+    fell_due = any(drawn.time_ms < prompt.due_ms <= snapshot.time_ms for prompt in snapshot.prompts)
+    return fell_due or not (is_same and is_soon and drawn.units == snapshot.units)
 
 
 def stalled(snapshot: Snapshot | None, now_ms: int) -> Snapshot:

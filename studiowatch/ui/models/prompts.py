@@ -9,7 +9,7 @@ from enum import Enum, auto
 
 from studiowatch.service.snapshot import PreparationView, PromptView, Snapshot
 from studiowatch.speech.words import mark, say
-from studiowatch.studio.prompts import Step
+from studiowatch.studio.prompts import IN_SECONDS_MS, Step
 from studiowatch.ui.models.laying import chore_rows, waiting_words
 from studiowatch.ui.models.times import MINUTE_MS, clock_words, countdown_words
 from studiowatch.ui.models.tones import Tone
@@ -88,6 +88,22 @@ def prompt_rows(snapshot: Snapshot, zone: tzinfo | None = None) -> tuple[PromptR
     ordered, near = _in_order(snapshot)
     rows = [_made(one, snapshot.time_ms, zone) for one in ordered]
     return tuple(replace(row, is_near=at < near) for at, row in enumerate(rows))
+
+
+def counted_down(rows: tuple[PromptRow, ...], snapshot: Snapshot, zone: tzinfo | None = None) -> tuple[PromptRow, ...]:
+    """Return `rows`, made of these prompts not long ago, with the seconds of what is due soon brought up to now."""
+    now_ms = snapshot.time_ms
+    soon = {prompt.key for prompt in snapshot.prompts if 0 < prompt.due_ms - now_ms < IN_SECONDS_MS}
+    if not soon:
+        return rows
+    by_key = {prompt.key: prompt for prompt in snapshot.prompts}
+
+    def brought_up(row: PromptRow) -> PromptRow:
+        if row.keys[0] not in soon:
+            return row
+        return replace(_row([by_key[key] for key in row.keys], now_ms, zone), is_near=row.is_near)
+
+    return tuple(brought_up(row) for row in rows)
 
 
 def _in_order(snapshot: Snapshot) -> tuple[list[_Group | PreparationView], int]:

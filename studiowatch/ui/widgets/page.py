@@ -23,7 +23,7 @@ from studiowatch.ui.models.figures import room_figures
 from studiowatch.ui.models.finding import found_on_rack
 from studiowatch.ui.models.notices import WarningRow, sentence_card, warning_rows
 from studiowatch.ui.models.pace import cards_due, rows_due
-from studiowatch.ui.models.prompts import prompt_rows
+from studiowatch.ui.models.prompts import PromptRow, counted_down, prompt_rows
 from studiowatch.ui.models.rack import rack_cards
 from studiowatch.ui.style import Style
 from studiowatch.ui.widgets.finder import Finder
@@ -67,7 +67,7 @@ class Page(QScrollArea):
         self.finder.changed.connect(self._show_rack)
         self._shown: tuple[Snapshot, Mapping[str, float]] | None = None
         self._drawn: tuple[Snapshot, Mapping[str, float]] | None = None  # of which the cards were made
-        self._rows_of: Snapshot | None = None  # of which the prompts' rows were made
+        self._rows: tuple[Snapshot, tuple[PromptRow, ...]] | None = None  # the prompts' rows, and of what
         self.prompts = PromptList()
         self.warnings: RowList[WarningRow, WarningRowView] = RowList(
             say("Warnings"), say(NO_WARNING), lambda: WarningRowView(self._wire), WarningRowView.set_row
@@ -116,14 +116,18 @@ class Page(QScrollArea):
         if drawn is None or cards_due(drawn[0], snapshot) or drawn[1] != sheet_um:
             self._show_rack()
         self.prompts.say_empty(prompts_words(snapshot))
-        if self._rows_of is None or rows_due(self._rows_of, snapshot):
-            self._rows_of = snapshot
-            self.prompts.show_rows(prompt_rows(snapshot))
+        self.count_down(snapshot)
         self.warnings.set_rows(warning_rows(snapshot))
 
     def count_down(self, snapshot: Snapshot) -> None:
-        """Bring the seconds of what is due soon up to a moment between two snapshots."""
-        self.prompts.show_rows(prompt_rows(snapshot))
+        """Show the prompts as they read by now, also at a moment between two snapshots."""
+        before = self._rows
+        if before is None or rows_due(before[0], snapshot):
+            self._rows = snapshot, prompt_rows(snapshot)
+        else:
+            self._rows = before[0], counted_down(before[1], snapshot)
+        if before is None or self._rows[1] is not before[1]:
+            self.prompts.show_rows(self._rows[1])
 
     def _show_rack(self) -> None:
         """Show the pieces that are looked for, or all."""

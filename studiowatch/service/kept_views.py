@@ -1,6 +1,6 @@
 """The views of the pieces, kept from one snapshot to the next where nothing that they tell of has changed.
 
-Snapshots go out every other second, while a wet film is dried every half minute and a resting one seldom:
+Snapshots go out every third second, while a wet film is dried every half minute and a resting one seldom:
 most pieces are as they were. What a view is made of is frozen, so that it is told by identity whether it changed.
 """
 

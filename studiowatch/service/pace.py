@@ -8,7 +8,7 @@ from studiowatch.service.snapshot import Snapshot
 
 LOOK_S = 1.25  # s, longest time between two looks at the clock: a board that speaks each second brings the looks itself
 TOGETHER = 2  # readings taken at once while nobody looks: to wake up for each costs more than to take it
-CLOSELY_S = 1.5  # s between two snapshots of mere drift while one looks: every other reading of most boards
+CLOSELY_S = 2.5  # s between two snapshots of mere drift while one looks: every third reading of most boards
 SOON_MS = 5_000  # ms before something falls due from which each reading is taken by itself, so that it is told in time
 SELDOM_S = 60.0  # s between two snapshots while nobody looks and nothing happens
 

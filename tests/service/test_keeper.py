@@ -157,7 +157,7 @@ def test_that_a_board_in_trouble_is_told_warned_of_over_a_wet_coat_and_cleared_b
             counts = LineCounts(good=studio.good + second, troubles=second)
             studio.board.say(BoardTrouble(time_ms=studio.clock.now_ms, code="bus", message="timeout", counts=counts))
             if second % 10:
-                continue  # one looks at every other second at most
+                continue  # one looks at every third second at most
             snapshot = studio.until(lambda snapshot, counts=counts: snapshot.board.counts == counts)
             assert "check the sensor's wires (bus timeout)" in snapshot.board.trouble
             assert (snapshot.room.temperature_C, snapshot.room.humidity_pct) == (None, None)

@@ -83,10 +83,10 @@ def watched(studio: Studio) -> Watched:
     return made
 
 
-def test_that_every_other_reading_is_handed_out_while_one_looks_and_the_last_when_no_more_come(
+def test_that_every_third_reading_is_handed_out_while_one_looks_and_the_last_when_no_more_come(
     watched: Watched,
 ) -> None:
-    assert watched.read(MINUTE_S) == [0, 1] * (MINUTE_S // 2)
+    assert watched.read(MINUTE_S) == [0, 0, 1] * (MINUTE_S // 3)
     watched.read(1)
     watched.keeper._turn(watched.studio.watch, 0.0)
     assert watched.seen[-1].board.counts.good == watched.good

@@ -11,6 +11,7 @@ from typing import Any
 from studiowatch.physics.air import carried
 from studiowatch.speech.words import say
 from studiowatch.store.header import read_header, refuse_foreign, refuse_unwritable
+from studiowatch.store.held_files import FileKey, hold, let_go, which_file
 from studiowatch.store.migrations import STEPS, Step, migrate
 from studiowatch.store.private import make_private
 from studiowatch.store.quiet import connect_quietly, log_of
@@ -29,12 +30,15 @@ class Database:
     """One connection to the file, for one thread at a time.
 
     Every fault of the file leaves as `StoreTrouble`, with the open transaction undone.
+
+    `held` is what `hold` gave for it, to be let go of when it is closed.
     """
 
-    def __init__(self, connection: sqlite3.Connection, path: Path) -> None:
+    def __init__(self, connection: sqlite3.Connection, path: Path, held: FileKey | None = None) -> None:
         self._connection = connection
         self.path = path
-        self._file = _which_file(path)
+        self._file = which_file(path)
+        self._held = held
         connection.create_function("carried", 1, _carried, deterministic=True)
 
     @contextmanager
@@ -46,7 +50,7 @@ class Database:
         StoreTrouble
             If the file was deleted, moved away or replaced: what is written to it then would be lost with it.
         """
-        there = _which_file(self.path)
+        there = which_file(self.path)
         if there is None:
             raise StoreTrouble(
                 say("{path} is gone: its folder was removed or moved. Put it back, then start again.", path=self.path)
@@ -73,6 +77,8 @@ class Database:
         """Let go of the file; the last one to do so folds the log into it."""
         with in_plain_words(self.path):
             self._connection.close()
+        held, self._held = self._held, None
+        let_go(held)
 
     @contextmanager
     def _bracket(self, begin: str) -> Iterator[sqlite3.Connection]:
@@ -85,15 +91,6 @@ class Database:
                 # a full disk has undone the transaction already, and undoing it twice is an error
                 if self._connection.in_transaction:
                     self._connection.execute("ROLLBACK")
-
-
-def _which_file(path: Path) -> tuple[int, int] | None:
-    """Return what tells the file at `path` from any other, or None if there is none."""
-    try:
-        found = path.stat()
-    except OSError:
-        return None
-    return found.st_dev, found.st_ino
 
 
 def open_database(
@@ -130,6 +127,16 @@ def open_database(
         refuse_unwritable(path)
     if header is None:
         make_private(path)
+    held = hold(path)
+    try:
+        connection = _connected(path, steps, read_only=read_only, busy_timeout_ms=busy_timeout_ms)
+    except BaseException:
+        let_go(held)
+        raise
+    return Database(connection, path, held)
+
+
+def _connected(path: Path, steps: Sequence[Step], *, read_only: bool, busy_timeout_ms: int) -> sqlite3.Connection:
     mode = "ro" if read_only else "rwc"
     with in_plain_words(path, opening=True):
         connection = sqlite3.connect(
@@ -146,7 +153,7 @@ def open_database(
         except BaseException:
             connection.close()
             raise
-    return Database(connection, path)
+    return connection
 
 
 @contextmanager

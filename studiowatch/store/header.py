@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from studiowatch.speech.words import say
+from studiowatch.store.held_files import first_bytes
 from studiowatch.store.trouble import StoreRefused
 
 APPLICATION_ID = 0x73747764  # "stwd", our own mark in the header
@@ -35,8 +36,7 @@ def read_header(path: Path) -> Header | None:
         If it cannot be read or is not a database.
     """
     try:
-        with path.open("rb") as file:
-            start = file.read(_HEADER_BYTES)
+        start = first_bytes(path, _HEADER_BYTES)
     except FileNotFoundError:
         return None
     except OSError as error:

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import sqlite3
+import subprocess
+import sys
 from collections.abc import Callable
 from contextlib import closing
 from pathlib import Path
@@ -11,8 +13,9 @@ import pytest
 
 from studiowatch.room.readings import Reading
 from studiowatch.store.database import Database, open_database
-from studiowatch.store.header import APPLICATION_ID
+from studiowatch.store.header import APPLICATION_ID, Header, read_header
 from studiowatch.store.migrations import STEPS
+from studiowatch.store.quiet import log_of
 from studiowatch.store.readings import ReadingsStore
 from studiowatch.store.trouble import StoreRefused, StoreTrouble
 
@@ -263,3 +266,37 @@ def test_that_a_file_that_was_taken_away_is_said_and_not_written_into_nowhere(tm
     with pytest.raises(StoreTrouble, match="is gone"), database.transaction():
         pytest.fail("the transaction was begun")
     database.close()
+
+
+# sqlite.org/wal.html: whoever closes a file last folds the log into it and deletes that
+ANOTHER_PROGRAM = """
+import sqlite3, sys
+other = sqlite3.connect(sys.argv[1])
+other.execute("SELECT count(*) FROM note").fetchall()
+other.close()
+"""
+
+
+@pytest.mark.parametrize("look", [read_header, lambda file: open_database(file, read_only=True).close()])
+def test_that_no_look_at_the_file_gives_the_log_away_to_another_program(
+    tmp_path: Path, look: Callable[[Path], object]
+) -> None:
+    database = open_database(tmp_path / "studio.sqlite3")
+    store = ReadingsStore(database)
+    store.append(READINGS[:1])
+    look(database.path)
+    subprocess.run([sys.executable, "-c", ANOTHER_PROGRAM, str(database.path)], check=True)
+    assert log_of(database.path).exists()
+    store.append(READINGS[1:])
+    database.close()
+    again = open_database(database.path)
+    assert ReadingsStore(again).between(0, 2**60) == READINGS
+    again.close()
+
+
+def test_that_a_header_is_read_as_it_is_now_while_the_file_is_open(database: Database) -> None:
+    assert read_header(database.path) == Header(user_version=len(STEPS), application_id=APPLICATION_ID, logged=True)
+    database.rows("PRAGMA user_version = 5")
+    database.rows("PRAGMA wal_checkpoint(TRUNCATE)")
+    assert read_header(database.path) == Header(user_version=5, application_id=APPLICATION_ID, logged=True)
+    database.rows(f"PRAGMA user_version = {len(STEPS)}")

@@ -220,7 +220,7 @@ CHANGE_FIELDS = (
 _SENSOR = Field(
     name="sensor",
     attribute="sensor",
-    read=read_text,
+    read=read_any_text,  # one that says no serial number has an empty one
     allowed=mark("a sensor's serial number in quotes"),
     required=True,
 )

@@ -12,7 +12,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from studiowatch.room.corrections import Sighting
+from studiowatch.room.corrections import UNNAMED, Sighting
 from studiowatch.store.all_records import StudioConflict, read_all, take_all
 from studiowatch.store.database import Database, open_database
 from studiowatch.store.migrations import STEPS
@@ -135,8 +135,8 @@ def _studios(draw: st.DrawFn) -> Studio:
     rows += warnings
     rows += [WarningChange(warning_key=each.key, time_ms=draw(_TIMES), state=draw(_ANY)) for each in warnings]
     rows += draw(st.lists(st.just(HUMIDITY) | st.just(AIR), max_size=2, unique=True))
-    rows += draw(st.lists(st.builds(Sighting, time_ms=_TIMES, sensor=_TEXT), max_size=2, unique=True))
-    rows += draw(st.lists(st.builds(CheckRecord, time_ms=_TIMES, sensor=_TEXT), max_size=2, unique=True))
+    rows += draw(st.lists(st.builds(Sighting, time_ms=_TIMES, sensor=_ANY), max_size=2, unique=True))
+    rows += draw(st.lists(st.builds(CheckRecord, time_ms=_TIMES, sensor=_ANY), max_size=2, unique=True))
     rows += draw(st.lists(st.builds(NoteRecord, time_ms=_TIMES, kind=_ANY, text=_ANY), max_size=2, unique=True))
     rows += draw(
         st.lists(st.builds(CorrectionRecord, time_ms=_TIMES, piece_key=_KEYS, earlier=_ANY), max_size=2, unique=True)
@@ -147,6 +147,15 @@ def _studios(draw: st.DrawFn) -> Studio:
 @given(_studios())
 def test_that_what_is_written_reads_back_the_same(studio: Studio) -> None:
     assert read_studio(write_studio(studio.pieces, studio.rows), "studio.toml") == studio
+
+
+def test_that_what_is_known_of_a_sensor_without_a_serial_number_reads_back_the_same() -> None:
+    rows: tuple[Row, ...] = (
+        replace(HUMIDITY, sensor=UNNAMED),
+        Sighting(time_ms=NOON_MS, sensor=UNNAMED),
+        CheckRecord(time_ms=NOON_MS, sensor=UNNAMED),
+    )
+    assert read_studio(write_studio((), rows), "studio.toml").rows == rows
 
 
 @settings(max_examples=20)

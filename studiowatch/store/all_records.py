@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 import sqlite3
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Hashable, Iterator, Sequence
 from dataclasses import dataclass
 
 from studiowatch.speech.words import say
@@ -119,8 +119,7 @@ def _namesakes(there: Sequence[Piece], studio: Studio) -> Iterator[str]:
 def _take_rows(connection: sqlite3.Connection, studio: Studio, counts: list[int], *, replace: bool) -> Iterator[str]:
     for table in TABLES:
         rows = [row for row in studio.rows if isinstance(row, table.shape)]
-        before = list(_rows(connection, table))
-        by_key = {getattr(row, table.key): row for row in before} if table.key else {}
+        by_key = {_key(table, row): row for row in _rows(connection, table)}
         owners = _owners(connection, table)
         for row in rows:
             attribute, _, owner = table.belongs_to
@@ -136,7 +135,7 @@ def _take_rows(connection: sqlite3.Connection, studio: Studio, counts: list[int]
             if fault := table.fault(row):
                 yield fault
                 continue
-            earlier = by_key.get(getattr(row, table.key)) if table.key else (row if row in before else None)
+            earlier = by_key.get(_key(table, row))
             place = _place(earlier, row)
             counts[place] += 1
             if place == 2 and not replace:  # noqa: PLR2004 - replaced, as `_place` counts
@@ -148,6 +147,11 @@ def _take_rows(connection: sqlite3.Connection, studio: Studio, counts: list[int]
                 )
             elif place != 1:
                 _put(connection, table, row)
+
+
+def _key(table: Table, row: Row) -> Hashable:
+    """Return what a row is known by: its key, or all of it where rows have none."""
+    return getattr(row, table.key) if table.key else row
 
 
 def _rows(connection: sqlite3.Connection, table: Table) -> Iterator[Row]:

@@ -278,3 +278,22 @@ def test_that_faults_of_the_tables_beside_the_pieces_are_named_by_line() -> None
         "studio.toml, line 15: prompt 2: tone is not a field here",
         "studio.toml, line 16: note 1: text is missing",
     ]
+
+
+def test_that_a_long_file_is_taken_again_without_comparing_each_row_with_all(
+    database: Database, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    rows = tuple(NoteRecord(time_ms=NOON_MS + at, kind="board", text="of our own") for at in range(300))
+    assert take_all(database, Studio(origin="f", pieces=(), rows=rows), lambda: 0, replace=False).new == len(rows)
+    compared = 0
+    is_same = NoteRecord.__eq__
+
+    def counted(one: NoteRecord, other: object) -> bool:
+        nonlocal compared
+        compared += 1
+        return is_same(one, other)
+
+    monkeypatch.setattr(NoteRecord, "__eq__", counted)
+    again = take_all(database, Studio(origin="f", pieces=(), rows=rows), lambda: 0, replace=False)
+    assert (again.new, again.there) == (0, len(rows))
+    assert compared <= 3 * len(rows)  # once to find it, and once to tell whether it is the same

@@ -56,25 +56,25 @@ class SealedHour:
 
 
 def moment(time_ms: int) -> str:
-    """Return a time in UTC to the second."""
-    return datetime.fromtimestamp(time_ms / 1000, UTC).strftime("%Y-%m-%dT%H:%M:%SZ")
+    """Return a time in UTC to the second; one that no calendar has, as a damaged file may, as its number."""
+    try:
+        return datetime.fromtimestamp(time_ms / 1000, UTC).strftime("%Y-%m-%dT%H:%M:%SZ")
+    except (ValueError, OverflowError, OSError):  # beyond the year 9999, and what the system makes of it
+        return f"{time_ms} ms"
 
 
 def times_of(data: bytes) -> Integers | None:
-    """Return the times of a chunk whose head is lost, or None if they are, too."""
+    """Return the times of a chunk whatever its head says, rising and of one hour, or None if they are lost."""
     try:
         time_ms = unpack_integers(data)
     except UNREADABLE:
         return None
-    return time_ms if time_ms.size else None
+    return time_ms if time_ms.size and _are_times(time_ms, int(time_ms[0]), int(time_ms[-1])) else None
 
 
-def sealed_hours(connection: Connection, start_ms: int = 0, end_ms: int = 2**62) -> Iterator[SealedHour]:
-    """Yield the chunks that begin in a range, in the order of time, one at a time."""
-    chunks = connection.execute(
-        "SELECT id, start_ms, last_ms, count FROM chunk WHERE start_ms >= ? AND start_ms < ? ORDER BY start_ms, id",
-        (start_ms, end_ms),
-    ).fetchall()
+def sealed_hours(connection: Connection) -> Iterator[SealedHour]:
+    """Yield all chunks in the order of time, one at a time."""
+    chunks = connection.execute("SELECT id, start_ms, last_ms, count FROM chunk ORDER BY start_ms, id").fetchall()
     for chunk in chunks:
         columns = dict(
             connection.execute("SELECT name, data FROM chunk_column WHERE chunk_id = ?", (chunk[0],)).fetchall()

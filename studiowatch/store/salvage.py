@@ -7,11 +7,13 @@ import sqlite3
 from collections.abc import Iterator, Sequence
 from contextlib import closing
 from dataclasses import dataclass, field
+from datetime import UTC, datetime
 from pathlib import Path
 
 from studiowatch.speech.words import mark, say
 from studiowatch.store.chunk_check import moment
 from studiowatch.store.database import open_database
+from studiowatch.store.field_values import utc_ms
 from studiowatch.store.header import read_header, refuse_foreign
 from studiowatch.store.migrations import STEPS, migrate
 from studiowatch.store.private import make_private
@@ -19,10 +21,12 @@ from studiowatch.store.pyramid import rebuild_pyramid
 from studiowatch.store.quiet import connect_quietly
 from studiowatch.store.salvage_hours import mend_hours
 from studiowatch.store.trouble import StoreRefused, StoreTrouble, in_plain_words
+from studiowatch.studio.pieces import LATEST_YEAR
 
 _LAST_ROW = 2**40  # more rows than a file can have pages
 _MOST_TRIES = 20_000  # ranges of one table that may fail before the rest of them is given up
 _DERIVED = ("pyramid",)  # made anew, not copied
+_AFTER_ALL_MS = utc_ms(datetime(LATEST_YEAR + 1, 1, 1, tzinfo=UTC))
 _TIMES = {"reading": "time_ms", "chunk": "start_ms", "note": "time_ms", "warning": "raised_ms"}
 # what belongs to something that is lost; a piece of which only coats are left is made again for them
 _ORPHANS = (
@@ -147,7 +151,11 @@ class _Copying:
         columns = [row[1] for row in self.new.execute(f"PRAGMA table_info({self.table})")]
         columns = ["rowid", *(name for name in columns if name != "id")]
         put = f"INSERT INTO {self.table} ({', '.join(columns)}) VALUES ({', '.join('?' * len(columns))})"  # noqa: S608 - own names
+        time_at = columns.index("time_ms") if self.table == "reading" else None
         for row in self._read(columns):
+            if time_at is not None and not _has_been(row[time_at]):
+                self._refused += 1
+                continue
             try:
                 self.new.execute(put, row)
             except sqlite3.IntegrityError:
@@ -198,6 +206,11 @@ class _Copying:
         )
         between = {"after": before, "before": after}
         return {side: moment(time_ms) for side, time_ms in between.items() if time_ms is not None}
+
+
+def _has_been(time_ms: object) -> bool:
+    """Return whether a clock can have shown this time; a reading beyond all calendars spoils every view of the log."""
+    return isinstance(time_ms, int) and 0 <= time_ms < _AFTER_ALL_MS
 
 
 def _rest(first: int, reached: int, last: int) -> list[tuple[int, int]]:

@@ -16,6 +16,14 @@ _PUT = (
     "INSERT INTO chunk_column (chunk_id, name, data) VALUES (?, ?, ?) "
     "ON CONFLICT (chunk_id, name) DO UPDATE SET data = excluded.data"
 )
+_PUT_HEAD = (
+    "INSERT INTO chunk (id, start_ms, last_ms, count) VALUES (?, ?, ?, ?) ON CONFLICT (id) DO UPDATE SET "
+    "start_ms = excluded.start_ms, last_ms = excluded.last_ms, count = excluded.count"
+)
+_HEADS = (
+    "SELECT chunk_id, data, start_ms, last_ms, count FROM chunk_column LEFT JOIN chunk ON chunk.id = chunk_id "
+    "WHERE name = ?"
+)
 
 
 def mend_hours(connection: Connection) -> Iterator[str]:
@@ -24,7 +32,7 @@ def mend_hours(connection: Connection) -> Iterator[str]:
     An hour without its times is lost. One without a channel keeps the others. Which lines had a checksum, and what the
     board said of failed channels, is taken as not known where it is lost.
     """
-    yield from _find_heads(connection)
+    yield from _put_heads_right(connection)
     for hour in sealed_hours(connection):
         if hour.time_ms is None:
             connection.execute("DELETE FROM chunk_column WHERE chunk_id = ?", (hour.chunk_id,))
@@ -40,21 +48,23 @@ def mend_hours(connection: Connection) -> Iterator[str]:
             )
 
 
-def _find_heads(connection: Connection) -> Iterator[str]:
-    """Make the row of a chunk again, where it is lost and its times are not."""
-    headless = connection.execute(
-        "SELECT chunk_id, data FROM chunk_column WHERE name = ? AND chunk_id NOT IN (SELECT id FROM chunk)", (TIME,)
-    ).fetchall()
-    for chunk_id, data in headless:
+def _put_heads_right(connection: Connection) -> Iterator[str]:
+    """Make the row of a chunk anew from its times, where it is lost or contradicts them.
+
+    What is packed bears a checksum, and such a row does not: it is the row that is damaged then, and not the hour.
+    """
+    for chunk_id, data, *head in connection.execute(_HEADS, (TIME,)).fetchall():
         time_ms = times_of(data)
         if time_ms is None:
             continue
-        head = (chunk_id, int(time_ms[0]), int(time_ms[-1]), time_ms.size)
-        connection.execute("INSERT INTO chunk (id, start_ms, last_ms, count) VALUES (?, ?, ?, ?)", head)
+        first_ms, last_ms = int(time_ms[0]), int(time_ms[-1])
+        if head == [first_ms, last_ms, time_ms.size]:
+            continue
+        connection.execute(_PUT_HEAD, (chunk_id, first_ms, last_ms, time_ms.size))
         yield say(
             "The head of the sealed readings of {first} to {last} was lost, and made again.",
-            first=moment(head[1]),
-            last=moment(head[2]),
+            first=moment(first_ms),
+            last=moment(last_ms),
         )
 
 

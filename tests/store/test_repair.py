@@ -268,6 +268,41 @@ def test_that_an_hour_keeps_the_channels_that_can_be_read(file: Path, tmp_path: 
     assert examine(new).faults == ()
 
 
+@pytest.mark.parametrize(
+    "damage",
+    [
+        "last_ms = last_ms + 4096",
+        "count = 7",
+        "start_ms = start_ms + (1 << 50)",
+        "start_ms = start_ms | (1 << 62)",
+        "start_ms = -1",
+    ],
+)
+def test_that_an_hour_whose_head_is_damaged_is_told_and_saved_whole(file: Path, tmp_path: Path, damage: str) -> None:
+    third = "(SELECT id FROM chunk ORDER BY start_ms LIMIT 1 OFFSET 2)"
+    change(file, f"UPDATE chunk SET {damage} WHERE id = {third}")  # noqa: S608 - our own
+    told = examine(file).faults
+    assert "are damaged in time_ms" in told[0]
+    assert "check --salvage" in told[-1]
+    new = tmp_path / "new.sqlite3"
+    assert salvage(file, new).lost == (
+        "The head of the sealed readings of 2026-03-02T02:00:00Z to 2026-03-02T02:59:50Z was lost, and made again.",
+    )
+    assert examine(new).faults == ()
+    assert readings_in(new) == READINGS
+
+
+@pytest.mark.parametrize("time_ms", [2**60, -1])
+def test_that_a_reading_of_a_time_beyond_all_calendars_is_left_out_and_told(
+    file: Path, tmp_path: Path, time_ms: int
+) -> None:
+    change(file, f"UPDATE reading SET time_ms = {time_ms} WHERE time_ms = {READINGS[-2].time_ms}")  # noqa: S608 - our own
+    new = tmp_path / "new.sqlite3"
+    assert salvage(file, new).lost == ("reading: rows that are damaged and were left out: 1.",)
+    assert readings_in(new) == [*READINGS[:-2], READINGS[-1]]
+    assert examine(new).last_ms == READINGS[-1].time_ms
+
+
 def test_that_coats_outlive_their_piece(file: Path, tmp_path: Path) -> None:
     change(
         file,

@@ -14,7 +14,7 @@ from studiowatch.store.header import read_header, refuse_foreign, refuse_unwrita
 from studiowatch.store.held_files import FileKey, hold, let_go, which_file
 from studiowatch.store.migrations import STEPS, Step, migrate
 from studiowatch.store.private import make_private
-from studiowatch.store.quiet import connect_quietly, log_of
+from studiowatch.store.quiet import as_seen, connect_quietly, has_changed
 from studiowatch.store.trouble import StoreRefused, StoreTrouble, in_plain_words
 
 BUSY_TIMEOUT_MS = 5_000  # ms, assumption: longer than any transaction of ours, shorter than her patience
@@ -171,10 +171,10 @@ def looking(path: Path) -> Iterator[Database]:
     if header is None:
         raise StoreRefused(say("{path} is not there or is empty; there is nothing to read.", path=path))
     refuse_foreign(path, header, len(STEPS))
-    was_in_use = log_of(path).exists()
+    before = as_seen(path)
     with closing(connect_quietly(path)) as connection:
         yield Database(connection, path)
-    if log_of(path).exists() and not was_in_use:
+    if has_changed(path, before):
         raise StoreTrouble(
             say("A watch began to write to {path} meanwhile; do it once more, that works beside a watch.", path=path)
         )

@@ -8,7 +8,7 @@ from contextlib import closing
 from pathlib import Path
 from typing import TypeVar
 
-from studiowatch.store.trouble import in_plain_words
+from studiowatch.store.trouble import StoreTrouble, in_plain_words
 
 T = TypeVar("T")
 
@@ -27,14 +27,37 @@ def connect_quietly(path: Path) -> sqlite3.Connection:
 
 
 def whole(path: Path, look: Callable[[sqlite3.Connection], T]) -> T:
-    """Return what `look` sees of one state of the file: it looks again if a writer came meanwhile."""
-    had_log = log_of(path).exists()
-    with closing(connect_quietly(path)) as connection:
-        seen = look(connection)
-    if had_log or not log_of(path).exists():
-        return seen
-    with closing(connect_quietly(path)) as connection:
-        return look(connection)
+    """Return what `look` sees of one state of the file: it looks again as often as a writer came meanwhile."""
+    while True:
+        before = as_seen(path)
+        try:
+            with closing(connect_quietly(path)) as connection:
+                seen = look(connection)
+        except (StoreTrouble, sqlite3.DatabaseError):
+            if not has_changed(path, before):
+                raise
+        else:
+            if not has_changed(path, before):
+                return seen
+
+
+def as_seen(path: Path) -> tuple[int, int, int] | None:
+    """Return what tells this state of a file that nobody has open from any other.
+
+    None if somebody has it open, or if there is none: what is read beside a writer is of one state anyway.
+    """
+    if log_of(path).exists():
+        return None
+    try:
+        found = path.stat()
+    except OSError:
+        return None
+    return found.st_ino, found.st_size, found.st_mtime_ns
+
+
+def has_changed(path: Path, before: tuple[int, int, int] | None) -> bool:
+    """Return whether a writer came since `as_seen` gave `before`, also one that is gone again by now."""
+    return before is not None and as_seen(path) != before
 
 
 def log_of(path: Path) -> Path:

@@ -16,6 +16,7 @@ from studiowatch.room.readings import Channel, Reading
 from studiowatch.store.all_records import read_all
 from studiowatch.store.database import looking, open_database
 from studiowatch.store.examine import examine, rebuild
+from studiowatch.store.quiet import whole
 from studiowatch.store.readings import ReadingsStore
 from studiowatch.store.records import RecordsStore
 from studiowatch.store.salvage import salvage
@@ -186,6 +187,49 @@ def test_that_what_was_read_while_a_watch_began_is_not_trusted(file: Path) -> No
     with looking(file) as seen:
         assert seen.rows("SELECT count(*) FROM note") == [(1,)]
     database.close()
+
+
+def write_and_close(path: Path) -> None:
+    database = open_database(path)
+    ReadingsStore(database).append(READINGS[:SEALED])
+    database.close()
+
+
+def test_that_what_was_read_while_a_writer_came_and_went_is_not_trusted(file: Path) -> None:
+    looked = looking(file)
+    looked.__enter__()
+    write_and_close(file)
+    with pytest.raises(StoreTrouble, match="do it once more"):
+        looked.__exit__(None, None, None)
+
+
+def test_that_a_look_sees_what_a_writer_left_that_came_and_went_meanwhile(file: Path) -> None:
+    counts: list[int] = []
+
+    def look(connection: sqlite3.Connection) -> int:
+        counts.append(connection.execute("SELECT count(*) FROM reading").fetchone()[0])
+        if len(counts) == 1:
+            write_and_close(file)
+        return counts[-1]
+
+    open_rows = len(READINGS) - SEALED
+    assert whole(file, look) == open_rows + SEALED
+    assert counts == [open_rows, open_rows + SEALED]
+
+
+def test_that_damage_that_a_look_met_while_a_writer_came_and_went_is_looked_at_again(file: Path) -> None:
+    looks: list[str] = []
+
+    def look(_: sqlite3.Connection) -> str:
+        looks.append("a look")
+        if len(looks) == 1:
+            write_and_close(file)
+            raise sqlite3.DatabaseError("database disk image is malformed")
+        return "whole"
+
+    assert whole(file, look) == "whole"
+    with pytest.raises(sqlite3.DatabaseError):
+        whole(file, lambda connection: connection.execute("SELECT * FROM nowhere"))
 
 
 def test_that_a_file_whose_log_was_left_behind_is_explained(tmp_path: Path) -> None:

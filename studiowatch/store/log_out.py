@@ -53,7 +53,8 @@ def span_ms(database: Database) -> tuple[int, int] | None:
 def stream(database: Database, start_ms: int, end_ms: int) -> Iterator[list[Reading]]:
     """Yield the readings with start <= time < end as stored, in the order of time, an hour at a time.
 
-    Hours without readings are passed over. The file is let go between two hours, so that a writer's log stays short.
+    Hours without readings are passed over: what is yielded is never empty. The file is let go between two hours, so
+    that a writer's log stays short.
     """
     readings = ReadingsStore(database)
     at_ms = start_ms
@@ -62,7 +63,8 @@ def stream(database: Database, start_ms: int, end_ms: int) -> Iterator[list[Read
         if next_ms is None or next_ms >= end_ms:
             return
         after_ms = min((next_ms // HOUR_MS + 1) * HOUR_MS, end_ms)
-        yield list(readings.between(next_ms, after_ms))
+        if part := list(readings.between(next_ms, after_ms)):  # none between two readings of a sealed hour
+            yield part
         at_ms = after_ms
 
 

@@ -137,6 +137,20 @@ def test_that_readings_are_streamed_by_the_hour_across_sealed_open_and_missing_h
     assert part == readings[30:-30]
 
 
+@pytest.mark.parametrize("seals", [False, True])
+def test_that_a_range_within_a_gap_of_an_hour_yields_nothing(
+    database: Database,
+    readings_store: ReadingsStore,
+    seals: bool,  # noqa: FBT001 - given by name
+) -> None:
+    before, after = MIDNIGHT_MS + 5 * 60_000, MIDNIGHT_MS + 30 * 60_000
+    readings_store.append([Reading(time_ms=time_ms, temperature_C=20.0) for time_ms in (before, after)])
+    if seals:
+        readings_store.seal(MIDNIGHT_MS + HOUR_MS)
+    assert list(stream(database, before + 60_000, after)) == []
+    assert [[one.time_ms for one in part] for part in stream(database, before + 60_000, after + 1)] == [[after]]
+
+
 def test_that_readings_of_one_time_are_counted() -> None:
     out = io.StringIO()
     writer = RoomLogWriter(out)

@@ -121,14 +121,17 @@ def channel_of(column: str) -> Channel | None:
     return _CHANNELS.get(column)
 
 
-def read_value(column: str, text: str, *, decimal_comma: bool = False) -> float | None:
-    """Return the value of a cell in its channel's unit, None if it is empty. Raises `CellFault`."""
+def read_value(column: str, text: str, *, decimal_comma: bool = False, is_own: bool = False) -> float | None:
+    """Return the value of a cell in its channel's unit, None if it is empty. Raises `CellFault`.
+
+    In a log that this program wrote (`is_own`) no value that a sensor can mean is doubted: it was read in that unit.
+    """
     if not text:
         return None
     channel = _CHANNELS[column]
     written = read_number(column, text, decimal_comma=decimal_comma)
     value = written if column == channel else _converted(column, written)
-    if column == channel:
+    if column == channel and not is_own:
         _refuse_slip(channel, text, value)
     limits = LIMITS[channel]
     admitted = limits.admit(value)

@@ -16,6 +16,7 @@ from studiowatch.speech.words import say
 COVER_COLUMN = "cover"
 CLIMATE = (Channel.TEMPERATURE, Channel.HUMIDITY)
 NEEDED = (*CLIMATE, Channel.AIR_SPEED)
+OWN_COLUMNS = ["time", *Channel]  # of the logs that this program writes, in their order; of no other logger
 SEPARATORS = (",", ";", "\t")  # RFC 4180, and what spreadsheets write where the comma is the decimal mark
 
 
@@ -97,6 +98,7 @@ def unused(names: Sequence[str]) -> list[str]:
 def layout_of(names: Sequence[str], form: LogForm, *, decimal_comma: bool) -> Layout:
     """Return what a header without faults says."""
     time_at = next(at for at, name in enumerate(names) if name in TIME_COLUMNS)
+    is_own = not form.columns and list(names) == OWN_COLUMNS
     return Layout(
         width=len(names),
         time_at=time_at,
@@ -104,7 +106,7 @@ def layout_of(names: Sequence[str], form: LogForm, *, decimal_comma: bool) -> La
         is_iso=names[time_at] == "time" and form.time_form is None,
         cover_at=names.index(COVER_COLUMN) if COVER_COLUMN in names else None,
         values=tuple(
-            (at, channel, partial(read_value, name, decimal_comma=decimal_comma))
+            (at, channel, partial(read_value, name, decimal_comma=decimal_comma, is_own=is_own))
             for at, name in enumerate(names)
             if (channel := channel_of(name)) is not None
         ),

@@ -13,6 +13,8 @@ from typing import Any
 
 import pytest
 
+from studiowatch.board.room_log import read_room_log
+from studiowatch.board.translate import LIMITS
 from studiowatch.room.readings import Channel, Reading
 from studiowatch.store.database import Database
 from studiowatch.store.log_out import RoomLogWriter, SenmlWriter, span_ms, stream
@@ -157,3 +159,17 @@ def test_that_readings_of_one_time_are_counted() -> None:
     writer.write([Reading(time_ms=MIDNIGHT_MS, temperature_C=20.0), Reading(time_ms=MIDNIGHT_MS, temperature_C=21.0)])
     writer.write([Reading(time_ms=MIDNIGHT_MS, temperature_C=20.0)])
     assert (writer.rows, writer.same_time) == (3, 2)
+
+
+def test_that_a_room_log_reads_back_with_every_value_that_a_sensor_can_mean() -> None:
+    values = [(channel, value) for channel, limits in LIMITS.items() for value in (limits.low, limits.high)]
+    # in the sun, in a dead sensor's mouth, before a hair dryer: of another logger these would be other units
+    values += [(Channel.TEMPERATURE, 51.25), (Channel.HUMIDITY, 0.6), (Channel.AIR_SPEED, 16.5)]
+    readings = tuple(
+        Reading(time_ms=MIDNIGHT_MS + 1000 * at, **{channel.value: value})  # type: ignore[arg-type]
+        for at, (channel, value) in enumerate(values)
+    )
+    out = io.StringIO(newline="")
+    RoomLogWriter(out).write(list(readings))
+    out.seek(0)
+    assert read_room_log(out, "room.csv").readings() == readings

@@ -102,7 +102,7 @@ def layout_of(names: Sequence[str], form: LogForm, *, decimal_comma: bool) -> La
     return Layout(
         width=len(names),
         time_at=time_at,
-        read_time=time_reader(names[time_at], form.zone, form.time_form),
+        read_time=time_reader(names[time_at], form.zone, form.time_form, decimal_comma=decimal_comma),
         is_iso=names[time_at] == "time" and form.time_form is None,
         cover_at=names.index(COVER_COLUMN) if COVER_COLUMN in names else None,
         values=tuple(

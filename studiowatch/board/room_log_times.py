@@ -31,7 +31,7 @@ class ReadTime(Protocol):
         ...
 
 
-def time_reader(column: str, zone: tzinfo | None, form: str | None) -> ReadTime:
+def time_reader(column: str, zone: tzinfo | None, form: str | None, *, decimal_comma: bool = False) -> ReadTime:
     """Return what reads the cells of a time column.
 
     Parameters
@@ -42,9 +42,11 @@ def time_reader(column: str, zone: tzinfo | None, form: str | None) -> ReadTime:
         What times without a zone are in; None refuses them.
     form : str or None
         How times are written, as for `datetime.strptime`; None for ISO 8601.
+    decimal_comma : bool
+        Whether numbers may have one.
     """
     if column != "time":
-        return _since_1970(column, 1.0 if column == "time_unix_ms" else 1000.0)
+        return _since_1970(column, 1.0 if column == "time_unix_ms" else 1000.0, decimal_comma=decimal_comma)
     parse = _iso if form is None else _formed(form)
 
     def read(text: str, before_ms: int | None) -> tuple[int, str]:
@@ -83,10 +85,10 @@ def iso_times_ms(texts: Sequence[str]) -> NDArray[np.int64] | None:
     return times_ms
 
 
-def _since_1970(column: str, per_unit: float) -> ReadTime:
+def _since_1970(column: str, per_unit: float, *, decimal_comma: bool) -> ReadTime:
     def read(text: str, _before_ms: int | None) -> tuple[int, str]:
         _refuse_empty(column, text)
-        written = read_number(column, text)
+        written = read_number(column, text, decimal_comma=decimal_comma)
         return _within(column, text, written * per_unit / 1000), ""
 
     return read

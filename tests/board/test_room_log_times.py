@@ -121,3 +121,10 @@ def test_that_other_units_are_converted(column: str, text: str, value: float) ->
     values = [row.reading.temperature_C, row.reading.humidity_pct, row.reading.air_speed_m_s]
     values += [row.reading.surface_C, row.reading.pressure_Pa]
     assert [one for one in values if one is not None] == [value]
+
+
+def test_that_seconds_may_have_a_decimal_comma_where_semicolons_part_the_cells() -> None:
+    written = io.StringIO("time_unix;temperature_C\n1772442000,25;20,5\n", newline="")
+    told = list(log_events(written, LogForm(needed=())))
+    (row,) = [event.row for event in told if isinstance(event, RowTaken)]
+    assert (row.reading.time_ms, row.reading.temperature_C) == (utc(2026, 3, 2, 9) + 250, 20.5)

@@ -121,6 +121,8 @@ def outdated(moments: Iterable[datetime]) -> set[datetime]:
 def rotate(into: Path) -> int:
     """Delete the daily backups in `into` that are kept no longer; return how many went.
 
+    One that cannot be deleted does not keep the others.
+
     Those set apart are judged by the same rule for themselves: whether the clock was ahead when they were made or was
     behind later cannot be told, so neither kind may push out the other. What backups that ended half-way left goes too.
 
@@ -129,9 +131,10 @@ def rotate(into: Path) -> int:
     Raises
     ------
     StoreTrouble
-        If one cannot be deleted.
+        If any cannot be deleted; it names the first of them.
     """
-    gone = []
+    gone: list[Path] = []
+    kept: list[StoreTrouble] = []
     for kind in _ROTATED:
         there = dict(daily_backups(into, kind))
         gone += [there[moment] for moment in sorted(outdated(there))]
@@ -143,9 +146,12 @@ def rotate(into: Path) -> int:
             path.rename(doomed)
             shutil.rmtree(doomed)
         except OSError as fault:
-            raise StoreTrouble(
-                say("The old backup {path} cannot be deleted: {fault}.", path=path, fault=fault.strerror or fault)
-            ) from fault
+            sentence = say(
+                "The old backup {path} cannot be deleted: {fault}.", path=path, fault=fault.strerror or fault
+            )
+            kept.append(StoreTrouble(sentence))
+    if kept:
+        raise kept[0]
     return len(gone)
 
 

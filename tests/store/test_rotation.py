@@ -151,9 +151,29 @@ def test_that_a_backup_whose_deletion_was_cut_off_is_taken_for_none_and_goes_the
         patched.setattr(rotation.shutil, "rmtree", cut_off)
         with pytest.raises(StoreTrouble, match="cannot be deleted"):
             rotate(folder.backups)
-    assert len(daily_backups(folder.backups)) == 59
+    assert outdated(moment for moment, _ in daily_backups(folder.backups)) == set()  # none that may be half deleted
     rotate(folder.backups)
     assert {path for _, path in daily_backups(folder.backups)} == set(folder.backups.iterdir())
+
+
+def test_that_an_old_backup_that_cannot_be_deleted_does_not_keep_the_others(
+    folder: StudioFolder, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    for day in range(60):
+        (folder.backups / (DAILY + (NOON + timedelta(days=day)).strftime("%Y%m%dT%H%M%SZ"))).mkdir(parents=True)
+    delete = rotation.shutil.rmtree
+
+    def delete_all_but_the_oldest(path: Path) -> None:
+        if path.name.startswith("daily-20260302"):
+            raise PermissionError(f"held by another program: {path}")
+        delete(path)
+
+    monkeypatch.setattr(rotation.shutil, "rmtree", delete_all_but_the_oldest)
+    with pytest.raises(StoreTrouble, match="daily-20260302T120000Z cannot be deleted"):
+        rotate(folder.backups)
+    kept = [moment for moment, _ in daily_backups(folder.backups)]
+    assert outdated(kept) == set()
+    assert max(kept) == NOON + timedelta(days=59)
 
 
 def test_that_backups_dated_in_the_future_and_those_of_today_do_not_push_each_other_out(tmp_path: Path) -> None:

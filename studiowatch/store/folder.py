@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import errno
 import os
 import shutil
 import sys
@@ -10,6 +11,9 @@ from pathlib import Path
 from typing import IO
 
 from studiowatch.speech.words import say
+
+# what systems answer if the lock is taken; a disk that knows no locks, as some in a network, answers otherwise
+_HELD_BY_ANOTHER = {errno.EACCES, errno.EAGAIN, errno.EWOULDBLOCK, errno.EDEADLK}
 
 
 class FolderRefused(Exception):  # noqa: N818 - reads as the answer it is
@@ -163,16 +167,13 @@ class Watching:
             folder.lock.touch(mode=0o600)
             self._file: IO[bytes] = folder.lock.open("a+b")
         except OSError as fault:
-            sentence = say(
-                "The records folder {path} cannot be written: {fault}. Give it back its rights or choose another.",
-                path=folder.path,
-                fault=fault.strerror or fault,
-            )
-            raise FolderRefused(sentence) from fault
+            raise FolderRefused(_unwritable(folder, fault)) from fault
         try:
             _lock(self._file)
         except OSError as fault:
             self._file.close()
+            if fault.errno not in _HELD_BY_ANOTHER:
+                raise FolderRefused(_unwritable(folder, fault)) from fault
             raise FolderWatched(
                 say(
                     "Another studiowatch is watching this studio already ({path}). Use its window, or close it first.",
@@ -183,6 +184,14 @@ class Watching:
     def release(self) -> None:
         """Let the next watcher in."""
         self._file.close()
+
+
+def _unwritable(folder: StudioFolder, fault: OSError) -> str:
+    return say(
+        "The records folder {path} cannot be written: {fault}. Give it back its rights or choose another.",
+        path=folder.path,
+        fault=fault.strerror or fault,
+    )
 
 
 if sys.platform == "win32":

@@ -108,16 +108,16 @@
       <translation>{path}: Die versiegelten Messwerte von {span} sind in {damaged} beschädigt.</translation>
     </message>
     <message>
+      <source>The records folder {path} cannot be written: {fault}. Give it back its rights or choose another.</source>
+      <translation>In den Ordner der Aufzeichnungen {path} lässt sich nicht schreiben: {fault}. Geben Sie ihm seine Rechte zurück, oder wählen Sie einen anderen.</translation>
+    </message>
+    <message>
       <source>The records folder {path} cannot be made: {fault}. Choose another.</source>
       <translation>Der Ordner der Aufzeichnungen {path} lässt sich nicht anlegen: {fault}. Wählen Sie einen anderen.</translation>
     </message>
     <message>
       <source>{path} cannot be deleted: {fault}. Delete it by hand.</source>
       <translation>{path} lässt sich nicht löschen: {fault}. Löschen Sie es von Hand.</translation>
-    </message>
-    <message>
-      <source>The records folder {path} cannot be written: {fault}. Give it back its rights or choose another.</source>
-      <translation>In den Ordner der Aufzeichnungen {path} lässt sich nicht schreiben: {fault}. Geben Sie ihm seine Rechte zurück, oder wählen Sie einen anderen.</translation>
     </message>
     <message>
       <source>The records folder {path} cannot be used: {place} is a link to {target}, which is not there. Connect the disk it lies on, or choose another folder.</source>

@@ -170,6 +170,13 @@ def check_amount(*, volume_mL: float | None, grams: float | None, wet_um: float 
         within(AMOUNT_LAID, value, unit, AMOUNT[unit])
 
 
+def check_told(coat: Coat, laid_ms: int) -> None:
+    """Refuse a time of laying that is later than what she saw of the coat."""
+    told_ms = [look.time_ms for look in coat.looks] + ([] if coat.seen_ms is None else [coat.seen_ms])
+    if told_ms and min(told_ms) < laid_ms:
+        raise Refused(say("A look at this coat would be before it was laid; correct or take back that look first."))
+
+
 def with_coat(piece: Piece, coat: Coat) -> tuple[Coat, ...]:
     """Return the coats of `piece` with `coat` in the place of the one with its key."""
     return tuple(coat if old.key == coat.key else old for old in piece.coats)

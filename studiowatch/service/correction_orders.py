@@ -14,6 +14,7 @@ from studiowatch.service.bench import (
     Changed,
     THINNED_pct,
     check_amount,
+    check_told,
     past,
     since,
     with_coat,
@@ -39,9 +40,7 @@ def coat_corrected(command: CorrectCoat, bench: Bench) -> Changed:
     covered_ms = command.covered_ms
     if covered_ms is not None:
         covered_ms = since(laid_ms, past(COVERED_AHEAD, covered_ms, bench.now_ms))
-    told_ms = [look.time_ms for look in coat.looks] + ([] if coat.seen_ms is None else [coat.seen_ms])
-    if told_ms and min(told_ms) < laid_ms:
-        raise Refused(say("A look at this coat would be before it was laid; correct or take back that look first."))
+    check_told(coat, laid_ms)
     corrected = replace(
         coat,
         sheet=coat.sheet if command.sheet == coat.sheet else bench.sheet(command.sheet),

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date
 
-from studiowatch.service.bench import AMOUNT, Bench, Changed, past, within
+from studiowatch.service.bench import AMOUNT, Bench, Changed, check_told, past, within
 from studiowatch.service.commands import (
     AmendPiece,
     ArchivePiece,
@@ -161,10 +161,14 @@ def _painted(piece: Piece, paint: Paint | None, bench: Bench) -> Piece:
     first_ms = next((coat.laid_ms for coat in above if coat.laid_ms is not None), None)
     if first_ms is not None and finished_ms > first_ms:
         raise Refused(say("The paint was finished after the first coat on it was laid; correct one of the two times."))
+    before = lowest or Coat(key=bench.new_key(), sheet=paint.sheet)
+    check_told(before, finished_ms)
+    covered_ms = before.covered_from_ms
     coat = replace(
-        lowest or Coat(key=bench.new_key(), sheet=paint.sheet),
+        before,
         sheet=paint.sheet,
         laid_ms=finished_ms,
+        covered_from_ms=None if covered_ms is None else max(covered_ms, finished_ms),
         volume_mL=None,
         grams=None,
         wet_um=paint.wet_um,

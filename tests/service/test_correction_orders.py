@@ -18,6 +18,7 @@ from studiowatch.service.correction_commands import (
     TakeBackOutcome,
 )
 from studiowatch.service.orders import PieceCommand, carry_out
+from studiowatch.store.studio_file import read_studio, write_studio
 from studiowatch.studio.pieces import Coat, Finding, Look, Outcome, Piece, Shape
 
 NOW_MS = 1_800_000_000_000
@@ -155,6 +156,18 @@ def test_that_paint_is_corrected_in_its_place_and_never_above_a_coat() -> None:
     late = AmendPiece(piece_key="p", paint=replace(paint, finished_ms=NOW_MS - HOUR_MS))
     assert "after the first coat" in refused(late)
     assert "not of a paint" in refused(AmendPiece(piece_key="p", paint=replace(paint, sheet="gloss")))
+
+
+def test_that_paint_that_was_finished_later_is_covered_from_then_and_not_looked_at_before() -> None:
+    paint = Paint(sheet="poured", finished_ms=NOW_MS - 200 * HOUR_MS)
+    painted = done(AmendPiece(piece_key="p", paint=paint), piece(coats=()))
+    covered = replace(painted.coats[0], covered_from_ms=NOW_MS - 199 * HOUR_MS)
+    later = AmendPiece(piece_key="p", paint=replace(paint, finished_ms=NOW_MS - 100 * HOUR_MS))
+    after = done(later, replace(painted, coats=(covered,)))
+    assert (after.coats[0].laid_ms, after.coats[0].covered_from_ms) == (NOW_MS - 100 * HOUR_MS,) * 2
+    assert read_studio(write_studio([after]), "studio.toml").pieces == (after,)
+    look = Look(key="seen", time_ms=NOW_MS - 150 * HOUR_MS, finding=Finding.TACKY)
+    assert "look" in refused(later, replace(painted, coats=(replace(covered, looks=(look,)),)))
 
 
 def test_that_coats_to_come_are_replaced_and_those_that_stay_keep_their_keys() -> None:

@@ -61,8 +61,16 @@ def _told(writer: RoomLogWriter | SenmlWriter) -> list[str]:
     if isinstance(writer, RoomLogWriter) and writer.same_time:
         told.append(
             say(
-                "{count} of them share their time with the one before: the clock was set back there.",
+                "{count} of them share their time with the one before: they came at once, or the clock was set back "
+                "there.",
                 count=writer.same_time,
+            )
+        )
+    if isinstance(writer, RoomLogWriter) and writer.typed:
+        told.append(
+            say(
+                "{count} of them were typed: a room log does not tell that, and an import takes them for a logger's.",
+                count=writer.typed,
             )
         )
     if isinstance(writer, SenmlWriter) and writer.empty:

@@ -11,6 +11,7 @@ from math import isfinite
 from typing import TextIO
 
 from studiowatch.room.readings import Channel, Reading
+from studiowatch.room.typed import is_typed
 from studiowatch.store.database import Database
 from studiowatch.store.history import SPAN
 from studiowatch.store.readings import ReadingsStore
@@ -76,12 +77,15 @@ class RoomLogWriter:
     rows : int
         How many were written.
     same_time : int
-        How many of them share their time with the one before: the clock was set back.
+        How many of them share their time with the one before: they came at once, or the clock was set back.
+    typed : int
+        How many of them were typed, which a room log has no word for.
     """
 
     def __init__(self, out: TextIO) -> None:
         self.rows = 0
         self.same_time = 0
+        self.typed = 0
         self._table = csv.writer(out)
         self._before_ms: int | None = None
         self._table.writerow(("time", *Channel))
@@ -93,6 +97,7 @@ class RoomLogWriter:
         )
         for one in readings:
             self.same_time += one.time_ms == self._before_ms
+            self.typed += is_typed(one)
             self._before_ms = one.time_ms
         self.rows += len(readings)
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from concurrent.futures import Future
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -11,6 +12,7 @@ import pytest
 from studiowatch.board.onlooker import Onlooker
 from studiowatch.board.room_log import open_room_log
 from studiowatch.room.readings import Reading
+from studiowatch.room.typed import Felt, typed_reading
 from studiowatch.service.commands import Command
 from studiowatch.service.exchange import ExchangeFault, Interrupted
 from studiowatch.service.product_views import SheetChoice
@@ -92,6 +94,30 @@ def test_that_a_range_goes_out_beside_a_watch_as_it_was_read(exchange: StudioExc
         one for one in READINGS if START_MS + 100_000 <= one.time_ms <= START_MS + 5_000_000
     ]
     assert "491 readings" in words
+
+
+def test_that_of_readings_of_one_time_it_is_not_said_that_the_clock_was_set_back_for_sure(
+    exchange: StudioExchange, open_records: Database, tmp_path: Path
+) -> None:
+    # two lines that one look at the port brought have one time, on a clock that nobody set
+    ReadingsStore(open_records).append([replace(READINGS[-1], temperature_C=21.0)])
+    words = exchange.readings_out(tmp_path / "room.csv", START_MS, READINGS[-1].time_ms + 1, quietly)
+    assert (
+        "1 of them share their time with the one before: they came at once, or the clock was set back there." in words
+    )
+
+
+def test_that_readings_that_were_typed_are_told_to_lose_that_in_a_room_log(
+    exchange: StudioExchange, open_records: Database, tmp_path: Path
+) -> None:
+    at_ms = READINGS[-1].time_ms + HOUR_MS
+    typed = typed_reading(time_ms=at_ms, temperature_C=20.0, humidity_pct=50.0, felt=Felt.STILL)
+    ReadingsStore(open_records).append([typed])
+    words = exchange.readings_out(tmp_path / "room.csv", START_MS, at_ms + 1, quietly)
+    assert words.endswith(
+        "1 of them were typed: a room log does not tell that, and an import takes them for a logger's."
+    )
+    assert "of them were typed" not in exchange.readings_out(tmp_path / "before.csv", START_MS, at_ms, quietly)
 
 
 def test_that_what_is_cancelled_leaves_no_file_and_no_earlier_one_is_lost(

@@ -44,6 +44,10 @@
       <translation>Geben Sie die Menge einmal an: in {volume}, in Gramm oder als Dicke in {thickness}.</translation>
     </message>
     <message>
+      <source>A look at this coat would be before it was laid; correct or take back that look first.</source>
+      <translation>Eine Prüfung dieser Schicht läge vor ihrem Auftragen; berichtigen Sie zuerst diese Prüfung, oder nehmen Sie sie zurück.</translation>
+    </message>
+    <message>
       <source>That coat of {title} is not on yet; lay it first.</source>
       <translation>Diese Schicht von {title} ist noch nicht aufgetragen; tragen Sie sie zuerst auf.</translation>
     </message>
@@ -158,10 +162,6 @@
     <message>
       <source>ticked off “{text}”</source>
       <translation>„{text}“ abgehakt</translation>
-    </message>
-    <message>
-      <source>A look at this coat would be before it was laid; correct or take back that look first.</source>
-      <translation>Eine Prüfung dieser Schicht läge vor ihrem Auftragen; berichtigen Sie zuerst diese Prüfung, oder nehmen Sie sie zurück.</translation>
     </message>
     <message>
       <source>No outcome was recorded for that coat of {title}; there is nothing to take back.</source>
@@ -688,8 +688,12 @@
       <translation>{count} Messwerte</translation>
     </message>
     <message>
-      <source>{count} of them share their time with the one before: the clock was set back there.</source>
-      <translation>{count} davon haben dieselbe Zeit wie der davor: Dort wurde die Uhr zurückgestellt.</translation>
+      <source>{count} of them share their time with the one before: they came at once, or the clock was set back there.</source>
+      <translation>{count} davon haben dieselbe Zeit wie der davor: Sie kamen auf einmal, oder dort wurde die Uhr zurückgestellt.</translation>
+    </message>
+    <message>
+      <source>{count} of them were typed: a room log does not tell that, and an import takes them for a logger's.</source>
+      <translation>{count} davon wurden eingetippt: Ein Raumprotokoll sagt das nicht, und ein Import hält sie für die eines Messgeräts.</translation>
     </message>
     <message>
       <source>{count} of them hold no value, and SenML has no record for such.</source>

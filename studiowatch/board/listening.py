@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from studiowatch.board.baud import is_wrong_rate
 from studiowatch.board.events import BoardEvent, LineRefused
 from studiowatch.board.port import PortSeen
 from studiowatch.board.ways import ChooseWay, Heard, LineIntake, Way
 
 SAMPLE_BYTES = 4096  # kept of what makes no sense, to choose the next way by; four seconds at 9600 baud
+LINES_TO_JUDGE = 3  # that begin under a way, the first of which may be half a line; assumption
 MAKES_NO_SENSE = (LineRefused,)  # events that do not show that the right way was found
 
 
@@ -36,6 +38,7 @@ class Listening:
         self._port = port
         self._choose_way = choose_way
         self._tried: tuple[Way, ...] = ()
+        self._text_baud: int | None = None
         self.way = way or self._first_way()
         self.intake = intake or self.way.make_intake()
         self.is_understood = False
@@ -50,7 +53,13 @@ class Listening:
         return events
 
     def another_way(self, *, again: bool) -> Way | None:
-        """Return the way to try next, or None after the last; with `again` the first one follows it."""
+        """Return the way to try next, or None after the last; with `again` the first one follows it.
+
+        With `again` there is no hurry either: a way under which text is waited for is not left before some came.
+        """
+        if again and self._waits_for_text():
+            return self.way
+        self._text_baud = self.way.baud if self.sample and not is_wrong_rate(self.sample) else None
         self._tried += (self.way,)
         way = self._choose_way(self._port, Heard(tried=self._tried, data=self.sample))
         if way is None and again:
@@ -60,9 +69,13 @@ class Listening:
 
     def turn_to(self, way: Way) -> None:
         """Try `way` from here on; if it is the one that is tried, its intake goes on."""
-        self.sample = b""
         if way != self.way:
-            self.way, self.intake = way, way.make_intake()
+            self.way, self.intake, self.sample = way, way.make_intake(), b""
+
+    def _waits_for_text(self) -> bool:
+        """Tell whether text came at this baud before, and too little yet under this way: a line a minute, it may be."""
+        is_text = self._text_baud == self.way.baud and not is_wrong_rate(self.sample)
+        return is_text and len(self.sample.splitlines()) <= LINES_TO_JUDGE
 
     def _first_way(self) -> Way:
         way = self._choose_way(self._port, Heard())

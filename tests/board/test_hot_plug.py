@@ -8,8 +8,17 @@ from pathlib import Path
 
 import pytest
 
-from studiowatch.board.events import BoardNamed, LineCounts, LineRefused, PortLost, PortOpened, ReadingArrived
+from studiowatch.board.events import (
+    BoardNamed,
+    LineCounts,
+    LineRefused,
+    MappingAsked,
+    PortLost,
+    PortOpened,
+    ReadingArrived,
+)
 from studiowatch.board.intake import Intake
+from studiowatch.board.loose_ways import every_way
 from studiowatch.board.patience import SILENT_S
 from studiowatch.board.port import READ_TIMEOUT_S, PortSeen
 from studiowatch.board.reader import NO_BOARD
@@ -306,3 +315,15 @@ def test_that_the_strict_way_is_as_fast_as_the_reference_sketch_speaks() -> None
     sketch = Path(__file__).parents[2] / "firmware_notes" / "rack_sensor" / "rack_sensor.ino"
     (said,) = re.findall(r"kBaud = (\d+);", sketch.read_text(encoding="utf-8"))
     assert int(said) == CHECKED_LINES.baud
+
+
+def sketch(every_ms: int = 1000) -> Talk:
+    """Return a sketch of her own: two labelled numbers a line, from the first moment on."""
+    return lambda opened_ms: b"Temp: 21.4 C, Humidity: 47.0 %\r\n" if opened_ms % every_ms == 300 else b""
+
+
+@pytest.mark.parametrize("every_s", [10, 60])
+def test_that_an_own_sketch_that_sends_a_line_now_and_then_is_understood_where_it_is_alone(every_s: int) -> None:
+    computer = Computer([Device(BOARD, sketch(every_s * 1000))])
+    told = computer.watch(12 * every_s, choose_way=every_way(lambda _: None))
+    assert the(MappingAsked, told)

@@ -3,7 +3,7 @@
 What it reads is not checked by anything: its readings say so, and there are none before she accepted what the columns
 mean. As soon as one checked line comes, only those are taken.
 Until the first numbers, or for some seconds, noise is passed over uncounted, as `intake` does and for the same reason;
-and as long as there is more noise than numbers, nothing is made of them: the baud rate may be wrong.
+and as long as the newest lines are more noise than numbers, nothing is made of them: the baud rate may be wrong.
 """
 
 from __future__ import annotations
@@ -72,7 +72,7 @@ class LooseIntake:
         self._until_guess = 1
         self._trial_rows = ROWS_KEPT
         self._misfits = 0
-        self._noise = 0
+        self._heard: deque[bool] = deque(maxlen=2 * ROWS_KEPT)  # which of the newest lines held numbers, not noise
         self._accepted = False
         self._accepted_told = False
         self._first_ms: int | None = None
@@ -106,7 +106,8 @@ class LooseIntake:
         self._lines = LooseLines(mid_line=True)
         self._block = {}
         self._rows.clear()
-        self._first_ms, self._noise = None, 0
+        self._heard.clear()
+        self._first_ms = None
         if self._strict:
             self._strict.reopened()
 
@@ -146,7 +147,7 @@ class LooseIntake:
             return [self._refuse(say("The line is longer than {most} bytes.", most=LONGEST_LOOSE_LINE), line, time_ms)]
         found = read_loose_line(line, self._header)
         if isinstance(found, Unreadable):
-            self._noise += 1
+            self._heard.append(False)
             is_settling = not self._rows and 0 <= time_ms - (self._first_ms or 0) < SETTLE_MS
             return [] if is_settling else [self._refuse(found.reason, line, time_ms)]
         misfit = self._misfit(found) if isinstance(found, Row) else ""
@@ -188,6 +189,7 @@ class LooseIntake:
         """Guess anew what is still open; tell her what changed, and the numbers as long as anything is open."""
         events: list[BoardEvent] = []
         self._rows.append(row)
+        self._heard.append(True)
         self._until_guess -= 1
         self._trial_rows -= 1
         self._forget_misfitting(row)
@@ -197,7 +199,7 @@ class LooseIntake:
             if better and (self.mapping is None or gist(better) != gist(self.mapping)):
                 self.mapping = better
                 events.append(MappingAsked(time_ms=time_ms, mapping=better, samples=tuple(self._samples)))
-        if not self._accepted and len(self._rows) > self._noise:
+        if not (self._accepted or self._is_mostly_noise()):
             numbers = tuple((field.key, field.number.value) for field in row.fields)
             events.append(NumbersSeen(time_ms=time_ms, numbers=numbers))
         return events
@@ -225,11 +227,15 @@ class LooseIntake:
     def _guess(self) -> ColumnMapping | None:
         """Return the mapping guessed anew; after the trial what is decided stays, and what she set always does."""
         commonest = Counter(field.key for row in self._rows for field in row.fields).most_common(1)
-        is_mostly_noise = self.mapping is None and len(self._rows) <= self._noise
-        if is_mostly_noise or not commonest or commonest[0][1] < FIRST_GUESS_ROWS:
+        is_too_little = not commonest or commonest[0][1] < FIRST_GUESS_ROWS
+        if is_too_little or (self.mapping is None and self._is_mostly_noise()):
             return None
         new = guess(self._rows)
         return new if self.mapping is None or new is None or self._trial_rows > 0 else merged(self.mapping, new)
+
+    def _is_mostly_noise(self) -> bool:
+        """Tell whether no more than half of the newest lines held numbers: the baud rate may be wrong."""
+        return 2 * sum(self._heard) <= len(self._heard)
 
     def _read(self, row: Row, time_ms: int) -> list[BoardEvent]:
         """Return the reading that the row completes, if any: a sketch may spread one over several lines."""

@@ -207,6 +207,21 @@ def test_that_numbers_are_shown_until_she_accepts() -> None:
     assert not [e for e in intake.feed(lines(2, b"%.1f,%.1f\r\n"), NOW_MS) if isinstance(e, NumbersSeen)]
 
 
+def test_that_noise_now_and_then_for_hours_does_not_hide_the_numbers() -> None:
+    intake, _ = started(lines(8, b"%.1f,%.1f\r\n"))
+    for _ in range(200):  # one line in ten is noise
+        intake.feed(b"\x81\x92\xff\x00\n" + lines(9, b"%.1f,%.1f\r\n"), NOW_MS)
+    events = intake.feed(lines(3, b"%.1f,%.1f\r\n"), NOW_MS)
+    assert [type(event) for event in events] == [NumbersSeen] * 3
+
+
+def test_that_numbers_after_a_long_noise_are_understood_once_they_outweigh_it() -> None:
+    intake, _ = started(b"")
+    intake.feed(b"\x81\x92\xff\x00\n" * 2000, NOW_MS)
+    assert not asked(intake.feed(lines(100), NOW_MS))
+    assert asked(intake.feed(lines(200), NOW_MS))
+
+
 def test_that_a_sensor_that_wakes_up_late_is_mapped_then() -> None:
     intake, _ = started(b"Temp: nan C, Humidity: 47.0 %\r\n" * 30)
     assert {choice.channel for choice in intake.mapping.chosen.values()} == {Channel.HUMIDITY}

@@ -118,9 +118,6 @@ class LooseIntake:
         if self._first_ms is None and data:
             self._first_ms = time_ms
         events: list[BoardEvent] = []
-        if self.mapping and self._accepted and not self._accepted_told:
-            self._accepted_told = True
-            events.append(MappingHolds(time_ms=time_ms, mapping=self.mapping))
         lines = self._lines.feed(data)
         for at, line in enumerate(lines):
             if _is_checked(line.rstrip(b"\r\n")):
@@ -146,18 +143,35 @@ class LooseIntake:
         if len(line) > LONGEST_LOOSE_LINE:
             return [self._refuse(say("The line is longer than {most} bytes.", most=LONGEST_LOOSE_LINE), line, time_ms)]
         found = read_loose_line(line, self._header)
-        if isinstance(found, Unreadable):
-            self._heard.append(False)
-            is_settling = not self._rows and 0 <= time_ms - (self._first_ms or 0) < SETTLE_MS
-            return [] if is_settling else [self._refuse(found.reason, line, time_ms)]
-        misfit = self._misfit(found) if isinstance(found, Row) else ""
-        if misfit:
+        match found:
+            case Unreadable():
+                return self._pass_over(found, line, time_ms)
+            case Words():
+                self.counts = replace(self.counts, good=self.counts.good + 1)
+                return self._hear(found, line, time_ms)
+        self._heard.append(True)
+        return [*self._tell_accepted(found, time_ms), *self._take_row(found, line, time_ms)]
+
+    def _pass_over(self, noise: Unreadable, line: bytes, time_ms: int) -> list[BoardEvent]:
+        self._heard.append(False)
+        is_settling = not self._rows and 0 <= time_ms - (self._first_ms or 0) < SETTLE_MS
+        return [] if is_settling else [self._refuse(noise.reason, line, time_ms)]
+
+    def _tell_accepted(self, row: Row, time_ms: int) -> list[BoardEvent]:
+        """Tell once for each opening that numbers are read by what she accepted; not of noise at another baud rate."""
+        if self.mapping is None or not self._accepted or self._accepted_told:
+            return []
+        if self._is_mostly_noise() and not _is_of(row, self.mapping):
+            return []
+        self._accepted_told = True
+        return [MappingHolds(time_ms=time_ms, mapping=self.mapping)]
+
+    def _take_row(self, row: Row, line: bytes, time_ms: int) -> list[BoardEvent]:
+        if misfit := self._misfit(row):
             return [self._refuse(misfit, line, time_ms)]
         self.counts = replace(self.counts, good=self.counts.good + 1)
-        if isinstance(found, Words):
-            return self._hear(found, line, time_ms)
         self._samples.append(decoded(line).strip())
-        return [*self._learn(found, time_ms), *self._read(found, time_ms)]
+        return [*self._learn(row, time_ms), *self._read(row, time_ms)]
 
     def _refuse(self, reason: str, line: bytes, time_ms: int) -> BoardEvent:
         self.counts = replace(self.counts, faulty=self.counts.faulty + 1)
@@ -189,7 +203,6 @@ class LooseIntake:
         """Guess anew what is still open; tell her what changed, and the numbers as long as anything is open."""
         events: list[BoardEvent] = []
         self._rows.append(row)
-        self._heard.append(True)
         self._until_guess -= 1
         self._trial_rows -= 1
         self._forget_misfitting(row)
@@ -208,9 +221,7 @@ class LooseIntake:
         """Drop a mapping that belongs to another sketch: none of its columns came for a while."""
         if self.mapping is None:
             return
-        shares_keys = not {field.key for field in row.fields}.isdisjoint(self.mapping.keys)
-        is_fitting = row.style is self.mapping.style and shares_keys and _has_its_width(row, self.mapping)
-        self._misfits = 0 if is_fitting else self._misfits + 1
+        self._misfits = 0 if _is_of(row, self.mapping) else self._misfits + 1
         if self._misfits > MISFITS:
             self.mapping, self._misfits, self._until_guess, self._trial_rows = None, 0, 1, ROWS_KEPT
             self._accepted = False
@@ -261,6 +272,12 @@ class LooseIntake:
 
     def _arrived(self, reading: Reading) -> list[BoardEvent]:
         return [ReadingArrived(reading=reading, counts=self.counts)]
+
+
+def _is_of(row: Row, mapping: ColumnMapping) -> bool:
+    """Tell whether a row is of the lines that the mapping is of."""
+    shares_keys = not {field.key for field in row.fields}.isdisjoint(mapping.keys)
+    return row.style is mapping.style and shares_keys and _has_its_width(row, mapping)
 
 
 def _has_its_width(row: Row, mapping: ColumnMapping) -> bool:

@@ -8,17 +8,21 @@ from pathlib import Path
 
 import pytest
 
+from studiowatch.board.baud import RATES
 from studiowatch.board.events import (
     BoardNamed,
     LineCounts,
     LineRefused,
     MappingAsked,
+    MappingHolds,
     PortLost,
     PortOpened,
     ReadingArrived,
 )
 from studiowatch.board.intake import Intake
+from studiowatch.board.loose_intake import LooseIntake
 from studiowatch.board.loose_ways import every_way
+from studiowatch.board.mapping import ColumnMapping
 from studiowatch.board.patience import SILENT_S
 from studiowatch.board.port import READ_TIMEOUT_S, PortSeen
 from studiowatch.board.reader import NO_BOARD
@@ -320,6 +324,22 @@ def test_that_the_strict_way_is_as_fast_as_the_reference_sketch_speaks() -> None
 def sketch(every_ms: int = 1000) -> Talk:
     """Return a sketch of her own: two labelled numbers a line, from the first moment on."""
     return lambda opened_ms: b"Temp: 21.4 C, Humidity: 47.0 %\r\n" if opened_ms % every_ms == 300 else b""
+
+
+def accepted_mapping() -> ColumnMapping:
+    intake = LooseIntake()
+    intake.feed(b"\n" + b"Temp: 21.4 C, Humidity: 47.0 %\r\n" * 8, START_MS)
+    assert intake.mapping is not None
+    return intake.mapping
+
+
+@pytest.mark.parametrize("baud", RATES)
+def test_that_an_own_sketch_that_was_accepted_is_found_at_its_rate(baud: int) -> None:
+    computer = Computer([Device(BOARD, sketch(), baud=baud)])
+    mapping = accepted_mapping()
+    told = computer.watch(90, choose_way=every_way(lambda _: mapping))
+    assert the(ReadingArrived, told)[-1].reading.temperature_C == 21.4
+    assert computer.opened[-1][2] == baud
 
 
 @pytest.mark.parametrize("every_s", [10, 60])

@@ -102,12 +102,15 @@ class LooseIntake:
             self._header = mapping.keys
 
     def reopened(self) -> None:
-        """Forget the half line of a port that was left, and pass over a first half line."""
+        """Forget the half line of a port that was left, pass over a first half line, and tell of the columns anew."""
         self._lines = LooseLines(mid_line=True)
         self._block = {}
         self._rows.clear()
         self._heard.clear()
         self._first_ms = None
+        self._accepted_told = False
+        if not self._accepted:
+            self.mapping, self._until_guess, self._trial_rows = None, 1, ROWS_KEPT
         if self._strict:
             self._strict.reopened()
 

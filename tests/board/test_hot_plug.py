@@ -342,6 +342,20 @@ def test_that_an_own_sketch_that_was_accepted_is_found_at_its_rate(baud: int) ->
     assert computer.opened[-1][2] == baud
 
 
+@pytest.mark.parametrize("is_accepted", [False, True])
+def test_that_the_columns_of_an_own_sketch_are_told_again_when_it_is_plugged_in_again(
+    is_accepted: bool,  # noqa: FBT001 - given by name
+) -> None:
+    own = Device(BOARD, sketch())
+    computer = Computer([own])
+    computer.at(40, lambda: computer.pull_out(own))
+    computer.at(42, lambda: computer.plug_in(own))
+    mapping = accepted_mapping() if is_accepted else None
+    told = computer.watch(80, choose_way=every_way(lambda _: mapping))
+    columns = the(MappingHolds if is_accepted else MappingAsked, told)
+    assert [computer.told_s(event) > 42 for event in columns] == [False, True]
+
+
 @pytest.mark.parametrize("every_s", [10, 60])
 def test_that_an_own_sketch_that_sends_a_line_now_and_then_is_understood_where_it_is_alone(every_s: int) -> None:
     computer = Computer([Device(BOARD, sketch(every_s * 1000))])

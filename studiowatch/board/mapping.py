@@ -11,7 +11,7 @@ from typing import Any
 from studiowatch.board.loose_lines import Row, Style
 from studiowatch.board.loose_numbers import SENTINELS, Number
 from studiowatch.board.loose_units import CHANNELS, UNITS
-from studiowatch.board.translate import FAULT_RANGE, LIMITS
+from studiowatch.board.translate import FAULT_RANGE, LIMITS, converted
 from studiowatch.room.readings import Channel, ChannelFault, Reading
 from studiowatch.speech.words import say
 
@@ -70,10 +70,11 @@ class Choice:
         raw = number.value
         if raw is None or (raw in SENTINELS and self.channel not in _MAY_BE_LARGE):
             return None, FAULT_MISSING
-        converted = UNITS[self.unit].convert(raw)
-        if self.channel is Channel.TEMPERATURE and isclose(converted, POWER_ON_C):
+        unit = UNITS[self.unit]
+        own = converted(raw, unit.factor, unit.offset)
+        if self.channel is Channel.TEMPERATURE and isclose(own, POWER_ON_C):
             return None, FAULT_MISSING
-        value = LIMITS[self.channel].admit(converted)
+        value = LIMITS[self.channel].admit(own)
         return (value, "") if value is not None else (None, FAULT_RANGE)
 
 

@@ -8,14 +8,13 @@ from dataclasses import dataclass
 from enum import StrEnum
 from types import MappingProxyType
 
-from studiowatch.board.translate import KELVIN_OFFSET, LIMITS
+from studiowatch.board.translate import KELVIN_OFFSET, LIMITS, converted
 from studiowatch.room.readings import Channel
 from studiowatch.speech.words import mark, say, say_counted
 
 _NUMBER = re.compile(r"[-+]?[0-9]{1,20}(?:\.[0-9]{0,20})?(?:[eE][-+]?[0-9]{1,2})?")
 _LONGEST = 60  # characters of a cell that a sentence shows: more than any time or number has
 _MOST_NAMES = 12  # of columns in one sentence; assumption
-_CONVERTED_DECIMALS = 4  # finer than any sensor of a room reads, and free of the conversion's own rounding
 
 
 class FaultKind(StrEnum):
@@ -190,7 +189,7 @@ def read_number(column: str, text: str, *, decimal_comma: bool = False) -> float
 
 def _converted(column: str, written: float) -> float:
     unit = _OTHER_UNITS[column]
-    return round(written * unit.factor + unit.offset, _CONVERTED_DECIMALS)
+    return converted(written, unit.factor, unit.offset)
 
 
 def _refuse_slip(channel: Channel, text: str, value: float) -> None:

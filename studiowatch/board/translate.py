@@ -11,6 +11,8 @@ from studiowatch.room.readings import Channel, ChannelFault, Reading
 
 KELVIN_OFFSET = -273.15  # °C, exact: SI definition of the degree Celsius
 
+_CONVERTED_DECIMALS = 4  # finer than any sensor of a room reads, and free of the conversion's own rounding
+
 FAULT_RANGE = "range"  # our own codes beside the board's: a value that the sensor cannot mean,
 FAULT_UNIT = "unit"  # a unit that is not known for this key,
 FAULT_TWICE = "twice"  # a second value for a channel that the line already gave
@@ -54,6 +56,15 @@ class _Measure:
     channel: Channel
     factor: float = 1.0
     offset: float = 0.0
+
+
+def converted(value: float, factor: float, offset: float) -> float:
+    """Return ``value * factor + offset``, and a value that is in its own unit already as it was sent.
+
+    With the noise of reckoning in its last digits a column takes several times the room on disk.
+    """
+    is_own = factor == 1.0 and offset == 0.0
+    return value if is_own else round(value * factor + offset, _CONVERTED_DECIMALS)
 
 
 _TEMPERATURE = {
@@ -138,7 +149,7 @@ def read_data(line: WireLine, time_ms: int, units: Mapping[str, str] = _USUAL_UN
         elif text.startswith("!"):
             faults.append(ChannelFault(channel=measure.channel, code=text[1:]))
         else:
-            value = LIMITS[measure.channel].admit(float(text) * measure.factor + measure.offset)
+            value = LIMITS[measure.channel].admit(converted(float(text), measure.factor, measure.offset))
             if value is None:
                 faults.append(ChannelFault(channel=measure.channel, code=FAULT_RANGE))
             else:

@@ -135,3 +135,9 @@ def test_that_no_value_is_a_fault(value: float | None, code: str) -> None:
 def test_that_999_is_a_value_where_it_can_be_one() -> None:
     by_hand = MAPPING.set_by_hand("air", Choice(Channel.AIR_SIGNAL, "mV"))
     assert read_row(row(air=999.0), by_hand, 5).air_signal_mV == 999.0
+
+
+def test_that_a_value_in_another_unit_is_kept_as_finely_as_a_sensor_reads() -> None:
+    # (68.4 - 32) / 1.8 is 20.2222…: NIST SP 811
+    assert Choice(Channel.TEMPERATURE, "°F").read(Number(68.4, 1)) == (20.2222, "")
+    assert Choice(Channel.TEMPERATURE, "°C").read(Number(20.222222, 6)) == (20.222222, "")

@@ -116,3 +116,15 @@ def test_that_a_second_value_for_a_channel_is_a_fault() -> None:
 
 def test_that_unknown_keys_do_not_hinder() -> None:
     assert read_data(data(co2="612", t="21.4", zz="!odd"), NOW_MS) == Reading(time_ms=NOW_MS, temperature_C=21.4)
+
+
+@pytest.mark.parametrize(
+    ("unit", "text", "value"),
+    [
+        ("K", "294.37", 21.22),  # 294.37 - 273.15 (NIST SP 811), which floats make 21.220000000000027
+        ("K", "293.15", 20.0),
+        ("Cel", "21.123456", 21.123456),
+    ],
+)
+def test_that_a_conversion_adds_no_digits_and_what_needs_none_stays_as_sent(unit: str, text: str, value: float) -> None:
+    assert read_data(data(t=text), NOW_MS, {"t": unit}).temperature_C == value

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 from functools import partial
+from math import log
 
 import numpy as np
 
@@ -72,6 +73,7 @@ def rest(
         film_K=stretch.film_K,
         recoat_age_s=before.recoat_age_s + recoat_s.sum(axis=0) / slowness,
         cure_age_s=before.cure_age_s + stretch.cure_age_s.sum(axis=0),
+        e_folds=before.e_folds + rate_per_s * stretch.age_s.sum(axis=0),
     )
     if not before.awaited:
         return after, bound
@@ -137,14 +139,7 @@ class _Late:
         if Stage.CLEAR in self.before.awaited:
             reached = self._enter(reached, Stage.CLEAR, self.bound[1:] < CLEAR_BELOW, self._when_clear)
         clear_s = reached[ROW[Stage.CLEAR]]
-        deep = [(stage, share * EXCESS_AT_REFERENCE) for stage, share in _DEEP if stage in self.before.awaited]
-        if deep:
-            excess = self.bound[1:] - self.stretch.airs.kept
-            least = excess.min(axis=0)
-            for stage, level in deep:
-                if self._may_come(stage, least <= level):
-                    now = (excess <= level) & self.stretch.by_then(clear_s, self.ended_s)
-                    reached = self._enter(reached, stage, now, partial(self._when_deep, level, clear_s))
+        reached = self._deep_stages(reached)
         if self._may_come(Stage.DRY_TO_RECOAT, after.recoat_age_s >= product.recoat_age_s):
             ages_s = gathering(self.before.recoat_age_s, self.recoat_s / self.slowness)
             now = (ages_s[1:] >= product.recoat_age_s) & self.stretch.by_then(clear_s, self.ended_s)
@@ -155,6 +150,27 @@ class _Late:
             when = partial(self._when_cured, ages_s)
             now = ages_s[1:] >= product.cure_age_s
             reached = self.stretch.enter(reached, Stage.CURED, now, when, ended_s=self.ended_s)
+        return reached
+
+    def _deep_stages(self, reached: Array) -> Array:
+        """Return the table with the stages that need what softens the film gone from its depth.
+
+        All but a share of what this air lets go must have left, and there must have been the time for that. Damp air
+        makes nothing leave, it only lets less go: without the time it would make a film dry through at once.
+        """
+        clear_s = reached[ROW[Stage.CLEAR]]
+        deep = [(stage, share) for stage, share in _DEEP if stage in self.before.awaited]
+        if not deep:
+            return reached
+        excess = self.bound[1:] - self.stretch.airs.kept
+        least = excess.min(axis=0)
+        for stage, share in deep:
+            level, needed = share * EXCESS_AT_REFERENCE, -log(share)
+            if self._may_come(stage, (least <= level) & (self.after.e_folds >= needed)):
+                passed = gathering(self.before.e_folds, self.rate_per_s * self.stretch.age_s)
+                now = (excess <= level) & (passed[1:] >= needed) & self.stretch.by_then(clear_s, self.ended_s)
+                when = partial(self._when_deep, level, needed - passed, clear_s)
+                reached = self._enter(reached, stage, now, when)
         return reached
 
     def _may_come(self, stage: Stage, far_enough: Mask) -> bool:
@@ -191,8 +207,11 @@ class _Late:
     def _when_clear(self, steps: Steps) -> Array:
         return self._when_bound(CLEAR_BELOW, steps)
 
-    def _when_deep(self, excess: float, clear_s: Array, steps: Steps) -> Array:
-        return np.maximum(self._when_bound(picked(self.stretch.airs.kept, steps) + excess, steps), clear_s)
+    def _when_deep(self, excess: float, missing: Array, clear_s: Array, steps: Steps) -> Array:
+        left_s = self._when_bound(picked(self.stretch.airs.kept, steps) + excess, steps)
+        age_s = np.maximum(picked(missing, steps), 0.0) / self.rate_per_s
+        passed_s = self._starts_s(steps) + self.stretch.drift.at(steps).diffusion_time(age_s)
+        return np.maximum(np.maximum(left_s, passed_s), clear_s)
 
     def _when_recoat(self, ages_s: Array, clear_s: Array, steps: Steps) -> Array:
         missing_s = np.maximum(self.product.recoat_age_s - picked(ages_s, steps), 0.0)

@@ -66,6 +66,8 @@ class WaterState:
         Film temperature, K.
     recoat_age_s, cure_age_s : ndarray
         Ages gathered so far, s at 23 °C.
+    e_folds : ndarray
+        How often the bound water had the time to fall to 1/e of what was to leave, in air of any humidity.
     below_mfft_s : ndarray
         Time from packing to clear in which the film was too cold to form; it never falls.
     fastest : ndarray
@@ -81,6 +83,7 @@ class WaterState:
     film_K: Array
     recoat_age_s: Array
     cure_age_s: Array
+    e_folds: Array
     below_mfft_s: Array
     fastest: Array
     reached: Array
@@ -107,6 +110,7 @@ def freshly_laid(coat: Layer, film_K: Array) -> WaterState:
         film_K=film_K,
         recoat_age_s=zero,
         cure_age_s=zero,
+        e_folds=zero,
         below_mfft_s=zero,
         fastest=zero,
         reached=nothing_reached(film_K.size),
@@ -147,6 +151,7 @@ def lose_free_water(
         film_K=lost.film_K,
         recoat_age_s=before.recoat_age_s,
         cure_age_s=cure_age_s,
+        e_folds=before.e_folds,
         below_mfft_s=below_mfft_s,
         fastest=fastest,
         reached=reached,

@@ -2,6 +2,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 from itertools import pairwise
+from math import log
 
 import pytest
 from hypothesis import given, settings
@@ -12,6 +13,7 @@ from studiowatch.coats.data_sheet import DataSheet
 from studiowatch.coats.draws import sample
 from studiowatch.coats.film import Film, StageReached, advance, lay, sealed_in_g_m2
 from studiowatch.coats.stages import Orientation, Stage, Surface
+from studiowatch.coats.waterborne import Product
 from studiowatch.physics.air import Air
 from studiowatch.physics.moist_air import dew_point, wet_bulb
 from studiowatch.physics.ranges import OutOfRange
@@ -230,6 +232,30 @@ def test_that_a_coat_stays_milky_while_the_room_is_damper_than_85_pct(gloss: Dat
 
 def test_that_a_coat_clears_in_a_room_drier_than_85_pct(gloss: DataSheet) -> None:
     assert not dried(wet_film(gloss), replace(ROOM, humidity_pct=82.0), 24.0 * 3).milky
+
+
+@pytest.mark.parametrize("humidity_pct", [50.0, 65.0, 80.0])
+def test_that_no_humidity_makes_a_film_dry_through_before_its_time(gloss: DataSheet, humidity_pct: float) -> None:
+    # what leaves at the rate k comes to its last 5 % after ln 20/k, as the t95 of Crank (1975), eq. 4.18, knows no
+    # humidity; at 23 °C k is that of the sheet's film, once it has warmed within the 300 s of its relaxation
+    film = dried(wet_film(gloss), replace(ROOM, temperature_C=23.0, humidity_pct=humidity_pct), 72.0)
+    touch_s, through_s = film.reached_s(Stage.DRY_TO_TOUCH), film.reached_s(Stage.DRY_THROUGH)
+    assert touch_s is not None
+    assert through_s is not None
+    assert isinstance(film.anchor.product, Product)
+    time_s = log(20.0) / float(film.anchor.product.bound_rate_per_s[0])
+    assert time_s <= through_s - touch_s <= time_s + 300.0
+
+
+def test_that_a_damp_night_makes_no_film_hard(gloss: DataSheet) -> None:
+    film = wet_film(gloss, wet_um=180.0)
+    while film.milky:
+        film, _ = advance(film, ROOM, 60.0)
+    # just clear it holds what air of 85 % would leave in it, 0.0382 of the polymer; that of 84 % leaves 0.0369
+    night = dried(film, replace(ROOM, humidity_pct=84.0), 1.0)
+    assert night.water_g_m2 == pytest.approx(film.water_g_m2, rel=0.04)
+    assert night.reached_s(Stage.DRY_HARD) is None
+    assert night.reached_s(Stage.DRY_THROUGH) is None
 
 
 def test_that_a_film_formed_too_cold_keeps_its_mark(gloss: DataSheet) -> None:

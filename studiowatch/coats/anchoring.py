@@ -46,7 +46,7 @@ REFERENCE_SIDE_M = 0.15  # m, side of a test panel; assumption
 PLAUSIBLE_KAPPA = (0.5, 2.5)  # outside this the sheet's times and thickness do not fit each other; assumption
 REMEMBERED = 24  # anchors of up to 0.1 MB: those of the products at hand, live and planned; assumption
 
-_MOST_SOLIDS = {Kind.SOLVENTBORNE: 0.90}  # of the volume, in any draw
+_MOST_SOLIDS = {Kind.SOLVENTBORNE: 0.90, Kind.PAINT: 1.0}  # of the volume, in any draw
 _MOST_SOLIDS_IN_WATER = 0.70  # of the volume, in any draw of a coat that sets by packing
 
 

@@ -37,6 +37,16 @@ def test_that_paint_dries_through_by_the_square_of_its_thickness(paint_sheet: Da
     assert thick == pytest.approx(4.0 * 1.13 * 200e-6**2 / 9.5e-13, rel=1e-3)
 
 
+def test_that_paint_of_many_solids_is_as_thick_as_they_are(paint_sheet: DataSheet) -> None:
+    # 500 µm wet with 90 % of solids are 450 µm dry, which dry through in 1.13 H²/D: Crank (1975), eq. 4.18
+    film = after(painted(replace(paint_sheet, volume_solids=0.9, dry_um=450.0)), REFERENCE_AIR, 30.0)
+    assert film.layer.dry_m[0] == pytest.approx(450e-6)
+    assert film.dry_um == pytest.approx(450.0)
+    assert film.reached_s(Stage.DRY_THROUGH) == pytest.approx(1.13 * 450e-6**2 / 9.5e-13, rel=1e-3)
+    solid = painted(replace(paint_sheet, volume_solids=1.0, dry_um=500.0))
+    assert solid.water_g_m2 == 0.0
+
+
 def test_that_dry_on_top_is_not_dry_below(paint_sheet: DataSheet) -> None:
     film = after(painted(paint_sheet, 2000.0), REFERENCE_AIR, 2.0)
     assert film.surface is Surface.DRY

@@ -8,13 +8,17 @@ from contextlib import contextmanager
 from dataclasses import dataclass
 
 from studiowatch.cli import inputs
-from studiowatch.cli.answers import wrong
+from studiowatch.cli.answers import WrongCall, wrong
+from studiowatch.coats.exposure import check_air
+from studiowatch.physics.air import Air
+from studiowatch.physics.ranges import OutOfRange, check
 from studiowatch.service.outfit import Outfit
 from studiowatch.service.plan_desk import UNKNOWN_AIR
 from studiowatch.service.plan_only import HeldRoom, records_of, watch_after, watch_at
 from studiowatch.service.sheet_shelf import SheetShelf
+from studiowatch.service.typing_in import TEMPERATURE_C
 from studiowatch.service.watchkeeping import Watchkeeping
-from studiowatch.speech.words import say
+from studiowatch.speech.words import mark, say
 from studiowatch.store.all_records import read_all
 from studiowatch.store.calibrations import kept_calibrations
 from studiowatch.store.database import looking
@@ -72,5 +76,16 @@ def _of_file(call: argparse.Namespace, outfit: Outfit, shelf: SheetShelf) -> Stu
             wrong(say("The room log {file} has no reading to go by.", file=call.room))
         return StudioThen(watch=watch_after(readings, records, shelf), now_ms=readings[-1].time_ms)
     now_ms = outfit.clock.utc_ms() if call.now is None else inputs.moment_ms(call.now, "--now")
-    air = UNKNOWN_AIR if call.air is None else inputs.air(call.air)
+    air = UNKNOWN_AIR if call.air is None else _held(call.air)
     return StudioThen(watch=watch_at(now_ms, records, HeldRoom(air), shelf), now_ms=now_ms)
+
+
+def _held(text: str) -> Air:
+    """Return the air of a room that is held: one that its watch believes, and in which a coat can be followed."""
+    air = inputs.air(text)
+    try:
+        check(mark("air temperature"), air.temperature_C, *TEMPERATURE_C, "°C")
+        check_air(air)
+    except OutOfRange as fault:
+        raise WrongCall(str(fault)) from fault
+    return air

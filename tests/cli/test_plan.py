@@ -160,6 +160,10 @@ def test_that_the_records_are_planned_and_not_changed(
         (("--studio", "STUDIO", "--json", "--ics", "-"), "both write to stdout"),
         (("--studio", "STUDIO", "--now", "noon"), "--now is 'noon'"),
         (("--studio", "STUDIO", "--air", "warm"), "--air has 'warm'"),
+        (("--studio", "STUDIO", "--air", "200,50,0.1"), "air temperature is 200 °C"),
+        (("--studio", "STUDIO", "--air=-15,50,0.1"), "air temperature is -15 °C; it must be a number from -10 to 50"),
+        (("--studio", "STUDIO", "--air", "20,150,0.1"), "humidity is 150 %"),
+        (("--studio", "STUDIO", "--air", "20,50,-1"), "air speed is -1 m/s"),
         (("--studio", "nowhere.toml"), "nowhere.toml cannot be read"),
     ],
 )

@@ -9,7 +9,7 @@ from studiowatch.coats.film import Film
 from studiowatch.coats.solventborne import BLUSH_MARGIN_K
 from studiowatch.coats.stages import Stage
 from studiowatch.coats.support import Support, soaked_sentence
-from studiowatch.coats.vapour import solvent_laid_g, vapour_build_up
+from studiowatch.coats.vapour import OVER_H, TEMPERATURE_C, solvent_laid_g, vapour_build_up
 from studiowatch.physics.air import Air
 from studiowatch.physics.constants import REFERENCE_TEMPERATURE_C
 from studiowatch.speech.units import chosen
@@ -102,12 +102,14 @@ def _on_vapour(film: Film) -> Iterator[str]:
     """Yield to ventilate first, and what the coat's vapour would come to in a small room that is shut."""
     area_m2, touch_s = film.layer.side_m**2, film.reached_s(Stage.DRY_TO_TOUCH)
     solvent_g = solvent_laid_g(film.sheet, wet_um=film.wet_um, area_m2=area_m2, thinned_pct=film.thinned_pct)
+    over_h = film.sheet.touch_dry_min / 60.0 if touch_s is None else touch_s / 3600.0
+    film_C = REFERENCE_TEMPERATURE_C if film.film_C is None else film.film_C
     shut = vapour_build_up(
         solvent_g=solvent_g,
-        over_h=film.sheet.touch_dry_min / 60.0 if touch_s is None else touch_s / 3600.0,
+        over_h=_into(over_h, *OVER_H),
         room_m3=SMALL_ROOM_M3,
         changes_per_h=SHUT_CHANGES_PER_H,
-        temperature_C=REFERENCE_TEMPERATURE_C if film.film_C is None else film.film_C,
+        temperature_C=_into(film_C, *TEMPERATURE_C),
     )
     first, *others = shut.sentences
     yield first
@@ -117,6 +119,11 @@ def _on_vapour(film: Film) -> Iterator[str]:
         room=chosen().plain(SMALL_ROOM_M3),
     )
     yield " ".join((shut_room, *others))
+
+
+def _into(value: float, low: float, high: float) -> float:
+    """Return the value, or the end of a range that it lies beyond: an order of size is told of any coat."""
+    return min(max(value, low), high)
 
 
 def on_support(fresh: Film, support: Support) -> Iterator[str]:

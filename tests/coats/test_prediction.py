@@ -127,6 +127,24 @@ def test_that_frost_and_blush_are_told_in_her_degrees(gloss: DataSheet) -> None:
     assert any("within 5.4 °F of the dew point" in note for note in damp.notes)
 
 
+@pytest.mark.parametrize(
+    ("wet_um", "room", "horizon_h"),
+    [
+        (2.0, Air(temperature_C=45.0, humidity_pct=20.0, air_speed_m_s=15.0), 96.0),  # dry within half a minute
+        (10_000.0, Air(temperature_C=-15.0, humidity_pct=50.0, air_speed_m_s=0.0), 8760.0),  # dry after months
+        (10_000.0, Air(temperature_C=-20.0, humidity_pct=50.0), 96.0),  # wet to the end, and colder than the air
+    ],
+)
+def test_that_the_vapour_of_any_coat_that_may_be_laid_is_told(
+    gloss: DataSheet, wet_um: float, room: Air, horizon_h: float
+) -> None:
+    spirit = replace(gloss, kind=Kind.SOLVENTBORNE, clear_h=None, mfft_C=None)
+    notes = predict(spirit, wet_um=wet_um, side_m=0.4, room=room, draws_n=1, horizon_h=horizon_h).notes
+    # 64 % of it is solvent of 780 kg/m³, on 0.16 m²
+    solvent_g = wet_um * 1e-6 * 0.16 * 0.64 * 780e3
+    assert any(f"{solvent_g:.1f} g of solvent in a room of 30 m³" in note for note in notes)
+
+
 def test_that_frost_over_a_dry_coat_is_no_matter(gloss: DataSheet) -> None:
     night = [(0.0, ROOM), (6 * 3600.0, replace(ROOM, temperature_C=-3.0))]
     assert not any(

@@ -162,7 +162,8 @@ def _asked(call: argparse.Namespace, now_ms: int) -> Meant:
     trouble = meant_fault(meant)
     if trouble:
         wrong(trouble)
-    if next(meant.spans(clock, now_ms))[1] <= now_ms and meant.days is not None:
+    first = next(meant.spans(clock, now_ms), None)  # none where a clock change leaves nothing of today's hours
+    if meant.days is not None and (first is None or first[1] <= now_ms):
         return replace(meant, first_day=today + timedelta(days=1))
     return meant
 

@@ -2,16 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+import json
+import time
+from collections.abc import Callable, Iterator
 from dataclasses import replace
+from datetime import UTC, datetime
 from pathlib import Path
 
 import pytest
 
+from studiowatch.cli.commands import run
 from studiowatch.compose import outfit
 from studiowatch.service.watched_studio import watching
 from studiowatch.store.folder import StudioFolder
 
+from ..service.scripted import ScriptedClock  # noqa: TID252 - shared with the keeper's tests
 from .conftest import Answer
 
 Call = Callable[..., Answer]
@@ -93,3 +98,27 @@ def test_that_a_wrong_call_is_one_sentence(call: Call, words: tuple[str, ...], s
     assert (told.code, told.out) == (2, "")
     assert says in told.err
     assert len(told.err.splitlines()) == 1
+
+
+@pytest.fixture
+def berlin(monkeypatch: pytest.MonkeyPatch) -> Iterator[None]:
+    monkeypatch.setenv("TZ", "Europe/Berlin")
+    time.tzset()
+    yield
+    monkeypatch.undo()
+    time.tzset()
+
+
+@pytest.mark.usefixtures("berlin")
+@pytest.mark.skipif(not hasattr(time, "tzset"), reason="the zone of a process of POSIX")
+def test_that_hours_of_which_a_clock_change_leaves_nothing_begin_a_day_later(
+    capsys: pytest.CaptureFixture[str], tmp_path: Path
+) -> None:
+    # 29 March 2026 in Berlin has no time from 02:00 to 03:00: 02:30 is told as 03:30, which is after 03:10
+    night = datetime(2026, 3, 28, 23, 30, tzinfo=UTC)
+    parts = replace(outfit(), data_folder=tmp_path, clock=ScriptedClock(now_ms=round(night.timestamp() * 1000)))
+    assert run(["intend", "--fan", "02:30-03:10"], parts) == 0
+    capsys.readouterr()
+    assert run(["intend", "--json"], parts) == 0
+    (meant,) = json.loads(capsys.readouterr().out)
+    assert (meant["hours"], meant["first_day"]) == ("02:30-03:10", "2026-03-30")

@@ -41,6 +41,8 @@ def run(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> int:
                 lacking="--studio",
             )
         )
+    if call.room is None:
+        inputs.refuse_log_form(call)
     for path in (call.pdf, call.html):
         if path is not None and path.exists():
             wrong(say("{file} is there already; choose a new name, or move it away first.", file=path))

@@ -175,6 +175,17 @@ def test_that_a_file_that_is_there_is_left_alone(call: Callable[..., Answer], st
     assert out.read_bytes() == b"hers"
 
 
+def test_that_how_a_log_is_written_is_refused_where_there_is_none(
+    call: Callable[..., Answer], studio: Path, tmp_path: Path
+) -> None:
+    out = tmp_path / "record.html"
+    for words in ((), ("--studio", studio)):
+        answer = call("record-sheet", TITLE, *words, "--html", out, "--zone", "Europe/Berlin")
+        assert (answer.code, answer.out) == (2, "")
+        assert "--zone belongs to --room" in answer.err
+        assert not out.exists()
+
+
 def test_that_a_piece_without_coats_says_so(call: Callable[..., Answer], studio: Path, tmp_path: Path) -> None:
     out = tmp_path / "record.html"
     assert call("record-sheet", "salt road", "--studio", studio, "--html", out).code == 0

@@ -100,8 +100,8 @@ def _solvent(here: Here, state: SolventState, product: SolventProduct) -> Terms:
 
 def _blush(here: Here, state: SolventState) -> Terms:
     air_C, humidity_pct = here.air.temperature_C, here.air.humidity_pct
-    dry = humidity_pct < moist_air.DRIEST_PCT
-    margin = None if dry else here.film_K - ZERO_CELSIUS_K - moist_air.dew_point(air_C, humidity_pct)
+    dew_C = moist_air.dew_point_if_any(air_C, humidity_pct)
+    margin = None if dew_C is None else here.film_K - ZERO_CELSIUS_K - dew_C
     began_h = state.blush_from_s / HOUR_S
     return {
         "margin_K": term("K", margin, mark("film over dew point")),

@@ -86,7 +86,7 @@ def air_terms(here: Here) -> Terms:
     """Return the state of the air, and what it is like at the film."""
     air_C, pressure_Pa = here.air.temperature_C, here.air.pressure_Pa
     humidity_pct = here.air.humidity_pct
-    dew_C = moist_air.dew_point(air_C, humidity_pct) if humidity_pct >= moist_air.DRIEST_PCT else None
+    dew_C = moist_air.dew_point_if_any(air_C, humidity_pct)
     return {
         "temperature_C": term("°C", air_C, mark("T_a, air")),
         "humidity_pct": term("%", humidity_pct, "RH"),

@@ -103,6 +103,11 @@ def dew_point(temperature_C: ArrayLike, humidity_pct: ArrayLike) -> Array:
     return dew_K - ZERO_CELSIUS_K
 
 
+def dew_point_if_any(temperature_C: float, humidity_pct: float) -> float | None:
+    """Return `dew_point` of one air, °C, or None where it is too dry to have one, as a sensor that reads 0 % has it."""
+    return None if humidity_pct < DRIEST_PCT else float(dew_point(temperature_C, humidity_pct))
+
+
 def wet_bulb(temperature_C: ArrayLike, humidity_pct: ArrayLike, pressure_Pa: ArrayLike = STANDARD_PRESSURE_PA) -> Array:
     """Return the thermodynamic wet-bulb temperature over liquid water, °C.
 

@@ -12,7 +12,7 @@ from studiowatch.coats.film import Film
 from studiowatch.coats.readiness import Ready, next_ready, ready_at, recoat_s
 from studiowatch.coats.stage_table import ROW
 from studiowatch.coats.stages import Stage
-from studiowatch.physics.moist_air import dew_point
+from studiowatch.physics.moist_air import dew_point_if_any
 from studiowatch.physics.ranges import Array
 from studiowatch.service.air_ahead import calm
 from studiowatch.service.coat_run import HORIZON_S, CoatRun
@@ -175,12 +175,12 @@ def _known(air: AirNow, films: Sequence[FilmToCome]) -> AirNow:
     if not films or (air.temperature_C is not None and air.humidity_pct is not None):
         return air
     first = films[0].coming[0][0]
-    temperature_C, humidity_pct = np.ravel(first.temperature_C)[0], np.ravel(first.humidity_pct)[0]
+    temperature_C, humidity_pct = (float(np.ravel(one)[0]) for one in (first.temperature_C, first.humidity_pct))
     return replace(
         air,
-        temperature_C=float(temperature_C),
-        humidity_pct=float(humidity_pct),
-        dew_point_C=float(dew_point(temperature_C, humidity_pct)),
+        temperature_C=temperature_C,
+        humidity_pct=humidity_pct,
+        dew_point_C=dew_point_if_any(temperature_C, humidity_pct),
         age_s=0.0,
     )
 

@@ -7,7 +7,7 @@ from dataclasses import dataclass, field, replace
 from functools import lru_cache
 
 from studiowatch.physics.air import Air, carried, speed_that_carries
-from studiowatch.physics.moist_air import dew_point
+from studiowatch.physics.moist_air import dew_point_if_any
 from studiowatch.room.air_movement import SPEED, VOLTAGE, AirMovement, AirSignal, Movement, observe
 from studiowatch.room.readings import Channel, Reading
 from studiowatch.room.sensor_health import SensorHealth, check
@@ -26,8 +26,8 @@ _MOVES = {None: Movement.UNKNOWN, Felt.STILL: Movement.STILL, Felt.MOVING: Movem
 
 
 @lru_cache(maxsize=4)  # the same reading is judged, tended by and shown
-def _dew_point_C(temperature_C: float, humidity_pct: float) -> float:
-    return float(dew_point(temperature_C, humidity_pct))
+def _dew_point_C(temperature_C: float, humidity_pct: float) -> float | None:
+    return dew_point_if_any(temperature_C, humidity_pct)
 
 
 @dataclass(slots=True)
@@ -195,9 +195,9 @@ class RoomNow:
         )
 
     def dew_point_C(self) -> float | None:
-        """Return the dew point of the room's air, °C, or None if it is not measured."""
+        """Return the dew point of the room's air, °C, or None if it is not measured or too dry to have one."""
         temperature_C, humidity_pct = self.value(Channel.TEMPERATURE), self.value(Channel.HUMIDITY)
-        if temperature_C is None or not humidity_pct:
+        if temperature_C is None or humidity_pct is None:
             return None
         return _dew_point_C(temperature_C, humidity_pct)
 

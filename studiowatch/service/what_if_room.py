@@ -6,7 +6,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import replace
 
 from studiowatch.physics.air import Air
-from studiowatch.physics.moist_air import dew_point
+from studiowatch.physics.moist_air import dew_point_if_any
 from studiowatch.room.air_movement import Movement
 from studiowatch.room.intentions import Doing
 from studiowatch.service.films_to_come import FilmsToCome
@@ -106,7 +106,7 @@ def _air_of(air: AirNow, held: Otherwise, now_ms: int) -> AirNow:
         air,
         temperature_C=other.temperature_C,
         humidity_pct=other.humidity_pct,
-        dew_point_C=float(dew_point(other.temperature_C, other.humidity_pct)),
+        dew_point_C=dew_point_if_any(other.temperature_C, other.humidity_pct),
         air_speed_m_s=other.air_speed_m_s if is_held or speed_m_s is not None else None,
         movement=moves if is_held else air.movement,
         moving_since_ms=now_ms if is_held else air.moving_since_ms,

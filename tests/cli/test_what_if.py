@@ -102,3 +102,11 @@ def test_that_a_rack_on_which_nothing_waits_says_so(call: Call, tmp_path: Path) 
     file.write_text(STUDIO.split("[[piece.coat]]", maxsplit=1)[0])
     told = call("what-if", "--temperature-C", "24", "--studio", str(file), *NOW)
     assert "No piece on the rack waits for anything." in told.out
+
+
+def test_that_a_room_in_which_the_humidity_reads_nothing_has_no_dew_point(call: Call, tmp_path: Path) -> None:
+    file = tmp_path / "studio.toml"
+    file.write_text(STUDIO.replace("{next}", "satin-waterborne"))
+    told = call("what-if", "--temperature-C", "24", "--studio", str(file), "--air", "18,0,0.05", *NOW[2:])
+    assert told.code == 0
+    assert told.out.startswith("What if: Room kept at 24 °C\n")

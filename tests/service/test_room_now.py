@@ -99,3 +99,11 @@ def test_that_a_film_dries_on_under_a_sensor_that_stands_still_and_not_under_one
     leapt = now.air()
     assert leapt is not None
     assert leapt.temperature_C == 20.25
+
+
+@pytest.mark.parametrize("humidity_pct", [0.0, 0.004])  # under 0.01 % a dew point means nothing
+def test_that_air_too_dry_for_a_dew_point_has_none(humidity_pct: float) -> None:
+    now = RoomNow(began_ms=START_MS)
+    now.take(replace(room(1)[0], humidity_pct=humidity_pct))
+    assert now.dew_point_C() is None
+    assert now.air_now(START_MS).humidity_pct == humidity_pct

@@ -61,9 +61,9 @@ def piece_lines(piece: Piece, earlier: Earlier) -> Iterator[str]:
         yield say("corrected {time}: {correction}", time=_when(time_ms), correction=words)
 
 
-def piece_document(piece: Piece, earlier: Earlier = ()) -> dict[str, object]:
+def piece_document(piece: Piece, earlier: Earlier | None = None) -> dict[str, object]:
     """Return `piece` as a JSON document, with its corrections where its earlier forms are given."""
-    return {
+    document: dict[str, object] = {
         "key": piece.key,
         "title": piece.title,
         "width_cm": piece.width_cm,
@@ -78,8 +78,12 @@ def piece_document(piece: Piece, earlier: Earlier = ()) -> dict[str, object]:
         "photo": piece.photo,
         "notes": piece.notes,
         "coats": [_coat_document(coat) for coat in piece.coats],
-        "corrections": [{"time": iso(time_ms), "words": words} for time_ms, words in _corrections(piece, earlier)],
     }
+    if earlier is not None:
+        document["corrections"] = [
+            {"time": iso(time_ms), "words": words} for time_ms, words in _corrections(piece, earlier)
+        ]
+    return document
 
 
 def _corrections(piece: Piece, earlier: Earlier) -> Iterator[tuple[int, str]]:

@@ -142,6 +142,14 @@ def test_that_a_coat_is_laid_corrected_looked_at_and_taken_back_with_its_history
     assert [coat["laid"] for coat in shown(call)["coats"]] == [None, None]  # type: ignore[attr-defined]
 
 
+def test_that_a_list_does_not_say_that_nothing_was_corrected(call: Call) -> None:
+    call("piece", "add", "Kiln Light", *SIZE)
+    call("piece", "edit", "Kiln Light", "--width-cm", "55")
+    (listed,) = call("piece", "list", "--json").document
+    assert "corrections" not in listed
+    assert len(shown(call)["corrections"]) == 1  # type: ignore[arg-type]
+
+
 def test_that_a_photo_is_copied_beside_the_records(call: Call, tmp_path: Path) -> None:
     picture = tmp_path / "mine.png"
     assert QImage(60, 40, QImage.Format.Format_RGB32).save(str(picture))

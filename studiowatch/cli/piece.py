@@ -120,7 +120,7 @@ def _add(call: argparse.Namespace, outfit: Outfit, folder: StudioFolder) -> tupl
         support=support_named(call.support or "canvas"),
         orientation=Orientation(call.orientation) if call.orientation else Orientation.FACE_UP,
         shape=_shape(call) or Shape.RECTANGLE,
-        panels=call.panels or 1,
+        panels=1 if call.panels is None else call.panels,
         photo=_photo(call, outfit, folder) or "",
         notes=call.notes or "",
         paint=_paint(call),

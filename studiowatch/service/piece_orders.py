@@ -73,7 +73,8 @@ def amended(command: AmendPiece, bench: Bench) -> Changed:
     piece = bench.piece(command.piece_key)
     title = None if command.title is None else _title(command.title, bench, piece.key)
     shape = command.shape or piece.shape
-    panels = command.panels or (piece.panels if shape is Shape.PANELS else 1)
+    kept = piece.panels if shape is Shape.PANELS else 1
+    panels = kept if command.panels is None else command.panels
     photo = command.photo
     piece = replace(
         piece,

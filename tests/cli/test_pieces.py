@@ -169,6 +169,8 @@ def test_that_a_photo_is_copied_beside_the_records(call: Call, tmp_path: Path) -
     [
         (("piece", "add", "Kiln Light", *SIZE), 1, "on the rack already"),
         (("piece", "add", "Low Tide", "--width-cm", "0", "--height-cm", "30"), 1, "0 cm"),
+        (("piece", "add", "Low Tide", *SIZE, "--shape", "panels", "--panels", "0"), 1, "The number of panels is 0"),
+        (("piece", "edit", "Kiln Light", "--panels", "0"), 1, "has 1 panel, not 0"),
         (("piece", "edit", "Nobody", "--title", "x"), 2, "'Kiln Light'"),
         (("piece", "edit", "Kiln Light", "--due", "soon"), 2, "--due is 'soon'"),
         (("piece", "edit", "Kiln Light", "--paint", "paint-poured"), 2, "belong together"),

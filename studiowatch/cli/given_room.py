@@ -20,6 +20,7 @@ from studiowatch.speech.words import say
 from studiowatch.studio.otherwise import STILL_M_S
 
 MINUTE_MS = 60_000  # ms; a log of seconds is taken by the minute, as the live watch takes it for a coat laid before
+HOUR_MS = 3_600_000  # ms
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -74,7 +75,7 @@ def _logged(call: argparse.Namespace) -> GivenRoom:
     return GivenRoom(
         room=list(_by_minute(used, laid_ms)),
         words=say("{file}, from {moment} on", file=call.room, moment=call.laid),
-        notes=tuple(_notes(used, covered=call.covered)),
+        notes=tuple(_notes(used, laid_ms + call.horizon_h * HOUR_MS, covered=call.covered)),
     )
 
 
@@ -100,21 +101,23 @@ def _mean_air(rows: Sequence[RoomRow]) -> Air:
     )
 
 
-def _notes(used: Sequence[RoomRow], *, covered: bool) -> Iterator[str]:
-    still = sum(row.reading.air_speed_m_s is None for row in used)
+def _notes(used: Sequence[RoomRow], end_ms: float, *, covered: bool) -> Iterator[str]:
+    """Yield what the readings up to the horizon, UTC ms, lack."""
+    dried = [row for row in used if row.reading.time_ms < end_ms]
+    still = sum(row.reading.air_speed_m_s is None for row in dried)
     if still:
         yield say(
             "{some} of {all} readings have no air speed: still air of {speed} is taken",
             some=still,
-            all=len(used),
+            all=len(dried),
             speed=figures.air_speed(STILL_M_S),
         )
-    under_cover = sum(row.cover is True for row in used)
+    under_cover = sum(row.cover is True for row in dried)
     if under_cover and not covered:
         yield say(
             "{some} of {all} readings are from under a cover, left out here: --covered takes it for all",
             some=under_cover,
-            all=len(used),
+            all=len(dried),
         )
     if len(used) == 1:
         yield say("the room log has one reading from the laying on: its air is carried on")

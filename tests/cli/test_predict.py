@@ -252,3 +252,14 @@ def test_that_a_cover_in_the_log_is_told(call: Callable[..., Answer], tmp_path: 
     words = (*CALL, "--room", log, "--laid", "2026-03-02T09:00:00Z", "--draws", "1", "--json")
     assert any("5 of 10 readings are from under a cover" in note for note in call(*words).document["notes"])
     assert not any("under a cover" in note for note in call(*words, "--covered").document["notes"])
+
+
+def test_that_what_the_log_lacks_after_the_horizon_is_not_told(call: Callable[..., Answer], tmp_path: Path) -> None:
+    log = tmp_path / "room.csv"
+    rows = [(f"2026-03-02T{hour:02}:{minute:02}:00Z", 21, 50, 0.1) for hour in (9, 10) for minute in range(0, 60, 5)]
+    later = [(f"2026-03-02T{hour:02}:00:00Z", 21, 50, "") for hour in range(11, 20)]
+    log.write_text(room_text([*rows, *later]), "utf-8")
+    words = (*CALL, "--room", log, "--laid", "2026-03-02T09:00:00Z", "--draws", "1", "--json")
+    assert any("9 of 33 readings have no air speed" in note for note in call(*words).document["notes"])
+    soon = call(*words, "--horizon-h", "2").document["notes"]
+    assert not any("no air speed" in note for note in soon)

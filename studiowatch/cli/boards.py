@@ -79,7 +79,7 @@ class Heard:
             "reading": _values(self.reading) or None,
             "lines": {"good": self.counts.good, "faulty": self.counts.faulty},
             "sample": self.sample or None,
-            "columns": [_column_document(column) for column in self.columns.columns] if self.columns else None,
+            "columns": _columns_document(self.columns) if self.columns else None,
             "trouble": self.trouble or None,
         }
 
@@ -141,6 +141,13 @@ def accept(outfit: Outfit, folder: StudioFolder, heard: Sequence[Heard], call: a
             )
         )
     outfit.keep_columns(folder, found.port, mapping)
+    if call.json:
+        print_document({"port": call.accept, "columns": _columns_document(mapping)})
+    else:
+        _print_columns(mapping)
+
+
+def _print_columns(mapping: ColumnMapping) -> None:
     for column in mapping.columns:
         print(f"{column.key}: {_column_words(column)}")
 
@@ -216,6 +223,10 @@ def _note(heard: Heard, event: object) -> None:
 
 def _answers(heard: Heard) -> bool:
     return heard.format not in {"", "unknown"}
+
+
+def _columns_document(mapping: ColumnMapping) -> list[dict[str, object]]:
+    return [_column_document(column) for column in mapping.columns]
 
 
 def _column_document(column: Column) -> dict[str, object]:

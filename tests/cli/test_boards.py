@@ -180,6 +180,16 @@ def test_that_the_columns_of_an_own_sketch_are_shown_and_kept_once_they_are_said
     assert [column["channel"] for column in one["columns"]] == ["temperature_C", "humidity_pct"]
 
 
+def test_that_other_programs_read_what_was_accepted(boards) -> None:  # noqa: ANN001
+    said = ("--column", "T=temperature_C:°C", "--column", "H=none")
+    kept = boards(Desk({"COM7": OWN_SKETCH}), "--accept", "COM7", *said, "--json", choose_way=None)
+    assert (kept.code, kept.document["port"]) == (0, "COM7")
+    assert [(one["key"], one["channel"], one["unit"]) for one in kept.document["columns"]] == [
+        ("T", "temperature_C", "°C"),
+        ("H", None, None),
+    ]
+
+
 def test_that_a_port_that_is_not_listed_may_be_accepted_as_it_may_be_recorded(boards) -> None:  # noqa: ANN001
     desk = Desk({"/dev/pts/7": OWN_SKETCH})
     said = ("--column", "T=temperature_C:°C", "--column", "H=none")

@@ -5,7 +5,7 @@ from __future__ import annotations
 import argparse
 
 from studiowatch.cli import inputs, watch
-from studiowatch.cli.answers import FAULT, complain
+from studiowatch.cli.answers import FAULT, complain, wrong
 from studiowatch.service.demo import Scenario, furnish, scenario
 from studiowatch.service.doors import doors_of
 from studiowatch.service.outfit import MadeUpRoom, Outfit
@@ -23,6 +23,8 @@ def run(call: argparse.Namespace, outfit: Outfit) -> int:
     made_up = scenario()
     room = outfit.made_up_room(made_up.seed)
     seconds = inputs.seconds(call.seconds)
+    if seconds is not None and not call.headless:
+        wrong(say("--seconds belongs to --headless: a window stays open until you close it."))
     trouble = "" if call.headless else outfit.display_trouble()
     if trouble:
         complain(trouble)

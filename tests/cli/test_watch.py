@@ -169,6 +169,13 @@ def test_that_the_demo_begins_anew_without_what_an_earlier_one_left(
     assert not any(path.exists() for path in left)
 
 
+def test_that_a_demo_in_a_window_is_not_said_to_end_by_itself(call: Callable[..., Answer], tmp_path: Path) -> None:
+    answer = call("demo", "--seconds", "5")
+    assert (answer.code, answer.out) == (2, "")
+    assert "--seconds belongs to --headless" in answer.err
+    assert not (tmp_path / "demo").exists()
+
+
 def test_that_the_demo_takes_no_folder_of_hers(call: Callable[..., Answer], tmp_path: Path) -> None:
     answer = call("--folder", tmp_path, "demo", "--headless", "--seconds", "1")
     assert answer.code == 2

@@ -664,6 +664,10 @@
       <translation>ein erfundenes Atelier</translation>
     </message>
     <message>
+      <source>--seconds belongs to --headless: a window stays open until you close it.</source>
+      <translation>--seconds gehört zu --headless: Ein Fenster bleibt offen, bis Sie es schließen.</translation>
+    </message>
+    <message>
       <source>wet: the polymer is not packed yet, and water leaves as from a plate of water</source>
       <translation>nass: das Polymer liegt noch nicht dicht, Wasser geht wie von einer Wasserfläche</translation>
     </message>
@@ -1646,6 +1650,10 @@
     <message>
       <source>--now does not go with --room: its log ends at the moment that is told of; cut it, or give --air.</source>
       <translation>--now passt nicht zu --room: dessen Protokoll endet zu dem Zeitpunkt, um den es geht; kürzen Sie es, oder geben Sie --air an.</translation>
+    </message>
+    <message>
+      <source>air temperature</source>
+      <translation>Lufttemperatur</translation>
     </message>
     <message>
       <source>{option} belongs to --studio: the records have a room and a clock of their own.</source>

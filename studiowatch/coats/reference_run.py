@@ -22,7 +22,9 @@ DriedWith = Callable[[Array], WaterState | SolventState]
 
 _KAPPA = (0.02, 50.0)  # where kappa is sought
 _TOLERANCE_S = 0.05  # s, of the touch-dry time
+_CLOSED = 1e-6  # of 1/kappa, a bracket in which nothing is left to find
 _STUCK_S = 1.0  # s, good enough where the step, which all draws share, moves a draw's time under its bracket
+_STUCK_SHARE = 1e-3  # of the touch-dry time, the same of a film that takes hours: the accuracy stated for the steps
 _ATTEMPTS = 60
 _LEAST_GAP_S = 60.0  # s from touch-dry to clear and on, where kappa could not be found
 
@@ -42,9 +44,10 @@ def kappa_for(dried: DriedWith, wanted_s: Array) -> Array:
     inverse = np.where(at_low >= 0.0, low, high)
     sought = (at_low < 0.0) & (at_high > 0.0)
     last = np.zeros(wanted_s.size)
+    best, closest_s = inverse, np.where(sought, np.inf, 0.0)
     for _ in range(_ATTEMPTS):
         if not sought.any():
-            return 1.0 / inverse
+            break
         chord = (low * at_high - high * at_low) / np.where(sought, at_high - at_low, 1.0)
         inverse = np.where(sought, chord, inverse)
         miss_s = miss_of(inverse)
@@ -53,9 +56,11 @@ def kappa_for(dried: DriedWith, wanted_s: Array) -> Array:
         at_low = np.where(side < 0.0, miss_s, np.where(side == last, at_low / 2.0, at_low))
         low, high = np.where(side < 0.0, inverse, low), np.where(side > 0.0, inverse, high)
         last = side
-        sought &= np.abs(miss_s) >= _TOLERANCE_S
-    if np.abs(miss_s[sought]).max() < _STUCK_S:
-        return 1.0 / inverse
+        closer = np.abs(miss_s) < closest_s
+        best, closest_s = np.where(closer, inverse, best), np.where(closer, np.abs(miss_s), closest_s)
+        sought &= (closest_s >= _TOLERANCE_S) & (high - low > _CLOSED * high)
+    if (closest_s < np.maximum(_STUCK_S, _STUCK_SHARE * wanted_s)).all():
+        return 1.0 / best
     raise ArithmeticError("kappa was not found; the drying time must rise with the resistance of the air")  # not said
 
 

@@ -57,6 +57,18 @@ def test_that_a_slow_sheet_comes_back_in_every_draw(gloss: DataSheet) -> None:
         np.testing.assert_allclose(reached_h, hours * draws.sheet_time_factor, rtol=1e-3)
 
 
+def test_that_a_poured_sheet_comes_back_in_every_draw(gloss: DataSheet) -> None:
+    # two millimetres take a day: their steps are of minutes, and end a draw's time a few seconds off
+    poured = replace(
+        gloss, volume_solids=0.3, wet_um=2000.0, dry_um=600.0, touch_dry_min=1440.0, clear_h=25.0, recoat_h=48.0
+    )
+    draws = sample(64, 1).in_reference_room()
+    laid = lay(poured, anchor(poured, draws), wet_um=2000.0, side_m=REFERENCE_SIDE_M)
+    film, _ = advance(laid, REFERENCE_AIR, 40 * 86400.0)
+    reached_h = film.state.reached[ROW[Stage.DRY_TO_TOUCH]] / 3600.0
+    np.testing.assert_allclose(reached_h, 24.0 * draws.sheet_time_factor, rtol=1e-3)
+
+
 def test_that_a_plausible_sheet_agrees(gloss: DataSheet) -> None:
     tied = anchor(gloss)
     assert tied.agrees

@@ -45,6 +45,8 @@ def lines(
         yield say("At the rack")
     for prompt in prompts:
         yield f"  {when_text(prompt.due_ms, plan.made_ms)} {prompt.piece_title}: {prompt.text}"
+        if prompt.caution:
+            yield f"    ! {prompt.caution}"
 
 
 def _best(best: Sequence[BestHoursView]) -> Iterator[str]:

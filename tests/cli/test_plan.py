@@ -113,6 +113,15 @@ def test_that_the_plan_is_told_in_words(call: Callable[..., Answer], studio: Pat
         assert words in told.out
 
 
+def test_that_each_prompt_is_told_with_its_caution(call: Callable[..., Answer], studio: Path) -> None:
+    words = ("plan", "--studio", studio, "--now", "2026-03-02T09:05:00Z", "--air", "20,50,0.05")
+    cautions = [prompt["caution"] for prompt in call(*words, "--json").document["prompts"] if prompt["caution"]]
+    assert any(caution.startswith("Torch only far from solvent") for caution in cautions)
+    told = call(*words).out.splitlines()
+    for caution in cautions:
+        assert f"    ! {caution}" in told
+
+
 def test_that_the_calendar_file_has_each_coat_each_milestone_and_the_day_due(
     call: Callable[..., Answer], studio: Path, tmp_path: Path
 ) -> None:

@@ -6,6 +6,7 @@ import argparse
 from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass
+from datetime import UTC, datetime
 
 from studiowatch.cli import inputs
 from studiowatch.cli.answers import WrongCall, wrong
@@ -24,6 +25,7 @@ from studiowatch.store.calibrations import kept_calibrations
 from studiowatch.store.database import looking
 from studiowatch.store.folder import StudioFolder
 from studiowatch.store.readings import ReadingsStore
+from studiowatch.studio.pieces import EARLIEST_YEAR, LATEST_YEAR
 
 _WITH_STUDIO = ("room", "air", "now")
 
@@ -75,9 +77,27 @@ def _of_file(call: argparse.Namespace, outfit: Outfit, shelf: SheetShelf) -> Stu
         if not readings:
             wrong(say("The room log {file} has no reading to go by.", file=call.room))
         return StudioThen(watch=watch_after(readings, records, shelf), now_ms=readings[-1].time_ms)
-    now_ms = outfit.clock.utc_ms() if call.now is None else inputs.moment_ms(call.now, "--now")
+    now_ms = outfit.clock.utc_ms() if call.now is None else _moment_ms(call.now)
     air = UNKNOWN_AIR if call.air is None else _held(call.air)
     return StudioThen(watch=watch_at(now_ms, records, HeldRoom(air), shelf), now_ms=now_ms)
+
+
+def _moment_ms(text: str) -> int:
+    """Return the moment that is told of, UTC ms: of the years that times in the records may be of."""
+    now_ms = inputs.moment_ms(text, "--now")
+    first_ms, end_ms = (
+        datetime(year, 1, 1, tzinfo=UTC).timestamp() * 1000 for year in (EARLIEST_YEAR, LATEST_YEAR + 1)
+    )
+    if not first_ms <= now_ms < end_ms:
+        wrong(
+            say(
+                "--now is {given}; allowed is a moment of the years {first} to {last}.",
+                given=repr(text),
+                first=EARLIEST_YEAR,
+                last=LATEST_YEAR,
+            )
+        )
+    return now_ms
 
 
 def _held(text: str) -> Air:

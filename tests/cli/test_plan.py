@@ -168,6 +168,8 @@ def test_that_the_records_are_planned_and_not_changed(
         (("--studio", "STUDIO", "--zone", "UTC"), "--zone belongs to --room"),
         (("--studio", "STUDIO", "--json", "--ics", "-"), "both write to stdout"),
         (("--studio", "STUDIO", "--now", "noon"), "--now is 'noon'"),
+        (("--studio", "STUDIO", "--now", "9999-12-31T23:00:00Z"), "allowed is a moment of the years 1970 to 2200"),
+        (("--studio", "STUDIO", "--now", "0001-01-01T00:00:00Z"), "allowed is a moment of the years 1970 to 2200"),
         (("--studio", "STUDIO", "--air", "warm"), "--air has 'warm'"),
         (("--studio", "STUDIO", "--air", "200,50,0.1"), "air temperature is 200 °C"),
         (("--studio", "STUDIO", "--air=-15,50,0.1"), "air temperature is -15 °C; it must be a number from -10 to 50"),

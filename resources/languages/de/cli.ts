@@ -1652,6 +1652,10 @@
       <translation>--now passt nicht zu --room: dessen Protokoll endet zu dem Zeitpunkt, um den es geht; kürzen Sie es, oder geben Sie --air an.</translation>
     </message>
     <message>
+      <source>--now is {given}; allowed is a moment of the years {first} to {last}.</source>
+      <translation>--now ist {given}; erlaubt ist ein Zeitpunkt der Jahre {first} bis {last}.</translation>
+    </message>
+    <message>
       <source>air temperature</source>
       <translation>Lufttemperatur</translation>
     </message>

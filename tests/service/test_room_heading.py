@@ -7,7 +7,8 @@ from datetime import UTC, date, datetime
 
 import pytest
 
-from studiowatch.service.happenings import Happening, WarningHappened
+from studiowatch.coats.stages import Stage
+from studiowatch.service.happenings import Happening, StageHappened, WarningHappened
 from studiowatch.service.replaying import replay
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.studio.concern import Kind
@@ -18,11 +19,11 @@ from studiowatch.studio.words import Level
 from .rooms import START_MS, room
 
 HOUR_S = 3600
+MINUTE_MS = 60_000
+EARLY_H = 0.1  # h, of a laying whose coat is clear before the room is too damp
 
 
-def watched(
-    tmp_path: object, hours: float, laid_h: float = 0.75, **course: Callable[[int], float]
-) -> list[WarningHappened]:
+def happened(tmp_path: object, hours: float, laid_h: float = 0.75, **course: Callable[[int], float]) -> list[Happening]:
     coat = Coat(key="c", sheet="gloss-waterborne", laid_ms=START_MS + round(laid_h * HOUR_S * 1000), wet_um=80.0)
     piece = Piece(key="p", title="Heron", width_cm=40, height_cm=40, coats=(coat,))
     told: list[Happening] = []
@@ -41,6 +42,13 @@ def watched(
         clock_text=clock_text,
         local_date=local_date,
     )
+    return told
+
+
+def watched(
+    tmp_path: object, hours: float, laid_h: float = 0.75, **course: Callable[[int], float]
+) -> list[WarningHappened]:
+    told = happened(tmp_path, hours, laid_h, **course)
     return [one for one in told if isinstance(one, WarningHappened)]
 
 
@@ -71,9 +79,20 @@ def test_that_cold_is_foretold_for_a_film_that_must_still_form(tmp_path: object)
     assert "too cold in about" in cold[0].warning.sentence.headline
 
 
-def test_that_nothing_is_foretold_for_a_coat_that_will_be_past_harm(tmp_path: object) -> None:
-    told = watched(tmp_path, 8.0, laid_h=0.1, humidity_pct=lambda second: 40.0 + 4.5 * second / HOUR_S)
-    assert [one for one in told if one.warning.kind is Kind.DAMP] == []
+def test_that_nothing_is_foretold_for_a_coat_that_will_be_past_harm_but_for_one_that_will_not(tmp_path: object) -> None:
+    """The room passes 75 % in the 200th minute, which its last hour foretells from the 140th on."""
+    told = {
+        laid_h: happened(tmp_path, 3.4, laid_h=laid_h, humidity_pct=lambda second: 55.0 + 6.0 * second / HOUR_S)
+        for laid_h in (EARLY_H, 2.0)
+    }
+    (clear_ms,) = (one.time_ms for one in told[EARLY_H] if isinstance(one, StageHappened) and one.stage is Stage.CLEAR)
+    assert 145 * MINUTE_MS < clear_ms - START_MS < 195 * MINUTE_MS  # it was open when it would have been foretold
+    damp = {
+        laid_h: [one for one in every if isinstance(one, WarningHappened) and one.warning.kind is Kind.DAMP]
+        for laid_h, every in told.items()
+    }
+    assert [one.warning.expected_ms for one in damp[EARLY_H]] == [None, None]  # it is damp at 70 %, and over when clear
+    assert damp[2.0][0].warning.expected_ms is not None
 
 
 def test_that_a_room_that_turns_takes_it_back(tmp_path: object) -> None:

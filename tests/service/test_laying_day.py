@@ -18,8 +18,8 @@ from studiowatch.studio.pieces import Piece
 from studiowatch.studio.preparation import CoatToLay
 from studiowatch.studio.words import Level
 
+from .racks import ListedLog
 from .scripted import ScriptedClock, still
-from .test_rack_watch import ListedLog
 
 SHEET = "gloss-waterborne"
 

@@ -16,9 +16,8 @@ from studiowatch.service.rack import Rack
 from studiowatch.studio.pieces import Coat, Finding, Look
 from studiowatch.studio.review_views import Risk
 
+from .racks import HOUR_MS, MINUTE_MS, gloss, live, minutes, piece, rack, restarted, step
 from .rooms import START_MS
-from .test_lost_hours import MINUTE_MS, live, minutes, restarted, step
-from .test_rack_watch import HOUR_MS, gloss, piece, rack
 
 STEPS_MS = [-20 * MINUTE_MS, 15 * MINUTE_MS, 5 * HOUR_MS]
 TACKY = Look(key="tacky", time_ms=START_MS + 30 * MINUTE_MS, finding=Finding.TACKY)

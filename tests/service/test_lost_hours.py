@@ -6,48 +6,13 @@ from collections.abc import Sequence
 
 import pytest
 
-from studiowatch.physics.air import Air
-from studiowatch.room.readings import Reading
 from studiowatch.service.commands import LayCoat
-from studiowatch.service.rack import Rack
 from studiowatch.service.replaying import MemoryRecords
 from studiowatch.service.set_clock import CLOCK_STEP, ClockStep, clock_steps, lost_hours
 from studiowatch.studio.pieces import Piece
 
+from .racks import AIR, HOUR_MS, MINUTE_MS, gloss, live, minutes, piece, rack, restarted, step
 from .rooms import START_MS
-from .test_rack_watch import AIR, HOUR_MS, ListedLog, gloss, piece, rack
-
-MINUTE_MS = 60_000
-
-
-def minutes(start_ms: int, count: int) -> list[Reading]:
-    """Return readings of the air `AIR`, one a minute from `start_ms` on."""
-    return [
-        Reading(
-            time_ms=start_ms + at * MINUTE_MS,
-            temperature_C=AIR.temperature_C,
-            humidity_pct=AIR.humidity_pct,
-            air_speed_m_s=AIR.air_speed_m_s,
-        )
-        for at in range(count)
-    ]
-
-
-def live(made: Rack, readings: Sequence[Reading], air: Air = AIR) -> None:
-    for reading in readings:
-        made.advance(air, reading.time_ms)
-
-
-def step(made: Rack, now_ms: int, step_ms: int) -> None:
-    """Set the clock by `step_ms`, so that it is `now_ms`, as the watch does it."""
-    made.records.save_pieces(made.shift(step_ms))
-    made.records.note(now_ms, CLOCK_STEP, made.note_step(now_ms, step_ms).written())
-
-
-def restarted(before: Rack, readings: Sequence[Reading], now_ms: int) -> Rack:
-    again = Rack(shelf=before.shelf, records=before.records, log=ListedLog(readings))
-    again.open(now_ms + 1)
-    return again
 
 
 @pytest.mark.parametrize("hours", [1, 8, 24 * 30])

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from dataclasses import replace
 from datetime import UTC, datetime
 
@@ -10,11 +9,9 @@ import pytest
 
 from studiowatch.coats.stages import Stage
 from studiowatch.physics.air import Air
-from studiowatch.room.readings import Reading
 from studiowatch.service.commands import AmendPiece, ArchivePiece, LayCoat, RecordLook
 from studiowatch.service.correction_commands import RestorePiece
 from studiowatch.service.happenings import StageHappened
-from studiowatch.service.orders import PieceCommand
 from studiowatch.service.rack import Rack
 from studiowatch.service.rack_risks import coats_at_risk
 from studiowatch.service.rack_tending import coats_to_tend
@@ -23,43 +20,8 @@ from studiowatch.service.replaying import MemoryRecords
 from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.studio.pieces import Coat, Finding, Piece
 
+from .racks import AIR, HOUR_MS, MINUTE_MS, MinuteLog, carried_out
 from .rooms import START_MS
-
-AIR = Air(temperature_C=20.5, humidity_pct=50.0, air_speed_m_s=0.05)
-MINUTE_MS = 60_000
-HOUR_MS = 3_600_000
-
-
-class MinuteLog:
-    """A log of one reading a minute, from START_MS on, until `end_ms`."""
-
-    def __init__(self, end_ms: int) -> None:
-        self.end_ms = end_ms
-
-    def append(self, readings: Sequence[Reading]) -> None:
-        raise AssertionError(f"nothing is appended here, not {len(readings)} readings")
-
-    def seal(self, before_ms: int, most_hours: int | None = None) -> int:
-        del most_hours
-        raise AssertionError(f"nothing is sealed here, not up to {before_ms}")
-
-    def between(self, start_ms: int, end_ms: int) -> Sequence[Reading]:
-        return self.minute_means(start_ms, end_ms)
-
-    def minute_means(self, start_ms: int, end_ms: int) -> Sequence[Reading]:
-        times = range(START_MS, self.end_ms + 1, MINUTE_MS)
-        return [
-            Reading(time_ms=time_ms, temperature_C=20.5, humidity_pct=50.0, air_speed_m_s=0.05)
-            for time_ms in times
-            if start_ms <= time_ms < end_ms
-        ]
-
-
-def carried_out(rack: Rack, command: PieceCommand, now_ms: int) -> str:
-    """Carry a command out as the watch does: on disk first, then followed."""
-    key = rack.carry_out(command, now_ms)
-    rack.follow(now_ms)
-    return key
 
 
 def stacked(wait_ms: int, **changes: object) -> Piece:
@@ -132,11 +94,11 @@ def test_that_a_finding_speaks_against_ready_though_the_log_ends_before_it() -> 
     paint = Coat(key="low", sheet="paint-brushed", laid_ms=START_MS)
     rack = rack_of(stacked(0, coats=(paint, Coat(key="top", sheet="isolation-waterborne"))), log_end_ms)
     rack.open(now_ms)
-    (before,) = piece_views(rack, lambda _: datetime.now(UTC).date(), now_ms)
+    (before,) = piece_views(rack, lambda ms: datetime.fromtimestamp(ms / 1000, UTC).date(), now_ms)
     assert before.not_yet is None
     carried_out(rack, RecordLook(coat_key="low", time_ms=now_ms, finding=Finding.TACKY), now_ms)
     assert rack.runs["low"].at_ms <= log_end_ms
-    (view,) = piece_views(rack, lambda _: datetime.now(UTC).date(), now_ms)
+    (view,) = piece_views(rack, lambda ms: datetime.fromtimestamp(ms / 1000, UTC).date(), now_ms)
     assert view.next_ms is None
     assert view.not_yet is not None
     (tended,) = coats_to_tend(rack)

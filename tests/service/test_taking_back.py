@@ -29,8 +29,8 @@ from studiowatch.store.database import open_database
 from studiowatch.store.records import RecordsStore
 from studiowatch.studio.pieces import Coat, Finding, Piece
 
+from .racks import HOUR_MS, MINUTE_MS, MinuteLog
 from .rooms import START_MS
-from .test_rack import HOUR_MS, MINUTE_MS, MinuteLog
 
 NOW_MS = START_MS + 6 * HOUR_MS
 

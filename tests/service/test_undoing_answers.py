@@ -28,8 +28,8 @@ from studiowatch.service.watchkeeping import Watchkeeping
 from studiowatch.studio.warnings import WarningState
 from studiowatch.studio.working_hours import WorkingHours
 
+from .racks import ListedLog
 from .scripted import START_MS, still
-from .test_rack_watch import ListedLog
 
 MINUTE_MS = 60_000
 

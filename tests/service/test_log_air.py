@@ -4,9 +4,12 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+import pytest
+
+from studiowatch.physics.air import Air
 from studiowatch.room.readings import Reading
 from studiowatch.room.typed import typed_reading
-from studiowatch.service.log_air import DRY_WIDTH_MS, PART_MS, JudgedLog, airs, moments
+from studiowatch.service.log_air import DRY_WIDTH_MS, PART_MS, JudgedLog, Moment, airs, moments
 from studiowatch.service.replaying import NoLog
 from studiowatch.service.room_now import MOVING_M_S
 from studiowatch.studio.otherwise import STILL_M_S
@@ -55,12 +58,36 @@ def test_that_no_mean_reaches_over_a_laying() -> None:
     assert 2 * HOUR_MS + 6 * MINUTE_MS in steps
 
 
-def test_that_a_hole_is_said_and_taken_as_still() -> None:
+WARM_DRY_FANNED = Air(temperature_C=22.0, humidity_pct=45.0, air_speed_m_s=0.6)
+COLD_DAMP_FANNED = Air(temperature_C=18.0, humidity_pct=60.0, air_speed_m_s=0.4)
+COLD_DRY_CALM = Air(temperature_C=18.0, humidity_pct=45.0, air_speed_m_s=0.03)
+
+
+@pytest.mark.parametrize(
+    ("before", "after", "harsher"),
+    [
+        (WARM_DRY_FANNED, COLD_DAMP_FANNED, (18.0, 60.0, STILL_M_S)),
+        (COLD_DAMP_FANNED, WARM_DRY_FANNED, (18.0, 60.0, STILL_M_S)),
+        (COLD_DRY_CALM, WARM_DRY_FANNED, (18.0, 45.0, 0.03)),
+        (WARM_DRY_FANNED, COLD_DRY_CALM, (18.0, 45.0, 0.03)),
+        (None, WARM_DRY_FANNED, (22.0, 45.0, STILL_M_S)),
+    ],
+)
+def test_that_a_hole_takes_the_colder_the_damper_and_the_stiller_of_its_ends(
+    before: Air | None, after: Air, harsher: tuple[float, float, float]
+) -> None:
+    hole = Moment.after(before, after, START_MS, START_MS + HOUR_MS)
+    assert hole.unseen
+    assert (hole.air.temperature_C, hole.air.humidity_pct, hole.air.air_speed_m_s) == harsher
+    no_hole = Moment.after(before, after, START_MS, START_MS + 1000)
+    assert not no_hole.unseen
+    assert no_hole.air == after
+
+
+def test_that_a_hole_is_said_and_what_follows_it_is_not() -> None:
     hole = range(START_MS + HOUR_MS, START_MS + 2 * HOUR_MS)
     found = moments(airs(minutes(START_MS + 3 * HOUR_MS, hole=hole)), START_MS, width_ms=lambda _: DRY_WIDTH_MS)
-    unseen = [moment for moment in found if moment.unseen]
-    assert [moment.time_ms for moment in unseen] == [START_MS + 2 * HOUR_MS]
-    assert unseen[0].air.air_speed_m_s == STILL_M_S
+    assert [moment.time_ms for moment in found if moment.unseen] == [START_MS + 2 * HOUR_MS]
 
 
 class MinuteLog(NoLog):

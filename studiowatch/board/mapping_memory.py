@@ -50,4 +50,7 @@ class MappingMemory:
         except ValueError as fault:
             _LOG.warning("%s tells no columns (%s); she is asked anew.", self._path, fault)  # not said
             return {}
-        return kept if isinstance(kept, dict) else {}
+        if not isinstance(kept, dict):
+            _LOG.warning("%s tells no columns (it holds no table); she is asked anew.", self._path)  # not said
+            return {}
+        return kept

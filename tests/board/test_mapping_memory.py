@@ -46,7 +46,7 @@ def test_that_a_spoilt_file_costs_the_memory_and_nothing_else(
     path.write_text(text, "utf-8")
     memory = MappingMemory(path)
     assert memory.recall(BOARD) is None
-    assert caplog.records or text == "[1]"
+    assert "columns.json" in caplog.text
     memory.keep(BOARD, accepted())
     assert memory.recall(BOARD) == accepted()
 
@@ -64,6 +64,6 @@ def test_that_a_file_that_cannot_be_read_just_now_loses_no_other_board(
     with monkeypatch.context() as while_locked:
         while_locked.setattr(Path, "read_text", locked)
         assert memory.recall(BOARD) is None
-        with pytest.raises(PermissionError):
+        with pytest.raises(PermissionError, match="in use by another program"):
             memory.keep(other, accepted())
     assert memory.recall(BOARD) == accepted()

@@ -1,11 +1,12 @@
 import errno
-import os
 from collections.abc import Callable
 from pathlib import Path
 from typing import Any
 
 import pytest
 import serial
+from serial.tools import list_ports
+from serial.tools.list_ports_common import ListPortInfo
 
 from studiowatch.board.port import PortGone, PortRefused, PortSeen, SerialPort, ports
 
@@ -142,9 +143,9 @@ def test_that_a_port_closed_while_it_is_read_is_gone(make_device: Callable[[], A
     port = SerialPort(make_device().path)
     port.close()
     port.cancel()
-    with pytest.raises(PortGone):
+    with pytest.raises(PortGone, match="vanished"):
         port.read_some(1.0)
-    with pytest.raises(PortGone):
+    with pytest.raises(PortGone, match="vanished"):
         port.write(b"?")
 
 
@@ -158,7 +159,7 @@ def test_that_every_way_of_vanishing_is_one_exception(
         raise fault
 
     monkeypatch.setattr(port._device, "read", fail)
-    with pytest.raises(PortGone):
+    with pytest.raises(PortGone, match="vanished"):
         port.read_some(1.0)
     port.close()
 
@@ -171,7 +172,20 @@ def test_that_a_board_is_known_by_its_usb_numbers_not_its_name() -> None:
     assert not PortSeen(name="/dev/ttyS0").is_same_board(PortSeen(name="/dev/ttyS1"))
 
 
-def test_that_the_ports_are_listed_by_name() -> None:
-    seen = ports()
-    assert seen == sorted(seen, key=lambda port: port.name)
-    assert all(port.name and os.path.isabs(port.name) for port in seen if os.name == "posix")  # noqa: PTH117
+def test_that_the_ports_are_listed_by_name_with_what_the_system_tells_of_each(monkeypatch: pytest.MonkeyPatch) -> None:
+    bare, usb = (ListPortInfo(name, skip_link_detection=True) for name in ("/dev/ttyUSB1", "/dev/ttyACM0"))
+    bare.description = bare.hwid = None
+    usb.description, usb.hwid = "USB serial", "USB VID:PID=2341:0043 SER=A1"
+    usb.vid, usb.pid, usb.serial_number = 0x2341, 0x43, "A1"
+    monkeypatch.setattr(list_ports, "comports", lambda: [bare, usb])
+    assert ports() == [
+        PortSeen(
+            name="/dev/ttyACM0",
+            description="USB serial",
+            hardware="USB VID:PID=2341:0043 SER=A1",
+            vid=0x2341,
+            pid=0x43,
+            serial="A1",
+        ),
+        PortSeen(name="/dev/ttyUSB1"),
+    ]

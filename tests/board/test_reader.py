@@ -249,7 +249,7 @@ def test_that_an_own_sketch_is_read_once_its_columns_are_accepted(make_device: C
 
 
 def test_that_columns_of_no_board_are_refused() -> None:
-    with pytest.raises(PortGone):
+    with pytest.raises(PortGone, match="No board"):
         reader_of("/dev/none").accept("/dev/none", ColumnMapping(style=Style.COLUMNS, columns=()))
 
 

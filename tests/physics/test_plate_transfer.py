@@ -1,5 +1,7 @@
 from __future__ import annotations
 
+from itertools import pairwise
+
 import numpy as np
 import pytest
 
@@ -55,7 +57,7 @@ def test_that_transfer_does_not_jump_where_heat_and_vapour_cancel(face: Face) ->
 @pytest.mark.parametrize("face", list(Face))
 def test_that_wind_helps_whichever_way_the_face_looks(face: Face) -> None:
     speeds = [vapour_transfer(room(face, speed), 17.0) for speed in (0.0, 0.05, 0.2, 1.0)]
-    assert speeds == sorted(speeds)
+    assert all(slower < faster for slower, faster in pairwise(speeds))
 
 
 def test_that_in_wind_a_larger_plate_transfers_less_per_area() -> None:

@@ -139,18 +139,28 @@ def test_that_the_damp_night_and_the_cold_morning_are_named_as_such() -> None:
     assert reasons["Tue 12"] is None
 
 
-def test_that_good_hours_are_merged_the_surest_first_and_the_others_by_time() -> None:
+def test_that_good_hours_are_merged_and_the_others_go_by_time() -> None:
     hours = told_of(room_of(made_up_days(256, seed=3)))
     good, others = stretches(hours), asides(hours)
+    assert good
     chances = {hour.start_ms: hour for hour in hours}
     for one in good:
         inside = [hour for start_ms, hour in chances.items() if one.first_ms <= start_ms <= one.last_ms]
         assert one.chance == min(hour.chance for hour in inside) >= GOOD
         assert all(hour.reason is None for hour in inside)
-    assert good[0].chance >= good[-1].chance
     assert [one.first_ms for one in others] == sorted(one.first_ms for one in others)
     covered = Counter((span.last_ms - span.first_ms) // HOUR_MS + 1 for span in (*good, *others))
     assert sum(length * count for length, count in covered.items()) == len(hours) == 48
+
+
+def test_that_sure_hours_go_first_and_of_like_ones_the_longer_then_the_earlier() -> None:
+    chances = [0.7, 0.7, 0.7, 0.3, 0.95, 0.3, 0.8, 0.3, 0.92, 0.99, 0.3, 0.9]  # 0.3 is no good hour, 0.9 is a sure one
+    hours = [
+        StartHour(start_ms=at * HOUR_MS, chance=chance, reason=Reason.DAMP if chance < GOOD else None)
+        for at, chance in enumerate(chances)
+    ]
+    told = [(one.first_ms // HOUR_MS, one.last_ms // HOUR_MS, one.chance) for one in stretches(hours)]
+    assert told == [(8, 9, 0.92), (4, 4, 0.95), (11, 11, 0.9), (0, 2, 0.7), (6, 6, 0.8)]
 
 
 def wandering_log(seed: int, days: int) -> tuple[Array, Array]:

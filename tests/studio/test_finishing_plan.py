@@ -9,7 +9,6 @@ from dataclasses import replace
 from datetime import UTC, date, datetime, time, timedelta
 from itertools import pairwise
 
-import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -258,9 +257,3 @@ def test_that_any_plan_keeps_hours_hands_and_the_waits_below(
             assert coat.lay_ms is not None
             assert coat.lay_ms >= earliest
             earliest = coat.lay_ms + round(wait_h * HOUR_MS)
-
-
-@pytest.mark.parametrize("count", [1, 2])
-def test_that_planning_twice_gives_the_same_plan(count: int) -> None:
-    pieces = [piece(str(number), "IGS") for number in range(count)]
-    assert plan(*pieces) == plan(*pieces)

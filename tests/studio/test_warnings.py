@@ -215,10 +215,6 @@ def test_that_a_book_is_reopened_as_it_was_left() -> None:
     assert [change.warning.key.rpartition("-")[2] for change in changes] == ["3"]
 
 
-def test_that_the_same_run_gives_the_same_keys() -> None:
-    assert raised(concern(), concern(Kind.DAMP)) == raised(concern(), concern(Kind.DAMP))
-
-
 CONCERNS = st.lists(
     st.builds(
         concern,

@@ -147,7 +147,8 @@ def test_that_the_mean_of_a_gusty_bucket_is_a_few_percent_low_and_no_more(
         ]
     )
     series = history.series(Channel.AIR_SPEED, START_MS, START_MS + HOUR_MS, 1)
-    assert series.mean[0] == pytest.approx(speeds.mean(), rel=0.06)
+    # the voltage rises less and less with the speed, so that its mean is that of less than the mean speed
+    assert 0.94 * speeds.mean() < series.mean[0] < speeds.mean()
     assert series.high[0] == pytest.approx(speeds.max())
     assert series.low[0] == pytest.approx(speeds.min())
 

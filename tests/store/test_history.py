@@ -111,6 +111,8 @@ def test_that_no_reading_of_the_range_is_left_out_and_buckets_are_about_as_many_
         assert np.all(held >= 0)
         assert np.all(inside < first_ms[held] + series.bucket_ms)
         assert len(series.time_ms) <= buckets + 1
+        # widths of 1, 2, 5 and 10 s, and beyond whole multiples: each is at most 2.5 times the one before
+        assert series.bucket_ms <= max(1000, 2.5 * (end_ms - start_ms) / buckets + 1)
         assert np.all(np.diff(series.time_ms) > 0)
 
 

@@ -61,7 +61,7 @@ def test_that_it_stays_when_the_piece_changes_and_goes_with_its_coat(records: Re
 
 
 def test_that_a_coat_that_is_not_there_cannot_have_taught(records: RecordsStore) -> None:
-    with pytest.raises(sqlite3.IntegrityError):
+    with pytest.raises(sqlite3.IntegrityError, match="FOREIGN KEY"):
         records.save_learnt(replace(LEARNT, coat_key="nobody"))
 
 

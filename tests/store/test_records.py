@@ -163,7 +163,7 @@ def test_that_prompts_stay_when_their_piece_is_changed_and_go_with_their_coat(re
 def test_that_pieces_that_change_together_are_saved_all_or_none(records: RecordsStore) -> None:
     records.save_pieces((KILN_LIGHT, QUARRY))
     nameless = replace(QUARRY, title=None)
-    with pytest.raises(sqlite3.IntegrityError):
+    with pytest.raises(sqlite3.IntegrityError, match=r"NOT NULL constraint failed: piece\.title"):
         records.save_pieces((replace(KILN_LIGHT, place=7), nameless))
     assert records.pieces() == [QUARRY, KILN_LIGHT]
 
@@ -178,7 +178,7 @@ def test_that_a_prompt_that_applies_no_longer_is_dropped_but_not_one_that_was_ti
 
 
 def test_that_a_prompt_of_no_coat_is_a_loud_mistake(records: RecordsStore) -> None:
-    with pytest.raises(sqlite3.IntegrityError):
+    with pytest.raises(sqlite3.IntegrityError, match="FOREIGN KEY"):
         records.save_prompt(PromptRecord(key="a", coat_key="nowhere", due_ms=0, text=""))
 
 

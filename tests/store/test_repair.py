@@ -20,6 +20,7 @@ from studiowatch.store.quiet import whole
 from studiowatch.store.readings import ReadingsStore
 from studiowatch.store.records import RecordsStore
 from studiowatch.store.salvage import salvage
+from studiowatch.store.sealing import LEVELS_MS
 from studiowatch.store.trouble import StoreRefused, StoreTrouble
 from studiowatch.studio.pieces import Coat, Finding, Look, Piece
 
@@ -148,13 +149,13 @@ def test_that_a_wrong_overview_is_told_and_made_anew(file: Path, statement: str)
 def test_that_the_overview_made_anew_is_that_made_hour_by_hour(file: Path) -> None:
     query = "SELECT channel, width_ms, block, data FROM pyramid ORDER BY 1, 2, 3"
     with closing(sqlite3.connect(file)) as connection:
-        before = [(*key, len(data)) for *key, data in connection.execute(query)]
+        before = connection.execute(query).fetchall()
+    assert {width_ms for _, width_ms, _, _ in before} == set(LEVELS_MS)
     database = open_database(file)
     rebuild(database)
     database.close()
     with closing(sqlite3.connect(file)) as connection:
-        after = [(*key, len(data)) for *key, data in connection.execute(query)]
-    assert [row[:3] for row in after] == [row[:3] for row in before]
+        assert connection.execute(query).fetchall() == before
 
 
 def test_that_a_damaged_hour_is_told_by_its_time_and_columns(file: Path) -> None:
@@ -387,6 +388,10 @@ def test_that_any_damage_is_salvaged_or_refused_and_never_invents_a_reading(
         assert not list(folder.glob("new*"))
         return
     assert examine(new).faults == ()
-    kept = [(one.time_ms, one.temperature_C) for one in readings_in(new)]
-    assert set(kept) <= {(one.time_ms, temperature) for one in READINGS for temperature in (one.temperature_C, None)}
-    assert len(kept) == len(READINGS) or told.lost
+    kept = readings_in(new)
+    there = {one.time_ms: one for one in READINGS}
+    assert len({one.time_ms for one in kept}) == len(kept)
+    for one in kept:
+        assert one.temperature_C in {there[one.time_ms].temperature_C, None}
+        assert one.humidity_pct in {there[one.time_ms].humidity_pct, None}
+    assert bool(told.lost) or kept == READINGS

@@ -20,8 +20,8 @@ from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.service.stacks import RESTING_MS, SETTLED_MS
 from studiowatch.studio.pieces import Coat, Piece
 
+from .planned_studio import Later, live, watch_of
 from .rooms import START_MS
-from .test_plan_desk import Later, live, watch_of
 
 MINUTE_MS = 60_000
 HOUR_MS = 3_600_000

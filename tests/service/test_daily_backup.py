@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import threading
 from pathlib import Path
 
 import pytest
@@ -77,5 +78,7 @@ def test_that_a_failure_is_said_until_one_is_made(folder: StudioFolder) -> None:
 def test_that_its_thread_ends_with_the_watch(folder: StudioFolder) -> None:
     backups = DailyBackup(folder, ScriptedClock())
     backups.start()
+    assert "daily-backup" in {thread.name for thread in threading.enumerate()}
     backups.stop()
+    assert "daily-backup" not in {thread.name for thread in threading.enumerate()}
     assert not folder.backups.exists()

@@ -108,9 +108,14 @@ def test_that_readings_that_could_not_be_stored_at_the_end_lie_beside_the_record
     assert list(open_room_log(path).readings()) == [still(START_MS + 1000 * second) for second in range(1, 31)]
 
 
-@pytest.mark.parametrize("fails", ["start", "stop"])
-def test_that_a_board_that_fails_to_start_or_stop_leaves_no_thread_and_no_lock(threaded: Threaded, fails: str) -> None:
-    with pytest.raises((OSError, RuntimeError)), threaded.watched(ScriptedBoard(fails)):
+@pytest.mark.parametrize(
+    ("fails", "kind", "words"),
+    [("start", OSError, "no thread to be had"), ("stop", RuntimeError, "the reader lives on")],
+)
+def test_that_a_board_that_fails_to_start_or_stop_leaves_no_thread_and_no_lock(
+    threaded: Threaded, fails: str, kind: type[Exception], words: str
+) -> None:
+    with pytest.raises(kind, match=words), threaded.watched(ScriptedBoard(fails)):
         threaded.read(5)
     assert "keeper" not in {thread.name for thread in threading.enumerate()}
     with threaded.watched():
@@ -161,7 +166,7 @@ def test_that_the_folder_stays_locked_while_the_keeper_lives_on(
 
     with pytest.raises(RuntimeError, match="did not end"), threaded.watched(listener=hang) as keeper:
         assert entered.wait(WAIT_S)
-    with pytest.raises(FolderRefused), threaded.watched():
+    with pytest.raises(FolderRefused, match="already"), threaded.watched():
         pass
     freed.set()
     keeper._thread.join(WAIT_S)

@@ -245,9 +245,8 @@ def test_that_check_looks_at_all_four_and_says_what_to_do(call: Callable[..., An
 
 
 def test_that_a_made_up_past_joins_the_live_board() -> None:
-    clock = SystemClock()
-    studio = SimulatedStudio(room=SimulatedRoom(seed=3), clock=clock)
-    now_ms = clock.utc_ms()
+    studio = SimulatedStudio(room=SimulatedRoom(seed=3), clock=SystemClock())
+    now_ms = 1_772_442_000_000  # 2026-03-02T09:00:00Z
     past = list(studio.past(now_ms - 60_000, now_ms, 10.0))
     live = studio.room.room_at(now_ms)
     assert past[-1].temperature_C == pytest.approx(live.temperature_C, abs=0.3)

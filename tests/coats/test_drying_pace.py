@@ -2,16 +2,14 @@
 
 from __future__ import annotations
 
-from importlib.resources import files
-
 import pytest
 
 from studiowatch.coats.anchoring import anchor
 from studiowatch.coats.data_sheet import DataSheet
 from studiowatch.coats.drying_pace import pace_after
 from studiowatch.coats.film import Film, advance, lay
-from studiowatch.coats.sheet_file import read_sheet
 from studiowatch.physics.air import Air
+from studiowatch.service.sheet_shelf import built_in_sheets
 
 CALM = Air(temperature_C=20.5, humidity_pct=50.0, air_speed_m_s=0.05)
 FAN = Air(temperature_C=20.5, humidity_pct=50.0, air_speed_m_s=0.5)
@@ -19,8 +17,7 @@ FAN = Air(temperature_C=20.5, humidity_pct=50.0, air_speed_m_s=0.5)
 
 @pytest.fixture(scope="module")
 def gloss() -> DataSheet:
-    sheets = files("studiowatch.resources") / "sheets"
-    return read_sheet((sheets / "gloss-waterborne.toml").read_text("utf-8"), "gloss")
+    return built_in_sheets()["gloss-waterborne"]
 
 
 def dried(film: Film, pace: float, air: Air, seconds: float, step_s: float = 5.0) -> tuple[Film, float]:

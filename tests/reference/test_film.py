@@ -1,40 +1,27 @@
-"""The film against published laws and against what every painter knows."""
+"""The film against published laws. What every painter knows of coats is put to them in tests/coats/test_sheets.py."""
 
 from __future__ import annotations
 
 from dataclasses import replace
-from importlib.resources import files
 
 import numpy as np
 import pytest
 
 from studiowatch.coats.anchoring import anchor
-from studiowatch.coats.data_sheet import DataSheet, Kind
 from studiowatch.coats.draws import NOMINAL
 from studiowatch.coats.film import Film, advance, lay
 from studiowatch.coats.free_water import PACKING, steady
 from studiowatch.coats.paint import THROUGH_NUMBER, share_kept
-from studiowatch.coats.prediction import predict
-from studiowatch.coats.sheet_file import read_sheet
 from studiowatch.coats.stages import Stage
 from studiowatch.coats.waterborne import WaterState
 from studiowatch.physics import moist_air
 from studiowatch.physics.air import Air
 from studiowatch.physics.plate_transfer import Face, PlateAir, plate_air
+from studiowatch.service.sheet_shelf import built_in_sheets
 
 ROOM = Air(temperature_C=20.0, humidity_pct=50.0, air_speed_m_s=0.05)
-ORDINARY_ROOMS = [
-    Air(temperature_C=temperature_C, humidity_pct=humidity_pct, air_speed_m_s=0.05)
-    for temperature_C in (18.0, 20.0, 23.0)
-    for humidity_pct in (40.0, 50.0, 60.0)
-]
-CLEAR_COATS = ("isolation-waterborne", "gloss-waterborne", "satin-waterborne", "matt-waterborne")
+SHEETS = built_in_sheets()
 SIDE_M = 0.4
-
-
-def built_in(name: str) -> DataSheet:
-    path = files("studiowatch.resources") / "sheets" / f"{name}.toml"
-    return read_sheet(path.read_text(encoding="utf-8"), path.name)
 
 
 def plate(
@@ -105,7 +92,7 @@ def _plate_flux(face: Face, temperature_C: float, humidity_pct: float, air_speed
 
 def test_that_the_film_sets_when_polymer_fills_74_pct_of_it() -> None:
     # source: S. Kiil (2006), Prog. Org. Coat. 57, 236: close packing of spheres, here from the water that is left
-    sheet = built_in("gloss-waterborne")
+    sheet = SHEETS["gloss-waterborne"]
     film = lay(sheet, anchor(sheet), wet_um=100.0, side_m=SIDE_M)
     while film.reached_s(Stage.SET_TO_TOUCH) is None:
         film, _ = advance(film, ROOM, 1.0)
@@ -120,7 +107,7 @@ def test_that_the_dry_layer_adds_the_resistance_that_kiil_gives() -> None:
     # D_s = 7e-7 m²/s, so the resistance grows by s/D_s; written here from masses and the film's temperature. In wind,
     # where the free flow, which changes as the film warms, does not count
     windy = replace(ROOM, air_speed_m_s=2.0)
-    sheet = built_in("gloss-waterborne")
+    sheet = SHEETS["gloss-waterborne"]
     film = lay(sheet, anchor(sheet), wet_um=100.0, side_m=SIDE_M)
     resistances, layers = [], []
     while film.reached_s(Stage.DRY_TO_TOUCH) is None:
@@ -160,73 +147,3 @@ def test_that_half_the_water_has_left_when_crank_says() -> None:
 def test_that_early_loss_goes_with_the_root_of_time(fourier: float) -> None:
     # source: Crank (1975), eq. 4.20 at short times: M_t/M_inf = 2 (D t/(π H²))^½, right to 0.1 % up to a loss of 0.25
     assert 1.0 - share_kept(np.array([fourier]))[0] == pytest.approx(2.0 * np.sqrt(fourier / np.pi), rel=1e-3)
-
-
-@pytest.mark.parametrize("name", [*CLEAR_COATS, "paint-brushed", "paint-poured"])
-def test_that_the_built_in_sheets_hang_together(name: str) -> None:
-    sheet = built_in(name)
-    tied = anchor(sheet)
-    assert tied.agrees, tied.sentence
-    assert "generic" in sheet.title
-    assert "generic" in sheet.cautions[0]
-    assert sheet.assumed == ()
-    assert sheet.name == name
-
-
-@pytest.mark.parametrize("room", ORDINARY_ROOMS)
-@pytest.mark.parametrize("name", CLEAR_COATS)
-def test_that_a_coat_is_touch_dry_in_under_two_hours_in_an_ordinary_room(name: str, room: Air) -> None:
-    # common practice, no source
-    sheet = built_in(name)
-    touch_s = predict(sheet, wet_um=sheet.wet_um, side_m=SIDE_M, room=room, draws_n=1).stages[Stage.DRY_TO_TOUCH]
-    assert touch_s.nominal_s is not None
-    assert touch_s.nominal_s < 2.0 * 3600.0
-
-
-def test_that_an_isolation_coat_is_clear_in_about_two_hours() -> None:
-    # common practice, no source: milky when fresh, clear in a couple of hours; "about" is an hour either way
-    sheet = built_in("isolation-waterborne")
-    for room in (ROOM, replace(ROOM, temperature_C=22.0, humidity_pct=45.0)):
-        clear = predict(sheet, wet_um=sheet.wet_um, side_m=SIDE_M, room=room, draws_n=1).stages[Stage.CLEAR]
-        assert clear.nominal_s is not None
-        assert 3600.0 < clear.nominal_s < 3.0 * 3600.0
-
-
-@pytest.mark.parametrize("name", CLEAR_COATS)
-def test_that_the_labels_three_to_eight_hours_lie_inside_the_range(name: str) -> None:
-    # common practice, no source: labels name 3 to 8 h between coats
-    sheet = built_in(name)
-    assert 3.0 <= sheet.recoat_h <= 8.0
-    recoat = predict(sheet, wet_um=sheet.wet_um, side_m=SIDE_M, room=ROOM, draws_n=128).stages[Stage.DRY_TO_RECOAT]
-    assert recoat.p10_s is not None
-    assert recoat.p90_s is not None
-    assert recoat.p10_s < sheet.recoat_h * 3600.0 < recoat.p90_s
-
-
-@pytest.mark.parametrize("room", ORDINARY_ROOMS)
-@pytest.mark.parametrize("name", CLEAR_COATS)
-def test_that_a_days_wait_is_safe_in_an_ordinary_room(name: str, room: Air) -> None:
-    # common practice, no source: many wait a full day between coats
-    sheet = built_in(name)
-    recoat = predict(sheet, wet_um=sheet.wet_um, side_m=SIDE_M, room=room, draws_n=128).stages[Stage.DRY_TO_RECOAT]
-    assert recoat.p90_s is not None
-    assert recoat.p90_s < 24.0 * 3600.0
-
-
-@pytest.mark.parametrize("name", CLEAR_COATS)
-def test_that_a_days_wait_is_not_safe_in_a_damp_room(name: str) -> None:
-    # common practice, no source: a coat in a damp room stays cloudy
-    sheet = built_in(name)
-    damp = replace(ROOM, humidity_pct=85.0)
-    recoat = predict(sheet, wet_um=sheet.wet_um, side_m=SIDE_M, room=damp, draws_n=128).stages[Stage.DRY_TO_RECOAT]
-    assert recoat.p90_s is None or recoat.p90_s > 24.0 * 3600.0
-
-
-def test_that_poured_paint_takes_days_and_brushed_paint_hours_to_dry_through() -> None:
-    # common practice, no source: days to weeks by thickness
-    for name, least_h, most_h in (("paint-brushed", 0.5, 24.0), ("paint-poured", 48.0, 21.0 * 24.0)):
-        sheet = built_in(name)
-        assert sheet.kind is Kind.PAINT
-        through = predict(sheet, wet_um=sheet.wet_um, side_m=SIDE_M, room=ROOM, draws_n=1).stages[Stage.DRY_THROUGH]
-        assert through.nominal_s is not None
-        assert least_h * 3600.0 < through.nominal_s < most_h * 3600.0

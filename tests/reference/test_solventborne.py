@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from importlib.resources import files
 from itertools import pairwise
 
 import numpy as np
@@ -12,18 +11,18 @@ from chemicals.phase_change import phase_change_data_Perrys2_150
 from chemicals.vapor_pressure import Psat_data_Perrys2_8
 
 from studiowatch.coats.anchoring import anchor
-from studiowatch.coats.data_sheet import DataSheet
 from studiowatch.coats.draws import NOMINAL
 from studiowatch.coats.free_water import HEAT_CAPACITY_J_M2_K, Balance, room_conductance
 from studiowatch.coats.prediction import predict
-from studiowatch.coats.sheet_file import read_sheet
 from studiowatch.coats.solvent import WHITE_SPIRIT, Solvent, activity, coefficients
 from studiowatch.coats.stages import Stage
 from studiowatch.coats.vapour import LIMIT_MG_M3, LOWER_FLAMMABLE_SHARE
 from studiowatch.physics.air import Air
 from studiowatch.physics.plate_transfer import Face, PlateAir, plate_air
+from studiowatch.service.sheet_shelf import built_in_sheets
 
-SHEETS = ("gloss-solventborne", "satin-solventborne")
+SHEETS = built_in_sheets()
+SOLVENT_BORNE = ("gloss-solventborne", "satin-solventborne")
 SIDE_M = 0.08  # m: the round of filter paper of ASTM D3539 is 9 cm across
 
 RELATIVE_RATES = {  # n-butyl acetate is 1; solvent tables after ASTM D3539: from memory
@@ -45,11 +44,6 @@ DIFFUSION_VOLUMES = {  # E. N. Fuller et al. (1966) from C 15.9, H 2.31, O 6.11,
     "butanol": 4 * 15.9 + 10 * 2.31 + 6.11,
     "n-decane": 10 * 15.9 + 22 * 2.31,
 }
-
-
-def built_in(name: str) -> DataSheet:
-    path = files("studiowatch.resources") / "sheets" / f"{name}.toml"
-    return read_sheet(path.read_text(encoding="utf-8"), path.name)
 
 
 def saturation_Pa(name: str, temperature_K: float) -> float:
@@ -164,7 +158,7 @@ def test_that_the_vapour_over_a_warm_film_grows_as_clausius_and_clapeyron_have_i
 def test_that_vapour_over_the_film_can_burn_at_the_flash_point_and_not_in_an_ordinary_room() -> None:
     # the flash point is where the saturated vapour just burns: 38 °C or a little above for the usual grade, and the
     # sheet's own; from memory. The limit is a mean of grades, and flash points are measured to a few kelvin: 10 K
-    flash_C = built_in("gloss-solventborne").flash_point_C
+    flash_C = SHEETS["gloss-solventborne"].flash_point_C
     assert flash_C is not None
     share = LOWER_FLAMMABLE_SHARE * 101_325.0
     temperatures = np.arange(0.0, 80.0, 0.1) + 273.15
@@ -182,9 +176,9 @@ def test_that_the_activity_is_that_of_flory_and_huggins(share: float) -> None:
     assert told < 1.0
 
 
-@pytest.mark.parametrize("name", SHEETS)
+@pytest.mark.parametrize("name", SOLVENT_BORNE)
 def test_that_the_built_in_sheets_hang_together(name: str) -> None:
-    sheet = built_in(name)
+    sheet = SHEETS[name]
     tied = anchor(sheet)
     assert tied.agrees, tied.sentence
     assert "generic" in sheet.title
@@ -196,11 +190,11 @@ def test_that_the_built_in_sheets_hang_together(name: str) -> None:
         assert hazard in words
 
 
-@pytest.mark.parametrize("name", SHEETS)
+@pytest.mark.parametrize("name", SOLVENT_BORNE)
 @pytest.mark.parametrize("temperature_C", [20.0, 23.0])
 def test_that_a_solvent_borne_coat_dries_as_every_painter_knows(name: str, temperature_C: float) -> None:
     # common practice, no source: touch-dry in one to three hours, the next coat after half a day to two days
-    sheet, room = built_in(name), Air(temperature_C=temperature_C, humidity_pct=50.0, air_speed_m_s=0.05)
+    sheet, room = SHEETS[name], Air(temperature_C=temperature_C, humidity_pct=50.0, air_speed_m_s=0.05)
     told = predict(sheet, wet_um=sheet.wet_um, side_m=0.4, room=room, draws_n=1).stages
     touch_s, recoat_s = told[Stage.DRY_TO_TOUCH].nominal_s, told[Stage.DRY_TO_RECOAT].nominal_s
     assert touch_s is not None

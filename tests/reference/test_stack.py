@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from importlib.resources import files
 from math import log
 
 import pytest
@@ -10,17 +9,13 @@ import pytest
 from studiowatch.coats.anchoring import anchor
 from studiowatch.coats.data_sheet import DataSheet
 from studiowatch.coats.film import Film, advance, lay
-from studiowatch.coats.sheet_file import read_sheet
 from studiowatch.coats.stages import Stage
 from studiowatch.physics.air import Air
+from studiowatch.service.sheet_shelf import built_in_sheets
 
 ROOM = Air(temperature_C=23.0, humidity_pct=50.0, air_speed_m_s=0.05)
 HOUR_S = 3600.0
-
-
-def built_in(name: str) -> DataSheet:
-    path = files("studiowatch.resources") / "sheets" / f"{name}.toml"
-    return read_sheet(path.read_text(encoding="utf-8"), path.name)
+SHEETS = built_in_sheets()
 
 
 def laid(sheet: DataSheet, over: Film | None = None, *, wet_um: float | None = None) -> Film:
@@ -43,24 +38,16 @@ def half_life_s(film: Film) -> float:
 def test_that_sealed_in_water_leaves_by_the_square_of_the_whole_thickness() -> None:
     # source: J. Crank, The Mathematics of Diffusion, 2nd ed. (1975), eq. 4.18: late in drying the rate is (π/2)² D/H²,
     # so the same water under a coat of twice the thickness has (1 + 2)²/(1 + 1)² = 9/4 of the half-life
-    sheet = built_in("gloss-waterborne")
+    sheet = SHEETS["gloss-waterborne"]
     below = after(laid(sheet), 1.5)
     thin = half_life_s(laid(sheet, below))
     thick = half_life_s(laid(sheet, below, wet_um=2.0 * sheet.wet_um))
     assert thick / thin == pytest.approx(9.0 / 4.0, rel=1e-3)
 
 
-def test_that_two_coats_at_once_dry_like_one_thick_one() -> None:
-    # common practice, no source: a second coat on a wet first one is a thick coat
-    sheet = built_in("gloss-waterborne")
-    twice, thick = after(laid(sheet, laid(sheet)), 96.0), after(laid(sheet, wet_um=2.0 * sheet.wet_um), 96.0)
-    for stage in (Stage.DRY_TO_TOUCH, Stage.CLEAR, Stage.DRY_TO_RECOAT):
-        assert twice.reached_s(stage) == pytest.approx(thick.reached_s(stage), rel=0.05)
-
-
 def test_that_a_coat_recoated_within_the_hour_stays_milky_for_hours() -> None:
     # common practice, no source: recoat a coat that is only touch-dry and both cloud for hours, not for good
-    sheet = built_in("gloss-waterborne")
+    sheet = SHEETS["gloss-waterborne"]
     early = after(laid(sheet, after(laid(sheet), 0.75)), 96.0).reached_s(Stage.CLEAR)
     in_time = after(laid(sheet, after(laid(sheet), 24.0)), 96.0).reached_s(Stage.CLEAR)
     assert early is not None
@@ -71,7 +58,7 @@ def test_that_a_coat_recoated_within_the_hour_stays_milky_for_hours() -> None:
 
 def test_that_varnish_on_poured_paint_of_a_day_stays_cloudy_for_days() -> None:
     # common practice, no source: paint dries through in days to weeks, and a clear coat laid before that clouds
-    paint, sheet = built_in("paint-poured"), built_in("isolation-waterborne")
+    paint, sheet = SHEETS["paint-poured"], SHEETS["isolation-waterborne"]
     film = after(laid(sheet, after(laid(paint), 24.0)), 60.0 * 24.0)
     clear_s = film.reached_s(Stage.CLEAR)
     assert clear_s is not None

@@ -16,12 +16,11 @@ from studiowatch.coats.sheet_file import SheetFaults, read_sheet
 from studiowatch.coats.solventborne import SolventProduct, SolventState
 from studiowatch.coats.stage_table import ROW
 from studiowatch.coats.stages import Stage, Surface
-from studiowatch.physics.air import Air
 from studiowatch.physics.moist_air import dew_point
 
-ROOM = Air(temperature_C=20.0, humidity_pct=50.0, air_speed_m_s=0.05)
+from .dried_films import HOUR_S, ROOM, dried
+
 DAMP = replace(ROOM, humidity_pct=90.0)
-HOUR_S = 3600.0
 SIDE_M = 0.4
 EXACT_H = 1e-3  # h, as the specification of the anchoring has it
 
@@ -45,13 +44,6 @@ def varnish() -> DataSheet:
 
 def laid(sheet: DataSheet, *, wet_um: float = 70.0, over: Film | None = None) -> Film:
     return lay(sheet, anchor(sheet), wet_um=wet_um, side_m=SIDE_M, over=over)
-
-
-def dried(film: Film, hours: float, *, air: Air = ROOM, step_s: float | None = None) -> Film:
-    steps = 1 if step_s is None else round(hours * HOUR_S / step_s)
-    for _ in range(steps):
-        film, _ = advance(film, air, hours * HOUR_S / steps)
-    return film
 
 
 def reached_h(film: Film, stage: Stage) -> float:

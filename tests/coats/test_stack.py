@@ -13,23 +13,15 @@ from studiowatch.coats.data_sheet import DataSheet
 from studiowatch.coats.draws import sample
 from studiowatch.coats.film import Film, advance, lay, sealed_in_g_m2
 from studiowatch.coats.stages import Stage
-from studiowatch.physics.air import Air
 
-ROOM = Air(temperature_C=21.0, humidity_pct=50.0, air_speed_m_s=0.05)
-HOUR_S = 3600.0
+from .dried_films import HOUR_S, ROOM, dried
+
 SIDE_M = 0.4
 ON_THE_WAY = (Stage.SET_TO_TOUCH, Stage.DUST_FREE, Stage.TACK_FREE, Stage.DRY_TO_TOUCH, Stage.CLEAR)
 
 
 def laid(sheet: DataSheet, over: Film | None = None, *, wet_um: float | None = None) -> Film:
     return lay(sheet, anchor(sheet), wet_um=wet_um or sheet.wet_um, side_m=SIDE_M, over=over)
-
-
-def dried(film: Film, hours: float, *, step_s: float | None = None, air: Air = ROOM) -> Film:
-    steps = 1 if step_s is None else round(hours * HOUR_S / step_s)
-    for _ in range(steps):
-        film, _ = advance(film, air, hours * HOUR_S / steps)
-    return film
 
 
 def second_coat(sheet: DataSheet, wait_h: float, *, over: DataSheet | None = None) -> Film:
@@ -148,7 +140,7 @@ def test_that_paint_that_is_not_dry_through_keeps_a_coat_milky(gloss: DataSheet,
     assert early_s is not None
     assert alone is not None
     assert early_s > 2.0 * alone
-    through = dried(laid(paint_sheet), 15.0)
+    through = dried(laid(paint_sheet), 20.0)
     assert through.reached_s(Stage.DRY_THROUGH) is not None
     assert dried(laid(gloss, through), 24.0).reached_s(Stage.CLEAR) == pytest.approx(alone, rel=1e-9)
 

@@ -9,32 +9,25 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
-from studiowatch.coats.anchoring import anchor
 from studiowatch.coats.belief import PRIOR
 from studiowatch.coats.data_sheet import DataSheet
-from studiowatch.coats.film import lay
 from studiowatch.coats.learning import Seen, effective
-from studiowatch.coats.readiness import outlook, ready_at
+from studiowatch.coats.readiness import ready_at
 from studiowatch.coats.stage_table import ROW
 from studiowatch.coats.stages import Stage
 from studiowatch.coats.standing import LEAST_EFFECTIVE, MOST_ROUNDS, WIDENING, Standing, standing_on
-from studiowatch.physics.air import Air
 from studiowatch.physics.ranges import Array
 from studiowatch.service.sheet_shelf import built_in_sheets
 
-ROOM = Air(temperature_C=20.0, humidity_pct=50.0, air_speed_m_s=0.05)
+from .dried_films import looked_ahead
+
 FRESH = standing_on(PRIOR, 256, 5, measured=False)
 
 
-def dried(sheet: DataSheet, standing: Standing) -> Array:
-    film = lay(sheet, anchor(sheet, standing.particles.draws), wet_um=sheet.wet_um, side_m=0.4)
-    return outlook(film, ROOM, horizon_s=4 * 86400.0)
-
-
 def settled(sheet: DataSheet, seen: Sequence[Seen]) -> tuple[Standing, Array]:
-    standing, table = FRESH, dried(sheet, FRESH)
+    standing, table = FRESH, looked_ahead(sheet, FRESH)
     while (other := standing.anew(table, seen)) is not None:
-        standing, table = other, dried(sheet, other)
+        standing, table = other, looked_ahead(sheet, other)
     return standing, table
 
 
@@ -44,20 +37,20 @@ def tack(share_of_nominal: float, nominal_s: float, *, reached: bool) -> Seen:
 
 @pytest.fixture(scope="module")
 def nominal_s(gloss: DataSheet) -> float:
-    return float(dried(gloss, FRESH)[ROW[Stage.TACK_FREE], 0])
+    return float(looked_ahead(gloss, FRESH)[ROW[Stage.TACK_FREE], 0])
 
 
 def test_that_draws_stay_without_tests(gloss: DataSheet) -> None:
-    assert FRESH.anew(dried(gloss, FRESH), ()) is None
+    assert FRESH.anew(looked_ahead(gloss, FRESH), ()) is None
 
 
 def test_that_a_test_that_fits_needs_no_other_draws(gloss: DataSheet, nominal_s: float) -> None:
-    assert FRESH.anew(dried(gloss, FRESH), [tack(0.9, nominal_s, reached=False)]) is None
+    assert FRESH.anew(looked_ahead(gloss, FRESH), [tack(0.9, nominal_s, reached=False)]) is None
 
 
 def test_that_a_narrow_bracket_out_in_the_tail_is_filled_with_draws(gloss: DataSheet, nominal_s: float) -> None:
     seen = [tack(share, nominal_s, reached=share > 1.45) for share in (1.3, 1.4, 1.5, 1.6)]
-    first = dried(gloss, FRESH)
+    first = looked_ahead(gloss, FRESH)
     standing, table = settled(gloss, seen)
     assert effective(FRESH.weights(first, seen)) < LEAST_EFFECTIVE
     assert effective(standing.weights(table, seen)) > 1.5 * effective(FRESH.weights(first, seen))
@@ -79,7 +72,7 @@ def test_that_other_draws_say_the_same_as_the_first_ones_where_those_are_many(
     # importance sampling: the same posterior from whatever draws; 4000 draws of the prior are the reference
     seen = [tack(1.15, nominal_s, reached=False), tack(1.45, nominal_s, reached=True)]
     many = standing_on(PRIOR, 4000, 9, measured=False)
-    table = dried(gloss, many)
+    table = looked_ahead(gloss, many)
     reference = ready_at(table[ROW[Stage.DRY_TO_RECOAT]], many.weights(table, seen))
     standing, other_table = settled(gloss, seen)
     assert standing.rounds >= 1
@@ -91,12 +84,12 @@ def test_that_other_draws_say_the_same_as_the_first_ones_where_those_are_many(
 
 def test_that_an_answer_against_all_draws_widens_them_and_is_named(gloss: DataSheet, nominal_s: float) -> None:
     against = tack(4.0, nominal_s, reached=False)
-    other = FRESH.anew(dried(gloss, FRESH), [against])
+    other = FRESH.anew(looked_ahead(gloss, FRESH), [against])
     assert other is not None
     assert other.surprise == against
     np.testing.assert_allclose(other.belief.covariance, WIDENING**2 * PRIOR.covariance)
     standing, table = settled(gloss, [against])
-    first = ready_at(dried(gloss, FRESH)[ROW[Stage.TACK_FREE]])
+    first = ready_at(looked_ahead(gloss, FRESH)[ROW[Stage.TACK_FREE]])
     wide = ready_at(table[ROW[Stage.TACK_FREE]], standing.weights(table, [against]))
     assert first.p10_s is not None
     assert first.p90_s is not None
@@ -116,9 +109,9 @@ def test_that_a_repeated_answer_against_the_sheet_is_believed_in_the_end(gloss: 
 def test_that_every_sheet_that_ships_can_be_tied_to_widened_draws() -> None:
     for sheet in built_in_sheets().values():
         widened = standing_on(PRIOR.widened(WIDENING), 256, 3, measured=False)
-        assert np.isfinite(dried(sheet, widened)[ROW[Stage.CURED]]).all()
+        assert np.isfinite(looked_ahead(sheet, widened)[ROW[Stage.CURED]]).all()
 
 
 def test_that_draws_are_taken_anew_a_few_times_at_most(gloss: DataSheet, nominal_s: float) -> None:
     tired = replace(FRESH, rounds=MOST_ROUNDS)
-    assert tired.anew(dried(gloss, FRESH), [tack(9.0, nominal_s, reached=False)]) is None
+    assert tired.anew(looked_ahead(gloss, FRESH), [tack(9.0, nominal_s, reached=False)]) is None

@@ -6,25 +6,16 @@ import math
 
 import pytest
 
-from studiowatch.coats.anchoring import anchor
 from studiowatch.coats.belief import PRIOR
 from studiowatch.coats.data_sheet import DataSheet
-from studiowatch.coats.film import lay
 from studiowatch.coats.learning import Seen
-from studiowatch.coats.readiness import Ready, outlook, ready_at
+from studiowatch.coats.readiness import Ready, ready_at
 from studiowatch.coats.stage_table import ROW
 from studiowatch.coats.stages import Stage
-from studiowatch.coats.standing import Standing, standing_on
+from studiowatch.coats.standing import standing_on
 from studiowatch.coats.weighing import WeighingGain, weighing_gain
-from studiowatch.physics.air import Air
-from studiowatch.physics.ranges import Array
 
-ROOM = Air(temperature_C=20.0, humidity_pct=50.0, air_speed_m_s=0.05)
-
-
-def dried(sheet: DataSheet, standing: Standing) -> Array:
-    film = lay(sheet, anchor(sheet, standing.particles.draws), wet_um=sheet.wet_um, side_m=0.4)
-    return outlook(film, ROOM, horizon_s=4 * 86400.0)
+from .dried_films import looked_ahead
 
 
 def width(ready: Ready) -> float:
@@ -36,16 +27,16 @@ def width(ready: Ready) -> float:
 def test_that_the_gain_foretold_is_the_gain_of_a_coat_that_was_measured(gloss: DataSheet) -> None:
     guessed = standing_on(PRIOR, 2001, 5, measured=False)
     measured = standing_on(PRIOR, 2001, 5, measured=True)
-    gain = weighing_gain(guessed, dried(gloss, guessed), (), stage=Stage.DRY_TO_RECOAT)
+    gain = weighing_gain(guessed, looked_ahead(gloss, guessed), (), stage=Stage.DRY_TO_RECOAT)
     assert gain is not None
-    truth = ready_at(dried(gloss, measured)[ROW[Stage.DRY_TO_RECOAT]])
+    truth = ready_at(looked_ahead(gloss, measured)[ROW[Stage.DRY_TO_RECOAT]])
     assert width(gain.weighed) == pytest.approx(width(truth), rel=0.1)  # two quantiles of some 700 draws each
     assert width(gain.weighed) < 0.8 * width(gain.now)
 
 
 def test_that_the_sentence_gives_both_ranges_in_hours(gloss: DataSheet) -> None:
     guessed = standing_on(PRIOR, 256, 5, measured=False)
-    gain = weighing_gain(guessed, dried(gloss, guessed), (), stage=Stage.DRY_TO_RECOAT)
+    gain = weighing_gain(guessed, looked_ahead(gloss, guessed), (), stage=Stage.DRY_TO_RECOAT)
     assert gain is not None
     assert gain.now.p10_s is not None
     assert gain.sentence.startswith("weighing the bottle would narrow the range of dry to recoat from ")
@@ -54,12 +45,12 @@ def test_that_the_sentence_gives_both_ranges_in_hours(gloss: DataSheet) -> None:
 
 def test_that_an_amount_that_was_measured_gains_nothing(gloss: DataSheet) -> None:
     measured = standing_on(PRIOR, 64, 5, measured=True)
-    assert weighing_gain(measured, dried(gloss, measured), (), stage=Stage.CLEAR) is None
+    assert weighing_gain(measured, looked_ahead(gloss, measured), (), stage=Stage.CLEAR) is None
 
 
 def test_that_the_gain_is_less_where_tests_have_narrowed_the_range_already(gloss: DataSheet) -> None:
     guessed = standing_on(PRIOR, 2001, 5, measured=False)
-    table = dried(gloss, guessed)
+    table = looked_ahead(gloss, guessed)
     middle_s = float(table[ROW[Stage.CLEAR], 0])
     seen = [
         Seen(after_s=0.95 * middle_s, stage=Stage.CLEAR, reached=False),

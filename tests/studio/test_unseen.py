@@ -14,21 +14,14 @@ from studiowatch.studio.warnings import WarningBook, settle
 from studiowatch.studio.watch import find_concerns
 from studiowatch.studio.words import Level
 
-NOW_MS = 1_772_460_000_000
-CALM = AirNow(
-    temperature_C=20.6, humidity_pct=57.0, air_speed_m_s=0.05, dew_point_C=11.8, movement=Movement.STILL, age_s=0.4
-)
-FAN = replace(CALM, air_speed_m_s=0.34, movement=Movement.FAN, moving_since_ms=NOW_MS - 300_000)
+from .watched_room import CALM, FAN, KILN, MARSH, NOW_MS, clock_text, look
+
 NO_AIR = replace(CALM, air_speed_m_s=None, movement=Movement.UNKNOWN)
 DAMP = replace(CALM, humidity_pct=90.0, dew_point_C=11.8)
 NO_HUMIDITY = replace(CALM, humidity_pct=None, dew_point_C=None)
 NO_TEMPERATURE = replace(CALM, temperature_C=None, dew_point_C=None)
 LEAPT = replace(CALM, implausible="The humidity leapt to 20 %.")
 MINUTE_MS = 60_000
-MARSH = CoatAtRisk(
-    piece_key="p1", piece_title="Salt Marsh", coat_label="gloss 1", wet=True, forming=True, film_C=18.9, mfft_C=9.0
-)
-KILN = replace(MARSH, piece_key="p2", piece_title="Kiln Light", coat_label="isolation")
 COLD = replace(MARSH, film_C=8.0)
 DEWY = replace(MARSH, film_C=14.0, mfft_C=None)
 
@@ -44,18 +37,6 @@ class Dampening:
     def fan_from_ms(self, now_ms: int) -> int | None:
         del now_ms
         return None
-
-
-def clock_text(time_ms: int) -> str:
-    minutes = (14 * 60 + 12) + (time_ms - NOW_MS) // 60_000
-    return f"{minutes // 60}:{minutes % 60:02d}"
-
-
-def look(
-    air: AirNow, *coats: CoatAtRisk, before: tuple[Concern, ...] = (), after_s: float = 0.0
-) -> tuple[Concern, ...]:
-    now_ms = NOW_MS + round(after_s * 1000)
-    return find_concerns(air, coats, now_ms=now_ms, clock_text=clock_text, before=before)
 
 
 def silent(air: AirNow, after_s: float) -> AirNow:

@@ -44,11 +44,6 @@ class Year:
         """Tell whether nothing was logged in an hour."""
         return hour // 24 == self.days // 2
 
-    def peaks_ms(self) -> list[int]:
-        """Return the UTC ms, to the second, of the gusts."""
-        hours = range(0, self.days * 24, PEAK_EVERY_H)
-        return [self.start_ms + hour * HOUR_MS + PEAK_S * 1000 for hour in hours if not self.is_silent(hour)]
-
     def hour(self, hour: int) -> HourColumns:
         """Return the readings of an hour."""
         drawn = np.random.default_rng((SEED, hour))

@@ -96,10 +96,6 @@ class Chip:
             raise ChipError(answer or f'the simulated chip is gone; it was told "{command}"')
         return answer
 
-    def chip_time_s(self) -> float:
-        """Chip time since power-on, in seconds."""
-        return time_of(self.tell("time"))
-
     def _next_answer(self) -> str:
         stdout = self._running().stdout
         assert stdout is not None

@@ -40,6 +40,7 @@ LEFT_AT_RECOAT = 0.03  # of the solvent laid, still there at the sheet's recoat 
 RECOAT_ENERGY_J_MOL = (65e3, 10e3)  # J/mol, centre and s.d.: 50e3 to 80e3 hold nearly nine draws in ten; from memory
 BLUSH_MARGIN_K = 3.0  # K over the dew point below which water settles in the film; ISO 8502-4 practice
 
+_LEAST_KG_M2 = 1e-12  # kg/m², a billionth of a gram: none, as near as the model knows
 _FINER = 0.5  # of a step that would do for water: the activity falls as the film dries
 _BEYOND_SET = LEFT_WHEN_SET - RETAINED
 _DEEP = ((Stage.DRY_HARD, HARD_SHARE), (Stage.DRY_THROUGH, THROUGH_SHARE))
@@ -171,8 +172,11 @@ def solvent_balance(coat: Layer, product: SolventProduct, state: SolventState, p
 
 
 def _activity(coat: Layer, product: SolventProduct, state: SolventState, free: Array) -> Array:
-    """Return the activity of the solvent; the wet part of a coat below retains as much for its thickness."""
-    solvent = free + state.retained * (coat.packed_m / coat.dry_m)
+    """Return the activity of the solvent; the wet part of a coat below retains as much for its thickness.
+
+    It is never 0: a draw that has lost all waits beside others that are wet still.
+    """
+    solvent = np.maximum(free + state.retained * (coat.packed_m / coat.dry_m), _LEAST_KG_M2)
     return activity(solvent / product.solvent.density_kg_m3, coat.packed_m)
 
 

@@ -196,3 +196,18 @@ def test_that_a_solvent_borne_sheet_of_all_solids_is_refused() -> None:
     text = 'name = "x"\nkind = "solventborne"\nvolume_solids = 0.95\ntouch_dry_min = 30\nrecoat_h = 4\n'
     with pytest.raises(SheetFaults, match=r"a solventborne coat is a liquid only up to 0\.9"):
         read_sheet(text, "mine.toml")
+
+
+def test_that_a_draw_that_has_lost_all_waits_for_those_that_are_wet(varnish: DataSheet) -> None:
+    # a skin of a coat of half a millimetre: what it retains is gone within minutes, and some draws are still wet then
+    quick = replace(varnish, volume_solids=0.2, wet_um=500.0, dry_um=100.0, touch_dry_min=5.0, recoat_h=16.0 / 60.0)
+    cold = Air(temperature_C=-20.0, humidity_pct=10.0, air_speed_m_s=3.0)
+    skin = lay(quick, anchor(quick, sample(16)), wet_um=5.0, side_m=10.0, thinned_pct=20.0)
+    begun, _ = advance(skin, cold, 360.0)
+    assert isinstance(begun.state, SolventState)
+    gone = (begun.state.free + begun.state.retained) == 0.0
+    assert gone.any()
+    assert begun.state.wet
+    ended, _ = advance(begun, cold, 1000 * 86400.0)
+    assert np.isfinite(ended.state.film_K).all()
+    assert np.isfinite(np.delete(ended.state.reached, ROW[Stage.CURED], axis=0)).all()  # cure takes longer in such cold

@@ -18,7 +18,7 @@ from studiowatch.physics.ranges import Array
 _NEGLIGIBLE = 1e-7  # the series stops when a term is less than this part of the relaxation time
 _MOST_TERMS = 40  # far more than any drift inside the ranges needs
 _CLOSE_S = 1e-3  # s, a miss after which the step just taken is right to 1e-8 s
-_NEWTON_STEPS = 4  # the age is nearly linear in time: three reach 1e-9
+_NEWTON_STEPS = 20  # at most: over 10 K the age is nearly linear in time, and three reach 1e-9; over 70 K it takes 13
 
 
 def rate(

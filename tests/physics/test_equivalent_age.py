@@ -47,6 +47,18 @@ def test_that_time_is_the_inverse_of_age(start_C: float, end_C: float, age_s: fl
     assert relaxation.age(time_s)[0] == pytest.approx(age_s, abs=0.01, rel=1e-7)
 
 
+@pytest.mark.parametrize(("start_C", "end_C"), [(50.0, -20.0), (-20.0, 50.0), (30.0, 5.0)])
+@pytest.mark.parametrize("energy_kJ_mol", [38.0, 60.0, 105.0])
+@pytest.mark.parametrize("time_s", [10.0, 200.0, 3000.0])
+def test_that_time_is_the_inverse_of_age_from_one_end_of_the_air_to_the_other(
+    start_C: float, end_C: float, energy_kJ_mol: float, time_s: float
+) -> None:
+    # 105 kJ/mol is three s.d. over the centre of the cure; a hundredth of a second is what no stage needs
+    start, end, energy = np.array([start_C + 273.15]), np.array([end_C + 273.15]), np.array([energy_kJ_mol * 1e3])
+    drift = between(start, end, energy)
+    assert drift.time(drift.age(np.array([time_s])))[0] == pytest.approx(time_s, abs=0.01)
+
+
 def test_that_steps_add_up() -> None:
     start, end, energy = np.array([285.0]), np.array([296.0]), np.array([50e3])
     middle = drifting_K(200.0, start, end)

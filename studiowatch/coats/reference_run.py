@@ -22,9 +22,8 @@ DriedWith = Callable[[Array], WaterState | SolventState]
 
 _KAPPA = (0.02, 50.0)  # where kappa is sought
 _TOLERANCE_S = 0.05  # s, of the touch-dry time
-_CLOSED = 1e-6  # of 1/kappa, a bracket in which nothing is left to find
+_CLOSED = 1e-6  # of 1/kappa, a bracket in which nothing is left to find: the steps jump over the time in it
 _STUCK_S = 1.0  # s, good enough where the step, which all draws share, moves a draw's time under its bracket
-_STUCK_SHARE = 1e-3  # of the touch-dry time, the same of a film that takes hours: the accuracy stated for the steps
 _ATTEMPTS = 60
 _LEAST_GAP_S = 60.0  # s from touch-dry to clear and on, where kappa could not be found
 
@@ -59,7 +58,7 @@ def kappa_for(dried: DriedWith, wanted_s: Array) -> Array:
         closer = np.abs(miss_s) < closest_s
         best, closest_s = np.where(closer, inverse, best), np.where(closer, np.abs(miss_s), closest_s)
         sought &= (closest_s >= _TOLERANCE_S) & (high - low > _CLOSED * high)
-    if (closest_s < np.maximum(_STUCK_S, _STUCK_SHARE * wanted_s)).all():
+    if (closest_s[sought] < _STUCK_S).all():
         return 1.0 / best
     raise ArithmeticError("kappa was not found; the drying time must rise with the resistance of the air")  # not said
 

@@ -70,6 +70,16 @@ def test_that_a_poured_sheet_comes_back_in_every_draw(gloss: DataSheet) -> None:
     np.testing.assert_allclose(reached_h, 24.0 * draws.sheet_time_factor, rtol=1e-3)
 
 
+def test_that_a_sheet_that_no_air_could_dry_so_fast_is_doubted_in_every_draw(gloss: DataSheet) -> None:
+    # a centimetre of what is nearly water, and dry within two days
+    flood = replace(
+        gloss, volume_solids=0.05, wet_um=10_000.0, dry_um=500.0, touch_dry_min=2880.0, clear_h=50.0, recoat_h=96.0
+    )
+    tied = anchor(flood, sample(16))
+    assert not tied.agrees
+    assert "far shorter" in tied.sentence
+
+
 def test_that_a_plausible_sheet_agrees(gloss: DataSheet) -> None:
     tied = anchor(gloss)
     assert tied.agrees

@@ -16,6 +16,7 @@ from studiowatch.coats.sheet_file import SheetFaults, read_sheet
 from studiowatch.coats.solventborne import SolventProduct, SolventState
 from studiowatch.coats.stage_table import ROW
 from studiowatch.coats.stages import Stage, Surface
+from studiowatch.physics.air import Air
 from studiowatch.physics.moist_air import dew_point
 
 from .dried_films import HOUR_S, ROOM, dried

@@ -48,7 +48,16 @@ class Studio:
     def foot_says(self, words: str) -> None:
         self.wait(lambda: self.window.foot.words == words)
 
-    def press(self, modifiers: Qt.KeyboardModifier) -> None:
+    def take_back(self, deed: str) -> None:
+        """Press Ctrl+Z once the menu offers to undo `deed`: it does so with the snapshot that follows."""
+        self.wait(lambda: deed in self.window.menus.undo.text())
+        self._press(CTRL)
+
+    def do_again(self, deed: str) -> None:
+        self.wait(lambda: deed in self.window.menus.redo.text())
+        self._press(CTRL | SHIFT)
+
+    def _press(self, modifiers: Qt.KeyboardModifier) -> None:
         self.wait(lambda: QApplication.activeModalWidget() is None)
         with self.qtbot.waitActive(self.window):
             self.window.activateWindow()
@@ -83,12 +92,10 @@ def test_that_a_deleted_sheet_comes_back_by_control_z(studio: Studio) -> None:
     studio.foot_says("Deleted: the sheet Tall bottle. Undo brings it back.")
     assert studio.files() == {}
     shelf.reject()
-    studio.wait(lambda: "deleted the sheet Tall bottle" in studio.window.menus.undo.text())
-    studio.press(CTRL)
+    studio.take_back("deleted the sheet Tall bottle")
     studio.foot_says("Undone: deleted the sheet Tall bottle.")
     assert studio.files() == {"hers.toml": HER_FILE}
-    studio.wait(lambda: "deleted the sheet Tall bottle" in studio.window.menus.redo.text())
-    studio.press(CTRL | SHIFT)
+    studio.do_again("deleted the sheet Tall bottle")
     studio.foot_says("Done again: deleted the sheet Tall bottle.")
     assert studio.files() == {}
 
@@ -103,13 +110,13 @@ def test_that_an_edited_sheet_goes_back_and_says_so_where_another_program_wrote_
     shelf.reject()
     edited = studio.files()
     assert edited != {"hers.toml": HER_FILE}
-    studio.press(CTRL)
+    studio.take_back("edited the sheet Tall bottle")
     studio.foot_says("Undone: edited the sheet Tall bottle.")
     assert studio.files() == {"hers.toml": HER_FILE}
-    studio.press(CTRL | SHIFT)
+    studio.do_again("edited the sheet Tall bottle")
     studio.foot_says("Done again: edited the sheet Tall bottle.")
     assert studio.files() == edited
     (studio.folder.sheets / "hers.toml").write_bytes(b"another program's")
-    studio.press(CTRL)
+    studio.take_back("edited the sheet Tall bottle")
     studio.wait(lambda: "was changed or moved by another program since" in studio.window.foot.words)
     assert studio.files() == {"hers.toml": b"another program's", "hers.earlier": HER_FILE}

@@ -162,3 +162,11 @@ def test_that_what_is_to_be_acted_on_now_is_not_told_as_ahead() -> None:
 def test_that_it_says_where_the_days_of_the_room_foretold_it() -> None:
     (concern,) = look(replace(DAMPENS, by_days=True), MARSH)
     assert concern.basis.endswith(" Foreseen by the room's days so far.")
+
+
+def test_that_a_dew_point_foreseen_is_said_of_the_piece_that_no_damp_air_harms() -> None:
+    damp, solvent = replace(CALM, humidity_pct=80.0), replace(KILN, solvent=True, mfft_C=None)
+    told = {concern.kind: concern.piece_titles for concern in look(NEARS_DEW, MARSH, solvent, air=damp)}
+    assert told[Kind.DAMP] == ("Salt Marsh",)
+    assert "Kiln Light" in told[Kind.NEAR_DEW_POINT]
+    assert [concern.kind for concern in look(NEARS_DEW, MARSH, air=damp)] == [Kind.DAMP]

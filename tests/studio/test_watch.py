@@ -6,27 +6,10 @@ from dataclasses import replace
 
 import pytest
 
-from studiowatch.room.trend import Crossing
 from studiowatch.studio.concern import AirNow, Kind
-from studiowatch.studio.heading import Figure
-from studiowatch.studio.watch import find_concerns
 from studiowatch.studio.words import Level
 
-from .watched_room import CALM, FAN, KILN, MARSH, NOW_MS, STIRRED, clock_text, kinds, look
-
-HOUR_MS = 3_600_000
-
-
-class Dewing:
-    """A room whose dew point will be too near in an hour."""
-
-    def until(self, figure: Figure, distance: float, *, said_before: bool) -> Crossing | None:
-        del distance, said_before
-        return Crossing(low_ms=HOUR_MS, middle_ms=HOUR_MS, high_ms=HOUR_MS) if figure is Figure.ABOVE_DEW else None
-
-    def fan_from_ms(self, now_ms: int) -> int | None:
-        del now_ms
-        return None
+from .watched_room import CALM, FAN, KILN, MARSH, STIRRED, kinds, look
 
 
 def test_that_a_calm_room_is_no_concern() -> None:
@@ -95,17 +78,6 @@ def test_that_a_solvent_coat_near_the_dew_point_is_not_lost_behind_a_damp_warnin
     concerns = look(replace(CALM, humidity_pct=88.0, dew_point_C=17.0), MARSH, solvent)
     by_kind = {concern.kind: concern.piece_titles for concern in concerns}
     assert by_kind == {Kind.DAMP: ("Salt Marsh",), Kind.NEAR_DEW_POINT: ("Kiln Light",)}
-
-
-def test_that_a_dew_point_foreseen_is_said_of_the_piece_that_no_damp_air_harms() -> None:
-    solvent = replace(KILN, solvent=True, mfft_C=None)
-    damp = replace(CALM, humidity_pct=80.0)
-    foreseen = find_concerns(damp, [MARSH, solvent], now_ms=NOW_MS, clock_text=clock_text, heading=Dewing())
-    assert [concern.piece_titles for concern in foreseen if concern.kind is Kind.DAMP] == [("Salt Marsh",)]
-    (dew,) = [concern for concern in foreseen if concern.kind is Kind.NEAR_DEW_POINT]
-    assert "Kiln Light" in dew.piece_titles
-    alone = find_concerns(damp, [MARSH], now_ms=NOW_MS, clock_text=clock_text, heading=Dewing())
-    assert kinds(alone) == [Kind.DAMP]
 
 
 @pytest.mark.parametrize(

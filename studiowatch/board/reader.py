@@ -250,13 +250,9 @@ class Reader:
             listening.turn_to(way)
             device = self._open_port(turn.port.name, way.baud)
             self._open = (turn.port, device)
-            if not listening.is_understood:
-                self.onlooker.tries(turn.port, way.format, way.baud)
             try:
-                if turn.is_foremost:
-                    self._telling.opened(turn.port)
-                elif turn.is_alone:
-                    self._telling.lost(say(NO_BOARD), once="gone")
+                if not listening.is_understood:
+                    self._tell_of(turn, way)
                 listening.intake.reopened()
                 self._patience.begin()
                 device.write(HELLO_PLEASE)
@@ -264,6 +260,14 @@ class Reader:
             finally:
                 self._open = None
                 device.close()
+
+    def _tell_of(self, turn: Turn, way: Way) -> None:
+        """Tell of a port that is tried: one likely the board's counts as open, another alone as no board yet."""
+        self.onlooker.tries(turn.port, way.format, way.baud)
+        if turn.is_foremost:
+            self._telling.opened(turn.port)
+        elif turn.is_alone:
+            self._telling.lost(say(NO_BOARD), once="gone")
 
     def _listening_to(self, port: PortSeen) -> Listening:
         """Return a listening that goes on where it ended, if this board made sense before."""

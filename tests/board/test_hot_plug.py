@@ -235,6 +235,15 @@ def test_that_a_board_that_hangs_is_opened_anew_after_a_minute_and_read_again() 
     assert the(PortLost, told) == []
 
 
+def test_that_a_board_that_hangs_on_a_built_in_port_is_read_again_too() -> None:
+    computer = Computer([Device(PortSeen(name="/dev/ttyS0"), hanging(after_ms=30_000))])
+    told = computer.watch(100)
+    (first, again) = [at_s for at_s, _, _ in computer.opened]
+    arrived = [(event.reading.time_ms - START_MS) / 1000 for event in the(ReadingArrived, told)]
+    assert len([at_s for at_s in arrived if first < at_s < again]) >= 25
+    assert len([at_s for at_s in arrived if at_s > again]) >= 5
+
+
 def test_that_a_board_that_stays_silent_is_opened_ever_more_seldom_and_at_last_once_an_hour() -> None:
     device = Device(BOARD, board(boot_ms=0))
     computer = Computer([device])

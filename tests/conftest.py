@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import os
 import sys
+import time
 from collections.abc import Iterator
 
 import pytest
@@ -65,6 +66,16 @@ def plain_looks() -> Iterator[None]:
 def often(request: pytest.FixtureRequest) -> bool:
     """Tell whether what takes minutes is to be done in full."""
     return bool(request.config.getoption("--hard-life"))
+
+
+@pytest.fixture
+def berlin(monkeypatch: pytest.MonkeyPatch) -> Iterator[None]:
+    """Have the computer's clock go by the time of Berlin, which is set forward and back."""
+    monkeypatch.setenv("TZ", "Europe/Berlin")
+    time.tzset()
+    yield
+    monkeypatch.undo()
+    time.tzset()
 
 
 @pytest.fixture(scope="session")

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 import time
-from collections.abc import Callable, Iterator
+from collections.abc import Callable
 from dataclasses import replace
 from datetime import UTC, datetime
 from pathlib import Path
@@ -98,15 +98,6 @@ def test_that_a_wrong_call_is_one_sentence(call: Call, words: tuple[str, ...], s
     assert (told.code, told.out) == (2, "")
     assert says in told.err
     assert len(told.err.splitlines()) == 1
-
-
-@pytest.fixture
-def berlin(monkeypatch: pytest.MonkeyPatch) -> Iterator[None]:
-    monkeypatch.setenv("TZ", "Europe/Berlin")
-    time.tzset()
-    yield
-    monkeypatch.undo()
-    time.tzset()
 
 
 @pytest.mark.usefixtures("berlin")

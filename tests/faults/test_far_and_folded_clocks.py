@@ -6,8 +6,6 @@ Europe/Berlin changes at 01:00 UTC on the last Sundays of March and October (IAN
 
 from __future__ import annotations
 
-import time
-from collections.abc import Iterator
 from datetime import UTC, date, datetime
 from pathlib import Path
 
@@ -21,15 +19,6 @@ from .test_watch_faults import Stepped
 LAST_32_BIT_MS = (2**31 - 1) * 1000
 SPRING_MS = round(datetime(2026, 3, 29, 1, tzinfo=UTC).timestamp() * 1000)
 AUTUMN_MS = round(datetime(2026, 10, 25, 1, tzinfo=UTC).timestamp() * 1000)
-
-
-@pytest.fixture
-def berlin(monkeypatch: pytest.MonkeyPatch) -> Iterator[None]:
-    monkeypatch.setenv("TZ", "Europe/Berlin")
-    time.tzset()
-    yield
-    monkeypatch.undo()
-    time.tzset()
 
 
 def dried_h(folder: Path, start_ms: int) -> tuple[float, list[int]]:

@@ -59,9 +59,10 @@ def piece(**changes: object) -> Piece:
     return replace(plain, **changes)
 
 
-def watch_of(
+def unread_watch_of(
     *pieces: Piece, work: Work | None = None, hours: WorkingHours = ALWAYS, sheets: Path | None = None
 ) -> Watchkeeping:
+    """Return a watch over `pieces` that has no reading yet."""
     records = MemoryRecords(held={one.key: one for one in pieces}, kept_hours=hours)
     watch = Watchkeeping(
         log=NoLog(),
@@ -74,6 +75,14 @@ def watch_of(
         sheet_folder=None if sheets is None else SheetFolder(folder=sheets),
     )
     watch.open()
+    return watch
+
+
+def watch_of(
+    *pieces: Piece, work: Work | None = None, hours: WorkingHours = ALWAYS, sheets: Path | None = None
+) -> Watchkeeping:
+    """Return a watch over `pieces` after its first reading."""
+    watch = unread_watch_of(*pieces, work=work, hours=hours, sheets=sheets)
     live(watch, 0)
     return watch
 

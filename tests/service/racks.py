@@ -15,6 +15,7 @@ from studiowatch.service.sheet_shelf import SheetShelf
 from studiowatch.studio.pieces import Coat, Piece
 
 from .rooms import START_MS
+from .unwritten import UnwrittenLog
 
 MINUTE_MS, HOUR_MS, DAY_MS = 60_000, 3_600_000, 86_400_000
 AIR = Air(temperature_C=20.5, humidity_pct=50.0, air_speed_m_s=0.05)
@@ -40,19 +41,12 @@ class ListedLog:
         return 0
 
 
-class MinuteLog:
+class MinuteLog(UnwrittenLog):
     """A log of one steady room, one reading a minute from START_MS to `end_ms`; nothing is written to it."""
 
     def __init__(self, end_ms: int, air: Air = AIR) -> None:
         self.end_ms = end_ms
         self.air = air
-
-    def append(self, readings: Sequence[Reading]) -> None:
-        raise AssertionError(f"nothing is appended here, not {len(readings)} readings")
-
-    def seal(self, before_ms: int, most_hours: int | None = None) -> int:
-        del most_hours
-        raise AssertionError(f"nothing is sealed here, not up to {before_ms}")
 
     def between(self, start_ms: int, end_ms: int) -> Sequence[Reading]:
         return self.minute_means(start_ms, end_ms)

@@ -10,18 +10,15 @@ import pytest
 from studiowatch.room.readings import Reading
 from studiowatch.service.commands import Refused, SpeakIn
 from studiowatch.service.film_waits import PlanDropped
-from studiowatch.service.local_time import clock_text, local_date
 from studiowatch.service.plan_commands import PlanCoats, SaveRecipe, SetWorkingHours
 from studiowatch.service.plan_desk import AGAIN_MS, FORETOLD_MS, last_air
 from studiowatch.service.product_views import LearntView
-from studiowatch.service.replaying import MemoryRecords, NoLog
-from studiowatch.service.sheet_shelf import SheetShelf
-from studiowatch.service.watchkeeping import Watchkeeping
+from studiowatch.service.replaying import NoLog
 from studiowatch.speech.units import US, choose
 from studiowatch.studio.pieces import Coat
 from studiowatch.studio.working_hours import GRAIN_MS, WorkingHours
 
-from .planned_studio import AIR, ALWAYS, HOUR_MS, Later, live, piece, watch_of
+from .planned_studio import AIR, HOUR_MS, Later, live, piece, unread_watch_of, watch_of
 from .scripted import START_MS, still
 
 
@@ -151,16 +148,7 @@ def test_that_a_room_foretold_anew_keeps_what_was_tied_while_nothing_was_learnt(
 
 
 def test_that_no_reading_yet_is_dated_for_the_sheets_own_air_and_says_so() -> None:
-    records = MemoryRecords(held={"p": piece(coats=(Coat(key="g", sheet="gloss-waterborne"),))}, kept_hours=ALWAYS)
-    watch = Watchkeeping(
-        log=NoLog(),
-        records=records,
-        shelf=SheetShelf.open(),
-        clock_text=clock_text,
-        local_date=local_date,
-        began_ms=START_MS,
-    )
-    watch.open()
+    watch = unread_watch_of(piece(coats=(Coat(key="g", sheet="gloss-waterborne"),)))
     assert watch.make_plan(START_MS).air.startswith("No reading of the room yet: 23 °C and 50 % RH")
     live(watch, 1)
     assert "20.5 °C, 50 % RH" in watch.make_plan(START_MS + 1000).air

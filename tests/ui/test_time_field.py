@@ -6,8 +6,6 @@ UTC, and again at 01:30 UTC.
 
 from __future__ import annotations
 
-import time
-from collections.abc import Iterator
 from datetime import UTC, datetime
 
 import pytest
@@ -26,19 +24,10 @@ from studiowatch.ui.widgets.reading_dialog import ReadingDialog
 
 from .scenes import ORCHARD, ScriptedDesk
 
-pytestmark = pytest.mark.window
+pytestmark = [pytest.mark.window, pytest.mark.usefixtures("berlin")]
 FIRST_MS, SECOND_MS = (round(datetime(2026, 10, 25, hour, 30, tzinfo=UTC).timestamp() * 1000) for hour in (0, 1))
 TWICE = pytest.mark.parametrize("time_ms", [FIRST_MS, SECOND_MS], ids=["first", "second"])
 MINUTE_MS = 60_000
-
-
-@pytest.fixture(autouse=True)
-def berlin(monkeypatch: pytest.MonkeyPatch) -> Iterator[None]:
-    monkeypatch.setenv("TZ", "Europe/Berlin")
-    time.tzset()
-    yield
-    monkeypatch.undo()
-    time.tzset()
 
 
 def window(qtbot: QtBot) -> tuple[QWidget, Courier]:

@@ -9,6 +9,7 @@ import numpy as np
 from studiowatch.room.readings import Channel, Reading
 from studiowatch.service.ports import PastView, Series
 from studiowatch.ui.models.times import DAY_MS, HOUR_MS, MINUTE_MS
+from tests.service.unwritten import UnwrittenLog
 from tests.ui.past_scenes import past
 
 from .clock import NOW_MS
@@ -16,15 +17,8 @@ from .clock import NOW_MS
 PAST = past(NOW_MS)
 
 
-class NoLog:
+class NoLog(UnwrittenLog):
     """A log that holds nothing: what is laid now needs none."""
-
-    def append(self, readings: Sequence[Reading]) -> None:
-        raise AssertionError(f"nothing is appended here, not {len(readings)} readings")
-
-    def seal(self, before_ms: int, most_hours: int | None = None) -> int:
-        del most_hours
-        raise AssertionError(f"nothing is sealed here, not up to {before_ms}")
 
     def between(self, start_ms: int, end_ms: int) -> Sequence[Reading]:
         del start_ms, end_ms

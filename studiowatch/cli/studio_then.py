@@ -6,7 +6,6 @@ import argparse
 from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass
-from datetime import UTC, datetime
 
 from studiowatch.cli import inputs
 from studiowatch.cli.answers import WrongCall, wrong
@@ -23,6 +22,7 @@ from studiowatch.speech.words import mark, say
 from studiowatch.store.all_records import read_all
 from studiowatch.store.calibrations import kept_calibrations
 from studiowatch.store.database import looking
+from studiowatch.store.field_values import is_of_records
 from studiowatch.store.folder import StudioFolder
 from studiowatch.store.readings import ReadingsStore
 from studiowatch.studio.pieces import EARLIEST_YEAR, LATEST_YEAR
@@ -85,10 +85,7 @@ def _of_file(call: argparse.Namespace, outfit: Outfit, shelf: SheetShelf) -> Stu
 def _moment_ms(text: str) -> int:
     """Return the moment that is told of, UTC ms: of the years that times in the records may be of."""
     now_ms = inputs.moment_ms(text, "--now")
-    first_ms, end_ms = (
-        datetime(year, 1, 1, tzinfo=UTC).timestamp() * 1000 for year in (EARLIEST_YEAR, LATEST_YEAR + 1)
-    )
-    if not first_ms <= now_ms < end_ms:
+    if not is_of_records(now_ms):
         wrong(
             say(
                 "--now is {given}; allowed is a moment of the years {first} to {last}.",

@@ -23,6 +23,14 @@ def utc_ms(moment: datetime) -> int:
     return (moment - _EPOCH) // timedelta(milliseconds=1)
 
 
+_AFTER_ALL_MS = utc_ms(datetime(LATEST_YEAR + 1, 1, 1, tzinfo=UTC))
+
+
+def is_of_records(time_ms: int) -> bool:
+    """Return whether UTC milliseconds since 1970 lie in `EARLIEST_YEAR` to `LATEST_YEAR`."""
+    return 0 <= time_ms < _AFTER_ALL_MS
+
+
 def moment_of(time_ms: int) -> datetime:
     """Return UTC milliseconds since 1970 as an aware moment, exactly."""
     return _EPOCH + timedelta(milliseconds=time_ms)

@@ -7,13 +7,12 @@ import sqlite3
 from collections.abc import Iterator, Sequence
 from contextlib import closing
 from dataclasses import dataclass, field
-from datetime import UTC, datetime
 from pathlib import Path
 
 from studiowatch.speech.words import mark, say
 from studiowatch.store.chunk_check import moment
 from studiowatch.store.database import open_database
-from studiowatch.store.field_values import utc_ms
+from studiowatch.store.field_values import is_of_records
 from studiowatch.store.header import read_header, refuse_foreign
 from studiowatch.store.migrations import STEPS, migrate
 from studiowatch.store.private import make_private
@@ -21,12 +20,10 @@ from studiowatch.store.pyramid import rebuild_pyramid
 from studiowatch.store.quiet import connect_quietly
 from studiowatch.store.salvage_hours import mend_hours
 from studiowatch.store.trouble import StoreRefused, StoreTrouble, in_plain_words
-from studiowatch.studio.pieces import LATEST_YEAR
 
 _LAST_ROW = 2**40  # more rows than a file can have pages
 _MOST_TRIES = 20_000  # ranges of one table that may fail before the rest of them is given up
 _DERIVED = ("pyramid",)  # made anew, not copied
-_AFTER_ALL_MS = utc_ms(datetime(LATEST_YEAR + 1, 1, 1, tzinfo=UTC))
 _TIMES = {"reading": "time_ms", "chunk": "start_ms", "note": "time_ms", "warning": "raised_ms"}
 # what belongs to something that is lost; a piece of which only coats are left is made again for them
 _ORPHANS = (
@@ -210,7 +207,7 @@ class _Copying:
 
 def _has_been(time_ms: object) -> bool:
     """Return whether a clock can have shown this time; a reading beyond all calendars spoils every view of the log."""
-    return isinstance(time_ms, int) and 0 <= time_ms < _AFTER_ALL_MS
+    return isinstance(time_ms, int) and is_of_records(time_ms)
 
 
 def _rest(first: int, reached: int, last: int) -> list[tuple[int, int]]:
